@@ -1,0 +1,90 @@
+import type { Dimension } from './dimension.js';
+import type { Source } from './source.js';
+
+/** A place in a text, meaningful only to whoever made it; carried along, never looked into. */
+export type Origin = object;
+
+/**
+ * A quantity in SI that remembers what it is, how it was written or computed, and what was assumed for it.
+ * Declared values have an `origin`, computed ones a `working`, defaults an `assumed` sentence.
+ */
+export interface Value<D extends Dimension = Dimension> {
+  /** What it is, in words: `input torque`. */
+  readonly label: string;
+  /** Its symbol in formulas: `T`. */
+  readonly symbol: string;
+  readonly dimension: D;
+  /** Magnitude in the coherent SI unit of its dimension. May be NaN when a formula has no finite result. */
+  readonly si: number;
+  /** The author's own words: `300 kW`. */
+  readonly written?: string;
+  readonly origin?: Origin;
+  /** Why this default stands where nothing was declared. */
+  readonly assumed?: string;
+  readonly working?: Working;
+}
+
+/** How a value was computed. Text is made from it only when somebody looks. */
+export interface Working {
+  /** Name of the formula, which is its key in the list of formulas. */
+  readonly name: string;
+  /** The formula in symbols: `T = P / ω`. */
+  readonly text: string;
+  readonly inputs: readonly Value[];
+  readonly source: Source;
+  /** Conditions of validity, with whether these inputs meet them. */
+  readonly range: readonly RangeResult[];
+  /** Remarks that belong to this one computation. */
+  readonly notes?: readonly string[];
+}
+
+export interface RangeResult {
+  readonly condition: string;
+  readonly met: boolean;
+}
+
+/** A declared or assumed input. */
+export function given<D extends Dimension>(
+  label: string,
+  symbol: string,
+  dimension: D,
+  si: number,
+  more: { written?: string; origin?: Origin; assumed?: string } = {},
+): Value<D> {
+  return { label, symbol, dimension, si, ...more };
+}
+
+/** The same value under the name and symbol that another formula or a reader uses for it. */
+export function renamed<D extends Dimension>(
+  value: Value<D>,
+  label: string,
+  symbol = value.symbol,
+): Value<D> {
+  return { ...value, label, symbol };
+}
+
+/** Every value below this one, itself first, each once. */
+export function* valuesBehind(value: Value, seen = new Set<Value>()): Generator<Value> {
+  if (seen.has(value)) return;
+  seen.add(value);
+  yield value;
+  for (const input of value.working?.inputs ?? []) yield* valuesBehind(input, seen);
+}
+
+/** Conditions of validity not met anywhere behind a value. */
+export function outsideRange(value: Value): string[] {
+  const broken: string[] = [];
+  for (const one of valuesBehind(value)) {
+    for (const range of one.working?.range ?? []) {
+      if (!range.met) broken.push(`${one.working?.name}: ${range.condition}`);
+    }
+  }
+  return broken;
+}
+
+/** Assumptions made anywhere behind a value. */
+export function assumptionsBehind(value: Value): string[] {
+  const all: string[] = [];
+  for (const one of valuesBehind(value)) if (one.assumed) all.push(`${one.label}: ${one.assumed}`);
+  return all;
+}
