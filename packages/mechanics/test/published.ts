@@ -1,4 +1,4 @@
-import { allFormulas, type Dimension, type Formula, given, type Value } from '@tailshaft/mechanics';
+import { allFormulas, type Formula, given, type Value } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
 
 /** One published number: inputs and result in SI (or with explicit factors), the tolerance the source's digits allow. */
