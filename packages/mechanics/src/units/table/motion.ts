@@ -1,0 +1,133 @@
+import {
+  DEGREE,
+  FOOT,
+  IMPERIAL_GALLON,
+  NAUTICAL_MILE,
+  RPM,
+  SP811,
+  STANDARD_GRAVITY,
+  STATUTE_MILE,
+  US_GALLON,
+} from '../constants.js';
+import { unitRows } from '../unit.js';
+
+/** Time, frequency, rotational and linear speed, acceleration, flow, viscosity, temperature, plain numbers. */
+export const MOTION_UNITS = [
+  ...unitRows('rotational speed', SP811, [
+    [
+      'rpm',
+      'revolution per minute',
+      RPM,
+      'any',
+      'engine and shaft speed',
+      {
+        aliases: ['RPM', 'r/min', 'rev/min', '1/min', 'min-1'],
+      },
+    ],
+    ['rad/s', 'radian per second', 1, 'metric', 'computation'],
+    ['rev/s', 'revolution per second', 2 * Math.PI, 'any', 'propeller series', { aliases: ['r/s', 'rps'] }],
+    ['deg/s', 'degree per second', DEGREE, 'any', 'turning by hand', { display: '°/s' }],
+  ]),
+  ...unitRows('frequency', SP811, [
+    ['Hz', 'hertz', 1, 'any', 'vibration'],
+    ['cpm', 'cycle per minute', 1 / 60, 'any', 'natural frequencies', { aliases: ['cycles/min', 'vpm'] }],
+    ['kHz', 'kilohertz', 1e3, 'any', 'gear mesh'],
+  ]),
+  ...unitRows('speed', SP811, [
+    ['kn', 'knot', NAUTICAL_MILE / 3600, 'any', 'vessel speed', { aliases: ['kt', 'kts', 'knot', 'knots'] }],
+    ['m/s', 'metre per second', 1, 'metric', 'tip speed, flow'],
+    ['km/h', 'kilometre per hour', 1 / 3.6, 'metric', 'vessel speed inland', { aliases: ['kph'] }],
+    [
+      'mph',
+      'statute mile per hour',
+      STATUTE_MILE / 3600,
+      'US',
+      'vessel speed on lakes',
+      { aliases: ['mi/h'] },
+    ],
+    ['ft/s', 'foot per second', FOOT, 'US', 'tip speed'],
+    ['ft/min', 'foot per minute', FOOT / 60, 'US', 'rubbing speed', { aliases: ['fpm'] }],
+  ]),
+  ...unitRows('acceleration', SP811, [
+    ['m/s2', 'metre per second squared', 1, 'metric', 'acceleration'],
+    ['ft/s2', 'foot per second squared', FOOT, 'US', 'acceleration'],
+    ['g_n', 'standard gravity', STANDARD_GRAVITY, 'any', 'vibration', { display: 'gₙ' }],
+  ]),
+  ...unitRows('time', SP811, [
+    ['h', 'hour', 3600, 'any', 'running hours', { aliases: ['hour', 'hours', 'hr', 'hrs'] }],
+    ['s', 'second', 1, 'any', 'engagement and reversal times', { aliases: ['sec', 'seconds'] }],
+    ['min', 'minute', 60, 'any', 'trial runs', { aliases: ['minute', 'minutes'] }],
+    ['ms', 'millisecond', 1e-3, 'any', 'clutch response'],
+    ['d', 'day', 86400, 'any', 'duty', { aliases: ['day', 'days'] }],
+  ]),
+  ...unitRows('volume flow', SP811, [
+    ['L/h', 'litre per hour', 1e-3 / 3600, 'metric', 'fuel burn', { aliases: ['l/h'] }],
+    [
+      'US-gal/h',
+      'US gallon per hour',
+      US_GALLON / 3600,
+      'US',
+      'fuel burn',
+      { aliases: ['USgal/h', 'US-gph'] },
+    ],
+    [
+      'imp-gal/h',
+      'imperial gallon per hour',
+      IMPERIAL_GALLON / 3600,
+      'imperial',
+      'fuel burn',
+      { aliases: ['impgal/h', 'imp-gph'] },
+    ],
+    ['L/min', 'litre per minute', 1e-3 / 60, 'metric', 'oil and raw water', { aliases: ['l/min'] }],
+    [
+      'US-gal/min',
+      'US gallon per minute',
+      US_GALLON / 60,
+      'US',
+      'oil and raw water',
+      { aliases: ['USgal/min', 'US-gpm'] },
+    ],
+    ['imp-gal/min', 'imperial gallon per minute', IMPERIAL_GALLON / 60, 'imperial', 'oil and raw water'],
+    ['m3/h', 'cubic metre per hour', 1 / 3600, 'metric', 'raw water'],
+    ['m3/s', 'cubic metre per second', 1, 'metric', 'air'],
+    ['L/s', 'litre per second', 1e-3, 'metric', 'raw water', { aliases: ['l/s'] }],
+  ]),
+  ...unitRows('kinematic viscosity', SP811, [
+    ['mm2/s', 'square millimetre per second', 1e-6, 'metric', 'oils'],
+    ['cSt', 'centistokes', 1e-6, 'metric', 'oils'],
+    ['m2/s', 'square metre per second', 1, 'metric', 'water'],
+    ['ft2/s', 'square foot per second', FOOT ** 2, 'US', 'water'],
+  ]),
+  ...unitRows('temperature', SP811, [
+    [
+      'degC',
+      'degree Celsius',
+      1,
+      'metric',
+      'oil, air and sea water',
+      { offset: 273.15, display: '°C', aliases: ['celsius'] },
+    ],
+    [
+      'degF',
+      'degree Fahrenheit',
+      5 / 9,
+      'US',
+      'oil, air and sea water',
+      { offset: 459.67, display: '°F', aliases: ['fahrenheit'] },
+    ],
+    ['K', 'kelvin', 1, 'metric', 'computation', { also: ['temperature difference'], aliases: ['kelvin'] }],
+  ]),
+  ...unitRows('ratio', SP811, [
+    ['1', 'one', 1, 'any', 'plain numbers', { display: '', also: ['number'] }],
+    [
+      '%',
+      'per cent',
+      0.01,
+      'any',
+      'margins, slip, efficiency',
+      { also: ['number'], aliases: ['percent', 'per-cent'] },
+    ],
+    ['in/ft', 'inch per foot', 1 / 12, 'US', 'tapers'],
+    ['mm/m', 'millimetre per metre', 1e-3, 'metric', 'alignment'],
+  ]),
+];
