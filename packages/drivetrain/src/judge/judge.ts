@@ -1,0 +1,70 @@
+import { LineAnalysis } from '../analysis/line.js';
+import type { Catalogue } from '../model/catalogue.js';
+import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { RULES } from '../rules/index.js';
+import type { Rule, Verdicts } from '../rules/rule.js';
+import { applyAcceptances } from './acceptance.js';
+import type { Context, EntryContext } from './context.js';
+import type { Verdict } from './verdict.js';
+
+/**
+ * Every verdict on a vessel: each rule on each line, arrangement and on the vessel itself, in the order of the
+ * catalogue. A finding that another one explains is left out. `today` is an ISO date.
+ */
+export function judgeVessel(
+  vessel: Vessel,
+  catalogue: Catalogue,
+  today: string,
+  rules: readonly Rule[] = RULES,
+): Verdict[] {
+  const analyses = new Map<ShaftLine, LineAnalysis>();
+  const analysisOf = (line: ShaftLine): LineAnalysis => {
+    const had = analyses.get(line);
+    if (had) return had;
+    const made = new LineAnalysis(line, vessel);
+    analyses.set(line, made);
+    return made;
+  };
+  const context: Context = { vessel, catalogue, today, analysisOf };
+  const verdicts: Verdict[] = [];
+  for (const rule of rules) {
+    if (rule.scope === 'vessel') collect(verdicts, rule.check(context));
+    if (rule.scope !== 'arrangement' && rule.scope !== 'line') continue;
+    for (const arrangement of vessel.arrangements) {
+      if (rule.scope === 'arrangement') collect(verdicts, rule.check({ ...context, arrangement }));
+      else {
+        for (const line of arrangement.lines) {
+          collect(verdicts, rule.check({ ...context, arrangement, line, analysis: analysisOf(line) }));
+        }
+      }
+    }
+  }
+  return applyAcceptances(withoutExplained(verdicts), vessel, today);
+}
+
+/** Verdicts on a catalogue entry by itself. */
+export function judgeEntry(context: EntryContext, rules: readonly Rule[] = RULES): Verdict[] {
+  const verdicts: Verdict[] = [];
+  for (const rule of rules) if (rule.scope === 'entry') collect(verdicts, rule.check(context));
+  return verdicts;
+}
+
+/** Findings and open questions: what a person must look at. */
+export function isFinding(verdict: Verdict): boolean {
+  return verdict.outcome === 'fails' || verdict.outcome === 'cannot tell';
+}
+
+function collect(into: Verdict[], said: Verdicts): void {
+  if (said === undefined) return;
+  if (Array.isArray(said)) into.push(...said);
+  else into.push(said as Verdict);
+}
+
+function withoutExplained(verdicts: Verdict[]): Verdict[] {
+  const explained = new Set<string>();
+  for (const verdict of verdicts) {
+    if (verdict.outcome !== 'fails') continue;
+    for (const one of verdict.explains) explained.add(`${one.rule} ${one.subject}`);
+  }
+  return verdicts.filter(verdict => !explained.has(`${verdict.rule} ${verdict.subject}`));
+}

@@ -1,0 +1,42 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Fact } from '../model/fact.js';
+import { isWeak } from '../model/fact.js';
+import type { Missing } from './verdict.js';
+
+/** Where a fact belongs when it is not there. */
+export interface Wanted {
+  /** In words, with whose it is: `rotation of engine Kittiwake-9`. */
+  readonly what: string;
+  readonly host: Origin;
+  readonly property: string;
+  readonly example?: string;
+  /** Rotation checks refuse hearsay and assumption. */
+  readonly strict?: boolean;
+}
+
+/** Collects what a check needs; anything absent, open or too weak is kept, so that one verdict names all of it. */
+export class Needs {
+  readonly missing: Missing[] = [];
+
+  /** The fact's value, or undefined with the gap noted. */
+  fact<T>(fact: Fact<T> | undefined, wanted: Wanted): T | undefined {
+    if (fact === undefined) this.miss(wanted);
+    else if (fact.value === undefined) this.miss(wanted, fact.origin);
+    else if (wanted.strict && isWeak(fact)) {
+      this.miss({ ...wanted, what: `${wanted.what} by more than ${fact.evidence?.kind}` }, fact.origin);
+    } else return fact.value;
+    return undefined;
+  }
+
+  miss(wanted: Wanted, at?: Origin): undefined {
+    const { what, host, property, example = 'unknown' } = wanted;
+    if (!this.missing.some(one => one.host === host && one.property === property)) {
+      this.missing.push({ what, host, property, example, ...(at ? { at } : {}) });
+    }
+    return undefined;
+  }
+
+  get any(): boolean {
+    return this.missing.length > 0;
+  }
+}

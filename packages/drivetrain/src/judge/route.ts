@@ -1,0 +1,21 @@
+import type { Origin } from '@tailshaft/mechanics';
+
+/** An edit in terms of the model; whoever owns the text turns it into text. */
+export type ModelEdit =
+  /** Writes a property of a block or statement: replaces its value, or adds it where it is absent. */
+  | { readonly do: 'set'; readonly host: Origin; readonly property: string; readonly text: string }
+  /** Puts other words in the place of a declared value or name. */
+  | { readonly do: 'replace'; readonly at: Origin; readonly text: string }
+  /** Exchanges two declared places. */
+  | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
+
+/** A way to put a finding right, offered with what it leads to; never applied by itself. */
+export interface Route {
+  /** The change and its computed consequence: `Set the hand to right: the shaft turns clockwise ahead`. */
+  readonly title: string;
+  readonly edits: readonly ModelEdit[];
+  /** The one that changes least, when there is exactly one such. */
+  readonly preferred?: boolean;
+  /** True where the edit leaves a blank for the author to fill: it turns one cannot-tell into an open question. */
+  readonly stub?: boolean;
+}

@@ -1,0 +1,71 @@
+import { type Origin, outsideRange, type Value } from '@tailshaft/mechanics';
+import type { RuleInfo } from '../rules/rule.js';
+import type { Needs } from './needs.js';
+import type { Route } from './route.js';
+import { marginOf, NO_ROUTES, type Outcome, type Related, type Severity, type Verdict } from './verdict.js';
+
+/** What a check adds to its verdict. */
+export interface Said {
+  readonly place: Origin;
+  readonly message: string;
+  /** Only where this finding weighs differently from the rule's usual severity. */
+  readonly severity?: Severity;
+  readonly related?: readonly Related[];
+  readonly criterion?: string;
+  readonly capacity?: Value;
+  readonly demand?: Value;
+  readonly workings?: readonly Value[];
+  readonly steps?: readonly string[];
+  readonly explains?: Verdict['explains'];
+  readonly routes?: () => readonly Route[];
+}
+
+/** The four things a check can say of its subject, with the rule's name and severity filled in. */
+export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, subject: string) {
+  const make = (outcome: Outcome, said: Said, missing: Verdict['missing'] = []): Verdict => {
+    const margin = said.capacity && said.demand ? marginOf(said.capacity, said.demand) : undefined;
+    return {
+      rule: rule.id,
+      outcome,
+      severity: said.severity ?? rule.severity,
+      subject,
+      place: said.place,
+      message: said.message,
+      related: said.related ?? [],
+      missing,
+      criterion: said.criterion ?? rule.criterion,
+      ...(said.capacity ? { capacity: said.capacity } : {}),
+      ...(said.demand ? { demand: said.demand } : {}),
+      ...(margin === undefined ? {} : { margin }),
+      workings: said.workings ?? [],
+      steps: said.steps ?? [],
+      explains: said.explains ?? [],
+      routes: said.routes ?? NO_ROUTES,
+    };
+  };
+
+  return {
+    holds: (said: Said) => make('holds', said),
+    fails: (said: Said) => make('fails', said),
+    doesNotApply: (said: Said) => make('does not apply', said),
+    /** Names what is missing; offers to write each gap as an open question. */
+    cannotTell: (needs: Needs, said: Said) => make('cannot tell', said, needs.missing),
+    /**
+     * Holds when capacity is at least demand × (1 + wanted margin); fails otherwise.
+     * A number that is not finite, on either side, cannot be judged.
+     */
+    compare(said: Said & { capacity: Value; demand: Value; failMessage: string; wanted?: number }): Verdict {
+      const margin = marginOf(said.capacity, said.demand);
+      if (margin === undefined) {
+        const why = [...outsideRange(said.capacity), ...outsideRange(said.demand)].join('; ');
+        return make('cannot tell', {
+          ...said,
+          message: `No usable number comes out${why ? `: ${why}` : ''}. ${said.failMessage}`,
+        });
+      }
+      return margin >= (said.wanted ?? 0)
+        ? make('holds', said)
+        : make('fails', { ...said, message: said.failMessage });
+    },
+  };
+}

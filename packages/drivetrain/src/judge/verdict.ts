@@ -1,0 +1,60 @@
+import type { Origin, Value } from '@tailshaft/mechanics';
+import type { Route } from './route.js';
+
+export type Outcome = 'holds' | 'fails' | 'cannot tell' | 'does not apply' | 'accepted';
+export type Severity = 'error' | 'warning' | 'note';
+
+/** A datum that a check waits for, and where to write it. */
+export interface Missing {
+  /** `propeller hand of proposed.Port` */
+  readonly what: string;
+  /** Block or statement that should hold it. */
+  readonly host: Origin;
+  readonly property: string;
+  /** A placeholder to write there; `unknown` unless a form helps, e.g. `unknown`. */
+  readonly example: string;
+  /** Set when something is written, but cannot be used: hearsay, an open question. */
+  readonly at?: Origin;
+}
+
+export interface Related {
+  readonly at: Origin;
+  readonly message: string;
+}
+
+/** What one rule says of one subject. */
+export interface Verdict {
+  readonly rule: string;
+  readonly outcome: Outcome;
+  /** How much a failure matters; a `cannot tell` is shown as information whatever this is. */
+  readonly severity: Severity;
+  /** Path of the line, arrangement, vessel or entry: `proposed.Port`. */
+  readonly subject: string;
+  /** The declaration that a person would change. */
+  readonly place: Origin;
+  readonly message: string;
+  readonly related: readonly Related[];
+  readonly missing: readonly Missing[];
+  /** Which criterion judged, with its factor; and whether it is a default. */
+  readonly criterion?: string;
+  readonly capacity?: Value;
+  readonly demand?: Value;
+  /** capacity ÷ demand − 1. */
+  readonly margin?: number;
+  /** Values worth opening: results with the whole computation behind them. */
+  readonly workings: readonly Value[];
+  /** Steps in words, for checks that reason rather than compute. */
+  readonly steps: readonly string[];
+  /** Findings that this one is the cause of: they are not shown beside it. */
+  readonly explains: readonly { readonly rule: string; readonly subject: string }[];
+  /** Ways out, made when somebody asks. */
+  readonly routes: () => readonly Route[];
+}
+
+export const NO_ROUTES = (): readonly Route[] => [];
+
+/** capacity ÷ demand − 1, or undefined when either is not a usable number. */
+export function marginOf(capacity: Value, demand: Value): number | undefined {
+  const margin = capacity.si / demand.si - 1;
+  return Number.isFinite(margin) ? margin : undefined;
+}

@@ -1,0 +1,41 @@
+import type { Source } from '@tailshaft/mechanics';
+import type { ArrangementContext, Context, EntryContext, LineContext } from '../judge/context.js';
+import type { Severity, Verdict } from '../judge/verdict.js';
+
+/** Specs that show the rule; each is complete and is checked by the tests. */
+export interface Examples {
+  /** Gives this rule's finding, and no other. */
+  readonly failing: string;
+  /** Gives no finding at all. */
+  readonly passing: string;
+  /** Gives this rule's `cannot tell`; or the sentence that says why the rule always can. */
+  readonly cannotTell: string;
+}
+
+/** Everything about a rule but its check; manual, hover, `explain` and schema are made from it. */
+export interface RuleInfo {
+  /** Words that read: `rotation/propeller-hand`. */
+  readonly id: string;
+  readonly title: string;
+  /** Numbers in the catalogue of mistakes that it covers: `R01`. */
+  readonly mistakes: readonly string[];
+  readonly severity: Severity;
+  /** What is compared with what. */
+  readonly criterion: string;
+  readonly source: Source;
+  /** Two to six sentences: what goes wrong, why it matters, what puts it right. */
+  readonly manual: string;
+  readonly caution: string;
+  readonly examples: Examples;
+}
+
+/** A check may give no verdict (it does not concern this subject), one, or several. */
+export type Verdicts = Verdict | readonly Verdict[] | undefined;
+
+export type Rule = RuleInfo &
+  (
+    | { readonly scope: 'line'; readonly check: (context: LineContext) => Verdicts }
+    | { readonly scope: 'arrangement'; readonly check: (context: ArrangementContext) => Verdicts }
+    | { readonly scope: 'vessel'; readonly check: (context: Context) => Verdicts }
+    | { readonly scope: 'entry'; readonly check: (context: EntryContext) => Verdicts }
+  );

@@ -1,0 +1,307 @@
+import type { Accessory, EngineFacts, EngineRating, MotorFacts } from '@tailshaft/drivetrain';
+import {
+  anyWord,
+  blocksFor,
+  perYear,
+  point,
+  quantity,
+  rotation,
+  rowsFor,
+  source,
+  text,
+  type Vocabulary,
+  word,
+} from './kinds.js';
+
+const rating = rowsFor<EngineRating>();
+
+export const ENGINE_RATING: Vocabulary = {
+  title: 'engine rating',
+  rows: [
+    rating(
+      'power',
+      'power',
+      point('power', 'rotational speed'),
+      'Declared power and the speed it is declared at.',
+      'power 300 kW at 2300 rpm',
+    ),
+    rating(
+      'measuredAt',
+      'measured at',
+      word('crankshaft', 'propeller shaft'),
+      'Where the power was measured: the gear takes about 3 % in between.',
+      'measured at crankshaft',
+    ),
+    rating(
+      'standard',
+      'standard',
+      anyWord('standard'),
+      'Standard that the rating is declared under.',
+      'standard ISO-8665',
+    ),
+    rating('hours', 'hours', perYear, 'Most hours a year that the rating allows.', 'hours 1500 per year'),
+    rating('fullPower', 'full power', text, 'How long full power may be used.', 'full power "2 h in 8 h"'),
+    rating(
+      'source',
+      'source',
+      source,
+      'Document of this rating, when it is not the one of the engine.',
+      'source "Rating sheet 12" dated 2025-02-10',
+    ),
+  ],
+  blocks: [],
+};
+
+export const ACCESSORY: Vocabulary = {
+  title: 'accessory',
+  rows: [
+    rowsFor<Accessory>()(
+      'rotation',
+      'rotation',
+      rotation,
+      'Engine rotation that the accessory is built for.',
+      'rotation standard viewed from flywheel',
+    ),
+  ],
+  blocks: [],
+};
+
+const row = rowsFor<EngineFacts>();
+const block = blocksFor<EngineFacts>();
+
+/** Facts of an engine that belong to the engine wherever it stands. */
+export const ENGINE: Vocabulary = {
+  title: 'engine',
+  rows: [
+    row(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Kittiwake 9 data sheet, issue 2" dated 2025-01-20',
+    ),
+    row(
+      'rotation',
+      'rotation',
+      rotation,
+      'Which way the crankshaft turns, and from where that is seen. Standard is counter-clockwise at the flywheel end (SAE J824).',
+      'rotation standard viewed from flywheel',
+    ),
+    row(
+      'sheetRotation',
+      'sheet rotation',
+      rotation,
+      'The rotation in the words of the data sheet, kept beside your reading of it.',
+      'sheet rotation clockwise viewed from front',
+    ),
+    row(
+      'fuel',
+      'fuel',
+      word('petrol', 'diesel', 'gas'),
+      'Fuel: gear ratings may differ by it.',
+      'fuel diesel',
+    ),
+    row('cylinders', 'cylinders', quantity('number'), 'Number of cylinders.', 'cylinders 6'),
+    row('cycle', 'cycle', word('four-stroke', 'two-stroke'), 'Working cycle.', 'cycle four-stroke'),
+    row(
+      'aspiration',
+      'aspiration',
+      word('natural', 'turbocharged', 'turbocharged charge-cooled'),
+      'How the engine takes its air: it decides the ambient adjustment.',
+      'aspiration turbocharged charge-cooled',
+    ),
+    row(
+      'mechanicalEfficiency',
+      'mechanical efficiency',
+      quantity('ratio'),
+      'Mechanical efficiency for the ambient adjustment.',
+      'mechanical efficiency 85 %',
+    ),
+    row('lowIdle', 'low idle', quantity('rotational speed'), 'Governed minimum speed.', 'low idle 650 rpm'),
+    row(
+      'highIdle',
+      'high idle',
+      quantity('rotational speed'),
+      'Governed no-load maximum: what the gear input must stand.',
+      'high idle 2530 rpm',
+    ),
+    row(
+      'peakTorque',
+      'peak torque',
+      point('torque', 'rotational speed'),
+      'Largest torque on the full-load curve and its speed.',
+      'peak torque 1480 N.m at 1500 rpm',
+    ),
+    row(
+      'powerCurve',
+      'full-load power',
+      point('power', 'rotational speed'),
+      'A point of the full-load curve, as power.',
+      'full-load power 210 kW at 1400 rpm',
+      { many: true },
+    ),
+    row(
+      'torqueCurve',
+      'full-load torque',
+      point('torque', 'rotational speed'),
+      'A point of the full-load curve, as torque.',
+      'full-load torque 1430 N.m at 1400 rpm',
+      { many: true },
+    ),
+    row('housing', 'housing', anyWord('housing size'), 'Flywheel housing size (SAE J617).', 'housing SAE-3'),
+    row(
+      'flywheelSize',
+      'flywheel size',
+      anyWord('flywheel size'),
+      'Flywheel clutch size (SAE J620).',
+      'flywheel size 11.5',
+    ),
+    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 980 kg'),
+    row(
+      'inertia',
+      'inertia',
+      quantity('moment of inertia'),
+      'Moment of inertia of the turning parts with flywheel.',
+      'inertia 2.6 kg.m2',
+    ),
+    row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"'),
+  ],
+  blocks: [
+    block(
+      'ratings',
+      'rating',
+      ENGINE_RATING,
+      'A power rating for one duty class.',
+      'rating medium { power 300 kW at 2300 rpm  measured at crankshaft }',
+      { many: true, head: { field: 'duty', kind: anyWord('duty class') } },
+    ),
+    block(
+      'accessories',
+      'accessory',
+      ACCESSORY,
+      'An accessory that is built for one rotation: starter, raw-water pump, alternator fan.',
+      'accessory starter rotation standard viewed from flywheel',
+      { many: true, head: { field: 'name', kind: anyWord('accessory') } },
+    ),
+  ],
+};
+
+/** Facts of an engine at its place in a line. */
+export const ENGINE_PLACE: Vocabulary = {
+  title: 'engine in its line',
+  rows: [
+    row(
+      'flywheelFaces',
+      'flywheel',
+      word('aft', 'forward'),
+      'Which way the flywheel end faces in the boat.',
+      'flywheel aft',
+    ),
+    row(
+      'takeOff',
+      'power take-off',
+      quantity('power'),
+      'Power taken off at rated speed before the gear.',
+      'power take-off 12 kW',
+    ),
+    row(
+      'takeOffState',
+      'take-off',
+      word('on', 'off'),
+      'Whether propeller matching and trial count the take-off as running.',
+      'take-off on',
+    ),
+    row(
+      'airTemperature',
+      'air temperature',
+      quantity('temperature'),
+      'Air at the engine intake.',
+      'air temperature 45 °C',
+    ),
+    row(
+      'coolantTemperature',
+      'charge coolant temperature',
+      quantity('temperature'),
+      'Coolant into the charge-air cooler.',
+      'charge coolant temperature 32 °C',
+    ),
+    row(
+      'airPressure',
+      'air pressure',
+      quantity('pressure'),
+      'Air pressure at the intake.',
+      'air pressure 100 kPa',
+    ),
+    row(
+      'airHumidity',
+      'air humidity',
+      quantity('ratio'),
+      'Relative humidity of the intake air.',
+      'air humidity 60 %',
+    ),
+    ...ENGINE.rows,
+  ],
+  blocks: ENGINE.blocks,
+};
+
+const motor = rowsFor<MotorFacts>();
+
+export const MOTOR: Vocabulary = {
+  title: 'motor',
+  rows: [
+    motor(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Motor sheet" dated 2025-06-01',
+    ),
+    motor('rotation', 'rotation', rotation, 'Which way the motor may turn.', 'rotation either'),
+    motor(
+      'power',
+      'power',
+      point('power', 'rotational speed'),
+      'Continuous power and the speed it is declared at.',
+      'power 40 kW at 1200 rpm',
+    ),
+    motor('peakPower', 'peak power', quantity('power'), 'Short-time power.', 'peak power 60 kW'),
+    motor('torque', 'torque', quantity('torque'), 'Continuous torque up to base speed.', 'torque 318 N.m'),
+    motor(
+      'baseSpeed',
+      'base speed',
+      quantity('rotational speed'),
+      'Speed up to which the torque is constant.',
+      'base speed 1200 rpm',
+    ),
+    motor(
+      'topSpeed',
+      'top speed',
+      quantity('rotational speed'),
+      'Highest speed allowed.',
+      'top speed 2400 rpm',
+    ),
+    motor(
+      'thrustCapacity',
+      'thrust at most',
+      quantity('force'),
+      'Propeller thrust that its bearing may carry.',
+      'thrust at most 6 kN',
+    ),
+    motor('mass', 'mass', quantity('mass'), 'Mass.', 'mass 160 kg'),
+    motor(
+      'inertia',
+      'inertia',
+      quantity('moment of inertia'),
+      'Moment of inertia of the rotor.',
+      'inertia 0.3 kg.m2',
+    ),
+    motor(
+      'saidToEqual',
+      'said to equal',
+      point('power', 'rotational speed'),
+      'The engine power at shaft speed that the motor is said to stand in for.',
+      'said to equal 40 hp at 1100 rpm',
+    ),
+  ],
+  blocks: [],
+};

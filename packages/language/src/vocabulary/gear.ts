@@ -1,0 +1,482 @@
+import type {
+  Clutch,
+  Flange,
+  GearFacts,
+  GearRating,
+  RatioVariant,
+  Train,
+  TransferFacts,
+} from '@tailshaft/drivetrain';
+import {
+  anyWord,
+  blocksFor,
+  bolts,
+  layout,
+  mesh,
+  name,
+  outputSense,
+  pilot,
+  point,
+  quantity,
+  ratio,
+  rotation,
+  rowsFor,
+  source,
+  span,
+  text,
+  type Vocabulary,
+  word,
+} from './kinds.js';
+
+const trainRow = rowsFor<Train>();
+
+export const TRAIN: Vocabulary = {
+  title: 'train',
+  rows: [
+    trainRow(
+      'meshes',
+      'mesh',
+      mesh,
+      'Two wheels in mesh, driver first, with their tooth counts; external unless it says internal, by chain or by belt.',
+      'mesh A 23 with B 47',
+      { many: true },
+    ),
+    trainRow('sunTeeth', 'sun teeth', quantity('number'), 'Teeth of the sun wheel.', 'sun teeth 30'),
+    trainRow('ringTeeth', 'ring teeth', quantity('number'), 'Teeth of the ring wheel.', 'ring teeth 60'),
+    trainRow('planetTeeth', 'planet teeth', quantity('number'), 'Teeth of each planet.', 'planet teeth 15'),
+    trainRow('planets', 'planets', quantity('number'), 'Number of planets on the carrier.', 'planets 3'),
+    trainRow(
+      'planetRow',
+      'planet row',
+      word('single', 'double'),
+      'One planet between sun and ring, or two in series.',
+      'planet row single',
+    ),
+    trainRow('input', 'input', word('sun', 'ring', 'carrier'), 'Member that is driven.', 'input sun'),
+    trainRow('output', 'output', word('sun', 'ring', 'carrier'), 'Member that drives on.', 'output carrier'),
+    trainRow(
+      'held',
+      'held',
+      word('sun', 'ring', 'carrier', 'none'),
+      'Member that is held still; none when the set is locked.',
+      'held ring',
+    ),
+  ],
+  blocks: [],
+};
+
+const clutch = rowsFor<Clutch>();
+const train = 'Tooth counts, from which ratio and sense are derived and compared with what is declared.';
+const trainExample = 'train { mesh A 23 with B 47 }';
+
+export const CLUTCH: Vocabulary = {
+  title: 'clutch',
+  rows: [
+    clutch(
+      'output',
+      'output',
+      outputSense,
+      'Whether the output turns as the input does with this clutch engaged. Where the line turns back, say from where it is seen.',
+      'output opposite seen from aft',
+    ),
+    clutch(
+      'ahead',
+      'ahead',
+      word('continuous', 'never'),
+      'Whether this clutch may carry full power ahead all day. Leave it out when the sheet does not say.',
+      'ahead continuous',
+    ),
+    clutch('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1'),
+    clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12'),
+    clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7'),
+    clutch(
+      'frictionPlates',
+      'friction plates',
+      quantity('number'),
+      'Friction plates in the pack.',
+      'friction plates 6',
+    ),
+    clutch(
+      'outerDiameter',
+      'outer diameter',
+      quantity('length'),
+      'Outer diameter of the friction faces.',
+      'outer diameter 160 mm',
+    ),
+    clutch(
+      'innerDiameter',
+      'inner diameter',
+      quantity('length'),
+      'Inner diameter of the friction faces.',
+      'inner diameter 110 mm',
+    ),
+    clutch(
+      'pistonOuterDiameter',
+      'piston outer diameter',
+      quantity('length'),
+      'Outer diameter of the clamping piston.',
+      'piston outer diameter 155 mm',
+    ),
+    clutch(
+      'pistonInnerDiameter',
+      'piston inner diameter',
+      quantity('length'),
+      'Inner diameter of the clamping piston.',
+      'piston inner diameter 90 mm',
+    ),
+    clutch(
+      'springForce',
+      'spring force',
+      quantity('force'),
+      'Return-spring force against the piston.',
+      'spring force 900 N',
+    ),
+    clutch(
+      'clampForce',
+      'clamp force',
+      quantity('force'),
+      'Clamp force, when it is given instead of piston and pressure.',
+      'clamp force 24 kN',
+    ),
+    clutch(
+      'oilPressure',
+      'oil pressure',
+      quantity('pressure'),
+      'Lowest working oil pressure at this clutch.',
+      'oil pressure 20 bar',
+    ),
+    clutch(
+      'friction',
+      'friction',
+      quantity('ratio'),
+      'Coefficient of friction used for holding torque.',
+      'friction 0.08',
+    ),
+    clutch(
+      'speedFactor',
+      'clutch speed',
+      quantity('ratio'),
+      'Clutch shaft speed over input speed, for a clutch behind a mesh.',
+      'clutch speed 1.0',
+    ),
+  ],
+  blocks: [blocksFor<Clutch>()('train', 'train', TRAIN, train, trainExample)],
+};
+
+const rated = rowsFor<GearRating>();
+
+export const GEAR_RATING: Vocabulary = {
+  title: 'gear rating',
+  rows: [
+    rated(
+      'powerPerSpeed',
+      'power per speed',
+      quantity('power per speed'),
+      'Input capacity as power per speed.',
+      'power per speed 0.112 kW/rpm',
+      { bare: true },
+    ),
+    rated('torque', 'torque', quantity('torque'), 'Input capacity as torque.', 'torque 1070 N.m', {
+      bare: true,
+    }),
+    rated(
+      'power',
+      'power',
+      point('power', 'rotational speed'),
+      'Input capacity as power at one speed.',
+      'power 235 kW at 2100 rpm',
+      { bare: true },
+    ),
+    rated(
+      'speeds',
+      'from',
+      span('rotational speed'),
+      'Input speeds that the rating holds for.',
+      'from 1000 .. 2600 rpm',
+    ),
+    rated(
+      'fuel',
+      'for',
+      word('petrol', 'diesel', 'gas'),
+      'Engines that the rating holds for, when the sheet tells them apart.',
+      'for diesel',
+    ),
+    rated(
+      'direction',
+      'running',
+      word('ahead', 'astern'),
+      'Direction that the rating holds for, when the sheet tells them apart.',
+      'running astern',
+    ),
+    rated('source', 'source', source, 'Document of this rating.', 'source "Rating table 7" dated 2024-11-03'),
+  ],
+  blocks: [],
+};
+
+const variant = rowsFor<RatioVariant>();
+const variantBlock = blocksFor<RatioVariant>();
+const clutchDoc = 'One engaged position of the gear: its output sense and whether it may run ahead.';
+const ratedDoc = 'Input capacity for one duty class.';
+const clutchHead = { many: true, head: { field: 'name', kind: name('clutch') } };
+const ratedHead = { many: true, head: { field: 'duty', kind: anyWord('duty class') } };
+
+export const GEAR_RATIO: Vocabulary = {
+  title: 'gear ratio',
+  rows: [variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1')],
+  blocks: [
+    variantBlock(
+      'clutches',
+      'clutch',
+      CLUTCH,
+      clutchDoc,
+      'clutch A output same ahead continuous',
+      clutchHead,
+    ),
+    variantBlock('ratings', 'rated', GEAR_RATING, ratedDoc, 'rated medium 0.112 kW/rpm', ratedHead),
+    variantBlock('train', 'train', TRAIN, train, trainExample),
+  ],
+};
+
+const flange = rowsFor<Flange>();
+
+export const FLANGE: Vocabulary = {
+  title: 'flange',
+  rows: [
+    flange(
+      'outsideDiameter',
+      'outside diameter',
+      quantity('length'),
+      'Outside diameter.',
+      'outside diameter 146 mm',
+    ),
+    flange(
+      'boltCircle',
+      'bolt circle',
+      quantity('length'),
+      'Diameter through the bolt centres.',
+      'bolt circle 121 mm',
+    ),
+    flange('bolts', 'bolts', bolts, 'Number and size of bolts.', 'bolts 4 x 1/2 in'),
+    flange(
+      'pilot',
+      'pilot',
+      pilot,
+      'Locating spigot (male) or recess (female) and its diameter.',
+      'pilot 63.5 mm female',
+    ),
+    flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm'),
+  ],
+  blocks: [],
+};
+
+const row = rowsFor<GearFacts>();
+const block = blocksFor<GearFacts>();
+
+/** Facts of a reduction gear wherever it stands. */
+export const GEAR: Vocabulary = {
+  title: 'gear',
+  rows: [
+    row(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Alder 63 technical sheet, issue 4" dated 2025-02-10',
+    ),
+    row('layout', 'layout', layout, 'How the output lies to the input.', 'layout down-angle 8 deg'),
+    row(
+      'inputRotation',
+      'input rotation',
+      rotation,
+      'Engine rotation that the gear accepts. "either by pump index" where its pump must be set for it.',
+      'input rotation either by pump index',
+    ),
+    row(
+      'inputSpeedMax',
+      'input speed at most',
+      quantity('rotational speed'),
+      'Highest input speed.',
+      'input speed at most 3000 rpm',
+    ),
+    row(
+      'inputSpeedMin',
+      'input speed at least',
+      quantity('rotational speed'),
+      'Lowest input speed that keeps clutch pressure.',
+      'input speed at least 600 rpm',
+    ),
+    row(
+      'inputHousing',
+      'input housing',
+      anyWord('housing size'),
+      'Flywheel housing size that it bolts to (SAE J617).',
+      'input housing SAE-3',
+    ),
+    row(
+      'thrust',
+      'thrust at most',
+      quantity('force'),
+      'Propeller thrust that its bearing may carry.',
+      'thrust at most 18 kN',
+    ),
+    row(
+      'oilPressure',
+      'oil pressure',
+      span('pressure'),
+      'Working range of clutch oil pressure.',
+      'oil pressure 20 .. 24 bar',
+    ),
+    row('efficiency', 'efficiency', quantity('ratio'), 'Output power over input power.', 'efficiency 97 %'),
+    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 165 kg'),
+    row(
+      'pushEngages',
+      'lever push engages clutch',
+      name('clutch'),
+      'Clutch that a push of the shift lever engages.',
+      'lever push engages clutch A',
+    ),
+    row(
+      'slipDevice',
+      'slip device',
+      word('offered', 'not offered', 'fitted'),
+      'Device that lets the clutch slip for slow running.',
+      'slip device offered',
+    ),
+    row(
+      'freewheel',
+      'freewheel',
+      text,
+      'Rule for turning with the engine stopped.',
+      'freewheel "8 h, then run the engine 5 min"',
+    ),
+    row(
+      'reversing',
+      'reversing',
+      word('yes', 'no'),
+      'Whether it has an astern clutch; yes when two clutches are declared.',
+      'reversing no',
+    ),
+  ],
+  blocks: [
+    block(
+      'outputFlange',
+      'output flange',
+      FLANGE,
+      'Dimensions of the output flange.',
+      'output flange { outside diameter 146 mm  bolt circle 121 mm }',
+    ),
+    block(
+      'ratios',
+      'ratio',
+      GEAR_RATIO,
+      'An offered ratio, by its nominal name.',
+      'ratio 2.04:1 exact 2.043:1 { }',
+      { many: true, head: { field: 'nominal', kind: ratio } },
+    ),
+    block(
+      'clutches',
+      'clutch',
+      CLUTCH,
+      `${clutchDoc} Here: for every ratio.`,
+      'clutch A output same ahead continuous',
+      clutchHead,
+    ),
+    block(
+      'ratings',
+      'rated',
+      GEAR_RATING,
+      `${ratedDoc} Here: for every ratio.`,
+      'rated medium 0.112 kW/rpm',
+      ratedHead,
+    ),
+  ],
+};
+
+export const GEAR_PLACE: Vocabulary = {
+  title: 'gear in its line',
+  rows: [
+    row(
+      'pumpIndex',
+      'pump set for',
+      rotation,
+      'Input rotation that the oil pump is set for.',
+      'pump set for standard',
+    ),
+    row(
+      'shiftCable',
+      'shift cable',
+      word('push for ahead', 'pull for ahead'),
+      'What the cable does for ahead. Prove it at the dock, always.',
+      'shift cable push for ahead',
+    ),
+    row(
+      'expectedOutput',
+      'expected output',
+      word('clockwise', 'counter-clockwise'),
+      'Output sense ahead, seen from aft, that the plan expects of this gear.',
+      'expected output clockwise',
+    ),
+    ...GEAR.rows,
+  ],
+  blocks: GEAR.blocks,
+};
+
+const transfer = rowsFor<TransferFacts>();
+
+export const TRANSFER: Vocabulary = {
+  title: 'transfer',
+  rows: [
+    transfer(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "V-box sheet" dated 2024-05-02',
+    ),
+    transfer(
+      'kind',
+      'kind',
+      word('gear V-drive', 'chain V-drive', 'belt', 'chain', 'gears'),
+      'What carries the power across.',
+      'kind gear V-drive',
+    ),
+    transfer(
+      'output',
+      'output',
+      outputSense,
+      'Output sense against input, and from where it is seen.',
+      'output opposite seen from aft',
+    ),
+    transfer(
+      'turnsBack',
+      'turns the line back',
+      word('yes', 'no'),
+      'Whether the shaft leaves on the side that the power came from.',
+      'turns the line back yes',
+    ),
+    transfer('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1'),
+    transfer(
+      'efficiency',
+      'efficiency',
+      quantity('ratio'),
+      'Output power over input power.',
+      'efficiency 98 %',
+    ),
+    transfer(
+      'inputSpeedMax',
+      'input speed at most',
+      quantity('rotational speed'),
+      'Highest input speed.',
+      'input speed at most 4000 rpm',
+    ),
+    transfer(
+      'torque',
+      'torque at most',
+      quantity('torque'),
+      'Input torque that it may carry.',
+      'torque at most 900 N.m',
+    ),
+    transfer('mass', 'mass', quantity('mass'), 'Mass.', 'mass 74 kg'),
+  ],
+  blocks: [blocksFor<TransferFacts>()('train', 'train', TRAIN, train, trainExample)],
+};

@@ -1,0 +1,37 @@
+export * from './kinds.js';
+
+import { ENGINE, ENGINE_PLACE, MOTOR } from './engine.js';
+import { GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
+import type { Vocabulary } from './kinds.js';
+import { COUPLING, PROPELLER, SHAFT, SHAFT_MATERIAL } from './shafting.js';
+import { CERTIFICATE, CRITERIA, DUTY, HULL } from './vessel.js';
+
+/** What a catalogue entry of each kind may say. */
+export const ENTRY_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
+  engine: ENGINE,
+  motor: MOTOR,
+  gear: GEAR,
+  transfer: TRANSFER,
+  coupling: COUPLING,
+  'shaft material': SHAFT_MATERIAL,
+  propeller: PROPELLER,
+};
+
+/** What a part may say at its place in a line: everything of its entry, and how it stands there. */
+export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
+  engine: ENGINE_PLACE,
+  motor: MOTOR,
+  gear: GEAR_PLACE,
+  transfer: TRANSFER,
+  coupling: COUPLING,
+  shaft: SHAFT,
+  propeller: PROPELLER,
+};
+
+/** What the blocks of a vessel may say. */
+export const VESSEL_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
+  duty: DUTY,
+  hull: HULL,
+  criteria: CRITERIA,
+  certificate: CERTIFICATE,
+};

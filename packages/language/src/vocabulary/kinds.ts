@@ -1,0 +1,123 @@
+import type {
+  Bolts,
+  Fact,
+  GearLayout,
+  Mesh,
+  OutputSense,
+  Pilot,
+  Point,
+  Rotation,
+  SourceNote,
+  Span,
+} from '@tailshaft/drivetrain';
+import type { Dimension, Value } from '@tailshaft/mechanics';
+
+/** The form that a property's value takes in the text. `T` is what the reader makes of it. */
+export type ValueKind<T = unknown> = KindShape & { readonly makes?: T };
+
+export type KindShape =
+  | { readonly form: 'quantity'; readonly dimension: Dimension }
+  | { readonly form: 'span'; readonly dimension: Dimension }
+  | { readonly form: 'point'; readonly of: Dimension; readonly at: Dimension }
+  | { readonly form: 'ratio' }
+  | { readonly form: 'per year' }
+  | { readonly form: 'word'; readonly words: readonly string[] }
+  | { readonly form: 'any word'; readonly what: string }
+  | { readonly form: 'name'; readonly of: 'shaft material' | 'clutch' }
+  | { readonly form: 'text' }
+  | { readonly form: 'rotation' }
+  | { readonly form: 'output sense' }
+  | { readonly form: 'layout' }
+  | { readonly form: 'bolts' }
+  | { readonly form: 'pilot' }
+  | { readonly form: 'mesh' }
+  | { readonly form: 'source' };
+
+export const quantity = <D extends Dimension>(dimension: D): ValueKind<Value<D>> => ({
+  form: 'quantity',
+  dimension,
+});
+export const span = <D extends Dimension>(dimension: D): ValueKind<Span<D>> => ({ form: 'span', dimension });
+export const point = <Y extends Dimension, X extends Dimension>(of: Y, at: X): ValueKind<Point<Y, X>> => ({
+  form: 'point',
+  of,
+  at,
+});
+export const ratio: ValueKind<Value<'ratio'>> = { form: 'ratio' };
+export const perYear: ValueKind<Value<'number'>> = { form: 'per year' };
+export const word = <const W extends readonly string[]>(...words: W): ValueKind<W[number]> => ({
+  form: 'word',
+  words,
+});
+export const anyWord = (what: string): ValueKind<string> => ({ form: 'any word', what });
+export const name = (of: 'shaft material' | 'clutch'): ValueKind<string> => ({ form: 'name', of });
+export const text: ValueKind<string> = { form: 'text' };
+export const rotation: ValueKind<Rotation> = { form: 'rotation' };
+export const outputSense: ValueKind<OutputSense> = { form: 'output sense' };
+export const layout: ValueKind<GearLayout> = { form: 'layout' };
+export const bolts: ValueKind<Bolts> = { form: 'bolts' };
+export const pilot: ValueKind<Pilot> = { form: 'pilot' };
+export const mesh: ValueKind<Mesh> = { form: 'mesh' };
+export const source: ValueKind<SourceNote> = { form: 'source' };
+
+/** What a Fact-typed field holds. */
+type Held<X> =
+  NonNullable<X> extends Fact<infer T> ? T : NonNullable<X> extends readonly Fact<infer T>[] ? T : never;
+
+/** One property of a block: its words, the model field that it fills, its form, and what it means. */
+export interface Row {
+  readonly words: string;
+  readonly field: string;
+  readonly kind: ValueKind;
+  readonly doc: string;
+  /** As a person would write it, words and value. */
+  readonly example: string;
+  /** May stand more than once; the field is then a list. */
+  readonly many?: boolean;
+  /** The words may be left out: the value alone tells (`rated medium 0.112 kW/rpm`). */
+  readonly bare?: boolean;
+}
+
+/** A block inside a block: `clutch A ... { }`. */
+export interface BlockRow {
+  readonly words: string;
+  readonly field: string;
+  readonly block: Vocabulary;
+  readonly doc: string;
+  readonly example: string;
+  readonly many?: boolean;
+  /** What stands between the words and the facts. */
+  readonly head?: { readonly field: string; readonly kind: ValueKind };
+}
+
+/** The properties that one kind of block knows. Order is the order of completion and of the reference page. */
+export interface Vocabulary {
+  /** `engine`, `gear ratio`, `flange`. */
+  readonly title: string;
+  readonly rows: readonly Row[];
+  readonly blocks: readonly BlockRow[];
+}
+
+/** Makes rows whose field and form are checked against the model interface `F`. */
+export function rowsFor<F>() {
+  return <K extends keyof F & string>(
+    field: K,
+    words: string,
+    kind: ValueKind<Held<F[K]>>,
+    doc: string,
+    example: string,
+    more: { many?: boolean; bare?: boolean } = {},
+  ): Row => ({ words, field, kind, doc, example, ...more });
+}
+
+/** Makes block rows whose field is checked against the model interface `F`. */
+export function blocksFor<F>() {
+  return (
+    field: keyof F & string,
+    words: string,
+    block: Vocabulary,
+    doc: string,
+    example: string,
+    more: { many?: boolean; head?: { field: string; kind: ValueKind } } = {},
+  ): BlockRow => ({ words, field, block, doc, example, ...more });
+}

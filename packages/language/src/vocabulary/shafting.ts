@@ -1,0 +1,181 @@
+import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from '@tailshaft/drivetrain';
+import { FLANGE } from './gear.js';
+import { blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
+
+const coupling = rowsFor<CouplingFacts>();
+
+export const COUPLING: Vocabulary = {
+  title: 'coupling',
+  rows: [
+    coupling(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Coupling sheet" dated 2024-09-01',
+    ),
+    coupling(
+      'kind',
+      'kind',
+      word('rigid', 'flexible', 'damper', 'joint'),
+      'What sort of coupling it is.',
+      'kind flexible',
+    ),
+    coupling(
+      'torque',
+      'torque at most',
+      quantity('torque'),
+      'Torque that it may carry continuously.',
+      'torque at most 950 N.m',
+    ),
+    coupling('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg'),
+  ],
+  blocks: [
+    blocksFor<CouplingFacts>()(
+      'flange',
+      'flange',
+      FLANGE,
+      'Dimensions of its flange.',
+      'flange { outside diameter 146 mm }',
+    ),
+  ],
+};
+
+const material = rowsFor<ShaftMaterial>();
+
+export const SHAFT_MATERIAL: Vocabulary = {
+  title: 'shaft material',
+  rows: [
+    material(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Mill certificate 88" dated 2024-02-02',
+    ),
+    material(
+      'torsionalYield',
+      'torsional yield',
+      quantity('pressure'),
+      'Shear yield in torsion, not the tensile yield.',
+      'torsional yield 70000 psi',
+    ),
+    material(
+      'tensileYield',
+      'tensile yield',
+      quantity('pressure'),
+      '0.2 % tensile yield.',
+      'tensile yield 725 MPa',
+    ),
+    material(
+      'tensileStrength',
+      'tensile strength',
+      quantity('pressure'),
+      'Ultimate tensile strength.',
+      'tensile strength 860 MPa',
+    ),
+    material(
+      'youngsModulus',
+      'elastic modulus',
+      quantity('pressure'),
+      "Young's modulus.",
+      'elastic modulus 193 GPa',
+    ),
+    material(
+      'shearModulus',
+      'shear modulus',
+      quantity('pressure'),
+      'Modulus of rigidity.',
+      'shear modulus 77 GPa',
+    ),
+    material('density', 'density', quantity('density'), 'Density.', 'density 7890 kg/m3'),
+  ],
+  blocks: [],
+};
+
+const shaft = rowsFor<ShaftFacts>();
+
+export const SHAFT: Vocabulary = {
+  title: 'shaft',
+  rows: [
+    shaft(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Drawing S-201" dated 2025-03-01',
+    ),
+    shaft(
+      'material',
+      'material',
+      name('shaft material'),
+      'Grade of the bar.',
+      'material high-strength-stainless',
+    ),
+    shaft(
+      'diameter',
+      'diameter',
+      quantity('length'),
+      'Diameter in way of the bearings.',
+      'diameter 1 3/4 in',
+    ),
+    shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm'),
+    shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m'),
+  ],
+  blocks: [],
+};
+
+const propeller = rowsFor<PropellerFacts>();
+
+export const PROPELLER: Vocabulary = {
+  title: 'propeller',
+  rows: [
+    propeller(
+      'source',
+      'source',
+      source,
+      'Document the facts come from, and its date.',
+      'source "Propeller order 118" dated 2025-04-04',
+    ),
+    propeller(
+      'kind',
+      'kind',
+      word('fixed', 'folding', 'feathering', 'controllable pitch'),
+      'What sort of propeller it is; fixed when not said.',
+      'kind folding',
+    ),
+    propeller(
+      'hand',
+      'hand',
+      word('left', 'right'),
+      'Right turns clockwise seen from aft to drive ahead.',
+      'hand right',
+    ),
+    propeller(
+      'handSetting',
+      'set for hand',
+      word('left', 'right'),
+      'How a convertible propeller is assembled.',
+      'set for hand left',
+    ),
+    propeller('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4'),
+    propeller('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in'),
+    propeller('pitch', 'pitch', quantity('length'), 'Pitch.', 'pitch 24 in'),
+    propeller(
+      'areaRatio',
+      'area ratio',
+      quantity('ratio'),
+      'Expanded blade area over disc area.',
+      'area ratio 0.72',
+    ),
+    propeller('mass', 'mass', quantity('mass'), 'Mass in air.', 'mass 34 kg'),
+    propeller(
+      'inertia',
+      'inertia',
+      quantity('moment of inertia'),
+      'Polar moment of inertia in air.',
+      'inertia 0.8 kg.m2',
+    ),
+  ],
+  blocks: [],
+};
