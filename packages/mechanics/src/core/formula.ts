@@ -58,6 +58,7 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
         name: spec.name,
         text: spec.text,
         inputs: Object.values(inputs),
+        keys: Object.keys(inputs),
         source: spec.source,
         range,
         ...(notes ? { notes } : {}),

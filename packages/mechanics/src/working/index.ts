@@ -1,0 +1,3 @@
+export { filledFormula } from './filled.js';
+export { workingLine, workingMarkdown, workingText } from './render.js';
+export { type WorkingStep, workingSteps } from './steps.js';
