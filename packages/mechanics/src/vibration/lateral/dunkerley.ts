@@ -1,0 +1,23 @@
+import { formula } from '../../core/formula.js';
+import type { Value } from '../../core/value.js';
+import { DUNKERLEY } from '../sources.js';
+
+/** 1/f² = 1/f₁² + 1/f₂², for a shaft whose parts alone would vibrate at f₁ and f₂. Never above the true frequency. */
+export const dunkerleyPair = formula({
+  name: 'Dunkerley combination of two frequencies',
+  symbol: 'f',
+  dimension: 'frequency',
+  inputs: { f1: 'frequency', f2: 'frequency' },
+  text: '1/f² = 1/f₁² + 1/f₂²',
+  source: DUNKERLEY,
+  range: 'the lowest mode only; the result is a lower bound',
+  compute: ({ f1, f2 }) => (f1 * f2) / Math.hypot(f1, f2),
+});
+
+/** Dunkerley's combination of any number of frequencies, which is the pair formula applied in turn. */
+export function dunkerley(
+  first: Value<'frequency'>,
+  ...rest: readonly Value<'frequency'>[]
+): Value<'frequency'> {
+  return rest.reduce((f1, f2) => dunkerleyPair({ f1, f2 }), first);
+}

@@ -1,0 +1,85 @@
+import { formula } from '../../core/formula.js';
+import { BEVAN_VIBRATIONS } from '../sources.js';
+
+/** Standard gravity, m/s² (3rd CGPM 1901). It cancels: weight makes the deflection that it then divides. */
+export const STANDARD_GRAVITY = 9.80665;
+
+const inside = {
+  condition: 'the mass sits between the supports',
+  met: ({ a, b }: { a: number; b: number }) => a > 0 && b > 0,
+};
+
+/** δ = W L³ / (3 E I), m: load W (N) at the free end of a cantilever of length L. */
+export const cantileverEndDeflection = formula({
+  name: 'deflection of a cantilever under an end load',
+  symbol: 'δ',
+  dimension: 'length',
+  inputs: { W: 'force', L: 'length', E: 'pressure', I: 'second moment of area' },
+  text: 'δ = W L³ / (3 E I)',
+  source: BEVAN_VIBRATIONS,
+  range: 'small deflections of a uniform, slender shaft',
+  compute: ({ W, L, E, I }) => (W * L ** 3) / (3 * E * I),
+});
+
+/** δ = W a² b² / (3 E I (a + b)), m: load W at a from one simple support and b from the other. */
+export const pinnedSpanDeflection = formula({
+  name: 'deflection of a simply supported span under a load',
+  symbol: 'δ',
+  dimension: 'length',
+  inputs: { W: 'force', a: 'length', b: 'length', E: 'pressure', I: 'second moment of area' },
+  text: 'δ = W a² b² / (3 E I (a + b))',
+  source: BEVAN_VIBRATIONS,
+  range: [inside],
+  compute: ({ W, a, b, E, I }) => (W * a ** 2 * b ** 2) / (3 * E * I * (a + b)),
+});
+
+/** δ = W a³ b³ / (3 E I (a + b)³), m: load W at a and b from two fixed ends. */
+export const fixedSpanDeflection = formula({
+  name: 'deflection of a span fixed at both ends under a load',
+  symbol: 'δ',
+  dimension: 'length',
+  inputs: { W: 'force', a: 'length', b: 'length', E: 'pressure', I: 'second moment of area' },
+  text: 'δ = W a³ b³ / (3 E I (a + b)³)',
+  source: BEVAN_VIBRATIONS,
+  range: [inside],
+  compute: ({ W, a, b, E, I }) => (W * a ** 3 * b ** 3) / (3 * E * I * (a + b) ** 3),
+});
+
+/** δ = 5 μ g L⁴ / (384 E I), m: greatest sag of a simply supported span under its own weight. */
+export const uniformSpanSag = formula({
+  name: 'sag of a simply supported uniform span',
+  symbol: 'δ',
+  dimension: 'length',
+  inputs: { mu: 'mass per length', L: 'length', E: 'pressure', I: 'second moment of area' },
+  text: 'δ = 5 μ g L⁴ / (384 E I)',
+  source: BEVAN_VIBRATIONS,
+  range: 'small deflections of a uniform, slender shaft',
+  compute: ({ mu, L, E, I }) => (5 * mu * STANDARD_GRAVITY * L ** 4) / (384 * E * I),
+});
+
+/** f = √(g/δ) / 2π, Hz: one mass on a massless shaft that sags by δ (m) under it. 0.4985 / √δ. */
+export const frequencyFromDeflection = formula({
+  name: 'natural frequency from static deflection',
+  symbol: 'f',
+  dimension: 'frequency',
+  inputs: { delta: 'length' },
+  text: 'f = √(g / δ) / 2π',
+  source: BEVAN_VIBRATIONS,
+  range: 'exact for one mass on a massless shaft',
+  compute: ({ delta }) => Math.sqrt(STANDARD_GRAVITY / delta) / (2 * Math.PI),
+});
+
+/**
+ * f = √(1.268 g/δ) / 2π, Hz: a simply supported uniform span with mid-span sag δ (m).
+ * The factor is 5π⁴/384 = 1.2683; handbooks print 1.27.
+ */
+export const frequencyFromUniformSag = formula({
+  name: 'natural frequency from the sag of a uniform span',
+  symbol: 'f',
+  dimension: 'frequency',
+  inputs: { delta: 'length' },
+  text: 'f = √((5π⁴/384) g / δ) / 2π',
+  source: BEVAN_VIBRATIONS,
+  range: 'simply supported uniform span',
+  compute: ({ delta }) => Math.sqrt((5 * Math.PI ** 4 * STANDARD_GRAVITY) / (384 * delta)) / (2 * Math.PI),
+});
