@@ -1,0 +1,35 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+import { inch } from '../tables/printedUnits.js';
+
+/** Total (diametral) clearance of a shaft in its bearing. c, D, d m. */
+export const bearingClearance = formula({
+  name: 'bearing clearance',
+  symbol: 'c',
+  dimension: 'length',
+  inputs: { bearingBore: 'length', shaftDiameter: 'length' },
+  text: 'c = D − d',
+  source: { title: 'definition', confidence: 'derived' },
+  range: [{ condition: 'the shaft goes into the bearing', met: si => si.bearingBore > si.shaftDiameter }],
+  compute: ({ bearingBore, shaftDiameter }) => bearingBore - shaftDiameter,
+});
+
+/** Printed clearance of new rubber strut bearings by shaft size, total. m. */
+export const rubberBearingClearance = {
+  shaftFrom: inch(0.75),
+  shaftTo: inch(1.75),
+  least: inch(0.003),
+  most: inch(0.007),
+  source: {
+    title: 'alignment standard citing ABYC P-6',
+    clause: 'clearance of rubber strut bearings',
+    year: 1978,
+    confidence: 'published',
+  },
+} as const satisfies { shaftFrom: number; shaftTo: number; least: number; most: number; source: Source };
+
+/** Over this shaft diameter a water-lubricated bearing is given forced water. m. */
+export const forcedWaterAbove = {
+  diameter: 0.38,
+  source: { title: 'study notes on stern bearings, two pages', confidence: 'published' },
+} as const satisfies { diameter: number; source: Source };

@@ -1,0 +1,105 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+
+/** Same terms in naval ship rules and in a published thesis calculation. The older 18 + Rm/36 form is another rule. */
+const M68: Source = {
+  title: 'IACS UR M68',
+  clause: 'permissible torsional vibration stresses',
+  year: 2015,
+  confidence: 'published',
+};
+
+/** Size factor. c_D –; d m. */
+export const torsionalSizeFactor = formula({
+  name: 'size factor of torsional vibration limits',
+  symbol: 'c_D',
+  dimension: 'number',
+  inputs: { diameter: 'length' },
+  text: 'c_D = 0.35 + 0.93 d^(−0.2), d in mm',
+  source: M68,
+  range: 'The rule sets no limit of diameter.',
+  compute: ({ diameter }) => 0.35 + 0.93 * (1e3 * diameter) ** -0.2,
+});
+
+/** Share of rated speed. λ –; ω rad/s. */
+export const speedShare = formula({
+  name: 'speed over rated speed',
+  symbol: 'λ',
+  dimension: 'ratio',
+  inputs: { speed: 'rotational speed', ratedSpeed: 'rotational speed' },
+  text: 'λ = n / n₀',
+  source: { ...M68, clause: 'definition of λ' },
+  range: 'A definition.',
+  compute: ({ speed, ratedSpeed }) => speed / ratedSpeed,
+});
+
+/** Permissible stress for continuous running, nominal and half range. τ_C Pa; Rm Pa; c_K, c_D, λ –. */
+export const continuousTorsionalLimit = formula({
+  name: 'permissible torsional vibration stress, continuous',
+  symbol: 'τ_C',
+  dimension: 'pressure',
+  inputs: { tensileStrength: 'pressure', featureFactor: 'number', sizeFactor: 'number', speedShare: 'ratio' },
+  text: 'τ_C = (R_m + 160)/18 c_K c_D (3 − 2 λ²), or 1.38 for the bracket from λ = 0.9; MPa',
+  source: M68,
+  range: [
+    { condition: 'speed is below 1.05 of rated speed', met: si => si.speedShare < 1.05 },
+    {
+      condition: 'tensile strength is 400 to 800 MPa',
+      met: si => si.tensileStrength >= 400e6 && si.tensileStrength <= 800e6,
+    },
+  ],
+  compute: ({ tensileStrength, featureFactor, sizeFactor, speedShare: lambda }) =>
+    ((tensileStrength + 160e6) / 18) *
+    featureFactor *
+    sizeFactor *
+    (lambda < 0.9 ? 3 - 2 * lambda ** 2 : 1.38),
+});
+
+/** Permissible stress for passing quickly through. τ_T, τ_C Pa; c_K –. */
+export const transientTorsionalLimit = formula({
+  name: 'permissible torsional vibration stress, transient',
+  symbol: 'τ_T',
+  dimension: 'pressure',
+  inputs: { continuousLimit: 'pressure', featureFactor: 'number' },
+  text: 'τ_T = 1.7 τ_C / √c_K',
+  source: M68,
+  range: [
+    { condition: 'c_K is above 0 and at most 1', met: si => si.featureFactor > 0 && si.featureFactor <= 1 },
+  ],
+  compute: ({ continuousLimit, featureFactor }) => (1.7 * continuousLimit) / Math.sqrt(featureFactor),
+});
+
+const barred: Source = { ...M68, clause: 'barred speed range' };
+const barredInputs = { criticalSpeed: 'rotational speed', ratedSpeed: 'rotational speed' } as const;
+/** That none may lie at or above 0.8 of rated speed is from memory; the bounds are published. */
+const barredRange = [
+  {
+    condition: 'the critical speed is below 0.8 of rated speed: no barred range is allowed above',
+    met: (si: { readonly criticalSpeed: number; readonly ratedSpeed: number }) =>
+      si.criticalSpeed < 0.8 * si.ratedSpeed,
+  },
+];
+
+/** Lower end of the barred speed range round a critical with τ_C < τ ≤ τ_T. ω rad/s. */
+export const barredRangeStart = formula({
+  name: 'start of the barred speed range',
+  symbol: 'n₁',
+  dimension: 'rotational speed',
+  inputs: barredInputs,
+  text: 'n₁ = 16 n_c / (18 − λ_c)',
+  source: barred,
+  range: barredRange,
+  compute: ({ criticalSpeed, ratedSpeed }) => (16 * criticalSpeed) / (18 - criticalSpeed / ratedSpeed),
+});
+
+/** Upper end of the barred speed range. ω rad/s. */
+export const barredRangeEnd = formula({
+  name: 'end of the barred speed range',
+  symbol: 'n₂',
+  dimension: 'rotational speed',
+  inputs: barredInputs,
+  text: 'n₂ = (18 − λ_c) n_c / 16',
+  source: barred,
+  range: barredRange,
+  compute: ({ criticalSpeed, ratedSpeed }) => ((18 - criticalSpeed / ratedSpeed) * criticalSpeed) / 16,
+});

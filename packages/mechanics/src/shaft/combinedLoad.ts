@@ -1,0 +1,148 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+import { torsionalSectionModulusOf } from './torsion.js';
+
+const ASME: Source = {
+  author: 'Sadhu Singh',
+  title: 'Design of machine elements',
+  clause: 'shafts, ASME code for transmission shafting',
+  confidence: 'published',
+};
+
+/** Allowed shear stress of the ASME shafting code; the keyway factor is 0.75 with a keyway, 1 without. Pa. */
+export const asmeAllowedShear = formula({
+  name: 'allowed shear stress, ASME shafting code',
+  symbol: 'τ_a',
+  dimension: 'pressure',
+  inputs: { tensileYield: 'pressure', tensileStrength: 'pressure', keywayFactor: 'number' },
+  text: 'τ_a = k_w min(0.30 S_y, 0.18 S_u)',
+  source: ASME,
+  range: [
+    {
+      condition: 'the keyway factor is 0.75 or 1',
+      met: si => si.keywayFactor === 0.75 || si.keywayFactor === 1,
+    },
+  ],
+  compute: ({ tensileYield, tensileStrength, keywayFactor }) =>
+    keywayFactor * Math.min(0.3 * tensileYield, 0.18 * tensileStrength),
+});
+
+/** Diameter of a solid shaft under bending and torsion. d m; M, T N·m; τ_a Pa; C_m, C_t shock factors. */
+export const asmeShaftDiameter = formula({
+  name: 'shaft diameter for bending and torsion, ASME form',
+  symbol: 'd',
+  dimension: 'length',
+  inputs: {
+    bendingMoment: 'torque',
+    torque: 'torque',
+    bendingFactor: 'number',
+    torsionFactor: 'number',
+    allowedShear: 'pressure',
+  },
+  text: 'd = (16/(π τ_a) √((C_m M)² + (C_t T)²))^(1/3)',
+  source: ASME,
+  range: [
+    {
+      condition: 'shock factors are 1 to 3: 1.5 and 1 steady, up to 2 and 1.5 with shock',
+      met: si =>
+        si.bendingFactor >= 1 && si.bendingFactor <= 3 && si.torsionFactor >= 1 && si.torsionFactor <= 3,
+    },
+  ],
+  compute: ({ bendingMoment, torque, bendingFactor, torsionFactor, allowedShear }) =>
+    Math.cbrt(
+      (16 * Math.hypot(bendingFactor * bendingMoment, torsionFactor * torque)) / (Math.PI * allowedShear),
+    ),
+});
+
+/** Moment at the aft bearing from the weight of an overhung propeller. M N·m; m kg; a m (bearing to its centre). */
+export const overhungPropellerMoment = formula({
+  name: 'bending moment of the overhung propeller',
+  symbol: 'M',
+  dimension: 'torque',
+  inputs: { propellerMass: 'mass', overhang: 'length' },
+  text: 'M = m g a',
+  source: {
+    title: 'statics of an overhung weight, standard gravity, at rest and in air',
+    confidence: 'derived',
+  },
+  range: 'Statics; blade forces out of centre, buoyancy and grounding are not in it.',
+  compute: ({ propellerMass, overhang }) => propellerMass * 9.80665 * overhang,
+});
+
+const EQUIVALENT: Source = {
+  title: 'distortion-energy criterion of yield (von Mises)',
+  confidence: 'derived',
+};
+
+/** Greatest normal stress from bending and thrust. σ Pa; M N·m; F N; d_o, d_i m. */
+export const bendingAndThrustStress = formula({
+  name: 'normal stress of bending and thrust',
+  symbol: 'σ',
+  dimension: 'pressure',
+  inputs: { bendingMoment: 'torque', thrust: 'force', outsideDiameter: 'length', bore: 'length' },
+  text: 'σ = 32 M d_o/(π (d_o⁴ − d_i⁴)) + 4 F/(π (d_o² − d_i²))',
+  source: { title: 'bending and axial stress of a round bar', confidence: 'derived' },
+  range: [
+    { condition: 'the bore is smaller than the outside diameter', met: si => si.bore < si.outsideDiameter },
+  ],
+  compute: ({ bendingMoment, thrust, outsideDiameter, bore }) =>
+    bendingMoment / (torsionalSectionModulusOf(outsideDiameter, bore) / 2) +
+    (4 * thrust) / (Math.PI * (outsideDiameter ** 2 - bore ** 2)),
+});
+
+/** Stress of simple tension that is as near to yield. Pa. */
+export const equivalentStress = formula({
+  name: 'equivalent stress by distortion energy',
+  symbol: 'σ_v',
+  dimension: 'pressure',
+  inputs: { normalStress: 'pressure', shearStress: 'pressure' },
+  text: 'σ_v = √(σ² + 3 τ²)',
+  source: EQUIVALENT,
+  range: 'A definition; compare with tensile yield.',
+  compute: ({ normalStress, shearStress }) => Math.sqrt(normalStress ** 2 + 3 * shearStress ** 2),
+});
+
+const fatigueInputs = {
+  meanBending: 'torque',
+  alternatingBending: 'torque',
+  meanTorque: 'torque',
+  alternatingTorque: 'torque',
+  tensileYield: 'pressure',
+  enduranceLimit: 'pressure',
+} as const;
+
+const SODERBERG: Source = { ...ASME, clause: 'shafts in fatigue, Soderberg line with distortion energy' };
+const FATIGUE_RANGE =
+  'The endurance limit must already hold size, finish, notch and corrosion: in sea water there may be none.';
+
+/** Diameter of a solid shaft in fatigue; shear ratio taken equal to S_y/S_e. d m; M, T N·m; S Pa; n –. */
+export const fatigueShaftDiameter = formula({
+  name: 'shaft diameter in fatigue',
+  symbol: 'd',
+  dimension: 'length',
+  inputs: { ...fatigueInputs, factor: 'number' },
+  text: 'd = (32 n/(π S_y) √((M_m + M_a S_y/S_e)² + 3/4 (T_m + T_a S_y/S_e)²))^(1/3)',
+  source: SODERBERG,
+  range: FATIGUE_RANGE,
+  compute: si => Math.cbrt((32 * si.factor * fatigueMoment(si)) / (Math.PI * si.tensileYield)),
+});
+
+/** Safety factor in fatigue of a fitted solid shaft. n –; d m; M, T N·m; S Pa. */
+export const fatigueSafetyFactor = formula({
+  name: 'safety factor in fatigue of the fitted shaft',
+  symbol: 'n',
+  dimension: 'number',
+  inputs: { ...fatigueInputs, diameter: 'length' },
+  text: 'n = π S_y d³ / (32 √((M_m + M_a S_y/S_e)² + 3/4 (T_m + T_a S_y/S_e)²))',
+  source: { ...SODERBERG, confidence: 'derived' },
+  range: FATIGUE_RANGE,
+  compute: si => (Math.PI * si.tensileYield * si.diameter ** 3) / (32 * fatigueMoment(si)),
+});
+
+/** Steady moment that is as severe as the mean and alternating moments together. */
+function fatigueMoment(si: Readonly<Record<keyof typeof fatigueInputs, number>>): number {
+  const severity = si.tensileYield / si.enduranceLimit;
+  const bending = si.meanBending + si.alternatingBending * severity;
+  const torsion = si.meanTorque + si.alternatingTorque * severity;
+  return Math.sqrt(bending ** 2 + 0.75 * torsion ** 2);
+}

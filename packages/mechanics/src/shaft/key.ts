@@ -1,0 +1,71 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+
+const WENTZELL: Source = {
+  author: 'T. H. Wentzell',
+  title: 'Machine Design',
+  clause: 'keys',
+  confidence: 'published',
+};
+const squareGuide =
+  'Statics of a straight key; common practice is a width of about a quarter of the shaft diameter.';
+
+/** Key length so that it does not shear. L m; T N·m; τ Pa allowed in shear; b width, d shaft m. */
+export const keyLengthInShear = formula({
+  name: 'key length in shear',
+  symbol: 'L',
+  dimension: 'length',
+  inputs: { torque: 'torque', allowedShear: 'pressure', keyWidth: 'length', shaftDiameter: 'length' },
+  text: 'L = 2 T / (τ b d)',
+  source: WENTZELL,
+  range: squareGuide,
+  compute: ({ torque, allowedShear, keyWidth, shaftDiameter }) =>
+    (2 * torque) / (allowedShear * keyWidth * shaftDiameter),
+});
+
+/** Key length so that its flank does not crush. L m; T N·m; σ Pa allowed in bearing; h height, d shaft m. */
+export const keyLengthInCrushing = formula({
+  name: 'key length in crushing',
+  symbol: 'L',
+  dimension: 'length',
+  inputs: { torque: 'torque', allowedBearing: 'pressure', keyHeight: 'length', shaftDiameter: 'length' },
+  text: 'L = 4 T / (σ h d)',
+  source: WENTZELL,
+  range: squareGuide,
+  compute: ({ torque, allowedBearing, keyHeight, shaftDiameter }) =>
+    (4 * torque) / (allowedBearing * keyHeight * shaftDiameter),
+});
+
+/** Key length that shears at the torque at which the shaft yields, key and shaft of one material. L, b, d m. */
+export const keyLengthForWholeShaft = formula({
+  name: 'key length as strong as the shaft',
+  symbol: 'L',
+  dimension: 'length',
+  inputs: { shaftDiameter: 'length', keyWidth: 'length' },
+  text: 'L = π d² / (8 b)',
+  source: {
+    author: 'Sadhu Singh',
+    title: 'Design of machine elements',
+    clause: 'keys of the shaft material',
+    confidence: 'published',
+  },
+  range: 'Key and shaft have the same shear strength; the keyway does not weaken the shaft in it.',
+  compute: ({ shaftDiameter, keyWidth }) => (Math.PI * shaftDiameter ** 2) / (8 * keyWidth),
+});
+
+/** Least shear area of the propeller key by class practice. A m²; d rule diameter, d₁ at mid-length of the key m. */
+export const classKeyArea = formula({
+  name: 'class key area',
+  symbol: 'B L',
+  dimension: 'area',
+  inputs: { ruleDiameter: 'length', diameterAtKey: 'length' },
+  text: 'B L ≥ d³ / (2.55 d₁)',
+  source: { title: 'class rules for propeller keys', clause: 'shear area', confidence: 'from memory' },
+  range: [
+    {
+      condition: 'the shaft at the key is thinner than the rule diameter or equal',
+      met: si => si.diameterAtKey <= si.ruleDiameter,
+    },
+  ],
+  compute: ({ ruleDiameter, diameterAtKey }) => ruleDiameter ** 3 / (2.55 * diameterAtKey),
+});

@@ -1,0 +1,58 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+
+const CONE: Source = { title: 'geometry of a cone', confidence: 'derived' };
+const CONE_RANGE = 'Taper is change of diameter per length: 1/16, 1/12, 1/10.';
+
+/** Small end of a taper. d_s, d, L m; taper –. */
+export const taperSmallEnd = formula({
+  name: 'small end of a taper',
+  symbol: 'd_s',
+  dimension: 'length',
+  inputs: { largeEnd: 'length', taperLength: 'length', taper: 'ratio' },
+  text: 'd_s = d − L t',
+  source: { ...CONE, title: 'SAE J755', clause: 'every row of the table', confidence: 'published' },
+  range: [
+    { condition: 'something is left at the small end', met: si => si.largeEnd > si.taperLength * si.taper },
+  ],
+  compute: ({ largeEnd, taperLength, taper }) => largeEnd - taperLength * taper,
+});
+
+/** Large end of a taper. d, d_s, L m; taper –. */
+export const taperLargeEnd = formula({
+  name: 'large end of a taper',
+  symbol: 'd',
+  dimension: 'length',
+  inputs: { smallEnd: 'length', taperLength: 'length', taper: 'ratio' },
+  text: 'd = d_s + L t',
+  source: CONE,
+  range: CONE_RANGE,
+  compute: ({ smallEnd, taperLength, taper }) => smallEnd + taperLength * taper,
+});
+
+/**
+ * How far forward of the shaft's large end the hub comes to rest: bored large it stands forward of the taper
+ * (positive), bored small it stays aft (negative). s, d m; taper –.
+ */
+export const hubSeatShift = formula({
+  name: 'shift of a hub on its taper',
+  symbol: 's',
+  dimension: 'length',
+  inputs: { hubLargeEnd: 'length', shaftLargeEnd: 'length', taper: 'ratio' },
+  text: 's = (D_hub − d) / t',
+  source: CONE,
+  range: [{ condition: 'both have the same taper, above 0', met: si => si.taper > 0 }],
+  compute: ({ hubLargeEnd, shaftLargeEnd, taper }) => (hubLargeEnd - shaftLargeEnd) / taper,
+});
+
+/** Full angle of the cone. rad; taper –. */
+export const taperAngle = formula({
+  name: 'included angle of a taper',
+  symbol: '2α',
+  dimension: 'angle',
+  inputs: { taper: 'ratio' },
+  text: '2α = 2 arctan(t/2)',
+  source: CONE,
+  range: CONE_RANGE,
+  compute: ({ taper }) => 2 * Math.atan(taper / 2),
+});
