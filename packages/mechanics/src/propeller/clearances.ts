@@ -1,0 +1,144 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+import { DEFINITION } from './sources.js';
+
+/** The class table. Which measure each letter means was read from the layout of its figure. */
+const CLASS_TABLE: Source = {
+  author: "Lloyd's Register",
+  title: 'Rules and Regulations for the Classification of Ships',
+  clause: 'Part 3 Chapter 6 Table 6.7.2',
+  year: 2000,
+  confidence: 'published',
+};
+
+/** The factor that makes the recommended clearances grow with power. */
+export const clearanceFactor = formula({
+  name: 'propeller clearance factor',
+  symbol: 'K',
+  dimension: 'ratio',
+  inputs: { length: 'length', blockCoefficient: 'ratio', powerPerShaft: 'power' },
+  text: 'K = (0.1 + L / 3050) (3.48 CB P / L² + 0.3) (m, kW)',
+  source: CLASS_TABLE,
+  range: [
+    { condition: 'length above zero', met: ({ length }) => length > 0 },
+    { condition: 'block coefficient 0 to 1', met: ({ blockCoefficient: c }) => c > 0 && c <= 1 },
+  ],
+  compute: ({ length, blockCoefficient, powerPerShaft }) =>
+    (0.1 + length / 3050) * ((3.48 * blockCoefficient * (powerPerShaft / 1000)) / length ** 2 + 0.3),
+});
+
+interface Row {
+  readonly what: string;
+  readonly symbol: string;
+  /** Factors of K D for 3, 4, 5, 6 blades. */
+  readonly factors: readonly [number, number, number, number];
+  /** Least values as a share of D for 3, 4, 5, 6 blades. */
+  readonly least: readonly [number, number, number, number];
+}
+
+function classClearance(row: Row) {
+  return formula({
+    name: `recommended clearance, ${row.what}`,
+    symbol: row.symbol,
+    dimension: 'length',
+    inputs: { factor: 'ratio', diameter: 'length', blades: 'number' },
+    text: `${row.symbol} = max(m K D, c D); m = ${row.factors.join(', ')} and c = ${row.least.join(', ')} for 3, 4, 5, 6 blades`,
+    source: CLASS_TABLE,
+    range: [
+      { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
+      { condition: 'diameter above zero', met: ({ diameter }) => diameter > 0 },
+    ],
+    // Outside 3 to 6 blades the nearest column is shown and the range says that it does not hold.
+    compute: ({ factor, diameter, blades }) => {
+      const column = Math.min(3, Math.max(0, Math.round(blades) - 3)) as 0 | 1 | 2 | 3;
+      return Math.max(row.factors[column] * factor, row.least[column]) * diameter;
+    },
+  });
+}
+
+/** Clearances that a class society recommends, by place. */
+export const CLASS_CLEARANCE = {
+  'single screw tip to hull': classClearance({
+    what: 'tip to hull, single screw',
+    symbol: 'a',
+    factors: [1.2, 1.0, 0.85, 0.75],
+    least: [0.1, 0.1, 0.1, 0.1],
+  }),
+  'single screw blade to sternframe': classClearance({
+    what: 'blade to sternframe ahead, single screw',
+    symbol: 'b',
+    factors: [1.8, 1.5, 1.275, 1.125],
+    least: [0.15, 0.15, 0.15, 0.15],
+  }),
+  'twin screw tip to hull': classClearance({
+    what: 'tip to hull, twin screw',
+    symbol: 'e',
+    factors: [1.2, 1.0, 0.85, 0.75],
+    least: [0.2, 0.2, 0.16, 0.16],
+  }),
+  'twin screw blade to bracket': classClearance({
+    what: 'blade to bossing or bracket ahead, twin screw',
+    symbol: 'f',
+    factors: [1.2, 1.2, 0.85, 0.75],
+    least: [0.15, 0.15, 0.15, 0.15],
+  }),
+} as const;
+
+/** Two clearances of the same table that depend on the diameter alone, as shares of it; single screw. */
+export const CLASS_CLEARANCE_BY_DIAMETER = { 'blade to rudder': 0.12, 'tip to sole piece': 0.03 } as const;
+
+export const tipClearanceShare = formula({
+  name: 'tip clearance as a share of the diameter',
+  symbol: 'c/D',
+  dimension: 'ratio',
+  inputs: { clearance: 'length', diameter: 'length' },
+  text: 'c/D',
+  source: DEFINITION,
+  range: 'Definition.',
+  compute: ({ clearance, diameter }) => clearance / diameter,
+});
+
+/** What a change of diameter does to the tip clearance: half of it, since the tip is on the radius. */
+export const tipClearanceAfterChange = formula({
+  name: 'tip clearance after a change of diameter',
+  symbol: 'c',
+  dimension: 'length',
+  inputs: { clearance: 'length', diameter: 'length', newDiameter: 'length' },
+  text: "c' = c - (D' - D) / 2",
+  source: DEFINITION,
+  range: 'Geometry, with the shaft where it was.',
+  compute: ({ clearance, diameter, newDiameter }) => clearance - (newDiameter - diameter) / 2,
+});
+
+/** Least tip clearances in use, as shares of the diameter. Which one judges is for the spec to say. */
+export const TIP_CLEARANCE_CRITERIA: readonly {
+  readonly craft: string;
+  readonly share: number;
+  readonly source: Source;
+}[] = [
+  {
+    craft: 'slow sailing craft, bare rule of thumb',
+    share: 0.1,
+    source: { title: 'tip clearance of a tenth of the diameter', confidence: 'common practice' },
+  },
+  {
+    craft: 'motor craft',
+    share: 0.15,
+    source: { title: 'tip clearance of 15 % of the diameter', confidence: 'common practice' },
+  },
+  {
+    craft: 'small craft',
+    share: 0.17,
+    source: { author: 'Gerr', title: 'Propeller Handbook', clause: 'as quoted in public', year: 1989, confidence: 'published' },
+  },
+  {
+    craft: 'larger vessels, ordinary blades',
+    share: 0.2,
+    source: { title: "clearances, a marine-equipment maker's encyclopedia", confidence: 'published' },
+  },
+  {
+    craft: 'ferries and passenger vessels',
+    share: 0.25,
+    source: { title: "clearances, a marine-equipment maker's encyclopedia", confidence: 'published' },
+  },
+];

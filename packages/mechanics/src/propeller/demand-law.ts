@@ -1,0 +1,114 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+
+/** Exponents of power against speed for a fixed-pitch propeller, with where each comes from. */
+export const DEMAND_EXPONENT: Readonly<
+  Record<'propeller law' | 'average boat' | 'ducted', { readonly value: number; readonly source: Source }>
+> = {
+  'propeller law': { value: 3, source: { title: 'propeller law: constant advance ratio', confidence: 'published' } },
+  'average boat': {
+    value: 2.7,
+    source: { author: 'Gerr', title: 'Propeller Handbook', clause: '1-2; one independent page agrees', year: 1989, confidence: 'published' },
+  },
+  ducted: { value: 2.2, source: { title: 'propeller in a nozzle', confidence: 'from memory' } },
+};
+
+/** Power a fixed-pitch propeller asks at one speed, scaled from another. A scaling, not a prediction. */
+export const powerDemandByLaw = formula({
+  name: 'propeller power demand by the propeller law',
+  symbol: 'P',
+  dimension: 'power',
+  inputs: {
+    referencePower: 'power',
+    referenceSpeed: 'rotational speed',
+    speed: 'rotational speed',
+    exponent: 'ratio',
+  },
+  text: 'P = Pr (ω / ωr)^n',
+  source: { title: 'propeller law for fixed pitch', confidence: 'published' },
+  range: [
+    { condition: 'exponent 2.2 to 3', met: ({ exponent: n }) => n >= 2.2 && n <= 3 },
+    { condition: 'both speeds above zero', met: si => si.referenceSpeed > 0 && si.speed > 0 },
+  ],
+  compute: ({ referencePower, referenceSpeed, speed, exponent }) =>
+    referencePower * (speed / referenceSpeed) ** exponent,
+});
+
+/** Speed at which a fixed-pitch propeller absorbs a power, scaled from a known point. */
+export const speedForPowerByLaw = formula({
+  name: 'shaft speed for a power by the propeller law',
+  symbol: 'ω',
+  dimension: 'rotational speed',
+  inputs: {
+    referencePower: 'power',
+    referenceSpeed: 'rotational speed',
+    power: 'power',
+    exponent: 'ratio',
+  },
+  text: 'ω = ωr (P / Pr)^(1/n)',
+  source: { title: 'propeller law for fixed pitch, solved for the speed', confidence: 'derived' },
+  range: [
+    { condition: 'exponent 2.2 to 3', met: ({ exponent: n }) => n >= 2.2 && n <= 3 },
+    { condition: 'both powers above zero', met: si => si.referencePower > 0 && si.power > 0 },
+  ],
+  compute: ({ referencePower, referenceSpeed, power, exponent }) =>
+    referenceSpeed * (power / referencePower) ** (1 / exponent),
+});
+
+/** Demand of a propeller that turns a stated share faster at the same power while the hull is clean. */
+export const lightRunningDemand = formula({
+  name: 'propeller power demand with light running margin',
+  symbol: 'P',
+  dimension: 'power',
+  inputs: {
+    referencePower: 'power',
+    referenceSpeed: 'rotational speed',
+    speed: 'rotational speed',
+    lightRunningMargin: 'ratio',
+  },
+  text: 'P = Pr (ω / ωr)³ / (1 + LRM)³',
+  source: { title: "installation manual of a slow-speed engine licensor; 4 to 7 % is usual", year: 2021, confidence: 'published' },
+  range: [
+    { condition: 'light running margin 0 to 10 %', met: ({ lightRunningMargin: m }) => m >= 0 && m <= 0.1 },
+    { condition: 'both speeds above zero', met: si => si.referenceSpeed > 0 && si.speed > 0 },
+  ],
+  compute: ({ referencePower, referenceSpeed, speed, lightRunningMargin }) =>
+    (referencePower * (speed / referenceSpeed) ** 3) / (1 + lightRunningMargin) ** 3,
+});
+
+const MARGINS = { seaMargin: 'ratio', engineMargin: 'ratio' } as const;
+const USUAL_MARGINS = [
+  {
+    condition: 'sea margin 0 to 50 %, engine margin 0 to 30 %',
+    met: ({ seaMargin: s, engineMargin: e }: { readonly seaMargin: number; readonly engineMargin: number }) =>
+      s >= 0 && s <= 0.5 && e >= 0 && e <= 0.3,
+  },
+] as const;
+
+/** Calm-water trial power as a share of rated, when the sea margin is reckoned on the trial power. */
+export const trialPointSeaMarginOnTrial = formula({
+  name: 'trial power share, sea margin on trial power',
+  symbol: 'P/MCR',
+  dimension: 'ratio',
+  inputs: MARGINS,
+  text: 'P/MCR = (1 - EM) / (1 + SM)',
+  source: { title: 'engine-selection manual of a slow-speed engine licensor', confidence: 'published' },
+  range: USUAL_MARGINS,
+  compute: ({ seaMargin, engineMargin }) => (1 - engineMargin) / (1 + seaMargin),
+});
+
+/** The other convention: both margins taken off in turn. Say which one is meant; they differ by 2 %. */
+export const trialPointMarginsInTurn = formula({
+  name: 'trial power share, both margins taken off',
+  symbol: 'P/MCR',
+  dimension: 'ratio',
+  inputs: MARGINS,
+  text: 'P/MCR = (1 - EM) (1 - SM)',
+  source: { title: "load diagram of a related licensor's manual", confidence: 'published' },
+  range: USUAL_MARGINS,
+  compute: ({ seaMargin, engineMargin }) => (1 - engineMargin) * (1 - seaMargin),
+});
+
+/** Sea and engine margins in common use. */
+export const USUAL_SEA_MARGIN = { usual: 0.15, from: 0.1, to: 0.25 } as const;
+export const USUAL_ENGINE_MARGIN = { from: 0.1, to: 0.15 } as const;

@@ -1,0 +1,39 @@
+import { formula } from '../core/formula.js';
+import { given, type Value } from '../core/value.js';
+import { DEFINITION } from './sources.js';
+
+/** What has to be known of a propeller before any series can speak of it. */
+export interface PropellerGeometry {
+  readonly diameter: Value<'length'>;
+  readonly pitch: Value<'length'>;
+  readonly blades: Value<'number'>;
+  readonly areaRatio: Value<'ratio'>;
+  /** Which blade area the ratio counts; makers' lists mix the two. Expanded unless said otherwise. */
+  readonly areaIs?: 'expanded' | 'developed';
+}
+
+export const pitchRatio = formula({
+  name: 'pitch ratio',
+  symbol: 'P/D',
+  dimension: 'ratio',
+  inputs: { pitch: 'length', diameter: 'length' },
+  text: 'P/D = P / D',
+  source: DEFINITION,
+  range: 'Definition.',
+  compute: ({ pitch, diameter }) => pitch / diameter,
+});
+
+/** A geometry from bare numbers, for sizing loops and tests. */
+export function geometryOf(
+  diameter: number,
+  ratio: number,
+  areaRatio: number,
+  blades: number,
+): PropellerGeometry {
+  return {
+    diameter: given('propeller diameter', 'D', 'length', diameter),
+    pitch: given('propeller pitch', 'P', 'length', diameter * ratio),
+    areaRatio: given('expanded area ratio', 'AE/A0', 'ratio', areaRatio),
+    blades: given('number of blades', 'Z', 'number', blades),
+  };
+}

@@ -1,0 +1,73 @@
+import { formula } from '../core/formula.js';
+import { FOOT, HORSEPOWER, INCH, RPM } from './customary.js';
+import { handbook } from './sources.js';
+import { KNOT } from './water.js';
+
+/** First guess of the diameter of a three-blade propeller from power and shaft speed. */
+export const handbookDiameter = formula({
+  name: 'propeller diameter, handbook',
+  symbol: 'D',
+  dimension: 'length',
+  inputs: { power: 'power', shaftSpeed: 'rotational speed' },
+  text: 'D = 632.7 SHP^0.2 / N^0.6 (in, hp, rpm)',
+  source: handbook('5-3, diameter from power and shaft speed; three blades of ordinary width'),
+  range: [
+    { condition: 'power above zero', met: ({ power }) => power > 0 },
+    { condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 },
+  ],
+  compute: ({ power, shaftSpeed }) =>
+    ((632.7 * (power / HORSEPOWER) ** 0.2) / (shaftSpeed / RPM) ** 0.6) * INCH,
+});
+
+/** Least diameter that suits the hull, from its beam and the draught of its body. */
+export const handbookLeastDiameter = formula({
+  name: 'least propeller diameter, handbook',
+  symbol: 'Dmin',
+  dimension: 'length',
+  inputs: { waterlineBeam: 'length', hullDraught: 'length', screws: 'number' },
+  text: 'Dmin = 4.07 √(BWL Hd) (in, ft), times 0.8 for twin and 0.65 for triple screw',
+  source: handbook('5-5, minimum diameter'),
+  range: [
+    { condition: '1 to 3 screws', met: ({ screws }) => screws === 1 || screws === 2 || screws === 3 },
+    { condition: 'beam and hull draught above zero', met: si => si.waterlineBeam > 0 && si.hullDraught > 0 },
+  ],
+  compute: ({ waterlineBeam, hullDraught, screws }) => {
+    const share = screws >= 3 ? 0.65 : screws >= 2 ? 0.8 : 1;
+    return 4.07 * Math.sqrt(Math.max(0, waterlineBeam * hullDraught)) * (INCH / FOOT) * share;
+  },
+});
+
+function pitchRatioLine(which: string, factor: number, power: number) {
+  return formula({
+    name: `${which} pitch ratio, handbook`,
+    symbol: 'P/D',
+    dimension: 'ratio',
+    inputs: { vesselSpeed: 'speed' },
+    text: `P/D = ${factor} V^${power} (kn)`,
+    source: handbook('5-4, optimum pitch ratio'),
+    range: [
+      {
+        condition: 'speed 4 to 45 knots',
+        met: ({ vesselSpeed }) => vesselSpeed >= 4 * KNOT && vesselSpeed <= 45 * KNOT,
+      },
+    ],
+    compute: ({ vesselSpeed }) => factor * (Math.max(0, vesselSpeed) / KNOT) ** power,
+  });
+}
+
+/** Pitch ratios that suit a speed. */
+export const HANDBOOK_PITCH_RATIO = {
+  average: pitchRatioLine('average', 0.46, 0.26),
+  greatest: pitchRatioLine('greatest suitable', 0.52, 0.28),
+  least: pitchRatioLine('least suitable', 0.39, 0.23),
+} as const;
+
+/**
+ * What becomes of diameter and pitch when a three-blade propeller is replaced by one of two or four blades, by the
+ * same handbook; from memory.
+ */
+export const BLADE_NUMBER_FACTORS: Readonly<Record<2 | 3 | 4, { readonly diameter: number; readonly pitch: number }>> = {
+  2: { diameter: 1.05, pitch: 1.01 },
+  3: { diameter: 1, pitch: 1 },
+  4: { diameter: 0.94, pitch: 0.98 },
+};

@@ -1,0 +1,118 @@
+import { formula } from '../core/formula.js';
+import { DEFINITION } from './sources.js';
+
+/** Speed of the water that meets the propeller, from the vessel's speed. */
+export const speedOfAdvance = formula({
+  name: 'speed of advance',
+  symbol: 'VA',
+  dimension: 'speed',
+  inputs: { vesselSpeed: 'speed', wakeFraction: 'ratio' },
+  text: 'VA = V (1 - w)',
+  source: DEFINITION,
+  range: 'Definition of the wake fraction (Taylor).',
+  compute: ({ vesselSpeed, wakeFraction }) => vesselSpeed * (1 - wakeFraction),
+});
+
+/** Advance of the propeller per turn, in diameters. */
+export const advanceRatio = formula({
+  name: 'advance ratio',
+  symbol: 'J',
+  dimension: 'ratio',
+  inputs: { speedOfAdvance: 'speed', shaftSpeed: 'rotational speed', diameter: 'length' },
+  text: 'J = 2π VA / (ω D)',
+  source: DEFINITION,
+  range: [{ condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 }],
+  compute: ({ speedOfAdvance, shaftSpeed, diameter }) =>
+    (2 * Math.PI * speedOfAdvance) / (shaftSpeed * diameter),
+});
+
+export const propellerThrust = formula({
+  name: 'propeller thrust',
+  symbol: 'T',
+  dimension: 'force',
+  inputs: {
+    thrustCoefficient: 'ratio',
+    density: 'density',
+    shaftSpeed: 'rotational speed',
+    diameter: 'length',
+  },
+  text: 'T = KT ρ (ω / 2π)² D⁴',
+  source: DEFINITION,
+  range: 'Definition of the thrust coefficient.',
+  compute: ({ thrustCoefficient, density, shaftSpeed, diameter }) =>
+    thrustCoefficient * density * (shaftSpeed / (2 * Math.PI)) ** 2 * diameter ** 4,
+});
+
+export const propellerTorque = formula({
+  name: 'propeller torque',
+  symbol: 'Q',
+  dimension: 'torque',
+  inputs: {
+    torqueCoefficient: 'ratio',
+    density: 'density',
+    shaftSpeed: 'rotational speed',
+    diameter: 'length',
+  },
+  text: 'Q = KQ ρ (ω / 2π)² D⁵',
+  source: DEFINITION,
+  range: 'Definition of the torque coefficient.',
+  compute: ({ torqueCoefficient, density, shaftSpeed, diameter }) =>
+    torqueCoefficient * density * (shaftSpeed / (2 * Math.PI)) ** 2 * diameter ** 5,
+});
+
+/** Power that the propeller takes from the shaft. */
+export const propellerPower = formula({
+  name: 'power absorbed by the propeller',
+  symbol: 'PD',
+  dimension: 'power',
+  inputs: { torque: 'torque', shaftSpeed: 'rotational speed' },
+  text: 'PD = Q ω',
+  source: DEFINITION,
+  range: 'Definition of power.',
+  compute: ({ torque, shaftSpeed }) => torque * shaftSpeed,
+});
+
+export const openWaterEfficiency = formula({
+  name: 'open-water efficiency',
+  symbol: 'η0',
+  dimension: 'ratio',
+  inputs: { advanceRatio: 'ratio', thrustCoefficient: 'ratio', torqueCoefficient: 'ratio' },
+  text: 'η0 = J KT / (2π KQ)',
+  source: DEFINITION,
+  range: [
+    {
+      condition: 'the propeller drives: KT and KQ above zero',
+      met: ({ thrustCoefficient, torqueCoefficient }) => thrustCoefficient > 0 && torqueCoefficient > 0,
+    },
+  ],
+  compute: ({ advanceRatio: j, thrustCoefficient: kt, torqueCoefficient: kq }) =>
+    kq === 0 ? 0 : (j * kt) / (2 * Math.PI * kq),
+});
+
+/** Taylor's speed variable, with N in rpm, D in feet and VA in knots: 101.27 / J. */
+export const taylorDelta = formula({
+  name: "Taylor's advance variable",
+  symbol: 'δ',
+  dimension: 'number',
+  inputs: { shaftSpeed: 'rotational speed', diameter: 'length', speedOfAdvance: 'speed' },
+  text: 'δ = N D / VA (rpm, ft, kn)',
+  source: { author: 'Tupper', title: 'Introduction to Naval Architecture', clause: 'p. 228', confidence: 'published' },
+  range: [{ condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 }],
+  compute: ({ shaftSpeed, diameter, speedOfAdvance }) =>
+    ((shaftSpeed * 60) / (2 * Math.PI)) * (diameter / 0.3048) / (speedOfAdvance / (1852 / 3600)),
+});
+
+/** Taylor's power variable, with N in rpm, P in hp and VA in knots. */
+export const taylorPowerVariable = formula({
+  name: "Taylor's power variable",
+  symbol: 'Bp',
+  dimension: 'number',
+  inputs: { shaftSpeed: 'rotational speed', power: 'power', speedOfAdvance: 'speed' },
+  text: 'Bp = N √P / VA^2.5 (rpm, hp, kn)',
+  source: { author: 'Tupper', title: 'Introduction to Naval Architecture', clause: 'p. 228', confidence: 'published' },
+  range: [{ condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 }],
+  compute: ({ shaftSpeed, power, speedOfAdvance }) =>
+    ((shaftSpeed * 60) / (2 * Math.PI)) *
+    Math.sqrt(power / 745.6998715822702) /
+    (speedOfAdvance / (1852 / 3600)) ** 2.5,
+});

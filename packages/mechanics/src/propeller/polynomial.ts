@@ -1,0 +1,46 @@
+/** One term of an open-water polynomial: C, s, t, u, v of C J^s (P/D)^t (AE/A0)^u Z^v. */
+export type Term = readonly [number, number, number, number, number];
+
+/** A term of a Reynolds correction, with the power w of L = log10(Rn) - 0.301 last. */
+export type ReynoldsTerm = readonly [number, number, number, number, number, number];
+
+/** Coefficients of 1, J, J², J³: every series here is a cubic in J once the geometry is fixed. */
+export type Cubic = readonly [number, number, number, number];
+
+/** Gathers a series' terms into a cubic in J for one geometry, so that a point on the curve costs three products. */
+export function cubicInAdvance(
+  terms: readonly Term[],
+  pitchRatio: number,
+  areaRatio: number,
+  blades: number,
+): Cubic {
+  const sum: [number, number, number, number] = [0, 0, 0, 0];
+  for (const [c, s, t, u, v] of terms)
+    sum[s as 0 | 1 | 2 | 3] += c * pitchRatio ** t * areaRatio ** u * blades ** v;
+  return sum;
+}
+
+/** The same for a Reynolds correction at one value of L. */
+export function reynoldsCubic(
+  terms: readonly ReynoldsTerm[],
+  pitchRatio: number,
+  areaRatio: number,
+  blades: number,
+  logReynolds: number,
+): Cubic {
+  return cubicInAdvance(
+    terms.map(([c, s, t, u, v, w]): Term => [c * logReynolds ** w, s, t, u, v]),
+    pitchRatio,
+    areaRatio,
+    blades,
+  );
+}
+
+export function valueOf(cubic: Cubic, advanceRatio: number): number {
+  const [a, b, c, d] = cubic;
+  return a + advanceRatio * (b + advanceRatio * (c + advanceRatio * d));
+}
+
+export function addCubics(one: Cubic, other: Cubic): Cubic {
+  return [one[0] + other[0], one[1] + other[1], one[2] + other[2], one[3] + other[3]];
+}

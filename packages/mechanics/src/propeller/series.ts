@@ -1,0 +1,135 @@
+import type { RangeResult, Value } from '../core/value.js';
+import { developedAreaRatio, developedFromExpanded, expandedAreaRatio } from './areas.js';
+import {
+  B_SERIES_LIMITS,
+  B_SERIES_TESTED_AREA,
+  bSeriesThrust,
+  bSeriesThrustCoefficient,
+  bSeriesTorque,
+  bSeriesTorqueCoefficient,
+} from './b-series.js';
+import { GAWN_LIMITS, gawnThrust, gawnThrustCoefficient, gawnTorque, gawnTorqueCoefficient } from './gawn.js';
+import {
+  GAWN_BURRILL_LIMITS,
+  gawnBurrillThrust,
+  gawnBurrillThrustCoefficient,
+  gawnBurrillTorque,
+  gawnBurrillTorqueCoefficient,
+} from './gawn-burrill.js';
+import type { PropellerGeometry } from './geometry.js';
+import type { Cubic } from './polynomial.js';
+
+export type SeriesName = 'Wageningen B' | 'Gawn' | 'Gawn-Burrill';
+
+/** What a series needs to know of a blade, as numbers; the area ratio is the kind that this series uses. */
+export interface BladeNumbers {
+  readonly pitchRatio: number;
+  readonly areaRatio: number;
+  readonly blades: number;
+}
+
+interface BladeValues {
+  readonly advanceRatio: Value<'ratio'>;
+  readonly pitchRatio: Value<'ratio'>;
+  readonly areaRatio: Value<'ratio'>;
+  readonly blades: Value<'number'>;
+}
+
+/** A tested family of propellers, reduced to what the common computations ask of it. */
+export interface PropellerSeries {
+  readonly name: SeriesName;
+  /** Which propellers it stands for, in words a person can compare with the part in hand. */
+  readonly standsFor: string;
+  readonly area: 'expanded' | 'developed';
+  readonly lowestAdvanceRatio: number;
+  readonly pitchRatios: readonly [number, number];
+  readonly areaRatios: readonly [number, number];
+  /** Limits of the series; outside them there is no curve. */
+  readonly limits: (blade: BladeNumbers) => RangeResult[];
+  /** Conditions that only weaken the result. */
+  readonly cautions: (blade: BladeNumbers) => RangeResult[];
+  readonly thrust: (blade: BladeNumbers) => Cubic;
+  readonly torque: (blade: BladeNumbers) => Cubic;
+  readonly thrustCoefficient: (values: BladeValues) => Value<'ratio'>;
+  readonly torqueCoefficient: (values: BladeValues) => Value<'ratio'>;
+}
+
+interface Rule {
+  readonly condition: string;
+  readonly met: (blade: BladeNumbers) => boolean;
+}
+
+const judge = (rules: readonly Rule[], blade: BladeNumbers): RangeResult[] =>
+  rules.map(rule => ({ condition: rule.condition, met: rule.met(blade) }));
+
+const asDeveloped = ({ areaRatio, ...rest }: BladeNumbers) => ({ ...rest, developedAreaRatio: areaRatio });
+
+export const SERIES: Readonly<Record<SeriesName, PropellerSeries>> = {
+  'Wageningen B': {
+    name: 'Wageningen B',
+    standsFor: 'aerofoil sections near the hub, 2 to 7 blades: common workboat and auxiliary propellers',
+    area: 'expanded',
+    lowestAdvanceRatio: 0,
+    pitchRatios: [0.5, 1.4],
+    areaRatios: [0.3, 1.05],
+    limits: blade => judge(B_SERIES_LIMITS, blade),
+    cautions: blade => judge([B_SERIES_TESTED_AREA], blade),
+    thrust: bSeriesThrust,
+    torque: bSeriesTorque,
+    thrustCoefficient: values => bSeriesThrustCoefficient(values),
+    torqueCoefficient: values => bSeriesTorqueCoefficient(values),
+  },
+  Gawn: {
+    name: 'Gawn',
+    standsFor: 'flat-face segmental sections, wide tips, 3 blades: common small-craft propellers',
+    area: 'expanded',
+    lowestAdvanceRatio: 0.3,
+    pitchRatios: [0.8, 1.4],
+    areaRatios: [0.5, 1.1],
+    limits: blade => judge(GAWN_LIMITS, blade),
+    cautions: ({ pitchRatio }) => [
+      { condition: 'pitch ratio at most 1.3, above which the Gawn-Burrill fit is to be preferred', met: pitchRatio <= 1.3 },
+    ],
+    thrust: gawnThrust,
+    torque: gawnTorque,
+    thrustCoefficient: values => gawnThrustCoefficient(values),
+    torqueCoefficient: values => gawnTorqueCoefficient(values),
+  },
+  'Gawn-Burrill': {
+    name: 'Gawn-Burrill',
+    standsFor: 'flat-face segmental sections, 3 blades, tested up to high pitch: fast small craft',
+    area: 'developed',
+    lowestAdvanceRatio: 0.3,
+    pitchRatios: [0.8, 1.8],
+    areaRatios: [0.5, 1.1],
+    limits: blade =>
+      GAWN_BURRILL_LIMITS.map(rule => ({ condition: rule.condition, met: rule.met(asDeveloped(blade)) })),
+    cautions: () => [],
+    thrust: blade => gawnBurrillThrust(asDeveloped(blade)),
+    torque: blade => gawnBurrillTorque(asDeveloped(blade)),
+    thrustCoefficient: ({ areaRatio, ...rest }) =>
+      gawnBurrillThrustCoefficient({ ...rest, developedAreaRatio: areaRatio }),
+    torqueCoefficient: ({ areaRatio, ...rest }) =>
+      gawnBurrillTorqueCoefficient({ ...rest, developedAreaRatio: areaRatio }),
+  },
+};
+
+/**
+ * The declared area ratio as the kind that the series counts. Between the two kinds only the flat-face relation is
+ * published; for B-series sections the two are taken as equal, as blade loading criteria do.
+ */
+export function areaForSeries(series: PropellerSeries, geometry: PropellerGeometry): Value<'ratio'> {
+  const declared = geometry.areaIs ?? 'expanded';
+  const { areaRatio, blades } = geometry;
+  if (declared === series.area) return areaRatio;
+  if (series.name === 'Wageningen B')
+    return { ...areaRatio, assumed: 'developed area taken as the expanded area' };
+  return series.area === 'developed'
+    ? developedAreaRatio({ expandedAreaRatio: areaRatio, blades })
+    : expandedAreaRatio({ developedAreaRatio: areaRatio, blades });
+}
+
+/** The same on bare numbers, from an expanded area ratio. */
+export function expandedForSeries(series: PropellerSeries, expanded: number, blades: number): number {
+  return series.area === 'developed' ? developedFromExpanded(expanded, blades) : expanded;
+}

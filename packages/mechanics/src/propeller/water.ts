@@ -1,0 +1,19 @@
+import { given, type Value } from '../core/value.js';
+
+/** One international knot in m/s, exact. */
+export const KNOT = 1852 / 3600;
+
+/** Standard acceleration of free fall, m/s². */
+export const GRAVITY = 9.80665;
+
+/** Density of sea water at 15 °C as used with the series here; a spec may state its own. */
+export function seaWaterDensity(): Value<'density'> {
+  return given('water density', 'ρ', 'density', 1025, { assumed: 'sea water at 15 °C, 1025 kg/m³' });
+}
+
+/** Kinematic viscosity of sea water at 15 °C. */
+export function seaWaterViscosity(): Value<'kinematic viscosity'> {
+  return given('kinematic viscosity of water', 'ν', 'kinematic viscosity', 1.18831e-6, {
+    assumed: 'sea water at 15 °C, 1.18831e-6 m²/s',
+  });
+}

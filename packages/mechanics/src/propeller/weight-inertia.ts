@@ -1,0 +1,85 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+import { INCH, POUND } from './customary.js';
+import { handbook } from './sources.js';
+
+const ENTRAINED: Source = {
+  author: 'MacPherson, Puleo and Packard',
+  title: 'Estimation of entrained water added mass properties for vibration analysis',
+  clause: 'parametric form; the coefficients recalled, not read',
+  year: 2007,
+  confidence: 'from memory',
+};
+
+/** Coefficients of the parametric form for 3 to 6 blades. */
+const ENTRAINED_BY_BLADES: Readonly<Record<number, readonly [number, number]>> = {
+  3: [0.00477, 0.00093],
+  4: [0.00394, 0.00087],
+  5: [0.00359, 0.0008],
+  6: [0.00344, 0.00076],
+};
+
+/** A rough weight of a bronze propeller; low confidence, for first weight sums only. */
+export const propellerMassEstimate = formula({
+  name: 'propeller mass estimate, handbook',
+  symbol: 'm',
+  dimension: 'mass',
+  inputs: { diameter: 'length', blades: 'number' },
+  text: 'm = 0.00241 D^3.05 (3 blades), 0.00323 D^3.05 (4 blades) (lb, in)',
+  source: handbook('weight of bronze propellers; low confidence'),
+  range: [{ condition: '3 or 4 blades', met: ({ blades: z }) => z === 3 || z === 4 }],
+  compute: ({ diameter, blades }) =>
+    (blades >= 4 ? 0.00323 : 0.00241) * (diameter / INCH) ** 3.05 * POUND,
+});
+
+/** Moment of inertia of the water that swings with the propeller. */
+export const entrainedWaterInertia = formula({
+  name: 'entrained water inertia',
+  symbol: 'IE',
+  dimension: 'moment of inertia',
+  inputs: {
+    areaRatio: 'ratio',
+    pitchRatio: 'ratio',
+    blades: 'number',
+    density: 'density',
+    diameter: 'length',
+  },
+  text: 'IE = (C1 (AE/A0) (P/D) - C2) ρ D⁵; C1, C2 by number of blades',
+  source: ENTRAINED,
+  range: [
+    { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
+    { condition: 'area and pitch large enough for the form: result above zero', met: si => entrained(si) > 0 },
+  ],
+  compute: si => Math.max(0, entrained(si)),
+});
+
+/** Propeller and its water together, when the dry inertia is known. */
+export const wetInertia = formula({
+  name: 'propeller inertia in water',
+  symbol: 'Iwet',
+  dimension: 'moment of inertia',
+  inputs: { dryInertia: 'moment of inertia', entrainedInertia: 'moment of inertia' },
+  text: 'Iwet = Idry + IE',
+  source: { title: 'sum of the two', confidence: 'derived' },
+  range: 'A sum.',
+  compute: ({ dryInertia, entrainedInertia }) => dryInertia + entrainedInertia,
+});
+
+/** The bare allowance for water, where area or pitch is not known: 25 to 30 % on the dry inertia. */
+export const WET_OVER_DRY_INERTIA = {
+  from: 1.25,
+  to: 1.3,
+  source: { title: 'allowance for entrained water in torsional work', confidence: 'from memory' },
+} as const;
+
+function entrained(si: {
+  readonly areaRatio: number;
+  readonly pitchRatio: number;
+  readonly blades: number;
+  readonly density: number;
+  readonly diameter: number;
+}): number {
+  const nearest = Math.min(6, Math.max(3, Math.round(si.blades)));
+  const [c1, c2] = ENTRAINED_BY_BLADES[nearest]!;
+  return (c1 * si.areaRatio * si.pitchRatio - c2) * si.density * si.diameter ** 5;
+}
