@@ -9,4 +9,5 @@ export * from './rotation/index.js';
 export * from './shaft/index.js';
 export * from './tables/index.js';
 export * from './units/index.js';
+export * from './vibration/index.js';
 export * from './working/index.js';
