@@ -36,6 +36,14 @@ export class Needs {
     return undefined;
   }
 
+  /** A worked-out result, or undefined with what was missing for it noted. */
+  take<T>(derived: { readonly value: T | undefined; readonly missing: readonly Missing[] }): T | undefined {
+    for (const { what, host, property, example, at } of derived.missing) {
+      this.miss({ what, host, property, example }, at);
+    }
+    return derived.value;
+  }
+
   get any(): boolean {
     return this.missing.length > 0;
   }

@@ -1,0 +1,36 @@
+import type { Clutch, Gear, GearFacts, GearRating, RatioVariant } from '../model/gear.js';
+
+/** The clutches of a ratio: those declared for every ratio, overlaid by what the ratio itself says of them. */
+export function clutchesOf(
+  gear: Pick<GearFacts, 'clutches'>,
+  variant: RatioVariant | undefined,
+): readonly Clutch[] {
+  if (!variant || variant.clutches.length === 0) return gear.clutches;
+  if (gear.clutches.length === 0) return variant.clutches;
+  const own = new Map(variant.clutches.map(one => [one.name, one]));
+  const general = gear.clutches.map(one => ({ ...one, ...own.get(one.name) }));
+  return [...general, ...variant.clutches.filter(one => !gear.clutches.some(two => two.name === one.name))];
+}
+
+/** The ratings of a ratio: its own, or those that hold for every ratio where it has none. */
+export function ratingsOf(
+  gear: Pick<GearFacts, 'ratings'>,
+  variant: RatioVariant | undefined,
+): readonly GearRating[] {
+  return variant && variant.ratings.length > 0 ? variant.ratings : gear.ratings;
+}
+
+/** The clutch that the line runs ahead in; a gear with one clutch leaves no choice. */
+export function aheadClutchOf(gear: Gear): Clutch | undefined {
+  const clutches = clutchesOf(gear, gear.variant);
+  const named = gear.aheadClutch?.value;
+  if (named !== undefined) return clutches.find(one => one.name === named);
+  return gear.aheadClutch === undefined && clutches.length === 1 ? clutches[0] : undefined;
+}
+
+/** The other clutch of a gear that has two. */
+export function asternClutchOf(gear: Gear): Clutch | undefined {
+  const ahead = aheadClutchOf(gear);
+  const clutches = clutchesOf(gear, gear.variant);
+  return ahead && clutches.length === 2 ? clutches.find(one => one.name !== ahead.name) : undefined;
+}
