@@ -1,0 +1,235 @@
+import type { Evidence } from '@tailshaft/drivetrain';
+import * as ast from '../generated/ast.js';
+import { PLACE_VOCABULARY } from '../vocabulary/index.js';
+import { anyWord, name as nameKind, type Row, ratio, type ValueKind } from '../vocabulary/kinds.js';
+import { PROPELLER } from '../vocabulary/shafting.js';
+import { atomsOf, evidenceOf } from './atoms.js';
+import { type BlockReading, keep, readFact, readFacts, startReading } from './block.js';
+import { Cursor } from './cursor.js';
+import { makeHost, placeOfNode, problem, propertyPlace, type ReadContext, stray } from './document.js';
+import { readEvidence } from './evidence.js';
+import { unquoted } from './forms/words.js';
+import type { Host, Place } from './place.js';
+import { kindOfText } from './token.js';
+
+/** A part as a line names it. */
+export interface PartReading {
+  readonly role: string;
+  readonly action?: 'replace' | 'retain' | 'modify';
+  /** Name of a catalogue entry. */
+  readonly name?: string;
+  readonly namePlace?: Place;
+  readonly host: Host;
+  readonly whole: Place;
+  readonly facts: BlockReading;
+}
+
+export interface LineReading {
+  readonly name: string;
+  readonly namePlace: Place;
+  readonly host: Host;
+  readonly whole: Place;
+  readonly mirrors?: { readonly name: string; readonly place: Place };
+  readonly parts: readonly PartReading[];
+  /** `side port`, and `ahead clutch B` that stands by itself. */
+  readonly facts: BlockReading;
+}
+
+export interface ArrangementReading {
+  readonly name: string;
+  readonly title?: string;
+  readonly namePlace: Place;
+  readonly whole: Place;
+  readonly revises?: { readonly name: string; readonly place: Place };
+  readonly lines: readonly LineReading[];
+  readonly reasons: readonly { readonly about: string; readonly text: string; readonly place: Place }[];
+}
+
+const LINE_WORDS = [
+  'engine',
+  'motor',
+  'coupling',
+  'gear',
+  'transfer',
+  'shaft',
+  'propeller',
+  'replace',
+  'retain',
+  'modify',
+  'side',
+  'ahead',
+];
+const REASONS = ['same hand', 'inward turning', 'unequal ratios'];
+
+const row = (field: string, words: string, kind: ValueKind, doc: string, example: string): Row => ({
+  words,
+  field,
+  kind,
+  doc,
+  example,
+});
+
+/** Facts that stand in the header of a part, or by themselves in a line. */
+export const HEADER_ROWS = {
+  at: row('ratedAt', 'at', anyWord('duty class'), 'The rating that is used, by its duty class.', 'at medium'),
+  ratio: row('ratioUsed', 'ratio', ratio, 'The ratio that is fitted, by its nominal name.', 'ratio 2.04:1'),
+  ahead: row(
+    'aheadClutch',
+    'ahead clutch',
+    nameKind('clutch'),
+    'The clutch that drives the vessel ahead.',
+    'ahead clutch A',
+  ),
+  hand: PROPELLER.rows.find(one => one.field === 'hand')!,
+  side: row(
+    'side',
+    'side',
+    { form: 'word', words: ['port', 'starboard', 'centre'] },
+    'Side of the vessel, looking forward.',
+    'side port',
+  ),
+};
+
+const LINE_VOCABULARY = { title: 'shaft line', rows: [HEADER_ROWS.side, HEADER_ROWS.ahead], blocks: [] };
+
+export function readArrangement(context: ReadContext, node: ast.Arrangement): ArrangementReading {
+  if (node.name === undefined)
+    problem(
+      context,
+      node.$cstNode,
+      'text/name-missing',
+      'An arrangement needs a name: arrangement existing { ... }.',
+      'arrangement'.length,
+    );
+  const lines: LineReading[] = [];
+  const reasons: { about: string; text: string; place: Place }[] = [];
+  for (const member of node.members) {
+    if (ast.isShaftLine(member)) lines.push(readLine(context, member));
+    else if (ast.isReason(member)) {
+      const about = member.words.join(' ');
+      if (!REASONS.includes(about))
+        problem(
+          context,
+          member.$cstNode,
+          'text/value',
+          `A reason is given for one of: ${REASONS.join(', ')}.`,
+        );
+      else if (!member.text)
+        problem(
+          context,
+          member.$cstNode,
+          'text/value-missing',
+          `Write the reason in quotes: reason for ${about} "...".`,
+        );
+      else reasons.push({ about, text: unquoted(member.text), place: placeOfNode(context, member) });
+    } else stray(context, member, ['shaftline', 'reason for'], 'an arrangement');
+  }
+  return {
+    name: node.name ?? '',
+    ...(node.title ? { title: unquoted(node.title) } : {}),
+    namePlace: node.name === undefined ? placeOfNode(context, node) : propertyPlace(context, node, 'name'),
+    whole: placeOfNode(context, node),
+    ...(node.base ? { revises: { name: node.base, place: propertyPlace(context, node, 'base') } } : {}),
+    lines,
+    reasons,
+  };
+}
+
+function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
+  if (node.name === undefined)
+    problem(
+      context,
+      node.$cstNode,
+      'text/name-missing',
+      'A shaft line needs a name: shaftline Port { ... }.',
+      'shaftline'.length,
+    );
+  const namePlace =
+    node.name === undefined ? placeOfNode(context, node) : propertyPlace(context, node, 'name');
+  const host: Host = { ...namePlace, headEnd: namePlace.end, vocabulary: LINE_VOCABULARY, ...braces(node) };
+  const facts = startReading(host);
+  const parts: PartReading[] = [];
+  for (const member of node.members) {
+    if (ast.isPartUse(member)) parts.push(readPart(context, member));
+    else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
+    else if (ast.isAheadFact(member)) header(context, facts, member, HEADER_ROWS.ahead, 'clutch');
+    else stray(context, member, LINE_WORDS, 'a shaft line');
+  }
+  context.problems.push(...facts.problems);
+  return {
+    name: node.name ?? '',
+    namePlace,
+    host,
+    whole: placeOfNode(context, node),
+    ...(node.base ? { mirrors: { name: node.base, place: propertyPlace(context, node, 'base') } } : {}),
+    parts,
+    facts,
+  };
+}
+
+function readPart(context: ReadContext, node: ast.PartUse): PartReading {
+  const vocabulary = PLACE_VOCABULARY[node.role]!;
+  const host = makeHost(context, node, placeOfNode(context, node), vocabulary, node.block);
+  const facts = startReading(host);
+  for (const fact of node.header) {
+    if (ast.isAtFact(fact)) header(context, facts, fact, HEADER_ROWS.at, 'duty');
+    else if (ast.isRatioFact(fact)) header(context, facts, fact, HEADER_ROWS.ratio, 'ratio');
+    else if (ast.isAheadFact(fact)) header(context, facts, fact, HEADER_ROWS.ahead, 'clutch');
+    else
+      header(
+        context,
+        facts,
+        fact,
+        HEADER_ROWS.hand,
+        'hand',
+        fact.evidence && readEvidence(evidenceOf(fact.evidence), context.problems),
+      );
+  }
+  if (node.block) readFacts(facts, atomsOf(node.block).atoms);
+  context.problems.push(...facts.problems);
+  const action = node.action as PartReading['action'];
+  return {
+    role: node.role,
+    ...(action ? { action } : {}),
+    ...(node.name ? { name: node.name, namePlace: propertyPlace(context, node, 'name') } : {}),
+    host,
+    whole: placeOfNode(context, node),
+    facts,
+  };
+}
+
+/** A fact that the grammar itself knows, read with the same forms as those in blocks. */
+function header(
+  context: ReadContext,
+  into: BlockReading,
+  node: ast.HeaderFact | ast.SideFact,
+  row: Row,
+  property: string,
+  evidence?: Evidence,
+): void {
+  const whole = placeOfNode(context, node);
+  const value = (node as unknown as Record<string, unknown>)[property];
+  if (value === undefined) {
+    problem(
+      context,
+      node.$cstNode,
+      'text/value-missing',
+      `"${row.words}" has no value yet: for example "${row.example}".`,
+    );
+    into.unread.push(whole);
+    return;
+  }
+  const at = propertyPlace(context, node, property);
+  const atoms = [
+    { kind: kindOfText(String(value)), text: String(value), start: at.start, end: at.end, line: 0 },
+  ];
+  const cursor = new Cursor(atoms, context.uri, () => false);
+  const read = readFact(into, cursor, row, { start: whole.start, end: at.start });
+  context.problems.push(...cursor.problems);
+  keep(into, evidence && read.fact ? { ...read, fact: { ...read.fact, evidence } } : read);
+}
+
+function braces(node: ast.ShaftLine): Pick<Host, 'block'> {
+  const open = node.$cstNode && node.open !== undefined ? node.$cstNode.text.indexOf('{') : -1;
+  return open < 0 ? {} : { block: { start: node.$cstNode!.offset + open, end: node.$cstNode!.end } };
+}

@@ -1,0 +1,287 @@
+import type { Fact, UnitConcern } from '@tailshaft/drivetrain';
+import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
+import { Cursor } from './cursor.js';
+import { readEvidence } from './evidence.js';
+import { takeValue } from './forms/index.js';
+import { nearest } from './misspelt.js';
+import type { Host } from './place.js';
+import type { Problem } from './problem.js';
+import { type AtomTok, type BlockTok, isTok } from './token.js';
+import { type Match, WordIndex } from './wordIndex.js';
+
+interface Range {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A property as it was found in the text. */
+export interface FactReading {
+  readonly row: Row;
+  /** The property's words; empty range at the value for a bare one. */
+  readonly words: Range;
+  /** The value without its evidence; undefined when it could not be read at all. */
+  readonly value?: Range;
+  readonly evidence?: Range;
+  readonly fact?: Fact<unknown>;
+}
+
+/** A block inside the block: `clutch A ... { }`. */
+export interface NestedReading {
+  readonly row: BlockRow;
+  readonly words: Range;
+  readonly head?: FactReading;
+  readonly host: Host;
+}
+
+/** All that a block of facts says. */
+export interface BlockReading {
+  readonly host: Host;
+  readonly facts: FactReading[];
+  readonly nested: NestedReading[];
+  /** Model fields by name, as the vocabulary's rows say. */
+  readonly fields: Record<string, unknown>;
+  readonly problems: Problem[];
+  readonly concerns: UnitConcern[];
+  /** Words of properties of which nothing more was typed yet, and other unread stretches: for completion. */
+  readonly unread: Range[];
+}
+
+/** An empty reading for a host, to be filled by `readFacts`. */
+export function startReading(host: Host): BlockReading {
+  const reading: BlockReading = {
+    host,
+    facts: [],
+    nested: [],
+    fields: {},
+    problems: [],
+    concerns: [],
+    unread: [],
+  };
+  for (const block of host.vocabulary.blocks) if (block.many) reading.fields[block.field] = [];
+  for (const row of host.vocabulary.rows) if (row.many) reading.fields[row.field] = [];
+  host.reading = reading;
+  return reading;
+}
+
+/** Reads the atoms of one block into its reading, by the words that its vocabulary knows. */
+export function readFacts(reading: BlockReading, atoms: readonly AtomTok[]): void {
+  const words = WordIndex.of(reading.host.vocabulary);
+  const cursor: Cursor = new Cursor(
+    atoms,
+    reading.host.uri,
+    index => words.match(atoms, index) !== undefined,
+  );
+  while (cursor.index < atoms.length) readOne(reading, cursor, words);
+  reading.problems.push(...cursor.problems);
+  reading.concerns.push(...cursor.concerns);
+}
+
+function readOne(reading: BlockReading, cursor: Cursor, words: WordIndex): void {
+  const atom = cursor.atoms[cursor.index]!;
+  cursor.line = atom.line;
+  const match = words.match(cursor.atoms, cursor.index);
+  if (match?.block) readNested(reading, cursor, match, match.block);
+  else if (match?.row) {
+    const start = cursor.index;
+    cursor.index += match.length;
+    const last = cursor.atoms[cursor.index - 1]!;
+    cursor.line = last.line;
+    keep(reading, readFact(reading, cursor, match.row, { start: cursor.atoms[start]!.start, end: last.end }));
+  } else if (!readBare(reading, cursor)) unknownWords(reading, cursor, words);
+}
+
+/** The value behind a property's words, with `unknown` and evidence. */
+export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words: Range): FactReading {
+  const before = cursor.problems.length + cursor.concerns.length;
+  const from = cursor.index;
+  const open = cursor.takeWords('unknown');
+  const value = open ? undefined : takeValue(cursor, row.words, row.kind);
+  if (cursor.index === from) {
+    reading.unread.push(words);
+    return { row, words };
+  }
+  const range = { start: cursor.atoms[from]!.start, end: cursor.previous!.end };
+  const evidence = takeEvidence(reading, cursor);
+  const broken = value === undefined && !open && cursor.problems.length + cursor.concerns.length > before;
+  const written = cursor.atoms
+    .slice(from, evidence ? evidence.index : cursor.index)
+    .map(one => (isTok(one) ? one.text : ''))
+    .join(' ');
+  const fact: Fact<unknown> | undefined = broken
+    ? undefined
+    : {
+        value,
+        written,
+        origin: { uri: cursor.uri, ...range },
+        ...(evidence?.read ? { evidence: evidence.read } : {}),
+      };
+  return {
+    row,
+    words,
+    value: range,
+    ...(evidence ? { evidence: evidence.range } : {}),
+    ...(fact ? { fact } : {}),
+  };
+}
+
+/** Files a fact in its model field; a second one of a single property is a problem. */
+export function keep(reading: BlockReading, found: FactReading): void {
+  const { row, fact } = found;
+  reading.facts.push(found);
+  if (!fact) return;
+  if (row.many) (reading.fields[row.field] as unknown[]).push(fact);
+  else if (reading.fields[row.field] !== undefined) {
+    reading.problems.push({
+      code: 'text/twice',
+      start: found.words.start,
+      end: found.value?.end ?? found.words.end,
+      severity: 'error',
+      message: `"${row.words}" stands twice in this ${reading.host.vocabulary.title}; I use the first. Keep the one that is true.`,
+    });
+  } else reading.fields[row.field] = fact;
+}
+
+function takeEvidence(reading: BlockReading, cursor: Cursor) {
+  const next = cursor.peek();
+  if (next?.kind !== 'evidence') return undefined;
+  const index = cursor.index;
+  cursor.index += 1;
+  return { index, range: { start: next.start, end: next.end }, read: readEvidence(next, reading.problems) };
+}
+
+function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: BlockRow): void {
+  const start = cursor.atoms[cursor.index]!.start;
+  cursor.index += match.length;
+  const words = { start, end: cursor.previous!.end };
+  cursor.line = cursor.previous!.line;
+  const head = row.head && readFact(reading, cursor, headRow(row), words);
+  const headEnd = cursor.previous!.end;
+
+  // Facts on the same line belong to the nested block, until one that only the outer block knows.
+  const inner = WordIndex.of(row.block);
+  const outer = WordIndex.of(reading.host.vocabulary);
+  const from = cursor.index;
+  let to = from;
+  while (cursor.atoms[to] && cursor.atoms[to]!.line === cursor.line && cursor.atoms[to]!.kind !== 'block') {
+    if (!inner.match(cursor.atoms, to) && outer.match(cursor.atoms, to)?.block) break;
+    to += 1;
+  }
+  const block = cursor.atoms[to]?.kind === 'block' ? (cursor.atoms[to] as BlockTok) : undefined;
+  const end = to > from ? cursor.atoms[to - 1]!.end : headEnd;
+  const host: Host = {
+    uri: cursor.uri,
+    start,
+    end: headEnd,
+    headEnd: end,
+    vocabulary: row.block,
+    ...(block ? { block: { start: block.start, end: block.end } } : {}),
+  };
+  const nested = startReading(host);
+  readFacts(nested, cursor.atoms.slice(from, to));
+  if (block) readFacts(nested, block.atoms);
+  cursor.index = block ? to + 1 : to;
+  reading.problems.push(...nested.problems);
+  reading.concerns.push(...nested.concerns);
+  reading.nested.push({ row, words, ...(head ? { head } : {}), host });
+
+  const fields: Record<string, unknown> = { ...nested.fields, origin: host };
+  if (row.head) {
+    fields[`${row.head.field}Fact`] = head?.fact;
+    fields[row.head.field] = head?.fact?.value;
+    if (head?.fact?.value === undefined) return;
+  }
+  if (row.many) (reading.fields[row.field] as unknown[]).push(fields);
+  else reading.fields[row.field] ??= fields;
+}
+
+function headRow(row: BlockRow): Row {
+  return {
+    words: row.words,
+    field: row.head!.field,
+    kind: row.head!.kind,
+    doc: row.doc,
+    example: row.example,
+  };
+}
+
+/** A value without its words, where its unit tells which property it is: `rated medium 0.112 kW/rpm`. */
+function readBare(reading: BlockReading, cursor: Cursor): boolean {
+  const bare = reading.host.vocabulary.rows.filter(row => row.bare);
+  if (bare.length === 0 || cursor.atoms[cursor.index]?.kind !== 'number') return false;
+  const start = cursor.index;
+  const atom = cursor.atoms[start]!;
+  for (const row of bare) {
+    const attempt = new Cursor(cursor.atoms, cursor.uri, () => false);
+    attempt.index = start;
+    attempt.line = cursor.line;
+    const found = readFact(startReading(reading.host), attempt, row, { start: atom.start, end: atom.start });
+    if (!found.fact || attempt.problems.length > 0) continue;
+    cursor.index = attempt.index;
+    reading.host.reading = reading;
+    keep(reading, found);
+    return true;
+  }
+  reading.host.reading = reading;
+  keep(reading, readFact(reading, cursor, bare[0]!, { start: atom.start, end: atom.start }));
+  return true;
+}
+
+/** Words that no property of this block begins with: one problem for the whole stretch. */
+function unknownWords(reading: BlockReading, cursor: Cursor, words: WordIndex): void {
+  const first = cursor.atoms[cursor.index]!;
+  let last: AtomTok = first;
+  while (cursor.index < cursor.atoms.length) {
+    const atom = cursor.atoms[cursor.index]!;
+    if (atom !== first && (atom.line !== first.line || words.match(cursor.atoms, cursor.index))) break;
+    last = atom;
+    cursor.index += 1;
+  }
+  if (
+    isTok(first) &&
+    first.kind === 'word' &&
+    cursor.atoms[cursor.index]?.kind === 'block' &&
+    last.kind !== 'block'
+  )
+    cursor.index += 1;
+  reading.unread.push({ start: first.start, end: last.end });
+  reading.problems.push(unknownProblem(reading.host.vocabulary, first, last, words));
+}
+
+function unknownProblem(vocabulary: Vocabulary, first: AtomTok, last: AtomTok, words: WordIndex): Problem {
+  const range = {
+    start: first.start,
+    end: isTok(first) ? Math.max(first.end, last.kind === 'block' ? first.end : last.end) : first.end,
+  };
+  if (!isTok(first)) {
+    const what = first.kind === 'block' ? 'This block belongs to nothing' : 'This mark belongs to no value';
+    return {
+      code: 'text/unknown-property',
+      ...range,
+      severity: 'error',
+      message: `${what}: write the property it is for in front of it.`,
+    };
+  }
+  if (first.kind === 'mark' && [',', ';', ':', '='].includes(first.text)) {
+    return {
+      code: 'text/mark',
+      ...range,
+      severity: 'error',
+      message: `No "${first.text}" is needed here: a property is its words and its value, one after the other.`,
+      choices: [{ title: `Remove "${first.text}"`, text: '', start: first.start, end: first.end }],
+    };
+  }
+  const meant = nearest(first.text, words.firstWords);
+  const near = meant ? ` Did you mean "${words.startingWith(meant)[0]}"?` : '';
+  const choices = meant
+    ? words
+        .startingWith(meant)
+        .map(one => ({ title: `Write ${one}`, text: one, start: first.start, end: first.end }))
+    : undefined;
+  return {
+    code: 'text/unknown-property',
+    ...range,
+    severity: 'error',
+    message: `"${first.text}" is no property of a ${vocabulary.title}.${near}`,
+    ...(choices ? { choices } : {}),
+  };
+}

@@ -1,0 +1,109 @@
+import type { Bolts, GearLayout, Mesh, OutputSense, Pilot, Rotation, View } from '@tailshaft/drivetrain';
+import type { Cursor } from '../cursor.js';
+import { takeNumber } from './number.js';
+import { takeQuantity } from './quantity.js';
+import { takeWord, wrongToken } from './words.js';
+
+const ROTATIONS = [
+  'standard',
+  'opposite',
+  'clockwise',
+  'counter-clockwise',
+  'either by pump index',
+  'either',
+] as const;
+const VIEWS = ['flywheel', 'front', 'aft', 'forward'] as const;
+
+/** `standard viewed from flywheel`. The view may be absent: then no check takes the word for a fact. */
+export function takeRotation(cursor: Cursor, property: string): Rotation | undefined {
+  const word = takeWord(cursor, property, ROTATIONS) as Rotation['word'] | undefined;
+  if (!word || !cursor.takeWords('viewed')) return word && { word };
+  if (!cursor.takeWords('from')) {
+    cursor.problem(
+      'text/value-missing',
+      wrongToken(cursor),
+      'Say from where it is viewed: viewed from flywheel, or viewed from front.',
+    );
+    return { word };
+  }
+  const view = takeWord(cursor, 'viewed from', VIEWS) as View | undefined;
+  return view ? { word, viewedFrom: view } : { word };
+}
+
+/** `same`, `opposite seen from aft`, `opposite each seen at its own end`. */
+export function takeOutputSense(cursor: Cursor, property: string): OutputSense | undefined {
+  const word = takeWord(cursor, property, ['same', 'opposite']) as OutputSense['word'] | undefined;
+  if (!word) return undefined;
+  if (cursor.takeWords('seen from aft')) return { word, seen: 'from aft' };
+  if (cursor.takeWords('each seen at its own end')) return { word, seen: 'each seen at its own end' };
+  return { word };
+}
+
+/** `down-angle 8 deg`. */
+export function takeLayout(cursor: Cursor, property: string): GearLayout | undefined {
+  const word = takeWord(cursor, property, [
+    'coaxial',
+    'parallel-offset',
+    'down-angle',
+    'V-drive',
+    'U-drive',
+  ]) as GearLayout['word'] | undefined;
+  if (!word) return undefined;
+  if (cursor.peek()?.kind !== 'number') return { word };
+  const downAngle = takeQuantity(cursor, property, 'angle');
+  return downAngle ? { word, downAngle } : { word };
+}
+
+/** `4 x 1/2 in`. */
+export function takeBolts(cursor: Cursor, property: string): Bolts | undefined {
+  const count = takeNumber(cursor);
+  if (!count || !(cursor.takeWords('x') || cursor.take('mark', '×'))) {
+    return cursor.problem(
+      'text/value',
+      wrongToken(cursor),
+      `"${property}" is a number of bolts and their size: ${property} 4 x 1/2 in.`,
+    );
+  }
+  const size = takeQuantity(cursor, property, 'length');
+  return size && { count: count.number, size };
+}
+
+/** `63.5 mm female`. */
+export function takePilot(cursor: Cursor, property: string): Pilot | undefined {
+  const diameter = takeQuantity(cursor, property, 'length');
+  const kind = cursor.takeWords('male') ? 'male' : cursor.takeWords('female') ? 'female' : undefined;
+  return diameter && (kind ? { diameter, kind } : { diameter });
+}
+
+/** `A 23 with B 47 internal`. */
+export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
+  const wheel = () => {
+    const name = cursor.take('word');
+    const teeth = name && takeNumber(cursor);
+    return teeth && { name: name.text, teeth: teeth.number };
+  };
+  const driver = wheel();
+  const driven = driver && cursor.takeWords('with') ? wheel() : undefined;
+  if (!driver || !driven || !(driver.teeth > 0) || !(driven.teeth > 0)) {
+    return cursor.problem(
+      'text/value',
+      wrongToken(cursor),
+      `"${property}" names two wheels with their tooth counts, driver first: ${property} A 23 with B 47.`,
+    );
+  }
+  const kind = cursor.takeWords('internal')
+    ? 'internal'
+    : cursor.takeWords('by chain')
+      ? 'chain'
+      : cursor.takeWords('by belt')
+        ? 'belt'
+        : 'external';
+  cursor.takeWords('external');
+  return {
+    driver: driver.name,
+    driverTeeth: driver.teeth,
+    driven: driven.name,
+    drivenTeeth: driven.teeth,
+    kind,
+  };
+}

@@ -1,0 +1,43 @@
+import type { ValueKind } from '../../vocabulary/kinds.js';
+import type { Cursor } from '../cursor.js';
+import { takeBolts, takeLayout, takeMesh, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
+import { takePerYear, takePoint, takeQuantity, takeRatio, takeSpan } from './quantity.js';
+import { takeAnyWord, takeSource, takeText, takeWord } from './words.js';
+
+/** Reads one value of the given form; what cannot be read leaves a problem or a concern with the cursor. */
+export function takeValue(cursor: Cursor, property: string, kind: ValueKind): unknown {
+  switch (kind.form) {
+    case 'quantity':
+      return takeQuantity(cursor, property, kind.dimension);
+    case 'span':
+      return takeSpan(cursor, property, kind.dimension);
+    case 'point':
+      return takePoint(cursor, property, kind.of, kind.at);
+    case 'ratio':
+      return takeRatio(cursor, property);
+    case 'per year':
+      return takePerYear(cursor, property);
+    case 'word':
+      return takeWord(cursor, property, kind.words);
+    case 'any word':
+      return takeAnyWord(cursor, property, kind.what);
+    case 'name':
+      return takeAnyWord(cursor, property, kind.of === 'clutch' ? 'clutch name' : 'name of a shaft material');
+    case 'text':
+      return takeText(cursor, property);
+    case 'source':
+      return takeSource(cursor, property);
+    case 'rotation':
+      return takeRotation(cursor, property);
+    case 'output sense':
+      return takeOutputSense(cursor, property);
+    case 'layout':
+      return takeLayout(cursor, property);
+    case 'bolts':
+      return takeBolts(cursor, property);
+    case 'pilot':
+      return takePilot(cursor, property);
+    case 'mesh':
+      return takeMesh(cursor, property);
+  }
+}

@@ -1,0 +1,213 @@
+import * as ast from '../generated/ast.js';
+import { VESSEL_VOCABULARY } from '../vocabulary/index.js';
+import { anyWord, type Row } from '../vocabulary/kinds.js';
+import { type ArrangementReading, readArrangement } from './arrangement.js';
+import { atomsOf, evidenceOf, tokOf } from './atoms.js';
+import { type BlockReading, keep, readFacts, startReading } from './block.js';
+import {
+  docBefore,
+  makeHost,
+  placeOfNode,
+  problem,
+  propertyPlace,
+  type ReadContext,
+  stray,
+} from './document.js';
+import { readEvidence } from './evidence.js';
+import { unquoted } from './forms/words.js';
+import type { Place } from './place.js';
+import { type AtomTok, isTok } from './token.js';
+
+/** A sentence of a vessel that later stages take apart: `require ...`, `assume ...`. */
+export interface SentenceReading {
+  readonly place: Place;
+  readonly tokens: readonly AtomTok[];
+  readonly because?: string;
+}
+
+export interface AcceptanceReading {
+  readonly place: Place;
+  readonly rule: string;
+  readonly clauses: Readonly<Record<string, string>>;
+}
+
+export interface VesselReading {
+  readonly name: string;
+  readonly title?: string;
+  readonly doc?: string;
+  readonly namePlace: Place;
+  readonly whole: Place;
+  /** Readings of `duty`, `hull`, `criteria`, `certificate` by that word. */
+  readonly settings: Readonly<Record<string, BlockReading>>;
+  readonly arrangements: readonly ArrangementReading[];
+  readonly requirements: readonly SentenceReading[];
+  readonly assumptions: readonly SentenceReading[];
+  readonly acceptances: readonly AcceptanceReading[];
+  readonly revisions: readonly {
+    readonly place: Place;
+    readonly name: string;
+    readonly dated?: string;
+    readonly text?: string;
+  }[];
+}
+
+const MEMBERS = [
+  'duty',
+  'hull',
+  'certificate',
+  'arrangement',
+  'criteria',
+  'require',
+  'accept',
+  'assume',
+  'revision',
+  'trial',
+];
+
+/** Reads a vessel; one without a name is still read, so that its findings stay. */
+export function readVessel(context: ReadContext, node: ast.Vessel): VesselReading | undefined {
+  const namePlace =
+    node.name === undefined ? placeOfNode(context, node) : propertyPlace(context, node, 'name');
+  if (node.name === undefined)
+    problem(
+      context,
+      node.$cstNode,
+      'text/name-missing',
+      'A vessel needs a name: vessel Name { ... }.',
+      'vessel'.length,
+    );
+  const settings: Record<string, BlockReading> = {};
+  const arrangements: ArrangementReading[] = [];
+  const requirements: SentenceReading[] = [];
+  const assumptions: SentenceReading[] = [];
+  const acceptances: AcceptanceReading[] = [];
+  const revisions: { place: Place; name: string; dated?: string; text?: string }[] = [];
+  for (const member of node.members) {
+    if (ast.isSettings(member)) readSettings(context, member, settings);
+    else if (ast.isArrangement(member)) arrangements.push(readArrangement(context, member));
+    else if (ast.isRequirement(member)) requirements.push(sentence(context, member));
+    else if (ast.isAssumption(member)) {
+      assumptions.push({
+        ...sentence(context, member),
+        ...(member.because ? { because: unquoted(member.because) } : {}),
+      });
+    } else if (ast.isAcceptance(member)) acceptances.push(readAcceptance(context, member));
+    else if (ast.isRevision(member)) {
+      revisions.push({
+        place: placeOfNode(context, member),
+        name: member.name ?? '',
+        ...(member.dated ? { dated: member.dated } : {}),
+        ...(member.text ? { text: unquoted(member.text) } : {}),
+      });
+    } else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel');
+  }
+  const doc = docBefore(context, node);
+  return {
+    name: node.name ?? '',
+    ...(node.title ? { title: unquoted(node.title) } : {}),
+    ...(doc ? { doc } : {}),
+    namePlace,
+    whole: placeOfNode(context, node),
+    settings,
+    arrangements,
+    requirements,
+    assumptions,
+    acceptances,
+    revisions,
+  };
+}
+
+/** The word behind `duty` and `hull`, as if it were a fact of the block. */
+const HEAD: Readonly<Record<string, Row>> = {
+  duty: {
+    words: 'duty',
+    field: 'class',
+    kind: anyWord('duty class'),
+    doc: 'Duty class that the vessel is specified for: pleasure, light, intermediate, medium or continuous.',
+    example: 'duty medium',
+  },
+  hull: {
+    words: 'hull',
+    field: 'form',
+    kind: anyWord('hull form'),
+    doc: 'Form of the hull: planing, semi-displacement or displacement.',
+    example: 'hull planing',
+  },
+};
+
+function readSettings(
+  context: ReadContext,
+  node: ast.Settings,
+  settings: Record<string, BlockReading>,
+): void {
+  const vocabulary = VESSEL_VOCABULARY[node.kind];
+  if (!vocabulary) return;
+  if (settings[node.kind]) {
+    problem(
+      context,
+      node.$cstNode,
+      'text/twice',
+      `This vessel has a "${node.kind}" already: keep one.`,
+      node.kind.length,
+    );
+    return;
+  }
+  const place = placeOfNode(context, node);
+  const reading = startReading(makeHost(context, node, place, vocabulary, node.block));
+  const head = HEAD[node.kind];
+  if (head && node.head !== undefined) {
+    const at = propertyPlace(context, node, 'head');
+    const evidence = node.evidence && readEvidence(evidenceOf(node.evidence), context.problems);
+    const fact = {
+      value: node.head === 'unknown' ? undefined : node.head,
+      written: node.head,
+      origin: at,
+      ...(evidence ? { evidence } : {}),
+    };
+    keep(reading, {
+      row: head,
+      words: { start: place.start, end: place.start + node.kind.length },
+      value: at,
+      fact,
+    });
+  } else if (head)
+    problem(
+      context,
+      node.$cstNode,
+      'text/value-missing',
+      `Say which: ${head.example}. ${head.doc}`,
+      node.kind.length,
+    );
+  if (node.block) readFacts(reading, atomsOf(node.block).atoms);
+  context.problems.push(...reading.problems);
+  settings[node.kind] = reading;
+}
+
+function sentence(context: ReadContext, node: ast.Requirement | ast.Assumption): SentenceReading {
+  const tokens = node.tokens.flatMap(tokOf);
+  if (tokens.length === 0)
+    problem(context, node.$cstNode, 'text/value-missing', 'This sentence is not finished.');
+  const last = tokens.at(-1);
+  const place = placeOfNode(context, node);
+  return { place: last ? { ...place, end: Math.max(place.start, last.end) } : place, tokens };
+}
+
+function readAcceptance(context: ReadContext, node: ast.Acceptance): AcceptanceReading {
+  const clauses: Record<string, string> = {};
+  for (const clause of node.clauses)
+    if (clause.value !== undefined) clauses[clause.kind] = unquoted(clause.value);
+  if (!node.rule)
+    problem(
+      context,
+      node.$cstNode,
+      'text/value-missing',
+      'Say which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
+      'accept'.length,
+    );
+  return { place: placeOfNode(context, node), rule: node.rule ?? '', clauses };
+}
+
+/** The words of a sentence as one text. */
+export function textOf(tokens: readonly AtomTok[]): string {
+  return tokens.map(token => (isTok(token) ? token.text : '')).join(' ');
+}
