@@ -11,3 +11,4 @@ export * from './tables/index.js';
 export * from './units/index.js';
 export * from './vibration/index.js';
 export * from './working/index.js';
+export * from './train/index.js';

@@ -20,18 +20,6 @@ export const shaftSecondMomentOfArea = formula({
   compute: ({ d, di }) => (Math.PI * (d ** 4 - di ** 4)) / 64,
 });
 
-/** μ = ρ π (d² − di²) / 4, kg/m. ρ density, kg/m³. */
-export const shaftMassPerLength = formula({
-  name: 'mass per length of a round shaft',
-  symbol: 'μ',
-  dimension: 'mass per length',
-  inputs: { d: 'length', di: 'length', rho: 'density' },
-  text: 'μ = ρ π (d² − di²) / 4',
-  source: ROUND_SECTION,
-  range: [bored],
-  compute: ({ d, di, rho }) => (rho * Math.PI * (d ** 2 - di ** 2)) / 4,
-});
-
 /**
  * Polar moment of inertia of the shaft itself, J = ρ π (d⁴ − di⁴) L / 32, kg·m².
  * In a lumped system half of it goes to each end, which is close while the span between inertias is short

@@ -8,7 +8,7 @@ export const dunkerleyPair = formula({
   symbol: 'f',
   dimension: 'frequency',
   inputs: { f1: 'frequency', f2: 'frequency' },
-  text: '1/f² = 1/f₁² + 1/f₂²',
+  text: 'f = 1 / √(1/f1² + 1/f2²)',
   source: DUNKERLEY,
   range: 'the lowest mode only; the result is a lower bound',
   compute: ({ f1, f2 }) => (f1 * f2) / Math.hypot(f1, f2),

@@ -1,8 +1,6 @@
 import { formula } from '../../core/formula.js';
+import { STANDARD_GRAVITY } from '../../units/constants.js';
 import { BEVAN_VIBRATIONS } from '../sources.js';
-
-/** Standard gravity, m/s² (3rd CGPM 1901). It cancels: weight makes the deflection that it then divides. */
-export const STANDARD_GRAVITY = 9.80665;
 
 const inside = {
   condition: 'the mass sits between the supports',

@@ -1,4 +1,4 @@
-import { given, type Value } from '../../core/value.js';
+import { given, renamed, type Value } from '../../core/value.js';
 import { overhungDunkerley } from './overhungDunkerley.js';
 import type { ForwardEnd } from './overhungInfluence.js';
 import { overhungFrequency, whirlInertia } from './overhungPropeller.js';
@@ -45,10 +45,11 @@ export function bladeRateOrder(
 
 function frequencies(inputs: OverhungInputs, forward: ForwardEnd): OverhungFrequencies {
   const { span: L, overhang: b, modulus: E, section: I, mass: m, diametralInertia: Id, gyroscopic } = inputs;
+  const mu = renamed(inputs.massPerLength, inputs.massPerLength.label, 'μ');
   const Ie = gyroscopic ? whirlInertia({ Id, Ip: gyroscopic.polarInertia, q: gyroscopic.order }) : Id;
   return {
     lower: overhungFrequency[forward].lower({ L, b, E, I, m, Ie }),
     upper: overhungFrequency[forward].upper({ L, b, E, I, m, Ie }),
-    withShaftMass: overhungDunkerley[forward]({ L, b, E, I, m, Id, mu: inputs.massPerLength }),
+    withShaftMass: overhungDunkerley[forward]({ L, b, E, I, m, Id, mu }),
   };
 }

@@ -8,7 +8,7 @@ export const equivalentLength = formula({
   symbol: 'Lₑ',
   dimension: 'length',
   inputs: { L: 'length', d: 'length', de: 'length' },
-  text: 'Lₑ = L (dₑ / d)⁴',
+  text: 'Lₑ = L (de / d)⁴',
   source: {
     author: 'T. Bevan',
     title: 'The Theory of Machines',
@@ -25,7 +25,7 @@ export const seriesPairStiffness = formula({
   symbol: 'k',
   dimension: 'torsional stiffness',
   inputs: { k1: 'torsional stiffness', k2: 'torsional stiffness' },
-  text: '1/k = 1/k₁ + 1/k₂',
+  text: 'k = 1 / (1/k1 + 1/k2)',
   source: LUMPED_TORSION,
   range: [{ condition: 'both stiffnesses are positive', met: ({ k1, k2 }) => k1 > 0 && k2 > 0 }],
   compute: ({ k1, k2 }) => 1 / (1 / k1 + 1 / k2),
