@@ -19,6 +19,8 @@ export interface FormulaSpec<I extends InputSpecs, O extends Dimension> {
   /** Dimension of each input by name; the caller's Values bring labels and symbols. */
   readonly inputs: I;
   readonly text: string;
+  /** Letters of `text` by input, so that numbers go where they belong whatever symbols the caller's values carry. */
+  readonly symbols?: { readonly [K in keyof I]?: string };
   readonly source: Source;
   /** Where it holds; or the sentence that says why it holds everywhere. */
   readonly range: readonly RangeRule<I>[] | string;
@@ -58,7 +60,7 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
         name: spec.name,
         text: spec.text,
         inputs: Object.values(inputs),
-        keys: Object.keys(inputs),
+        keys: Object.keys(inputs).map(key => spec.symbols?.[key] ?? key),
         source: spec.source,
         range,
         ...(notes ? { notes } : {}),

@@ -31,7 +31,7 @@ export interface Working {
   /** The formula in symbols: `T = P / ω`. */
   readonly text: string;
   readonly inputs: readonly Value[];
-  /** Name each input goes by in the formula's declaration, in the order of `inputs`. */
+  /** Letter (or else name) that each input goes by in `text`, in the order of `inputs`. */
   readonly keys?: readonly string[];
   readonly source: Source;
   /** Conditions of validity, with whether these inputs meet them. */
