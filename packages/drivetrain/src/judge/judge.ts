@@ -60,11 +60,27 @@ function collect(into: Verdict[], said: Verdicts): void {
   else into.push(said as Verdict);
 }
 
+/**
+ * Leaves out findings that another one is the cause of. An open question is left out only when those that explain it
+ * ask for everything that it asks for.
+ */
 function withoutExplained(verdicts: Verdict[]): Verdict[] {
-  const explained = new Set<string>();
+  const explainers = new Map<string, Verdict[]>();
   for (const verdict of verdicts) {
-    if (verdict.outcome !== 'fails') continue;
-    for (const one of verdict.explains) explained.add(`${one.rule} ${one.subject}`);
+    if (!isFinding(verdict)) continue;
+    for (const { rule, subject } of verdict.explains) {
+      const key = `${rule} ${subject}`;
+      explainers.set(key, [...(explainers.get(key) ?? []), verdict]);
+    }
   }
-  return verdicts.filter(verdict => !explained.has(`${verdict.rule} ${verdict.subject}`));
+  return verdicts.filter(verdict => {
+    const by = explainers.get(`${verdict.rule} ${verdict.subject}`);
+    if (!by || !isFinding(verdict)) return true;
+    if (by.some(one => one.outcome === 'fails')) return false;
+    const asked = by.flatMap(one => one.missing);
+    return (
+      verdict.outcome === 'fails' ||
+      !verdict.missing.every(gap => asked.some(one => one.host === gap.host && one.property === gap.property))
+    );
+  });
 }
