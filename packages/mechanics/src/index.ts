@@ -12,3 +12,5 @@ export * from './units/index.js';
 export * from './vibration/index.js';
 export * from './working/index.js';
 export * from './train/index.js';
+export * from './propeller/index.js';
+export * from './hull/index.js';

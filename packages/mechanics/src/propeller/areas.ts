@@ -62,9 +62,7 @@ export const projectedAreaFactor = formula({
     year: 1963,
     confidence: 'published',
   },
-  range: [
-    { condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 },
-  ],
+  range: [{ condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 }],
   compute: ({ pitchRatio: p }) => 1.067 - 0.229 * p,
 });
 
@@ -76,9 +74,7 @@ export const handbookProjectedAreaFactor = formula({
   inputs: { pitchRatio: 'ratio' },
   text: 'AP/AD = 1.0125 - 0.1 P/D - 0.0625 (P/D)²',
   source: handbook('projected area'),
-  range: [
-    { condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 },
-  ],
+  range: [{ condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 }],
   compute: ({ pitchRatio: p }) => 1.0125 - 0.1 * p - 0.0625 * p * p,
 });
 

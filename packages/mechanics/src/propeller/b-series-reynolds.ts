@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import { B_SERIES_KQ_REYNOLDS, B_SERIES_KT_REYNOLDS } from './data/b-series.js';
-import { type Cubic, reynoldsCubic, valueOf } from './polynomial.js';
+import { type Cubic, cubicAt, reynoldsCubic } from './polynomial.js';
 import { OOSTERVELD } from './sources.js';
 
 interface BladeNumbers {
@@ -68,7 +68,7 @@ export const thrustReynoldsCorrection = formula({
   text: 'ΔKT = Σ C J^s (P/D)^t (AE/A0)^u Z^v L^w, L = log10 Rn - 0.301, 9 terms',
   source: OOSTERVELD,
   range: [REYNOLDS_LIMIT],
-  compute: si => valueOf(thrustCorrectionCubic(si, si.reynoldsNumber), si.advanceRatio),
+  compute: si => cubicAt(thrustCorrectionCubic(si, si.reynoldsNumber), si.advanceRatio),
 });
 
 /** What to add to KQ at 2e6. */
@@ -80,15 +80,27 @@ export const torqueReynoldsCorrection = formula({
   text: 'ΔKQ = Σ C J^s (P/D)^t (AE/A0)^u Z^v L^w, L = log10 Rn - 0.301, 13 terms',
   source: OOSTERVELD,
   range: [REYNOLDS_LIMIT],
-  compute: si => valueOf(torqueCorrectionCubic(si, si.reynoldsNumber), si.advanceRatio),
+  compute: si => cubicAt(torqueCorrectionCubic(si, si.reynoldsNumber), si.advanceRatio),
 });
 
 export function thrustCorrectionCubic(blade: BladeNumbers, reynoldsNumber: number): Cubic {
   const { pitchRatio, areaRatio, blades } = blade;
-  return reynoldsCubic(B_SERIES_KT_REYNOLDS, pitchRatio, areaRatio, blades, Math.log10(reynoldsNumber) - 0.301);
+  return reynoldsCubic(
+    B_SERIES_KT_REYNOLDS,
+    pitchRatio,
+    areaRatio,
+    blades,
+    Math.log10(reynoldsNumber) - 0.301,
+  );
 }
 
 export function torqueCorrectionCubic(blade: BladeNumbers, reynoldsNumber: number): Cubic {
   const { pitchRatio, areaRatio, blades } = blade;
-  return reynoldsCubic(B_SERIES_KQ_REYNOLDS, pitchRatio, areaRatio, blades, Math.log10(reynoldsNumber) - 0.301);
+  return reynoldsCubic(
+    B_SERIES_KQ_REYNOLDS,
+    pitchRatio,
+    areaRatio,
+    blades,
+    Math.log10(reynoldsNumber) - 0.301,
+  );
 }

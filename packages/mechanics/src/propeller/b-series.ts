@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import { B_SERIES_KQ, B_SERIES_KT } from './data/b-series.js';
-import { type Cubic, cubicInAdvance, valueOf } from './polynomial.js';
+import { type Cubic, cubicAt, cubicInAdvance } from './polynomial.js';
 import { OOSTERVELD } from './sources.js';
 
 interface BladeNumbers {
@@ -47,7 +47,7 @@ export const B_SERIES_TESTED_AREA = {
 const DRIVING = {
   condition: 'advance ratio from 0 to the point of zero thrust',
   met: (si: BladeNumbers & { readonly advanceRatio: number }) =>
-    si.advanceRatio >= 0 && valueOf(bSeriesThrust(si), si.advanceRatio) >= -1e-12,
+    si.advanceRatio >= 0 && cubicAt(bSeriesThrust(si), si.advanceRatio) >= -1e-12,
 } as const;
 
 const INPUTS = { advanceRatio: 'ratio', pitchRatio: 'ratio', areaRatio: 'ratio', blades: 'number' } as const;
@@ -61,7 +61,7 @@ export const bSeriesThrustCoefficient = formula({
   text: 'KT = Σ C J^s (P/D)^t (AE/A0)^u Z^v, 39 terms',
   source: OOSTERVELD,
   range: [...B_SERIES_LIMITS, B_SERIES_TESTED_AREA, DRIVING],
-  compute: si => valueOf(bSeriesThrust(si), si.advanceRatio),
+  compute: si => cubicAt(bSeriesThrust(si), si.advanceRatio),
 });
 
 /** KQ of the same. */
@@ -73,7 +73,7 @@ export const bSeriesTorqueCoefficient = formula({
   text: 'KQ = Σ C J^s (P/D)^t (AE/A0)^u Z^v, 47 terms',
   source: OOSTERVELD,
   range: [...B_SERIES_LIMITS, B_SERIES_TESTED_AREA, DRIVING],
-  compute: si => valueOf(bSeriesTorque(si), si.advanceRatio),
+  compute: si => cubicAt(bSeriesTorque(si), si.advanceRatio),
 });
 
 /** KT as a cubic in J for one propeller. */

@@ -1,5 +1,5 @@
 import { formula } from '../core/formula.js';
-import { FOOT, PSI } from './customary.js';
+import { FOOT, PSI } from '../units/constants.js';
 import { handbook } from './sources.js';
 import { KNOT } from './water.js';
 

@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import { given, type Value } from '../core/value.js';
-import { HORSEPOWER, INCH, POUND_FORCE } from './customary.js';
+import { HORSEPOWER, INCH, POUND_FORCE } from '../units/constants.js';
 import type { OpenWaterCurve } from './open-water.js';
 import { computed, doesNotApply, type Outcome } from './outcome.js';
 import { type PropellerLoad, propellerLoad } from './propeller-load.js';
@@ -53,10 +53,13 @@ export const bollardByPowerAndDiameter = formula({
   inputs: { diameter: 'length', power: 'power' },
   text: 'T = (D PD)^(2/3) (kN, m, kW)',
   source: {
-    title: "bollard pull, a marine-equipment maker's encyclopedia; multiply by 0.9 for losses, 1.2 to 1.4 in a nozzle",
+    title:
+      "bollard pull, a marine-equipment maker's encyclopedia; multiply by 0.9 for losses, 1.2 to 1.4 in a nozzle",
     confidence: 'published',
   },
-  range: [{ condition: 'open propeller at the bollard', met: ({ diameter, power }) => diameter > 0 && power >= 0 }],
+  range: [
+    { condition: 'open propeller at the bollard', met: ({ diameter, power }) => diameter > 0 && power >= 0 },
+  ],
   compute: ({ diameter, power }) => 1000 * (diameter * (power / 1000)) ** (2 / 3),
 });
 
@@ -68,7 +71,9 @@ export const handbookBollardThrust = formula({
   inputs: { diameter: 'length', power: 'power' },
   text: 'T = 62.72 (SHP D / 12)^0.67 (lbf, hp, in)',
   source: handbook('bollard pull; also in one public answer'),
-  range: [{ condition: 'open propeller at the bollard', met: ({ diameter, power }) => diameter > 0 && power >= 0 }],
+  range: [
+    { condition: 'open propeller at the bollard', met: ({ diameter, power }) => diameter > 0 && power >= 0 },
+  ],
   compute: ({ diameter, power }) =>
     62.72 * ((power / HORSEPOWER) * (diameter / INCH / 12)) ** 0.67 * POUND_FORCE,
 });
@@ -87,4 +92,3 @@ export const thrustFromEfficiency = formula({
   ],
   compute: ({ power, efficiency, speedOfAdvance }) => (power * efficiency) / speedOfAdvance,
 });
-

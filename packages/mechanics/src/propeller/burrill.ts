@@ -100,7 +100,12 @@ export const flatFaceThrustLoadingLimit = formula({
   dimension: 'ratio',
   inputs: { cavitationNumber: 'ratio' },
   text: 'τc,lim = 0.494 σ0.7R^0.88',
-  source: { author: 'Blount and Fox', title: 'design considerations for propellers in a cavitating environment', year: 1978, confidence: 'from memory' },
+  source: {
+    author: 'Blount and Fox',
+    title: 'design considerations for propellers in a cavitating environment',
+    year: 1978,
+    confidence: 'from memory',
+  },
   range: [{ condition: 'cavitation number up to 0.6', met: ({ cavitationNumber: s }) => s > 0 && s <= 0.6 }],
   compute: ({ cavitationNumber: s }) => 0.494 * Math.max(0, s) ** 0.88,
 });

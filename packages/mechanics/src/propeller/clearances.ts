@@ -129,7 +129,13 @@ export const TIP_CLEARANCE_CRITERIA: readonly {
   {
     craft: 'small craft',
     share: 0.17,
-    source: { author: 'Gerr', title: 'Propeller Handbook', clause: 'as quoted in public', year: 1989, confidence: 'published' },
+    source: {
+      author: 'Gerr',
+      title: 'Propeller Handbook',
+      clause: 'as quoted in public',
+      year: 1989,
+      confidence: 'published',
+    },
   },
   {
     craft: 'larger vessels, ordinary blades',

@@ -5,10 +5,19 @@ import type { Source } from '../core/source.js';
 export const DEMAND_EXPONENT: Readonly<
   Record<'propeller law' | 'average boat' | 'ducted', { readonly value: number; readonly source: Source }>
 > = {
-  'propeller law': { value: 3, source: { title: 'propeller law: constant advance ratio', confidence: 'published' } },
+  'propeller law': {
+    value: 3,
+    source: { title: 'propeller law: constant advance ratio', confidence: 'published' },
+  },
   'average boat': {
     value: 2.7,
-    source: { author: 'Gerr', title: 'Propeller Handbook', clause: '1-2; one independent page agrees', year: 1989, confidence: 'published' },
+    source: {
+      author: 'Gerr',
+      title: 'Propeller Handbook',
+      clause: '1-2; one independent page agrees',
+      year: 1989,
+      confidence: 'published',
+    },
   },
   ducted: { value: 2.2, source: { title: 'propeller in a nozzle', confidence: 'from memory' } },
 };
@@ -67,7 +76,11 @@ export const lightRunningDemand = formula({
     lightRunningMargin: 'ratio',
   },
   text: 'P = Pr (ω / ωr)³ / (1 + LRM)³',
-  source: { title: "installation manual of a slow-speed engine licensor; 4 to 7 % is usual", year: 2021, confidence: 'published' },
+  source: {
+    title: 'installation manual of a slow-speed engine licensor; 4 to 7 % is usual',
+    year: 2021,
+    confidence: 'published',
+  },
   range: [
     { condition: 'light running margin 0 to 10 %', met: ({ lightRunningMargin: m }) => m >= 0 && m <= 0.1 },
     { condition: 'both speeds above zero', met: si => si.referenceSpeed > 0 && si.speed > 0 },

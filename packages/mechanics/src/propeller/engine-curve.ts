@@ -1,5 +1,6 @@
 import type { Value } from '../core/value.js';
-import { doesNotApply, type Outcome } from './outcome.js';
+import { computed, doesNotApply, type Outcome } from './outcome.js';
+import { DEFINITION } from './sources.js';
 
 /** One row of an engine's table: its speed, and either the torque or the power it gives there. */
 export type EnginePoint = { readonly speed: Value<'rotational speed'> } & (
@@ -33,7 +34,9 @@ export function engineCurve(points: readonly EnginePoint[]): Outcome<EngineCurve
   rows.sort((one, other) => one.speed - other.speed);
   for (const [index, row] of rows.entries()) {
     if (!(Number.isFinite(row.speed) && row.speed > 0 && Number.isFinite(row.torque) && row.torque >= 0))
-      return doesNotApply('Every row of an engine curve needs a positive speed and a torque or power of zero or more.');
+      return doesNotApply(
+        'Every row of an engine curve needs a positive speed and a torque or power of zero or more.',
+      );
     if (index > 0 && row.speed === rows[index - 1]!.speed)
       return doesNotApply('Two rows of the engine curve have the same speed; only one of them can be right.');
   }
@@ -47,7 +50,31 @@ export function engineCurve(points: readonly EnginePoint[]): Outcome<EngineCurve
   };
 }
 
-function torqueBetween(rows: readonly { speed: number; torque: number }[], speed: number): number | undefined {
+/** Torque the engine can give at a speed, with its working; undefined outside its table. */
+export function engineTorque(
+  engine: EngineCurve,
+  engineSpeed: Value<'rotational speed'>,
+): Value<'torque'> | undefined {
+  const torque = engine.torqueAt(engineSpeed.si);
+  if (torque === undefined) return undefined;
+  return computed(
+    'engine torque available',
+    'Qe,max',
+    'torque',
+    torque,
+    {
+      name: 'engine torque between rows of its table',
+      text: 'straight line between rows',
+      source: DEFINITION,
+    },
+    [engineSpeed, ...engine.inputs],
+  );
+}
+
+function torqueBetween(
+  rows: readonly { speed: number; torque: number }[],
+  speed: number,
+): number | undefined {
   const last = rows.length - 1;
   const slack = 1e-9 * rows[last]!.speed;
   if (!(speed >= rows[0]!.speed - slack && speed <= rows[last]!.speed + slack)) return undefined;

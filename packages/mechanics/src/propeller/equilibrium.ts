@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Value } from '../core/value.js';
-import type { EngineCurve } from './engine-curve.js';
+import { type EngineCurve, engineTorque } from './engine-curve.js';
 import type { OpenWaterCurve } from './open-water.js';
 import { computed, doesNotApply, type Method, type Outcome } from './outcome.js';
 import { loadNumbers, type PropellerLoad, propellerLoad } from './propeller-load.js';
@@ -120,14 +120,7 @@ function describe(given: EquilibriumCase, speed: number): Omit<Equilibrium, 'end
   );
   const shaftSpeed = shaftSpeedThroughGear({ engineSpeed, ratio: driveline.ratio });
   const load = propellerLoad(curve, shaftSpeed, speedOfAdvance, density);
-  const torqueAvailable = computed(
-    'engine torque available',
-    'Qe,max',
-    'torque',
-    engine.torqueAt(speed) ?? 0,
-    { name: 'engine torque between rows of its table', text: 'straight line between rows', source: DEFINITION },
-    [engineSpeed, ...engine.inputs],
-  );
+  const torqueAvailable = engineTorque(engine, engineSpeed)!;
   const loadFraction = engineLoadFraction({
     propellerTorque: load.torque,
     torqueAvailable,

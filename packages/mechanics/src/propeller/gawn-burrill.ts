@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import { GAWN_BURRILL_KQ, GAWN_BURRILL_KT, type KcaTerm } from './data/gawn-burrill.js';
-import { type Cubic, cubicInAdvance, type Term, valueOf } from './polynomial.js';
+import { type Cubic, cubicAt, cubicInAdvance, type Term } from './polynomial.js';
 import { RADOJCIC } from './sources.js';
 
 interface BladeNumbers {
@@ -24,7 +24,7 @@ export const GAWN_BURRILL_LIMITS = [
 const DRIVING = {
   condition: 'advance ratio from 0.3 to the point of zero thrust',
   met: (si: BladeNumbers & { readonly advanceRatio: number }) =>
-    si.advanceRatio >= 0.3 && valueOf(gawnBurrillThrust(si), si.advanceRatio) >= -1e-12,
+    si.advanceRatio >= 0.3 && cubicAt(gawnBurrillThrust(si), si.advanceRatio) >= -1e-12,
 } as const;
 
 const INPUTS = {
@@ -43,7 +43,7 @@ export const gawnBurrillThrustCoefficient = formula({
   text: 'KT = Σ C 10^e (AD/A0)^x (P/D)^y J^z, 16 terms',
   source: RADOJCIC,
   range: [...GAWN_BURRILL_LIMITS, DRIVING],
-  compute: si => valueOf(gawnBurrillThrust(si), si.advanceRatio),
+  compute: si => cubicAt(gawnBurrillThrust(si), si.advanceRatio),
 });
 
 /** KQ of the same. */
@@ -55,7 +55,7 @@ export const gawnBurrillTorqueCoefficient = formula({
   text: 'KQ = Σ C 10^e (AD/A0)^x (P/D)^y J^z, 17 terms',
   source: RADOJCIC,
   range: [...GAWN_BURRILL_LIMITS, DRIVING],
-  compute: si => valueOf(gawnBurrillTorque(si), si.advanceRatio),
+  compute: si => cubicAt(gawnBurrillTorque(si), si.advanceRatio),
 });
 
 const THRUST_TERMS = GAWN_BURRILL_KT.map(asTerm);

@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import { GAWN_KQ, GAWN_KT } from './data/gawn.js';
-import { type Cubic, cubicInAdvance, valueOf } from './polynomial.js';
+import { type Cubic, cubicAt, cubicInAdvance } from './polynomial.js';
 import { BLOUNT_HUBBLE } from './sources.js';
 
 interface BladeNumbers {
@@ -24,7 +24,7 @@ export const GAWN_LIMITS = [
 const DRIVING = {
   condition: 'advance ratio from 0.3 to the point of zero thrust',
   met: (si: BladeNumbers & { readonly advanceRatio: number }) =>
-    si.advanceRatio >= 0.3 && valueOf(gawnThrust(si), si.advanceRatio) >= -1e-12,
+    si.advanceRatio >= 0.3 && cubicAt(gawnThrust(si), si.advanceRatio) >= -1e-12,
 } as const;
 
 const INPUTS = { advanceRatio: 'ratio', pitchRatio: 'ratio', areaRatio: 'ratio', blades: 'number' } as const;
@@ -38,7 +38,7 @@ export const gawnThrustCoefficient = formula({
   text: 'KT = Σ C J^s (P/D)^t (AE/A0)^u Z^v, 39 terms',
   source: BLOUNT_HUBBLE,
   range: [...GAWN_LIMITS, DRIVING],
-  compute: si => valueOf(gawnThrust(si), si.advanceRatio),
+  compute: si => cubicAt(gawnThrust(si), si.advanceRatio),
 });
 
 /** KQ of the same. */
@@ -50,7 +50,7 @@ export const gawnTorqueCoefficient = formula({
   text: 'KQ = Σ C J^s (P/D)^t (AE/A0)^u Z^v, 47 terms',
   source: BLOUNT_HUBBLE,
   range: [...GAWN_LIMITS, DRIVING],
-  compute: si => valueOf(gawnTorque(si), si.advanceRatio),
+  compute: si => cubicAt(gawnTorque(si), si.advanceRatio),
 });
 
 export function gawnThrust({ pitchRatio, areaRatio, blades }: BladeNumbers): Cubic {

@@ -1,5 +1,5 @@
 import { formula } from '../core/formula.js';
-import { FOOT, HORSEPOWER, INCH, RPM } from './customary.js';
+import { FOOT, HORSEPOWER, INCH, RPM } from '../units/constants.js';
 import { handbook } from './sources.js';
 import { KNOT } from './water.js';
 
@@ -66,7 +66,9 @@ export const HANDBOOK_PITCH_RATIO = {
  * What becomes of diameter and pitch when a three-blade propeller is replaced by one of two or four blades, by the
  * same handbook; from memory.
  */
-export const BLADE_NUMBER_FACTORS: Readonly<Record<2 | 3 | 4, { readonly diameter: number; readonly pitch: number }>> = {
+export const BLADE_NUMBER_FACTORS: Readonly<
+  Record<2 | 3 | 4, { readonly diameter: number; readonly pitch: number }>
+> = {
   2: { diameter: 1.05, pitch: 1.01 },
   3: { diameter: 1, pitch: 1 },
   4: { diameter: 0.94, pitch: 0.98 },

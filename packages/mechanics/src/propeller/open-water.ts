@@ -10,7 +10,7 @@ import {
 import { type PropellerGeometry, pitchRatio } from './geometry.js';
 import { doesNotApply, type Outcome, unmet } from './outcome.js';
 import { openWaterEfficiency } from './performance.js';
-import { addCubics, type Cubic, valueOf } from './polynomial.js';
+import { addCubics, type Cubic, cubicAt } from './polynomial.js';
 import { firstRoot } from './roots.js';
 import { areaForSeries, type PropellerSeries, SERIES, type SeriesName } from './series.js';
 import { OOSTERVELD } from './sources.js';
@@ -56,7 +56,9 @@ export function openWater(
   const { diameter, pitch, blades, areaRatio: declaredArea } = geometry;
   for (const value of [diameter, pitch, blades, declaredArea])
     if (!(Number.isFinite(value.si) && value.si > 0))
-      return doesNotApply(`The ${value.label} must be a positive number before the ${name} series can be used.`);
+      return doesNotApply(
+        `The ${value.label} must be a positive number before the ${name} series can be used.`,
+      );
   const ratio = pitchRatio({ pitch, diameter });
   const areaRatio = areaForSeries(series, geometry);
   const blade = { pitchRatio: ratio.si, areaRatio: areaRatio.si, blades: blades.si };
@@ -64,17 +66,17 @@ export function openWater(
   if (broken.length > 0) return doesNotApply(outsideSeries(series, blade, broken));
   const corrected = reynoldsNumber !== undefined && name === 'Wageningen B' && reynoldsNumber.si > 0;
   const rn = corrected ? reynoldsNumber : undefined;
-  const kt = rn
-    ? addCubics(series.thrust(blade), thrustCorrectionCubic(blade, rn.si))
-    : series.thrust(blade);
-  const kq = rn
-    ? addCubics(series.torque(blade), torqueCorrectionCubic(blade, rn.si))
-    : series.torque(blade);
-  const zeroThrust = firstRoot(j => valueOf(kt, j), 0, 3, 300);
+  const kt = rn ? addCubics(series.thrust(blade), thrustCorrectionCubic(blade, rn.si)) : series.thrust(blade);
+  const kq = rn ? addCubics(series.torque(blade), torqueCorrectionCubic(blade, rn.si)) : series.torque(blade);
+  const zeroThrust = firstRoot(j => cubicAt(kt, j), 0, 3, 300);
   if (zeroThrust === undefined || zeroThrust <= series.lowestAdvanceRatio)
     return doesNotApply(`The ${name} series gives no driving range for pitch ratio ${ratio.si.toFixed(3)}.`);
   const cautions = [...series.cautions(blade)];
-  if (rn) cautions.push({ condition: REYNOLDS_LIMIT.condition, met: REYNOLDS_LIMIT.met({ reynoldsNumber: rn.si }) });
+  if (rn)
+    cautions.push({
+      condition: REYNOLDS_LIMIT.condition,
+      met: REYNOLDS_LIMIT.met({ reynoldsNumber: rn.si }),
+    });
   return {
     applies: true,
     series,
@@ -124,7 +126,10 @@ interface BladeForPoint {
   readonly rn: Value<'number'> | undefined;
 }
 
-function pointAt({ series, ratio, areaRatio, blades, rn }: BladeForPoint, advanceRatio: Value<'ratio'>): OpenWaterPoint {
+function pointAt(
+  { series, ratio, areaRatio, blades, rn }: BladeForPoint,
+  advanceRatio: Value<'ratio'>,
+): OpenWaterPoint {
   const values = { advanceRatio, pitchRatio: ratio, areaRatio, blades };
   let thrustCoefficient = series.thrustCoefficient(values);
   let torqueCoefficient = series.torqueCoefficient(values);
@@ -145,11 +150,11 @@ function pointAt({ series, ratio, areaRatio, blades, rn }: BladeForPoint, advanc
 
 function numbersOf(kt: Cubic, kq: Cubic) {
   return {
-    thrustCoefficient: (j: number) => valueOf(kt, j),
-    torqueCoefficient: (j: number) => valueOf(kq, j),
+    thrustCoefficient: (j: number) => cubicAt(kt, j),
+    torqueCoefficient: (j: number) => cubicAt(kq, j),
     efficiency: (j: number) => {
-      const torque = valueOf(kq, j);
-      const thrust = valueOf(kt, j);
+      const torque = cubicAt(kq, j);
+      const thrust = cubicAt(kt, j);
       return torque > 0 && thrust > 0 ? (j * thrust) / (2 * Math.PI * torque) : 0;
     },
   };

@@ -1,5 +1,7 @@
 import { formula } from '../core/formula.js';
+import { FOOT, HORSEPOWER, RPM } from '../units/constants.js';
 import { DEFINITION } from './sources.js';
+import { KNOT } from './water.js';
 
 /** Speed of the water that meets the propeller, from the vessel's speed. */
 export const speedOfAdvance = formula({
@@ -96,10 +98,15 @@ export const taylorDelta = formula({
   dimension: 'number',
   inputs: { shaftSpeed: 'rotational speed', diameter: 'length', speedOfAdvance: 'speed' },
   text: 'δ = N D / VA (rpm, ft, kn)',
-  source: { author: 'Tupper', title: 'Introduction to Naval Architecture', clause: 'p. 228', confidence: 'published' },
+  source: {
+    author: 'Tupper',
+    title: 'Introduction to Naval Architecture',
+    clause: 'p. 228',
+    confidence: 'published',
+  },
   range: [{ condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 }],
   compute: ({ shaftSpeed, diameter, speedOfAdvance }) =>
-    ((shaftSpeed * 60) / (2 * Math.PI)) * (diameter / 0.3048) / (speedOfAdvance / (1852 / 3600)),
+    ((shaftSpeed / RPM) * (diameter / FOOT)) / (speedOfAdvance / KNOT),
 });
 
 /** Taylor's power variable, with N in rpm, P in hp and VA in knots. */
@@ -109,10 +116,14 @@ export const taylorPowerVariable = formula({
   dimension: 'number',
   inputs: { shaftSpeed: 'rotational speed', power: 'power', speedOfAdvance: 'speed' },
   text: 'Bp = N √P / VA^2.5 (rpm, hp, kn)',
-  source: { author: 'Tupper', title: 'Introduction to Naval Architecture', clause: 'p. 228', confidence: 'published' },
+  source: {
+    author: 'Tupper',
+    title: 'Introduction to Naval Architecture',
+    clause: 'p. 228',
+    confidence: 'published',
+  },
   range: [{ condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 }],
   compute: ({ shaftSpeed, power, speedOfAdvance }) =>
-    ((shaftSpeed * 60) / (2 * Math.PI)) *
-    Math.sqrt(power / 745.6998715822702) /
-    (speedOfAdvance / (1852 / 3600)) ** 2.5,
+    ((shaftSpeed / RPM) * Math.sqrt(Math.max(0, power) / HORSEPOWER)) /
+    (Math.max(0, speedOfAdvance) / KNOT) ** 2.5,
 });

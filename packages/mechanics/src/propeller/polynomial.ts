@@ -36,7 +36,7 @@ export function reynoldsCubic(
   );
 }
 
-export function valueOf(cubic: Cubic, advanceRatio: number): number {
+export function cubicAt(cubic: Cubic, advanceRatio: number): number {
   const [a, b, c, d] = cubic;
   return a + advanceRatio * (b + advanceRatio * (c + advanceRatio * d));
 }

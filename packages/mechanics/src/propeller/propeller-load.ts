@@ -1,5 +1,5 @@
 import type { RangeResult, Value } from '../core/value.js';
-import { type OpenWaterCurve, type OpenWaterPoint } from './open-water.js';
+import type { OpenWaterCurve, OpenWaterPoint } from './open-water.js';
 import { unmet } from './outcome.js';
 import { advanceRatio, propellerPower, propellerThrust, propellerTorque } from './performance.js';
 

@@ -88,7 +88,10 @@ export const SERIES: Readonly<Record<SeriesName, PropellerSeries>> = {
     areaRatios: [0.5, 1.1],
     limits: blade => judge(GAWN_LIMITS, blade),
     cautions: ({ pitchRatio }) => [
-      { condition: 'pitch ratio at most 1.3, above which the Gawn-Burrill fit is to be preferred', met: pitchRatio <= 1.3 },
+      {
+        condition: 'pitch ratio at most 1.3, above which the Gawn-Burrill fit is to be preferred',
+        met: pitchRatio <= 1.3,
+      },
     ],
     thrust: gawnThrust,
     torque: gawnTorque,

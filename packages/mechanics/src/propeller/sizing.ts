@@ -20,7 +20,9 @@ export interface SizingCase {
 }
 
 /** Pitch with which a propeller of this diameter absorbs a power at a shaft speed. */
-export function pitchThatAbsorbs(sizing: SizingCase): Outcome<{ pitch: Value<'length'>; curve: OpenWaterCurve }> {
+export function pitchThatAbsorbs(
+  sizing: SizingCase,
+): Outcome<{ pitch: Value<'length'>; curve: OpenWaterCurve }> {
   const { geometry } = sizing;
   const [low, high] = SERIES[sizing.series].pitchRatios;
   const at = (ratio: number): PropellerGeometry => ({
@@ -80,7 +82,9 @@ function solve(
     }
     if (!driving(sizing, curve)) return -wanted;
     covered++;
-    return loadNumbers(curve, sizing.shaftSpeed.si, sizing.speedOfAdvance.si, sizing.density.si).torque - wanted;
+    return (
+      loadNumbers(curve, sizing.shaftSpeed.si, sizing.speedOfAdvance.si, sizing.density.si).torque - wanted
+    );
   };
   const value = firstRoot(missing, low, high, 96);
   if (value !== undefined && Math.abs(missing(value)) < 1e-6 * wanted) return { applies: true, at: value };
@@ -92,8 +96,7 @@ function solve(
 
 /** Whether the propeller still drives: past its zero-thrust point the polynomial means nothing. */
 function driving(sizing: SizingCase, curve: OpenWaterCurve): boolean {
-  const j =
-    (2 * Math.PI * sizing.speedOfAdvance.si) / (sizing.shaftSpeed.si * curve.geometry.diameter.si);
+  const j = (2 * Math.PI * sizing.speedOfAdvance.si) / (sizing.shaftSpeed.si * curve.geometry.diameter.si);
   return j >= 0 && j <= curve.zeroThrust;
 }
 

@@ -5,7 +5,8 @@ export const DEFINITION: Source = { title: 'definition of the terms', confidence
 
 export const OOSTERVELD: Source = {
   author: 'Oosterveld and van Oossanen',
-  title: 'Further computer-analyzed data of the Wageningen B-screw series, International Shipbuilding Progress 22',
+  title:
+    'Further computer-analyzed data of the Wageningen B-screw series, International Shipbuilding Progress 22',
   year: 1975,
   confidence: 'published',
 };

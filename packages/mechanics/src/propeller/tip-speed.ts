@@ -14,7 +14,11 @@ export const tipSpeed = formula({
 });
 
 /** Limits in common use, m/s. They advise; no publication of them was found, so nothing is judged by them alone. */
-export const TIP_SPEED_ADVICE: readonly { readonly craft: string; readonly from: number; readonly to: number }[] = [
+export const TIP_SPEED_ADVICE: readonly {
+  readonly craft: string;
+  readonly from: number;
+  readonly to: number;
+}[] = [
   { craft: 'ordinary commercial propellers', from: 35, to: 40 },
   { craft: 'planing craft with ample blade area', from: 46, to: 50 },
 ];

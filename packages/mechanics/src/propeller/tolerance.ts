@@ -62,7 +62,11 @@ export type TolerancedMeasure = keyof typeof PROPELLER_TOLERANCES;
  * How far a measure may be off, in its own unit (m, or degrees for the spacing), or undefined where the class sets
  * no limit. `value` is the nominal measure in m; the rake needs the diameter instead.
  */
-export function toleranceOf(measure: TolerancedMeasure, quality: ToleranceClass, value: number): number | undefined {
+export function toleranceOf(
+  measure: TolerancedMeasure,
+  quality: ToleranceClass,
+  value: number,
+): number | undefined {
   const row: Tolerance = PROPELLER_TOLERANCES[measure];
   const limit = row.limit[quality];
   if (limit === undefined || row.unit === 'degrees') return limit;

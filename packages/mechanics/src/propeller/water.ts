@@ -1,10 +1,8 @@
 import { given, type Value } from '../core/value.js';
+import { NAUTICAL_MILE } from '../units/constants.js';
 
 /** One international knot in m/s, exact. */
-export const KNOT = 1852 / 3600;
-
-/** Standard acceleration of free fall, m/s². */
-export const GRAVITY = 9.80665;
+export const KNOT = NAUTICAL_MILE / 3600;
 
 /** Density of sea water at 15 °C as used with the series here; a spec may state its own. */
 export function seaWaterDensity(): Value<'density'> {

@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
-import { INCH, POUND } from './customary.js';
+import { INCH, POUND } from '../units/constants.js';
 import { handbook } from './sources.js';
 
 const ENTRAINED: Source = {
@@ -28,8 +28,7 @@ export const propellerMassEstimate = formula({
   text: 'm = 0.00241 D^3.05 (3 blades), 0.00323 D^3.05 (4 blades) (lb, in)',
   source: handbook('weight of bronze propellers; low confidence'),
   range: [{ condition: '3 or 4 blades', met: ({ blades: z }) => z === 3 || z === 4 }],
-  compute: ({ diameter, blades }) =>
-    (blades >= 4 ? 0.00323 : 0.00241) * (diameter / INCH) ** 3.05 * POUND,
+  compute: ({ diameter, blades }) => (blades >= 4 ? 0.00323 : 0.00241) * (diameter / INCH) ** 3.05 * POUND,
 });
 
 /** Moment of inertia of the water that swings with the propeller. */
@@ -48,7 +47,10 @@ export const entrainedWaterInertia = formula({
   source: ENTRAINED,
   range: [
     { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
-    { condition: 'area and pitch large enough for the form: result above zero', met: si => entrained(si) > 0 },
+    {
+      condition: 'area and pitch large enough for the form: result above zero',
+      met: si => entrained(si) > 0,
+    },
   ],
   compute: si => Math.max(0, entrained(si)),
 });

@@ -1,0 +1,41 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+
+export const ITTC_57: Source = {
+  title: 'ITTC 1957 model-ship correlation line',
+  year: 1957,
+  confidence: 'published',
+};
+
+export const hullReynoldsNumber = formula({
+  name: 'hull Reynolds number',
+  symbol: 'Rn',
+  dimension: 'number',
+  inputs: { vesselSpeed: 'speed', length: 'length', viscosity: 'kinematic viscosity' },
+  text: 'Rn = V L / ν',
+  source: { title: 'definition of the terms', confidence: 'derived' },
+  range: 'Definition.',
+  compute: ({ vesselSpeed, length, viscosity }) => (vesselSpeed * length) / viscosity,
+});
+
+/** Friction of a smooth hull by the line that all the methods here use. */
+export const ittcFrictionCoefficient = formula({
+  name: 'ITTC-57 friction coefficient',
+  symbol: 'CF',
+  dimension: 'ratio',
+  inputs: { reynoldsNumber: 'number' },
+  text: 'CF = 0.075 / (log10 Rn - 2)²',
+  source: ITTC_57,
+  range: [
+    {
+      condition: 'Reynolds number 1e5 to 1e10',
+      met: ({ reynoldsNumber: r }) => r >= 1e5 && r <= 1e10,
+    },
+  ],
+  compute: ({ reynoldsNumber }) => frictionCoefficient(reynoldsNumber),
+});
+
+/** The same on a bare number, for the loops. */
+export function frictionCoefficient(reynoldsNumber: number): number {
+  return 0.075 / (Math.log10(reynoldsNumber) - 2) ** 2;
+}

@@ -1,0 +1,82 @@
+import type { Dimension } from '../core/dimension.js';
+import { given, type Value } from '../core/value.js';
+
+/** What the statistical displacement method needs to know of a hull, and the kind of each. */
+export const HULL_FORM = {
+  waterlineLength: 'length',
+  beam: 'length',
+  draughtForward: 'length',
+  draughtAft: 'length',
+  displacedVolume: 'volume',
+  /** Centre of buoyancy forward of half the waterline length, percent of that length; aft is negative. */
+  buoyancyForward: 'number',
+  midshipCoefficient: 'ratio',
+  waterplaneCoefficient: 'ratio',
+  bulbArea: 'area',
+  bulbHeight: 'length',
+  transomArea: 'area',
+  appendageArea: 'area',
+  appendageFactor: 'ratio',
+  /** -10 V-shaped, 0 normal, +10 U-shaped with Hogner stern. */
+  sternShape: 'number',
+  /** Bare wetted area; zero asks for the method's own estimate. */
+  wettedArea: 'area',
+  /** Half angle of entrance in rad; zero asks for the method's own estimate. */
+  entranceAngle: 'angle',
+  density: 'density',
+  viscosity: 'kinematic viscosity',
+} as const satisfies Record<string, Dimension>;
+
+/** The same hull as bare SI numbers. */
+export type HullNumbers = { readonly [K in keyof typeof HULL_FORM]: number };
+export type HullForm = { readonly [K in keyof typeof HULL_FORM]: Value<(typeof HULL_FORM)[K]> };
+
+type Needed =
+  | 'waterlineLength'
+  | 'beam'
+  | 'draughtForward'
+  | 'draughtAft'
+  | 'displacedVolume'
+  | 'buoyancyForward'
+  | 'midshipCoefficient'
+  | 'waterplaneCoefficient';
+
+const ASSUMED: readonly [Exclude<keyof HullForm, Needed>, string, string, number, string][] = [
+  ['bulbArea', 'bulb area', 'ABT', 0, 'no bulbous bow'],
+  ['bulbHeight', 'height of the bulb', 'hB', 0, 'no bulbous bow'],
+  ['transomArea', 'immersed transom area', 'AT', 0, 'no immersed transom'],
+  ['appendageArea', 'wetted area of appendages', 'SAPP', 0, 'no appendages counted'],
+  ['appendageFactor', 'appendage factor', '1 + k2', 1.5, 'rudder behind a stern, 1.3 to 1.5 (from memory)'],
+  ['sternShape', 'stern shape', 'Cstern', 0, 'normal sections aft'],
+  ['wettedArea', 'bare wetted area', 'S', 0, "the method's own estimate"],
+  ['entranceAngle', 'half angle of entrance', 'iE', 0, "the method's own estimate"],
+  ['density', 'water density', 'ρ', 1025, 'sea water at 15 °C, 1025 kg/m³'],
+  ['viscosity', 'kinematic viscosity of water', 'ν', 1.18831e-6, 'sea water at 15 °C, 1.18831e-6 m²/s'],
+];
+
+/** A complete hull form from what is known; what is not is assumed, and says so. */
+export function hullForm(known: Pick<HullForm, Needed> & Partial<HullForm>): HullForm {
+  const all: Record<string, Value> = { ...known };
+  for (const [key, label, symbol, si, assumed] of ASSUMED)
+    all[key] ??= given(label, symbol, HULL_FORM[key], si, { assumed });
+  return all as unknown as HullForm;
+}
+
+/** Resistance of appendages over that of a plate of their area, 1 + k2; from memory of the 1982 paper. */
+export const APPENDAGE_FACTORS: readonly {
+  readonly appendage: string;
+  readonly from: number;
+  readonly to: number;
+}[] = [
+  { appendage: 'rudder behind stern', from: 1.3, to: 1.5 },
+  { appendage: 'rudder behind skeg', from: 1.5, to: 2.0 },
+  { appendage: 'twin-screw balance rudders', from: 2.8, to: 2.8 },
+  { appendage: 'shaft brackets', from: 3.0, to: 3.0 },
+  { appendage: 'skeg', from: 1.5, to: 2.0 },
+  { appendage: 'strut bossings', from: 3.0, to: 3.0 },
+  { appendage: 'hull bossings', from: 2.0, to: 2.0 },
+  { appendage: 'shafts', from: 2.0, to: 4.0 },
+  { appendage: 'stabiliser fins', from: 2.8, to: 2.8 },
+  { appendage: 'dome', from: 2.7, to: 2.7 },
+  { appendage: 'bilge keels', from: 1.4, to: 1.4 },
+];
