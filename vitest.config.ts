@@ -16,6 +16,7 @@ export default defineConfig({
         test: {
           name: 'editors',
           include: ['tests/workbench/**/*.test.ts', 'tests/clients/**/*.test.ts'],
+          globalSetup: ['tests/workbench/large-tools.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,
           fileParallelism: false,

@@ -1,0 +1,149 @@
+// Runs in the editor's worker. It serves the test's files from memory under the scheme that virtual
+// workspaces use, so the extension under test meets a workspace without a disk.
+const vscode = require('vscode');
+
+const scheme = 'vscode-vfs';
+const root = '/repower';
+
+exports.activate = async context => {
+  const given = await (
+    await fetch(vscode.Uri.joinPath(context.extensionUri, 'files.json').toString(true))
+  ).json();
+  const folder = new MemoryFolder(given);
+  const register = vscode.commands.registerCommand;
+  context.subscriptions.push(
+    vscode.workspace.registerFileSystemProvider(scheme, folder, { isCaseSensitive: true }),
+    register('test.open', path => open(path)),
+    register('test.placeCursor', (path, offset, length) => placeCursor(path, offset, length)),
+    register('test.text', path => openedText(path)),
+    register('test.saved', path => new TextDecoder().decode(folder.readFile(uriOf(path)))),
+    register('test.diagnostics', path => diagnostics(path)),
+    register(
+      'test.languageOf',
+      async path => (await vscode.workspace.openTextDocument(uriOf(path))).languageId,
+    ),
+    register('test.extension', id => vscode.extensions.getExtension(id)?.isActive),
+  );
+};
+
+const uriOf = path => vscode.Uri.from({ scheme, authority: 'yard', path: `${root}/${path}` });
+
+async function open(path) {
+  await vscode.window.showTextDocument(uriOf(path), { preview: false });
+}
+
+async function placeCursor(path, offset, length) {
+  const editor = await vscode.window.showTextDocument(uriOf(path), { preview: false });
+  const start = editor.document.positionAt(offset);
+  const end = editor.document.positionAt(offset + length);
+  editor.selection = new vscode.Selection(start, end);
+  editor.revealRange(editor.selection, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
+}
+
+async function openedText(path) {
+  return (await vscode.workspace.openTextDocument(uriOf(path))).getText();
+}
+
+function diagnostics(path) {
+  return vscode.languages.getDiagnostics(uriOf(path)).map(found => ({
+    severity: ['error', 'warning', 'information', 'hint'][found.severity],
+    message: typeof found.message === 'string' ? found.message : found.message.value,
+    code: String(typeof found.code === 'object' ? found.code.value : (found.code ?? '')),
+    source: found.source ?? '',
+    line: found.range.start.line,
+    from: found.range.start.character,
+    to: found.range.end.character,
+  }));
+}
+
+/** Files and folders by path. Everything a workbench asks of a disk, and nothing that a disk cannot do. */
+class MemoryFolder {
+  constructor(files) {
+    this.entries = new Map([['/', { type: vscode.FileType.Directory, mtime: 1 }]]);
+    this.changed = new vscode.EventEmitter();
+    this.onDidChangeFile = this.changed.event;
+    for (const [path, text] of Object.entries(files)) {
+      this.makeParents(`${root}/${path}`);
+      this.put(`${root}/${path}`, new TextEncoder().encode(text));
+    }
+  }
+
+  watch() {
+    return new vscode.Disposable(() => {});
+  }
+
+  stat(uri) {
+    const entry = this.entry(uri);
+    return { type: entry.type, ctime: 1, mtime: entry.mtime, size: entry.content?.length ?? 0 };
+  }
+
+  readDirectory(uri) {
+    this.entry(uri);
+    const prefix = uri.path.endsWith('/') ? uri.path : `${uri.path}/`;
+    return [...this.entries]
+      .filter(([path]) => path !== '/' && path.startsWith(prefix) && !path.slice(prefix.length).includes('/'))
+      .map(([path, entry]) => [path.slice(prefix.length), entry.type]);
+  }
+
+  readFile(uri) {
+    const { content } = this.entry(uri);
+    if (!content) throw vscode.FileSystemError.FileIsADirectory(uri);
+    return content;
+  }
+
+  writeFile(uri, content, options) {
+    const existed = this.entries.has(uri.path);
+    if (!existed && options && !options.create) throw vscode.FileSystemError.FileNotFound(uri);
+    if (existed && options && !options.overwrite) throw vscode.FileSystemError.FileExists(uri);
+    this.put(uri.path, content);
+    this.tell(existed ? vscode.FileChangeType.Changed : vscode.FileChangeType.Created, uri);
+  }
+
+  createDirectory(uri) {
+    this.entries.set(uri.path, { type: vscode.FileType.Directory, mtime: Date.now() });
+    this.tell(vscode.FileChangeType.Created, uri);
+  }
+
+  delete(uri) {
+    this.entry(uri);
+    for (const path of [...this.entries.keys()])
+      if (path === uri.path || path.startsWith(`${uri.path}/`)) this.entries.delete(path);
+    this.tell(vscode.FileChangeType.Deleted, uri);
+  }
+
+  rename(from, to, options) {
+    this.entry(from);
+    if (this.entries.has(to.path) && !options.overwrite) throw vscode.FileSystemError.FileExists(to);
+    for (const [path, entry] of [...this.entries])
+      if (path === from.path || path.startsWith(`${from.path}/`)) {
+        this.entries.delete(path);
+        this.entries.set(to.path + path.slice(from.path.length), entry);
+      }
+    this.tell(vscode.FileChangeType.Deleted, from);
+    this.tell(vscode.FileChangeType.Created, to);
+  }
+
+  entry(uri) {
+    const found = this.entries.get(uri.path === '' ? '/' : uri.path);
+    if (!found) throw vscode.FileSystemError.FileNotFound(uri);
+    return found;
+  }
+
+  put(path, content) {
+    this.entries.set(path, { type: vscode.FileType.File, mtime: Date.now(), content });
+  }
+
+  makeParents(path) {
+    const parts = path.split('/').slice(1, -1);
+    parts.forEach((_, index) => {
+      this.entries.set(`/${parts.slice(0, index + 1).join('/')}`, {
+        type: vscode.FileType.Directory,
+        mtime: 1,
+      });
+    });
+  }
+
+  tell(type, uri) {
+    this.changed.fire([{ type, uri }]);
+  }
+}

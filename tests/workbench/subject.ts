@@ -1,0 +1,54 @@
+import { mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { unzip } from './unzip.js';
+
+const root = resolve(import.meta.dirname, '../..');
+
+/**
+ * The extension as a person installs it: the newest VSIX, unpacked. TAILSHAFT_EXTENSION names another
+ * VSIX, or a folder that is unpacked already.
+ */
+export function extensionUnderTest(): string {
+  const given = process.env.TAILSHAFT_EXTENSION ?? newestVsix();
+  if (statSync(given).isDirectory()) return given;
+  const folder = mkdtempSync(join(tmpdir(), 'tailshaft-extension-'));
+  unzip(given, folder);
+  return join(folder, 'extension');
+}
+
+/** The example repower with its catalogue: text by path. TAILSHAFT_EXAMPLE names another folder. */
+export function exampleFiles(): Record<string, string> {
+  const folder = process.env.TAILSHAFT_EXAMPLE ?? join(root, 'examples/pilot-cutter');
+  const files: Record<string, string> = {};
+  for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }))
+    if (path.endsWith('.shaft')) files[path] = readFileSync(join(folder, path), 'utf8');
+  return files;
+}
+
+/** The hand of the propeller first named in the proposed arrangement, turned round. */
+export function withWrongHand(spec: string): { text: string; right: string; wrong: string } {
+  const found = /arrangement\s+proposed[\s\S]*?\bhand\s+(left|right)\b/.exec(spec);
+  if (!found) throw new Error('The example proposes no propeller hand.');
+  const right = found[1]!;
+  const wrong = right === 'left' ? 'right' : 'left';
+  const end = found.index + found[0].length;
+  return { text: spec.slice(0, end - right.length) + wrong + spec.slice(end), right, wrong };
+}
+
+function newestVsix(): string {
+  const folder = join(root, 'packages/vscode');
+  const found = [folder, join(folder, 'dist')]
+    .flatMap(each => {
+      try {
+        return readdirSync(each).map(name => join(each, name));
+      } catch {
+        return [];
+      }
+    })
+    .filter(path => path.endsWith('.vsix'))
+    .sort((a, b) => statSync(b).mtimeMs - statSync(a).mtimeMs);
+  if (!found[0])
+    throw new Error('There is no VSIX in packages/vscode. Run: npm run build && npm run package');
+  return found[0];
+}
