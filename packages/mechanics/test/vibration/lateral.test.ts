@@ -239,6 +239,22 @@ published(overhungDunkerley.pinned, 'Dunkerley, worked for a 60 mm shaft', [
   },
   { case: 'with shaft mass, rpm', inputs: withMass, gives: 1820.7, within: 0.05, unit: PER_MINUTE },
 ]);
+// The same propeller and shaft with the forward end fixed; the shaft's share integrated numerically outside this code.
+published(overhungFrequency.fixed.lower, 'Woytowich 1979, worked for a 60 mm shaft', [
+  { case: 'fixed, rpm', inputs: { ...massless, Ie: 0.625 }, gives: 2588.92, within: 0.005, unit: PER_MINUTE },
+]);
+published(overhungFrequency.fixed.upper, 'Woytowich 1979, worked for a 60 mm shaft', [
+  {
+    case: 'fixed, rpm',
+    inputs: { ...massless, Ie: 0.625 },
+    gives: 17298.25,
+    within: 0.005,
+    unit: PER_MINUTE,
+  },
+]);
+published(overhungDunkerley.fixed, 'Dunkerley, worked for a 60 mm shaft', [
+  { case: 'fixed, with shaft mass, rpm', inputs: withMass, gives: 2227.48, within: 0.005, unit: PER_MINUTE },
+]);
 published(overhungPanagopulos, 'coefficients from memory, worked for a 60 mm shaft', [
   { case: 'with shaft mass, rpm', inputs: withMass, gives: 1621.5, within: 0.05, unit: PER_MINUTE },
 ]);

@@ -166,6 +166,41 @@ describe('laws that every train obeys', () => {
     );
   });
 
+  it('does not notice weightless inertias: a shaft cut in two, and a spring that leads nowhere', () => {
+    fc.assert(
+      fc.property(trains({ branched: true }), fc.nat(), (model, pick) => {
+        if (model.shafts.length === 0) return;
+        const cut = model.shafts[pick % model.shafts.length]!;
+        const doubled = cut.stiffness!.si * 2;
+        const weightless: TorsionalModel = {
+          inertias: [J('stub', 0), ...model.inertias, J('middle', 0)],
+          shafts: [
+            ...model.shafts.filter(one => one !== cut),
+            K('first half', cut.from, 'middle', doubled),
+            K('second half', 'middle', cut.to, doubled),
+            K('loose', 'stub', cut.to, 1e4),
+          ],
+          gears: model.gears ?? [],
+          reference: model.inertias[0]!.name,
+        };
+        const expected = must(solveTorsional(model)).modes;
+        const { modes } = must(solveTorsional(weightless));
+        expectSame(
+          modes.map(mode => mode.angular),
+          expected.map(mode => mode.angular),
+          1e-7,
+        );
+        expectSame(holzerBranchedFrequencies(holzerTree(weightless)!), frequencies(model), 1e-7);
+        for (const { amplitudes } of modes) {
+          const [from, to] = [amplitudes.get(cut.from)!, amplitudes.get(cut.to)!];
+          const size = Math.max(...[...amplitudes.values()].map(Math.abs));
+          expect(Math.abs(amplitudes.get('middle')! - (from + to) / 2)).toBeLessThan(1e-9 * size);
+          expect(Math.abs(amplitudes.get('stub')! - to)).toBeLessThan(1e-9 * size);
+        }
+      }),
+    );
+  });
+
   it('has real, positive frequencies in rising order, one fewer than its coordinates, and no number that is none', () => {
     fc.assert(
       fc.property(trains({ branched: true }), model => {
