@@ -1,6 +1,7 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 import type { Value } from '../core/value.js';
+import { atMost } from '../geometry/roundingSlack.js';
 
 const ISO281: Source = { title: 'ISO 281', clause: 'basic rating life', year: 2007, confidence: 'published' };
 
@@ -43,7 +44,7 @@ export const basicRatingLife = formula({
     exponentRule,
     {
       condition: 'the load is at most half the dynamic rating',
-      met: si => si.equivalentLoad <= 0.5 * si.dynamicRating,
+      met: si => atMost(si.equivalentLoad, 0.5 * si.dynamicRating),
     },
   ],
   compute: ({ dynamicRating, equivalentLoad, exponent }) =>
@@ -103,7 +104,8 @@ export const reliabilityFactors = {
   source: { ...ISO281, clause: 'Table of a₁', confidence: 'from memory' } satisfies Source,
 } as const;
 
-const variableLoad = formula({
+/** Under keys load1, speed1, time1, load2 …, exponent; `equivalentDutyLoad` takes a list of steps. P N. */
+export const dutyCycleLoad = formula({
   name: 'equivalent load of a duty cycle',
   symbol: 'P',
   dimension: 'force',
@@ -138,6 +140,5 @@ export function equivalentDutyLoad(steps: readonly DutyStep[], exponent: Value<'
     inputs[`speed${i + 1}`] = step.speed;
     inputs[`time${i + 1}`] = step.time;
   });
-  return variableLoad(inputs);
+  return dutyCycleLoad(inputs);
 }
-equivalentDutyLoad.spec = variableLoad.spec;

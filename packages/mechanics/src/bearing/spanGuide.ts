@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atMost } from '../geometry/roundingSlack.js';
 
 /** Span counted in diameters, for comparison with the guide of 20 to 40. – ; L, d m. */
 export const spanInDiameters = formula({
@@ -54,6 +55,9 @@ const CLASS: Source = {
   confidence: 'from memory',
 };
 
+/** 350 rpm, where the class form changes. */
+const SLOW = (350 * Math.PI) / 30;
+
 /** Longest span by class up to 350 rpm. l, d m; K₁ by bearing (mm form). */
 export const classSpanSlow = formula({
   name: 'class bearing span up to 350 rpm',
@@ -62,7 +66,7 @@ export const classSpanSlow = formula({
   inputs: { diameter: 'length', speed: 'rotational speed', slowFactor: 'number' },
   text: 'l_max = K₁ √d, mm',
   source: CLASS,
-  range: [{ condition: 'speed is at most 350 rpm', met: si => si.speed <= (350 * Math.PI) / 30 }],
+  range: [{ condition: 'speed is at most 350 rpm', met: si => atMost(si.speed, SLOW) }],
   compute: ({ diameter, slowFactor }) => 1e-3 * slowFactor * Math.sqrt(1e3 * diameter),
 });
 
@@ -74,7 +78,7 @@ export const classSpanFast = formula({
   inputs: { diameter: 'length', speed: 'rotational speed', fastFactor: 'number' },
   text: 'l_max = K₂ √(d/n), mm, rpm',
   source: CLASS,
-  range: [{ condition: 'speed is over 350 rpm', met: si => si.speed > (350 * Math.PI) / 30 }],
+  range: [{ condition: 'speed is over 350 rpm', met: si => !atMost(si.speed, SLOW) }],
   compute: ({ diameter, speed, fastFactor }) =>
     1e-3 * fastFactor * Math.sqrt((1e3 * diameter) / ((speed * 30) / Math.PI)),
 });

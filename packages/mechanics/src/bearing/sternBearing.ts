@@ -1,6 +1,7 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 import type { Value } from '../core/value.js';
+import { atLeast, atMost, below } from '../geometry/roundingSlack.js';
 import { type SternBearingRule, sternBearingRules } from '../tables/sternBearings.js';
 
 /** Nominal pressure of a plain bearing. p Pa; F N; L, d m. */
@@ -46,12 +47,13 @@ export function judgeSternBearing(
 ): SternBearingVerdict {
   const rule = sternBearingRules.find(one => one.kind === kind)!;
   const { shorter } = rule;
-  if (lengthInDiameters.si >= rule.lengthOverDiameter) return { result: 'long enough', rule };
-  if (!shorter || !(lengthInDiameters.si >= shorter.lengthOverDiameter)) return { result: 'too short', rule };
+  if (atLeast(lengthInDiameters.si, rule.lengthOverDiameter)) return { result: 'long enough', rule };
+  if (!shorter || !atLeast(lengthInDiameters.si, shorter.lengthOverDiameter))
+    return { result: 'too short', rule };
   if (shorter.pressure) {
     if (!pressure || Number.isNaN(pressure.si)) return { result: 'pressure needed', rule };
     const { limit, strictly } = shorter.pressure;
-    const held = strictly ? pressure.si < limit : pressure.si <= limit;
+    const held = strictly ? below(pressure.si, limit) : atMost(pressure.si, limit);
     if (!held) return { result: 'too short', rule };
   }
   return { result: 'short, allowed on a condition', rule, condition: shorter.condition };

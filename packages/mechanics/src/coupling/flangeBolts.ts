@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atLeast, atMost } from '../geometry/roundingSlack.js';
 
 const BOLTS: Source = {
   author: 'Sadhu Singh',
@@ -80,8 +81,8 @@ export const classFittedBoltByShaft = formula({
     {
       condition: 'the bolt is at least as strong as the shaft and at most 1.7 times',
       met: si =>
-        si.boltTensileStrength >= si.shaftTensileStrength &&
-        si.boltTensileStrength <= 1.7 * si.shaftTensileStrength,
+        atLeast(si.boltTensileStrength, si.shaftTensileStrength) &&
+        atMost(si.boltTensileStrength, 1.7 * si.shaftTensileStrength),
     },
   ],
   compute: ({ shaftDiameter, shaftTensileStrength, boltCircle, bolts, boltTensileStrength }) =>

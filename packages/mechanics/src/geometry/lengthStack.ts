@@ -4,7 +4,8 @@ import type { Value } from '../core/value.js';
 
 const LENGTHS: Source = { title: 'sum of lengths along the shaft line', confidence: 'derived' };
 
-const sum = formula({
+/** Total of lengths under any keys; `stackLength` takes a list. m. */
+export const lengthSum = formula({
   name: 'length of a stack of parts',
   symbol: 'ΣL',
   dimension: 'length',
@@ -17,9 +18,8 @@ const sum = formula({
 
 /** Total of parts in a row, each by its own name. m. */
 export function stackLength(parts: readonly Value<'length'>[]): Value<'length'> {
-  return sum(Object.fromEntries(parts.map((part, i) => [`part ${i + 1}`, part])));
+  return lengthSum(Object.fromEntries(parts.map((part, i) => [`part ${i + 1}`, part])));
 }
-stackLength.spec = sum.spec;
 
 /** How far the stack is longer than the room for it, negative when short. m. */
 export const lengthLeftOver = formula({

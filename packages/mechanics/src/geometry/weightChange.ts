@@ -17,7 +17,8 @@ export const momentOfMass = formula({
   compute: ({ mass, lever: x }) => mass * x,
 });
 
-const massSum = formula({
+/** Total of masses under any keys; `totalMass` takes a list. kg. */
+export const massSum = formula({
   name: 'total mass',
   symbol: 'Σm',
   dimension: 'mass',
@@ -28,7 +29,8 @@ const massSum = formula({
   compute: si => Object.values(si).reduce((total, mass) => total + mass, 0),
 });
 
-const momentSum = formula({
+/** Total of moments under any keys; `totalMoment` takes a list. kg·m. */
+export const momentSum = formula({
   name: 'total moment of mass',
   symbol: 'ΣM',
   dimension: 'moment of mass',
@@ -43,13 +45,11 @@ const momentSum = formula({
 export function totalMass(masses: readonly Value<'mass'>[]): Value<'mass'> {
   return massSum(Object.fromEntries(masses.map((mass, i) => [`mass ${i + 1}`, mass])));
 }
-totalMass.spec = massSum.spec;
 
 /** Sum of moments about one reference; removed parts negative. kg·m. */
 export function totalMoment(moments: readonly Value<'moment of mass'>[]): Value<'moment of mass'> {
   return momentSum(Object.fromEntries(moments.map((moment, i) => [`moment ${i + 1}`, moment])));
 }
-totalMoment.spec = momentSum.spec;
 
 /** Centre of gravity of the vessel after the change, along the same axis as the levers. m; Δ, Σm kg; ΣM kg·m. */
 export const newCentreOfGravity = formula({

@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atLeast, atMost } from '../geometry/roundingSlack.js';
 import { hollowShare } from './torsion.js';
 
 const M68: Source = { title: 'IACS UR M68', clause: 'shaft diameters', year: 2015, confidence: 'published' };
@@ -7,7 +8,7 @@ const M68: Source = { title: 'IACS UR M68', clause: 'shaft diameters', year: 201
 const strengthRange = {
   condition: 'tensile strength is 400 to 800 MPa',
   met: (si: { readonly tensileStrength: number }) =>
-    si.tensileStrength >= 400e6 && si.tensileStrength <= 800e6,
+    atLeast(si.tensileStrength, 400e6) && atMost(si.tensileStrength, 800e6),
 };
 
 /** Tensile strength that the class formula may count: steel stronger than the cap gains nothing. Pa. */
@@ -91,4 +92,4 @@ export const smallCraftClassDiameter = formula({
 const kilowattPerRpm = (newtonMetres: number): number => (newtonMetres * Math.PI) / 30e3;
 const strengthTerm = (tensileStrength: number): number => 560 / (tensileStrength / 1e6 + 160);
 /** The rule lets a bore of up to 0.4 d go uncounted. */
-const countedShare = (boreRatio: number): number => (boreRatio <= 0.4 ? 1 : hollowShare(boreRatio));
+const countedShare = (boreRatio: number): number => (atMost(boreRatio, 0.4) ? 1 : hollowShare(boreRatio));

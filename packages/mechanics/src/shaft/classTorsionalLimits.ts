@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atLeast, atMost, below } from '../geometry/roundingSlack.js';
 
 /** Same terms in naval ship rules and in a published thesis calculation. The older 18 + Rm/36 form is another rule. */
 const M68: Source = {
@@ -42,10 +43,10 @@ export const continuousTorsionalLimit = formula({
   text: 'τ_C = (R_m + 160)/18 c_K c_D (3 − 2 λ²), or 1.38 for the bracket from λ = 0.9; MPa',
   source: M68,
   range: [
-    { condition: 'speed is below 1.05 of rated speed', met: si => si.speedShare < 1.05 },
+    { condition: 'speed is below 1.05 of rated speed', met: si => below(si.speedShare, 1.05) },
     {
       condition: 'tensile strength is 400 to 800 MPa',
-      met: si => si.tensileStrength >= 400e6 && si.tensileStrength <= 800e6,
+      met: si => atLeast(si.tensileStrength, 400e6) && atMost(si.tensileStrength, 800e6),
     },
   ],
   compute: ({ tensileStrength, featureFactor, sizeFactor, speedShare: lambda }) =>
@@ -76,7 +77,7 @@ const barredRange = [
   {
     condition: 'the critical speed is below 0.8 of rated speed: no barred range is allowed above',
     met: (si: { readonly criticalSpeed: number; readonly ratedSpeed: number }) =>
-      si.criticalSpeed < 0.8 * si.ratedSpeed,
+      below(si.criticalSpeed, 0.8 * si.ratedSpeed),
   },
 ];
 

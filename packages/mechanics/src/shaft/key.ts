@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atMost } from '../geometry/roundingSlack.js';
 
 const WENTZELL: Source = {
   author: 'T. H. Wentzell',
@@ -64,7 +65,7 @@ export const classKeyArea = formula({
   range: [
     {
       condition: 'the shaft at the key is thinner than the rule diameter or equal',
-      met: si => si.diameterAtKey <= si.ruleDiameter,
+      met: si => atMost(si.diameterAtKey, si.ruleDiameter),
     },
   ],
   compute: ({ ruleDiameter, diameterAtKey }) => ruleDiameter ** 3 / (2.55 * diameterAtKey),

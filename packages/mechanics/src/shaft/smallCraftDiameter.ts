@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atLeast, atMost } from '../geometry/roundingSlack.js';
 import { torsionalSectionModulusOf } from './torsion.js';
 
 /**
@@ -16,7 +17,7 @@ const SMALL_CRAFT: Source = {
 
 const factorInUse = {
   condition: 'the safety factor is 2 to 10, as published for pleasure to passenger service',
-  met: (si: { readonly safetyFactor: number }) => si.safetyFactor >= 2 && si.safetyFactor <= 10,
+  met: (si: { readonly safetyFactor: number }) => atLeast(si.safetyFactor, 2) && atMost(si.safetyFactor, 10),
 };
 
 /** Least diameter of a solid propeller shaft. d m; P W; ω rad/s; St Pa (torsional yield); SF –. */
