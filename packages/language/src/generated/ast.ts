@@ -53,6 +53,7 @@ export type TailshaftKeywordNames =
     | "propeller"
     | "ratio"
     | "reason"
+    | "remove"
     | "replace"
     | "require"
     | "retain"
@@ -104,10 +105,10 @@ export function isAcceptClause(item: unknown): item is AcceptClause {
     return reflection.isInstance(item, AcceptClause.$type);
 }
 
-export type Action = 'modify' | 'replace' | 'retain';
+export type Action = 'modify' | 'remove' | 'replace' | 'retain';
 
 export function isAction(item: unknown): item is Action {
-    return item === 'replace' || item === 'retain' || item === 'modify';
+    return item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove';
 }
 
 export interface AheadFact extends langium.AstNode {
@@ -329,7 +330,7 @@ export interface Misplaced extends langium.AstNode {
     readonly $container: Document;
     readonly $type: 'Misplaced';
     block?: FactBlock;
-    text: 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'dated' | 'for' | 'hand' | 'material' | 'mirrors' | 'modify' | 'on' | 'ratio' | 'reason' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'until' | '}' | StatementWord;
+    text: 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'dated' | 'for' | 'hand' | 'material' | 'mirrors' | 'modify' | 'on' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'until' | '}' | StatementWord;
 }
 
 export const Misplaced = {
@@ -614,10 +615,10 @@ export function isVesselMember(item: unknown): item is VesselMember {
     return reflection.isInstance(item, VesselMember.$type);
 }
 
-export type Word = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'on' | 'propeller' | 'ratio' | 'reason' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord | string;
+export type Word = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'on' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord | string;
 
 export function isWord(item: unknown): item is Word {
-    return isStatementWord(item) || item === 'import' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item)));
+    return isStatementWord(item) || item === 'import' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item)));
 }
 
 export type TailshaftAstType = {

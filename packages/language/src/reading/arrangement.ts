@@ -5,8 +5,8 @@ import { anyWord, name as nameKind, type Row, ratio, type ValueKind } from '../v
 import { PROPELLER } from '../vocabulary/shafting.js';
 import { atomsOf, evidenceOf } from './atoms.js';
 import { type BlockReading, keep, readFact, readFacts, startReading } from './block.js';
+import { makeHost, placeOfNode, problem, propertyPlace, type ReadContext, stray } from './context.js';
 import { Cursor } from './cursor.js';
-import { makeHost, placeOfNode, problem, propertyPlace, type ReadContext, stray } from './document.js';
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
 import type { Host, Place } from './place.js';
@@ -15,7 +15,7 @@ import { kindOfText } from './token.js';
 /** A part as a line names it. */
 export interface PartReading {
   readonly role: string;
-  readonly action?: 'replace' | 'retain' | 'modify';
+  readonly action?: 'replace' | 'retain' | 'modify' | 'remove';
   /** Name of a catalogue entry. */
   readonly name?: string;
   readonly namePlace?: Place;

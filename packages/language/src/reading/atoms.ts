@@ -1,12 +1,5 @@
 import type { CstNode } from 'langium';
-import {
-  type Evidence,
-  type FactBlock,
-  isEvidence,
-  isToken,
-  type SentenceToken,
-  type Token,
-} from '../generated/ast.js';
+import { type Evidence, type FactBlock, isEvidence, isToken, type Token } from '../generated/ast.js';
 import { type AtomTok, type BlockTok, type EvidenceTok, kindOfText, type Tok } from './token.js';
 
 /** The tokens of a block, freed of the syntax tree. */

@@ -16,6 +16,11 @@ export interface Host extends Place {
   readonly headEnd: number;
   /** Offsets of the opening brace and of the end behind the closing one. */
   readonly block?: { readonly start: number; readonly end: number };
+  /** Set for a part that stands nowhere in the text: new facts are written as a statement of this role in that block. */
+  readonly insertInto?: Host;
+  readonly insertAs?: string;
+  /** The part names a catalogue entry that does not exist: what is missing of it is no separate finding. */
+  readonly unresolved?: boolean;
   /** Facts of the header and the block together. Filled in when the block has been read. */
   reading?: BlockReading;
 }

@@ -12,7 +12,7 @@ import {
   propertyPlace,
   type ReadContext,
   stray,
-} from './document.js';
+} from './context.js';
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
 import type { Place } from './place.js';

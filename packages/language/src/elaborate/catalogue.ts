@@ -1,0 +1,65 @@
+import type { Catalogue, CatalogueEntry, ShaftMaterial } from '@tailshaft/drivetrain';
+import type { DocumentReading, EntryReading } from '../reading/document.js';
+
+/** The entries that a file can see, by kind and name. The first of two with one name counts. */
+export class EntryTable {
+  private readonly byKind = new Map<string, Map<string, EntryReading>>();
+  private made: Catalogue | undefined;
+
+  constructor(readings: Iterable<DocumentReading>) {
+    for (const reading of readings) {
+      for (const entry of reading.entries) {
+        const names = this.byKind.get(entry.kind) ?? new Map<string, EntryReading>();
+        this.byKind.set(entry.kind, names);
+        if (entry.name && !names.has(entry.name)) names.set(entry.name, entry);
+      }
+    }
+  }
+
+  find(kind: string, name: string): EntryReading | undefined {
+    return this.byKind.get(kind)?.get(name);
+  }
+
+  names(kind: string): string[] {
+    return [...(this.byKind.get(kind)?.keys() ?? [])];
+  }
+
+  entries(kind: string): EntryReading[] {
+    return [...(this.byKind.get(kind)?.values() ?? [])];
+  }
+
+  /** As the drivetrain package sees it. */
+  get catalogue(): Catalogue {
+    this.made ??= {
+      engines: this.all('engine'),
+      motors: this.all('motor'),
+      gears: this.all('gear'),
+      transfers: this.all('transfer'),
+      couplings: this.all('coupling'),
+      propellers: this.all('propeller'),
+      materials: this.entries('shaft material').map(materialOf),
+    };
+    return this.made;
+  }
+
+  private all<F>(kind: string): CatalogueEntry<F>[] {
+    return this.entries(kind).map(entry => catalogueEntry<F>(entry));
+  }
+}
+
+/** One entry with its facts typed by its kind: the vocabulary has checked every field against that type. */
+export function catalogueEntry<F>(entry: EntryReading): CatalogueEntry<F> {
+  return {
+    name: entry.name,
+    ...(entry.title ? { title: entry.title } : {}),
+    ...(entry.doc ? { doc: entry.doc } : {}),
+    origin: entry.host,
+    nameOrigin: entry.namePlace,
+    facts: entry.facts.fields as F,
+  };
+}
+
+export function materialOf(entry: EntryReading): ShaftMaterial {
+  const { facts, ...rest } = catalogueEntry<Omit<ShaftMaterial, 'name' | 'origin'>>(entry);
+  return { ...facts, name: rest.name, ...(rest.title ? { title: rest.title } : {}), origin: rest.origin };
+}

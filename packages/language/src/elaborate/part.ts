@@ -1,0 +1,107 @@
+import type { Change, EntryNote, Gear, Part, RatioVariant, Role, Shaft } from '@tailshaft/drivetrain';
+import { known } from '@tailshaft/drivetrain';
+import type { PartReading } from '../reading/arrangement.js';
+import type { EntryReading } from '../reading/document.js';
+import type { Host, Place } from '../reading/place.js';
+import type { EntryTable } from './catalogue.js';
+import { materialOf } from './catalogue.js';
+
+/** The layers of one part, outermost first, before they are laid over one another. */
+export interface PartLayers {
+  readonly role: Role;
+  readonly change: Change;
+  readonly path: string;
+  readonly origin: Host;
+  readonly name?: string;
+  readonly namePlace?: Place;
+  readonly entry?: EntryReading;
+  /** Facts in place, innermost last. */
+  readonly facts: readonly Readonly<Record<string, unknown>>[];
+}
+
+/** A part with the facts of its entry and of its place laid over one another. */
+export function makePart(layers: PartLayers, table: EntryTable): Part {
+  const fields: Record<string, unknown> = {};
+  if (layers.entry) overlay(fields, layers.entry.facts.fields);
+  for (const facts of layers.facts) overlay(fields, facts);
+  const entry: EntryNote | undefined = layers.entry && {
+    name: layers.entry.name,
+    ...(layers.entry.title ? { title: layers.entry.title } : {}),
+    ...(layers.entry.doc ? { doc: layers.entry.doc } : {}),
+    origin: layers.entry.host,
+  };
+  const part: Part = {
+    ...fields,
+    role: layers.role,
+    path: layers.path,
+    change: layers.change,
+    ...(entry ? { entry } : {}),
+    origin: layers.origin,
+    ...(layers.namePlace ? { nameOrigin: layers.namePlace } : {}),
+  };
+  if (part.role === 'gear') return withVariant(part as Gear);
+  if (part.role === 'engine') return withRating(part);
+  if (part.role === 'shaft') return withGrade(part as Shaft, table);
+  return part;
+}
+
+/** Facts laid over those beneath; of lists, the upper rows come first and shadow rows of the same head. */
+function overlay(beneath: Record<string, unknown>, upper: Readonly<Record<string, unknown>>): void {
+  for (const [field, value] of Object.entries(upper)) {
+    const old = beneath[field];
+    if (Array.isArray(value))
+      beneath[field] =
+        value.length === 0 && Array.isArray(old) ? old : [...value, ...(Array.isArray(old) ? old : [])];
+    else if (value !== undefined) beneath[field] = value;
+  }
+}
+
+/** The offered ratio that is fitted: the one named, or the only one there is. */
+function withVariant(gear: Gear): Gear {
+  const used = known(gear.ratioUsed);
+  const variants = gear.ratios ?? [];
+  let variant: RatioVariant | undefined;
+  if (used) variant = variants.find(one => Math.abs(one.nominal.si - used.si) < 1e-9);
+  else if (!gear.ratioUsed && variants.length === 1) variant = variants[0];
+  if (!variant && used && variants.length === 0 && gear.ratioUsed) {
+    variant = { nominal: used, nominalFact: gear.ratioUsed, origin: gear.origin, clutches: [], ratings: [] };
+  }
+  return variant ? { ...gear, variant } : gear;
+}
+
+function withRating(part: Part): Part {
+  const engine = part as import('@tailshaft/drivetrain').Engine;
+  const duty = known(engine.ratedAt);
+  const ratings = engine.ratings ?? [];
+  const rating =
+    duty === undefined
+      ? !engine.ratedAt && ratings.length === 1
+        ? ratings[0]
+        : undefined
+      : ratings.find(one => one.duty === duty);
+  return rating ? ({ ...engine, rating } as Part) : part;
+}
+
+function withGrade(shaft: Shaft, table: EntryTable): Shaft {
+  const name = known(shaft.material);
+  const entry = name === undefined ? undefined : table.find('shaft material', name);
+  return entry ? { ...shaft, grade: materialOf(entry) } : shaft;
+}
+
+/** Facts that one side never hands to the other in silence. */
+const HANDED: Readonly<Partial<Record<Role, readonly string[]>>> = {
+  propeller: ['hand', 'handSetting'],
+  gear: ['aheadClutch', 'pumpIndex', 'shiftCable', 'expectedOutput'],
+  engine: ['rotation', 'sheetRotation', 'serial', 'accessories'],
+};
+
+/** The facts in place of a part without those that have a hand. */
+export function withoutHanded(role: Role, facts: Readonly<Record<string, unknown>>): Record<string, unknown> {
+  const kept = { ...facts };
+  for (const field of HANDED[role] ?? []) delete kept[field];
+  return kept;
+}
+
+export function roleOf(part: PartReading): Role {
+  return part.role as Role;
+}

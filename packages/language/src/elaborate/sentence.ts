@@ -1,0 +1,99 @@
+import type { Assumption, Requirement } from '@tailshaft/drivetrain';
+import { findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
+import { Cursor } from '../reading/cursor.js';
+import { takeNumber } from '../reading/forms/number.js';
+import { symbolOf } from '../reading/forms/symbol.js';
+import { unquoted } from '../reading/forms/words.js';
+import { type AtomTok, isTok } from '../reading/token.js';
+import { type SentenceReading, textOf } from '../reading/vessel.js';
+import type { Tell } from './line.js';
+
+/** Takes `require ...` apart: what, bound, quantity or word, condition, note. */
+export function makeRequirement(reading: SentenceReading, tell: Tell): Requirement {
+  const tokens = reading.tokens.filter(isTok);
+  const notes = tokens.filter(token => token.kind === 'string');
+  const words = tokens.filter(token => token.kind !== 'string');
+  const written = textOf(words);
+  const note = notes[0] ? { note: unquoted(notes[0].text) } : {};
+  const base = { origin: reading.place, written, ...note };
+  const turn = /^propellers turn (\S+)$/.exec(written);
+  if (turn) return { ...base, about: 'propellers turn', bound: 'is', word: turn[1]! };
+  const bound = /^(.*?) (at least|at most|is) (.*)$/.exec(written);
+  if (!bound) {
+    if (words.length > 0) {
+      tell({
+        code: 'text/sentence',
+        start: reading.place.start,
+        end: reading.place.end,
+        severity: 'error',
+        message:
+          'I read a requirement as a thing and its bound: require speed at least 22 kn at full power, or require propellers turn outward.',
+      });
+    }
+    return { ...base, about: written };
+  }
+  const at = bound[1]!.split(' ').length + bound[2]!.split(' ').length;
+  const { value, next } = quantityAt(words, at, reading.place.uri);
+  const condition = words
+    .slice(next)
+    .map(word => word.text)
+    .join(' ');
+  return {
+    ...base,
+    about: bound[1]!,
+    bound: bound[2] as 'at least' | 'at most' | 'is',
+    ...(value
+      ? { quantity: { value, written: value.written ?? '', origin: value.origin ?? reading.place } }
+      : {}),
+    ...(condition ? { condition: condition.replace(/^at /, '') } : {}),
+  };
+}
+
+/** Takes `assume ...` apart: what, and the value it overrides the default with. */
+export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption {
+  const words = reading.tokens.filter(isTok);
+  const at = words.findIndex(word => word.kind === 'number');
+  const about = words
+    .slice(0, at < 0 ? undefined : at)
+    .map(word => word.text)
+    .join(' ');
+  const value = at < 0 ? undefined : quantityAt(words, at, reading.place.uri).value;
+  if (!value && words.length > 0) {
+    tell({
+      code: 'text/sentence',
+      start: reading.place.start,
+      end: reading.place.end,
+      severity: 'error',
+      message:
+        'I read an assumption as a thing, its value and why: assume gear efficiency 97 % because "rating note".',
+    });
+  }
+  return {
+    origin: reading.place,
+    about,
+    ...(value
+      ? { quantity: { value, written: value.written ?? '', origin: value.origin ?? reading.place } }
+      : {}),
+    ...(reading.because ? { because: reading.because } : {}),
+  };
+}
+
+/** A number with its unit; without one it is a ratio. */
+function quantityAt(tokens: readonly AtomTok[], index: number, uri: string): { value?: Value; next: number } {
+  const cursor = new Cursor(tokens, uri, () => false);
+  cursor.index = index;
+  cursor.followLine();
+  const number = takeNumber(cursor);
+  if (!number) return { next: index };
+  const next = tokens[cursor.index];
+  const percent = isTok(next) && next.text === '%';
+  const unit = isTok(next) && !percent ? findUnit(next.text) : undefined;
+  const origin = { uri, start: number.start, end: unit || percent ? (next as AtomTok).end : number.end };
+  const dimension = unit?.dimensions[0] ?? 'ratio';
+  const si = unit ? toSI(number.number, unit) : percent ? number.number / 100 : number.number;
+  const written = unit || percent ? `${number.written} ${(next as { text?: string }).text}` : number.written;
+  return {
+    value: given('required value', symbolOf(dimension), dimension, si, { written, origin }),
+    next: cursor.index + (unit || percent ? 1 : 0),
+  };
+}

@@ -1,0 +1,207 @@
+import type {
+  Acceptance,
+  Arrangement,
+  Certificate,
+  Criteria,
+  Duty,
+  Hull,
+  Reason,
+  ShaftLine,
+  UnitConcern,
+  Vessel,
+} from '@tailshaft/drivetrain';
+import type { Value } from '@tailshaft/mechanics';
+import type { ArrangementReading } from '../reading/arrangement.js';
+import type { BlockReading } from '../reading/block.js';
+import { nearest } from '../reading/misspelt.js';
+import type { VesselReading } from '../reading/vessel.js';
+import type { EntryTable } from './catalogue.js';
+import { type LinePlan, makeLine, planLine, type Tell } from './line.js';
+import { makeAssumption, makeRequirement } from './sentence.js';
+
+/** A vessel resolved: catalogue facts in place, revised and mirrored lines filled in. Problems go to `tell`. */
+export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell): Vessel {
+  const blocks = blocksOf(reading);
+  return {
+    name: reading.name,
+    ...(reading.title ? { title: reading.title } : {}),
+    ...(reading.doc ? { doc: reading.doc } : {}),
+    origin: reading.whole,
+    nameOrigin: reading.namePlace,
+    ...settings<Duty>(reading, 'duty'),
+    ...settings<Hull>(reading, 'hull'),
+    ...settings<Criteria>(reading, 'criteria'),
+    ...settings<Certificate>(reading, 'certificate'),
+    arrangements: makeArrangements(reading, table, tell),
+    requirements: reading.requirements.map(one => makeRequirement(one, tell)),
+    assumptions: reading.assumptions.map(one => makeAssumption(one, tell)),
+    acceptances: reading.acceptances.map(
+      (one): Acceptance => ({
+        origin: one.place,
+        rule: one.rule,
+        on: one.clauses.on ?? reading.name,
+        ...only(one.clauses, 'because', 'by', 'dated', 'until'),
+      }),
+    ),
+    revisions: reading.revisions.map(one => ({ ...one, origin: one.place })),
+    unitConcerns: blocks.flatMap((block): readonly UnitConcern[] => block.concerns),
+    quantities: blocks.flatMap(quantitiesOf),
+    openQuestions: blocks.flatMap(openQuestionsOf),
+  };
+}
+
+function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell): Arrangement[] {
+  const byName = new Map(reading.arrangements.map(one => [one.name, one]));
+  const made = new Map<ArrangementReading, { arrangement: Arrangement; plans: Map<string, LinePlan> }>();
+  const underway = new Set<ArrangementReading>();
+
+  const make = (one: ArrangementReading) => {
+    const had = made.get(one);
+    if (had) return had;
+    underway.add(one);
+    const base = one.revises && baseOf(one.revises, byName, underway, tell, `arrangement ${one.name}`);
+    const before = base && make(base);
+    const plans = new Map<string, LinePlan>();
+    const lines: ShaftLine[] = [];
+    for (const line of inMirrorOrder(one, tell)) {
+      const mirrored = line.mirrors ? plans.get(line.mirrors.name) : undefined;
+      const plan = planLine(line, one.name, table, before?.plans.get(line.name), mirrored, tell);
+      if (!plans.has(line.name)) plans.set(line.name, plan);
+    }
+    for (const line of one.lines) {
+      const plan = plans.get(line.name);
+      if (plan && plan.reading === line)
+        lines.push(
+          makeLine(
+            plan,
+            table,
+            before?.arrangement.lines.find(old => old.name === line.name),
+          ),
+        );
+      else if (plan)
+        tell({
+          code: 'text/twice',
+          start: line.namePlace.start,
+          end: line.namePlace.end,
+          severity: 'error',
+          message: `Two shaft lines of this arrangement are called ${line.name}: give each its own name.`,
+        });
+    }
+    const arrangement: Arrangement = {
+      name: one.name,
+      ...(one.title ? { title: one.title } : {}),
+      path: one.name,
+      origin: one.whole,
+      nameOrigin: one.namePlace,
+      ...(one.revises ? { revises: one.revises.name } : {}),
+      ...(before ? { before: before.arrangement } : {}),
+      lines,
+      reasons: one.reasons.map(reason => ({
+        about: reason.about as Reason['about'],
+        text: reason.text,
+        origin: reason.place,
+      })),
+    };
+    underway.delete(one);
+    const result = { arrangement, plans };
+    made.set(one, result);
+    return result;
+  };
+  return reading.arrangements.map(one => make(one).arrangement);
+}
+
+/** Lines in such an order that a mirrored one comes before its mirror. */
+function inMirrorOrder(one: ArrangementReading, tell: Tell) {
+  const plain = one.lines.filter(line => !line.mirrors);
+  const mirrors = one.lines.filter(line => line.mirrors);
+  for (const line of mirrors) {
+    const name = line.mirrors!.name;
+    if (plain.some(other => other.name === name)) continue;
+    const meant = nearest(
+      name,
+      plain.map(other => other.name),
+    );
+    tell({
+      code: 'text/unknown-name',
+      start: line.mirrors!.place.start,
+      end: line.mirrors!.place.end,
+      severity: 'error',
+      message: `${line.name} mirrors ${name}, but ${name === line.name ? 'a line cannot mirror itself' : one.lines.some(other => other.name === name) ? 'that one is a mirror too' : 'no shaft line of this arrangement has that name'}.`,
+      ...(meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
+    });
+  }
+  return [...plain, ...mirrors];
+}
+
+function baseOf(
+  revises: { name: string; place: { start: number; end: number } },
+  byName: ReadonlyMap<string, ArrangementReading>,
+  underway: ReadonlySet<ArrangementReading>,
+  tell: Tell,
+  who: string,
+): ArrangementReading | undefined {
+  const base = byName.get(revises.name);
+  if (base && !underway.has(base)) return base;
+  const meant = nearest(revises.name, byName.keys());
+  tell({
+    code: base ? 'text/cycle' : 'text/unknown-name',
+    start: revises.place.start,
+    end: revises.place.end,
+    severity: 'error',
+    message: base
+      ? `${who} revises itself, by way of ${revises.name}: one of them must come first.`
+      : `${who} revises ${revises.name}, but this vessel has no arrangement of that name.`,
+    ...(!base && meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
+  });
+  return undefined;
+}
+
+function settings<T>(reading: VesselReading, kind: string): Partial<Record<string, T>> {
+  const block = reading.settings[kind];
+  return block ? { [kind]: { ...block.fields, origin: block.host } as T } : {};
+}
+
+/** All fact blocks of the vessel's own text. */
+export function blocksOf(reading: VesselReading): BlockReading[] {
+  const top = [
+    ...Object.values(reading.settings),
+    ...reading.arrangements.flatMap(arrangement =>
+      arrangement.lines.flatMap(line => [line.facts, ...line.parts.map(part => part.facts)]),
+    ),
+  ];
+  return top;
+}
+
+/** A block and all blocks inside it. */
+export function* withNested(block: BlockReading): Generator<BlockReading> {
+  yield block;
+  for (const nested of block.nested) if (nested.host.reading) yield* withNested(nested.host.reading);
+}
+
+function quantitiesOf(block: BlockReading): Vessel['quantities'] {
+  return [...withNested(block)].flatMap(one =>
+    one.facts.flatMap(found => {
+      const value = found.fact?.value;
+      const isQuantity = typeof value === 'object' && value !== null && 'si' in value;
+      return isQuantity
+        ? [{ property: found.row.words, value: value as Value, origin: found.fact!.origin }]
+        : [];
+    }),
+  );
+}
+
+function openQuestionsOf(block: BlockReading): Vessel['openQuestions'] {
+  return [...withNested(block)].flatMap(one =>
+    one.facts.flatMap(found =>
+      found.fact && found.fact.value === undefined
+        ? [{ what: `${found.row.words} of ${one.host.vocabulary.title}`, origin: found.fact.origin }]
+        : [],
+    ),
+  );
+}
+
+function only(clauses: Readonly<Record<string, string>>, ...names: string[]): Record<string, string> {
+  return Object.fromEntries(
+    names.flatMap(name => (clauses[name] === undefined ? [] : [[name, clauses[name]]])),
+  );
+}

@@ -1,0 +1,114 @@
+import { isFinding, type ShaftLine, type Verdict, type Vessel } from '@tailshaft/drivetrain';
+import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
+import type { Problem } from '../reading/problem.js';
+import type { FileCheck, JudgedVessel } from './project.js';
+
+/** One thing to show at one place of one file: a problem of the text, or a verdict of a rule. */
+export interface Finding {
+  readonly code: string;
+  readonly severity: 'error' | 'warning' | 'information' | 'hint';
+  readonly place: Place;
+  readonly message: string;
+  readonly related: readonly { readonly place: Place; readonly message: string }[];
+  readonly problem?: Problem;
+  readonly verdict?: Verdict;
+  readonly vessel?: JudgedVessel;
+}
+
+/** Everything to show in a file, by place. Verdicts that only repeat a problem of the text are left out. */
+export function findingsOf(check: FileCheck): Finding[] {
+  const findings: Finding[] = check.problems.map(problem => ({
+    code: problem.code,
+    severity: problem.severity === 'note' ? 'hint' : problem.severity,
+    place: { uri: check.uri, start: problem.start, end: problem.end },
+    message: problem.message,
+    related: [],
+    problem,
+  }));
+  for (const judged of check.vessels) {
+    for (const verdict of judged.verdicts) {
+      if (isFinding(verdict) && !echoesProblem(verdict, check))
+        findings.push(toFinding(verdict, check.uri, judged));
+    }
+  }
+  for (const entry of check.entries) {
+    for (const verdict of entry.verdicts)
+      if (isFinding(verdict) && !echoesProblem(verdict, check)) findings.push(toFinding(verdict, check.uri));
+  }
+  return once(findings).sort(
+    (a, b) => a.place.start - b.place.start || a.place.end - b.place.end || (a.code < b.code ? -1 : 1),
+  );
+}
+
+const SEVERITY = { error: 'error', warning: 'warning', note: 'hint' } as const;
+
+function toFinding(verdict: Verdict, uri: string, judged?: JudgedVessel): Finding {
+  const place = placeOf(verdict.place);
+  const here = place.uri === uri ? place : judged && placeInVessel(verdict, uri, judged.vessel);
+  const related = verdict.related.map(one => ({ place: placeOf(one.at), message: one.message }));
+  for (const missing of verdict.missing)
+    related.push({
+      place: placeOf(missing.at ?? missing.host),
+      message: `Write it here: ${missing.property}`,
+    });
+  if (here && here !== place) related.unshift({ place, message: 'Declared here' });
+  return {
+    code: verdict.rule,
+    severity: verdict.outcome === 'cannot tell' ? 'information' : SEVERITY[verdict.severity],
+    place: here ?? { uri, start: 0, end: 0 },
+    message: verdict.message,
+    related,
+    verdict,
+    ...(judged ? { vessel: judged } : {}),
+  };
+}
+
+/** Where the vessel's own text uses what a verdict says of a catalogue entry. */
+function placeInVessel(verdict: Verdict, uri: string, vessel: Vessel): Place {
+  for (const one of verdict.related) if (placeOf(one.at).uri === uri) return placeOf(one.at);
+  const line = lineOf(verdict, vessel);
+  const user =
+    line?.chain.find(part => part.entry?.origin === verdict.place) ??
+    line?.chain.find(part => part.entry && within(placeOf(verdict.place), hostOf(part.entry.origin)));
+  if (user && placeOf(user.origin).uri === uri) return placeOf(user.nameOrigin ?? user.origin);
+  return placeOf(line?.nameOrigin ?? vessel.nameOrigin);
+}
+
+function lineOf(verdict: Verdict, vessel: Vessel): ShaftLine | undefined {
+  return vessel.arrangements
+    .flatMap(one => one.lines)
+    .find(one => verdict.subject === one.path || verdict.subject.startsWith(`${one.path}.`));
+}
+
+function within(place: Place, host: Host | undefined): boolean {
+  return (
+    host !== undefined &&
+    place.uri === host.uri &&
+    place.start >= host.start &&
+    place.end <= (host.block?.end ?? host.end)
+  );
+}
+
+/** A `cannot tell` whose data are missing only because the text there could not be read. */
+function echoesProblem(verdict: Verdict, check: FileCheck): boolean {
+  if (verdict.outcome !== 'cannot tell' || verdict.missing.length === 0) return false;
+  return verdict.missing.every(missing => {
+    const host = hostOf(missing.host);
+    if (!host) return false;
+    if (host.unresolved) return true;
+    return (
+      host.reading?.facts.some(found => found.row.words === missing.property && !found.fact) === true &&
+      check.problems.length > 0
+    );
+  });
+}
+
+function once(findings: Finding[]): Finding[] {
+  const seen = new Set<string>();
+  return findings.filter(one => {
+    const key = `${one.code} ${one.place.start} ${one.place.end} ${one.message}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}

@@ -1,0 +1,69 @@
+import { type FileSystemProvider, type URI, UriUtils } from 'langium';
+import type { ImportReading } from '../reading/document.js';
+import type { Problem } from '../reading/problem.js';
+
+/** Files that an import brings in, or why it brings none. */
+export interface ImportOutcome {
+  readonly files: readonly URI[];
+  readonly problem?: Problem;
+}
+
+export const EXTENSION = '.shaft';
+
+/** Finds what an import names: a file, or every spec of a folder. Never leaves the given roots. */
+export async function resolveImport(
+  files: FileSystemProvider,
+  from: URI,
+  wanted: ImportReading,
+  roots: readonly URI[],
+): Promise<ImportOutcome> {
+  const fail = (message: string): ImportOutcome => ({
+    files: [],
+    problem: {
+      code: 'text/import',
+      start: wanted.place.start,
+      end: wanted.place.end,
+      severity: 'error',
+      message,
+    },
+  });
+  if (wanted.path.trim() === '') return fail('Say what to import: a file or a folder beside this file.');
+  if (/^([a-z][a-z0-9+.-]*:|[/\\])/i.test(wanted.path)) {
+    return fail(
+      `Imports are relative to this file, so that the spec means the same on every machine: "${wanted.path}" is not.`,
+    );
+  }
+  const target = UriUtils.resolvePath(UriUtils.dirname(from), wanted.path.replace(/\\/g, '/'));
+  if (roots.length > 0 && !roots.some(root => within(root, target))) {
+    return fail(
+      `"${wanted.path}" leaves the workspace, and nothing outside it is read. Move the catalogue into it, or open the folder that holds both.`,
+    );
+  }
+  try {
+    for (const candidate of [target, target.with({ path: `${target.path}${EXTENSION}` })]) {
+      if (!(await files.exists(candidate))) continue;
+      const node = await files.stat(candidate);
+      if (node.isFile) return { files: [candidate] };
+      const inside = (await files.readDirectory(candidate)).filter(
+        one => one.isFile && one.uri.path.endsWith(EXTENSION),
+      );
+      if (inside.length === 0) return fail(`The folder "${wanted.path}" holds no ${EXTENSION} file.`);
+      return { files: inside.map(one => one.uri).sort((a, b) => (a.path < b.path ? -1 : 1)) };
+    }
+  } catch (error) {
+    return fail(
+      `"${wanted.path}" could not be read: ${error instanceof Error ? firstLine(error.message) : 'unknown reason'}.`,
+    );
+  }
+  return fail(`There is no file or folder "${wanted.path}" beside this file.`);
+}
+
+function within(root: URI, target: URI): boolean {
+  const base = root.path.endsWith('/') ? root.path : `${root.path}/`;
+  return root.scheme === target.scheme && (target.path === root.path || target.path.startsWith(base));
+}
+
+/** The reason without paths of the machine behind it. */
+function firstLine(message: string): string {
+  return message.split('\n')[0]!.replace(/^([A-Z]+): ([^,]*),.*$/, '$2 ($1)');
+}

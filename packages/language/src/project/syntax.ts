@@ -1,0 +1,23 @@
+import type { LangiumDocument } from 'langium';
+import type { Problem } from '../reading/problem.js';
+
+/** Problems of lexer and parser in the form that all others have. */
+export function syntaxProblems(document: LangiumDocument): Problem[] {
+  const { lexerErrors, parserErrors } = document.parseResult;
+  const problems: Problem[] = lexerErrors.map(error => ({
+    code: 'text/syntax',
+    start: error.offset,
+    end: error.offset + Math.max(1, error.length),
+    severity: 'error',
+    message: error.message,
+  }));
+  for (const error of parserErrors) {
+    const { token, previousToken } = error as typeof error & { previousToken?: typeof error.token };
+    const at = Number.isNaN(token.startOffset) ? previousToken : token;
+    const start =
+      at && !Number.isNaN(at.startOffset) ? at.startOffset : document.textDocument.getText().trimEnd().length;
+    const end = at?.endOffset !== undefined && !Number.isNaN(at.endOffset) ? at.endOffset + 1 : start;
+    problems.push({ code: 'text/syntax', start, end, severity: 'error', message: error.message });
+  }
+  return problems;
+}

@@ -1,0 +1,119 @@
+import { type AstNode, type CstNode, GrammarUtils } from 'langium';
+import type * as ast from '../generated/ast.js';
+import { Cursor } from './cursor.js';
+import { closed } from './forms/words.js';
+import { nearest } from './misspelt.js';
+import type { Host, Place } from './place.js';
+import type { Problem } from './problem.js';
+
+/** What the readers of statements share. */
+export interface ReadContext {
+  readonly uri: string;
+  readonly text: string;
+  readonly problems: Problem[];
+}
+
+/** A host for the facts of a statement: the header is underlined by findings, the block takes new facts. */
+export function makeHost(
+  context: ReadContext,
+  node: AstNode,
+  header: Place,
+  vocabulary: Host['vocabulary'],
+  block: ast.FactBlock | undefined,
+): Host {
+  const cst = block?.$cstNode;
+  const start = node.$cstNode?.offset ?? header.start;
+  const headEnd = cst ? lastBefore(context.text, cst.offset) : (node.$cstNode?.end ?? header.end);
+  return {
+    uri: context.uri,
+    start,
+    end: Math.max(headEnd, start),
+    headEnd,
+    vocabulary,
+    ...(cst ? { block: { start: cst.offset, end: cst.end } } : {}),
+  };
+}
+
+/** What nothing in the grammar knows, with what was probably meant. */
+export function stray(context: ReadContext, node: ast.Stray, known: readonly string[], where: string): void {
+  const text = node.text;
+  if (text === undefined) {
+    problem(
+      context,
+      node.$cstNode,
+      'text/stray',
+      'This block belongs to nothing: write what it is in front of it.',
+      1,
+    );
+    return;
+  }
+  const token = { start: node.$cstNode?.offset ?? 0, end: (node.$cstNode?.offset ?? 0) + text.length, text };
+  if (text.startsWith('"')) {
+    closed(new Cursor([], context.uri, () => false), token);
+  }
+  const meant = nearest(text, known);
+  context.problems.push({
+    code: 'text/stray',
+    start: token.start,
+    end: token.end,
+    severity: 'error',
+    message: `"${text}" means nothing here.${meant ? ` Did you mean "${meant}"?` : ` In ${where} stand: ${known.slice(0, 12).join(', ')}.`}`,
+    ...(meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
+  });
+}
+
+export function problem(
+  context: ReadContext,
+  cst: CstNode | undefined,
+  code: string,
+  message: string,
+  length?: number,
+): void {
+  const start = cst?.offset ?? 0;
+  context.problems.push({
+    code,
+    start,
+    end: length === undefined ? (cst?.end ?? start) : start + length,
+    severity: 'error',
+    message,
+  });
+}
+
+export function placeOfNode(context: ReadContext, node: AstNode): Place {
+  return { uri: context.uri, start: node.$cstNode?.offset ?? 0, end: node.$cstNode?.end ?? 0 };
+}
+
+/** Place of one property of a node; the node's own when it is not there. */
+export function propertyPlace(context: ReadContext, node: AstNode, property: string): Place {
+  const cst = GrammarUtils.findNodeForProperty(node.$cstNode, property);
+  return cst ? { uri: context.uri, start: cst.offset, end: cst.end } : placeOfNode(context, node);
+}
+
+/** The first line of a statement. */
+export function headerOf(node: AstNode): CstNode | undefined {
+  return (
+    GrammarUtils.findNodeForProperty(node.$cstNode, 'name') ??
+    GrammarUtils.findNodeForProperty(node.$cstNode, 'kind') ??
+    node.$cstNode
+  );
+}
+
+/** The `///` lines right above a statement. */
+export function docBefore(context: ReadContext, node: AstNode): string | undefined {
+  const doc: string[] = [];
+  let end = context.text.lastIndexOf('\n', (node.$cstNode?.offset ?? 0) - 1);
+  while (end > 0) {
+    const start = context.text.lastIndexOf('\n', end - 1) + 1;
+    const match = /^\s*\/\/\/ ?(.*?)\r?$/.exec(context.text.slice(start, end));
+    if (!match) break;
+    doc.unshift(match[1]!);
+    end = start - 1;
+  }
+  return doc.length > 0 ? doc.join('\n') : undefined;
+}
+
+function lastBefore(text: string, offset: number): number {
+  let end = offset;
+  while (end > 0 && /\s/.test(text[end - 1]!)) end -= 1;
+  return end;
+}

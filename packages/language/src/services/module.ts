@@ -1,0 +1,48 @@
+import {
+  createDefaultCoreModule,
+  createDefaultSharedCoreModule,
+  type DefaultSharedCoreModuleContext,
+  inject,
+  type LangiumCoreServices,
+  type LangiumSharedCoreServices,
+  type Module,
+  type PartialLangiumCoreServices,
+} from 'langium';
+import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
+import { Project } from '../project/project.js';
+import { BraceRepairLexer } from './braceRepair.js';
+import { ParserMessages } from './parserMessages.js';
+
+/** Services that every host of the language shares: editor server, command line, tests. */
+export interface TailshaftAdded {
+  readonly project: Project;
+}
+
+export type TailshaftCore = LangiumCoreServices & TailshaftAdded;
+
+/** What this language puts in the place of the library's defaults, without any editor protocol. */
+export const tailshaftCoreModule = (
+  project: Project,
+): Module<TailshaftCore, PartialLangiumCoreServices & TailshaftAdded> => ({
+  project: () => project,
+  parser: {
+    Lexer: services => new BraceRepairLexer(services),
+    ParserErrorMessageProvider: () => new ParserMessages(),
+  },
+});
+
+/** Parser, documents and checks, for hosts that speak no editor protocol. */
+export function createTailshaftCore(context: DefaultSharedCoreModuleContext): {
+  shared: LangiumSharedCoreServices;
+  language: TailshaftCore;
+} {
+  const shared = inject(createDefaultSharedCoreModule(context), TailshaftGeneratedSharedModule);
+  const project = new Project(shared);
+  const language = inject(
+    createDefaultCoreModule({ shared }),
+    TailshaftGeneratedModule,
+    tailshaftCoreModule(project),
+  ) as TailshaftCore;
+  shared.ServiceRegistry.register(language);
+  return { shared, language };
+}

@@ -1,0 +1,32 @@
+import { LangiumParserErrorMessageProvider } from 'langium';
+
+type Mismatch = Parameters<LangiumParserErrorMessageProvider['buildMismatchTokenMessage']>[0];
+type NoAlternative = Parameters<LangiumParserErrorMessageProvider['buildNoViableAltMessage']>[0];
+type NotAllRead = Parameters<LangiumParserErrorMessageProvider['buildNotAllInputParsedMessage']>[0];
+type Early = Parameters<LangiumParserErrorMessageProvider['buildEarlyExitMessage']>[0];
+
+/** What the parser says when a statement breaks off, in the words of the language. */
+export class ParserMessages extends LangiumParserErrorMessageProvider {
+  override buildMismatchTokenMessage({ expected, actual }: Mismatch): string {
+    const wanted = expected.name === 'EOF' ? 'the end of the file' : `"${expected.LABEL ?? expected.name}"`;
+    return actual.image
+      ? `I expected ${wanted} before "${actual.image}".`
+      : `The text ends where I expected ${wanted}.`;
+  }
+
+  override buildNoViableAltMessage({ actual }: NoAlternative): string {
+    return unexpected(actual[0]?.image);
+  }
+
+  override buildNotAllInputParsedMessage({ firstRedundant }: NotAllRead): string {
+    return unexpected(firstRedundant.image);
+  }
+
+  override buildEarlyExitMessage({ actual }: Early): string {
+    return unexpected(actual[0]?.image);
+  }
+}
+
+function unexpected(image: string | undefined): string {
+  return image ? `"${image}" does not fit here.` : 'The text ends in the middle of a statement.';
+}
