@@ -1,6 +1,21 @@
+import type { Value } from '@tailshaft/mechanics';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
+import type { Derived } from './derived.js';
+import {
+  type FullLoadPoint,
+  fullLoadPoints,
+  governedSpeed,
+  idleSpeed,
+  peakTorquePoint,
+  ratedPoint,
+} from './engine-points.js';
 import { type HandCheck, handCheck } from './hand.js';
+import { idleShaftSpeed, idleVesselSpeed } from './idle.js';
+import { type LineLoads, loadsAlong } from './loads.js';
+import { type OperatingPoint, operatingPoints } from './operating-points.js';
 import { type RotationAnalysis, rotationOf } from './rotation.js';
+import { type Direction, gearRatio, overallRatio, type StageRatio } from './speeds.js';
+import { type Tell, tellerOf } from './telling.js';
 
 /**
  * What follows from the declared facts of one shaft line, each part worked out when first asked for.
@@ -9,6 +24,7 @@ import { type RotationAnalysis, rotationOf } from './rotation.js';
 export class LineAnalysis {
   #rotation: RotationAnalysis | undefined;
   #hand: { readonly check: HandCheck | undefined } | undefined;
+  readonly #made = new Map<string, unknown>();
 
   constructor(
     readonly line: ShaftLine,
@@ -25,5 +41,71 @@ export class LineAnalysis {
   get hand(): HandCheck | undefined {
     this.#hand ??= { check: handCheck(this.line, this.rotation) };
     return this.#hand.check;
+  }
+
+  /** Rated power at the crankshaft. */
+  get rated(): Derived<FullLoadPoint> {
+    return this.#once('rated', () => ratedPoint(this.line, this.vessel));
+  }
+
+  /** Where the engine's torque is greatest. */
+  get peakTorque(): Derived<FullLoadPoint> {
+    return this.#once('peak torque', () => peakTorquePoint(this.line, this.vessel));
+  }
+
+  /** Declared points of the full-load curve, slowest first. */
+  get fullLoad(): readonly FullLoadPoint[] {
+    return this.#once('full load', () => fullLoadPoints(this.line));
+  }
+
+  get idleSpeed(): Derived<Value<'rotational speed'>> {
+    return this.#once('idle', () => idleSpeed(this.line));
+  }
+
+  /** High idle of the engine, or top speed of the motor. */
+  get governedSpeed(): Derived<Value<'rotational speed'>> {
+    return this.#once('governed', () => governedSpeed(this.line));
+  }
+
+  /** Ratio of the gear in the clutch used in this direction. */
+  gearRatio(direction: Direction): Derived<StageRatio> | undefined {
+    const { gear } = this.line;
+    return gear && this.#once(`gear ratio ${direction}`, () => gearRatio(gear, direction));
+  }
+
+  /** Engine speed over propeller shaft speed. */
+  overallRatio(direction: Direction): Derived<Value<'ratio'>> {
+    return this.#once(`overall ratio ${direction}`, () => overallRatio(this.line, direction));
+  }
+
+  get idleShaftSpeed(): Derived<Value<'rotational speed'>> {
+    return this.#once('idle shaft speed', () => idleShaftSpeed(this.line));
+  }
+
+  /** Estimated speed of the vessel in gear at idle. */
+  get idleVesselSpeed(): Derived<Value<'speed'>> {
+    return this.#once('idle vessel speed', () => idleVesselSpeed(this.line, this.vessel));
+  }
+
+  /** Speed, torque and power at every part for one full-load point. */
+  loads(point: FullLoadPoint, direction: Direction = 'ahead'): LineLoads {
+    return this.#once(`loads ${point.name} ${point.speed.si} ${direction}`, () =>
+      loadsAlong(this.line, this.vessel, point, direction),
+    );
+  }
+
+  /** Speeds at every station for each point that the declared facts give. */
+  get operatingPoints(): readonly OperatingPoint[] {
+    return this.#once('operating points', () => operatingPoints(this.line, this.vessel));
+  }
+
+  /** Says values in the units that this line is written in. */
+  get tell(): Tell {
+    return this.#once('tell', () => tellerOf(this.line));
+  }
+
+  #once<T>(key: string, make: () => T): T {
+    if (!this.#made.has(key)) this.#made.set(key, make());
+    return this.#made.get(key) as T;
   }
 }

@@ -12,7 +12,7 @@ import { isWeak, known } from '../model/fact.js';
 import type { Clutch, Gear, OutputSense, Train, Transfer } from '../model/gear.js';
 import { home, nameOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
-import { senseOfTrain } from './train-sense.js';
+import { signedTrainRatio } from './train-ratio.js';
 
 /** A stage of the line with the declaration that says what it does. */
 export interface PlacedStage {
@@ -151,6 +151,13 @@ function declaredStage(
 function comparedIn(said: OutputSense): OutputCompared | undefined {
   if (said.seen === 'each seen at its own end') return 'each at its own end';
   return said.seen && 'seen from aft';
+}
+
+/** Output against input seen from aft, from the tooth counts; undefined where they do not settle it. */
+export function senseOfTrain(train: Train): Sense | undefined {
+  const result = signedTrainRatio(train);
+  if (!result.known || !(Math.abs(result.ratio.si) > 0)) return undefined;
+  return result.ratio.si > 0 ? 1 : -1;
 }
 
 /** The sense that one clutch gives between input and output, both seen from aft, as declared; for comparisons. */

@@ -1,0 +1,169 @@
+import {
+  type Hand,
+  handFor,
+  handThatDrivesAhead,
+  type Sense,
+  senseThatDrivesAhead,
+} from '@tailshaft/mechanics';
+import { type GearChoice, gearsThatTurn } from '../../analysis/gear-choice.js';
+import { clutchesOf } from '../../analysis/gear-data.js';
+import { handOf } from '../../analysis/hand.js';
+import { rotationOf } from '../../analysis/rotation.js';
+import { ratioWords } from '../../analysis/telling.js';
+import { combinationsOf, pairOf, withClutch } from '../../analysis/twin.js';
+import type { LineContext } from '../../judge/context.js';
+import type { ModelEdit, Route } from '../../judge/route.js';
+import { isWeak } from '../../model/fact.js';
+import type { Clutch, Gear } from '../../model/gear.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { engineWord, fitHand, handWords, turnWords, useClutch } from './edits.js';
+
+/** How many catalogue gears are offered. */
+const MOST_GEARS = 6;
+
+type About = Pick<LineContext, 'line' | 'analysis' | 'arrangement' | 'analysisOf' | 'catalogue'>;
+
+/**
+ * Every consistent way out of a propeller that would drive the wrong way, each with what it leads to. None touches a
+ * shift cable: crossing it only moves the fault into the clutch.
+ */
+export function handRoutes(context: About): Route[] {
+  const { ahead } = context.analysis.rotation;
+  const hand = handOf(context.line);
+  if (!ahead || !hand || !context.line.propeller) return [];
+  return [
+    otherHandRoute(context, ahead),
+    ...clutchRoutes(context, hand),
+    ...pairRoutes(context),
+    ...gearRoutes(context, senseThatDrivesAhead(hand)),
+  ];
+}
+
+/** Runs ahead on each other clutch that turns the shaft as the hand needs and may do so all day. */
+export function clutchRoutes({ line, arrangement }: About, hand: Hand): Route[] {
+  const { gear } = line;
+  if (!gear?.aheadClutch) return [];
+  return clutchesOf(gear, gear.variant)
+    .filter(
+      one => one.name !== gear.aheadClutch?.value && one.ahead?.value === 'continuous' && !isWeak(one.ahead),
+    )
+    .flatMap(one => {
+      const sense = rotationOf(withClutch(line, one.name)).ahead;
+      if (!sense || handThatDrivesAhead(sense) !== hand) return [];
+      const title =
+        `Run ${line.name} ahead on clutch ${one.name}: the shaft then turns ${turnWords(sense)}, as its ` +
+        `${hand}-hand propeller needs${ratioChange(gear, one)}${pairWords(arrangement, line, hand)}`;
+      return [{ title, edits: [useClutch(gear, one.name)] }];
+    });
+}
+
+/** Catalogue gears that turn the shaft this way. */
+export function gearRoutes({ line, arrangement, catalogue }: About, wanted: Sense): Route[] {
+  const { gear } = line;
+  if (!gear) return [];
+  const now = [gear.entry?.name, (gear.variant?.nominal ?? gear.ratioUsed?.value)?.si];
+  return gearsThatTurn(line, wanted, catalogue.gears)
+    .filter(one => one.entry.name !== now[0] || one.variant.nominal.si !== now[1])
+    .slice(0, MOST_GEARS)
+    .map(one => ({
+      title:
+        `Fit gear ${one.entry.name} at ${nominalWords(one)} with clutch ${one.clutch.name} ahead: the shaft then ` +
+        `turns ${turnWords(wanted)}${fasterWords(one.ratioChange)}`,
+      edits: gearEdits(line, gear, one, arrangement.revises !== undefined),
+    }));
+}
+
+function otherHandRoute({ line, arrangement }: About, ahead: Sense): Route {
+  const hand = handThatDrivesAhead(ahead);
+  return {
+    title:
+      `${handWords(line, hand)}: the shaft turns ${turnWords(ahead)} ahead and then drives ahead` +
+      pairWords(arrangement, line, hand),
+    edits: fitHand(line.propeller!, hand),
+  };
+}
+
+/** Ways that change both sides at once, for pairs that end up turning opposite ways. */
+function pairRoutes({ arrangement, analysisOf }: About): Route[] {
+  const pair = pairOf(arrangement);
+  if (!pair) return [];
+  return combinationsOf(pair, line => analysisOf(line).rotation)
+    .filter(one => one.allowed === 'yes' && one.pair !== 'same hand' && one.port.machineryOf === 'port')
+    .flatMap(one => {
+      const sides = [one.port, one.starboard].map(choice => {
+        const line = pair[choice.side];
+        const edits: ModelEdit[] = [];
+        const words: string[] = [];
+        if (line.gear?.aheadClutch && line.gear.aheadClutch.value !== choice.clutch) {
+          edits.push(useClutch(line.gear, choice.clutch));
+          const other = clutchesOf(line.gear, line.gear.variant).find(
+            clutch => clutch.name === choice.clutch,
+          )!;
+          words.push(`${line.name} runs ahead on clutch ${choice.clutch}${ratioChange(line.gear, other)}`);
+        }
+        if (line.propeller && handOf(line) !== choice.hand) {
+          edits.push(...fitHand(line.propeller, choice.hand));
+          words.push(`${line.name} gets a ${choice.hand}-hand propeller`);
+        }
+        return { edits, words };
+      });
+      if (sides.some(side => side.edits.length === 0)) return [];
+      const reason = one.pair === 'inward' ? ' (needs a written reason)' : '';
+      return [
+        {
+          title: `Change both sides: ${sides.flatMap(side => side.words).join('; ')}; propellers turn ${one.pair}${reason}`,
+          edits: sides.flatMap(side => side.edits),
+        },
+      ];
+    });
+}
+
+/** How the pair turns once this line has this hand. */
+export function pairWords(arrangement: LineContext['arrangement'], line: ShaftLine, hand: Hand): string {
+  const pair = pairOf(arrangement);
+  if (!pair || (line !== pair.port && line !== pair.starboard)) return '';
+  const other = handOf(line === pair.port ? pair.starboard : pair.port);
+  if (!other) return '';
+  if (other === hand) return `; both propellers are then ${hand}-hand`;
+  const side = line === pair.port ? 'port' : 'starboard';
+  return `; propellers then turn ${handFor(side, 'outward') === hand ? 'outward' : 'inward'}`;
+}
+
+function gearEdits(line: ShaftLine, gear: Gear, choice: GearChoice, revises: boolean): ModelEdit[] {
+  const { entry, variant, clutch } = choice;
+  const ratio = variant.nominalFact.written;
+  const byPump = entry.facts.inputRotation?.value?.word === 'either by pump index';
+  const atFlywheel = rotationOf(line).atFlywheel;
+  const pump = byPump && atFlywheel ? engineWord(atFlywheel) : undefined;
+  if (!gear.nameOrigin || gear.change === 'retained' || !gear.ratioUsed || !gear.aheadClutch) {
+    const action = revises ? 'replace ' : '';
+    const block = pump ? ` { pump set for ${pump} }` : '';
+    const text = `${action}gear ${entry.name} ratio ${ratio} ahead clutch ${clutch.name}${block}`;
+    return [{ do: 'replace', at: gear.origin, text }];
+  }
+  return [
+    { do: 'replace', at: gear.nameOrigin, text: entry.name },
+    { do: 'replace', at: gear.ratioUsed.origin, text: ratio },
+    { do: 'replace', at: gear.aheadClutch.origin, text: clutch.name },
+    ...(pump ? [{ do: 'set', host: gear.origin, property: 'pump set for', text: pump } as const] : []),
+  ];
+}
+
+function nominalWords({ variant }: GearChoice): string {
+  return variant.nominalFact.written;
+}
+
+function fasterWords(ratioChange: number | undefined): string {
+  if (ratioChange === undefined || Math.abs(ratioChange) < 5e-4) return '';
+  const faster = 1 / (1 + ratioChange) - 1;
+  return `, ${(Math.abs(faster) * 100).toFixed(1)} % ${faster > 0 ? 'faster' : 'slower'} at equal engine speed`;
+}
+
+/** What the exact ratio of another clutch does to the shaft speed. */
+function ratioChange(gear: Gear, other: Clutch): string {
+  const exact = (clutch: Clutch | undefined) => clutch?.exact?.value?.si ?? gear.variant?.exact?.value?.si;
+  const now = clutchesOf(gear, gear.variant).find(one => one.name === gear.aheadClutch?.value);
+  const [from, to] = [exact(now), exact(other)];
+  if (!from || !to || Math.abs(to / from - 1) < 5e-4) return '';
+  return ` at ${ratioWords(to)} instead of ${ratioWords(from)}${fasterWords(to / from - 1)}`;
+}

@@ -1,0 +1,88 @@
+import { otherHand } from '@tailshaft/mechanics';
+import { handFact } from '../../analysis/hand.js';
+import type { LineContext } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { stubRoutes, turnWords } from './edits.js';
+import { handRoutes } from './hand-routes.js';
+import { ALGEBRA, DOCK_CAUTION } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'rotation/propeller-hand',
+  title: 'The propeller drives ahead with the lever ahead',
+  mistakes: ['R01'],
+  severity: 'error',
+  criterion: 'hand of the propeller against the way its shaft turns in the ahead clutch, seen from aft',
+  source: ALGEBRA,
+  manual:
+    'The rotation is followed from the engine through the ahead clutch and every other stage to the propeller shaft, ' +
+    'always as seen from aft looking forward. A shaft that turns clockwise ahead needs a right-hand propeller, one that ' +
+    'turns counter-clockwise a left-hand one. With the wrong hand the vessel goes astern when the lever goes ahead. ' +
+    'Put it right with a propeller of the other hand, the other clutch where the sheet lets it run ahead continuously, ' +
+    'or a gear of the other output sense.',
+  caution: `${DOCK_CAUTION} Crossing the shift cables is not a cure: it runs the gear ahead in its astern clutch.`,
+  examples: {
+    failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']),
+    passing: SINGLE_LINE,
+    cannotTell: changed(SINGLE_LINE, ['hand right [drawing]  ', '']),
+  },
+};
+
+export const propellerHand: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis, arrangement } = context;
+  const { rotation, hand: checked } = analysis;
+  const propeller = line.propeller;
+  if (!checked || !propeller) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = handFact(propeller)?.origin ?? propeller.origin;
+  const steps = rotation.steps.map(step => step.text);
+  if (checked.state === 'cannot tell') {
+    const gaps = checked.needs.missing.map(gap => gap.what).join('; ');
+    return say.cannotTell(checked.needs, {
+      place: checked.needs.missing[0]?.at ?? place,
+      message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.`,
+      steps,
+      explains: onArrangement(arrangement.path),
+      routes: () => stubRoutes(checked.needs.missing),
+    });
+  }
+  if (checked.state === 'either' || !checked.needed || !checked.hand) {
+    const turn = checked.hand === 'left' ? 'counter-clockwise' : 'clockwise';
+    return say.holds({
+      place,
+      message: `${line.name}: the motor runs either way; set it so that the shaft turns ${turn} ahead, as the ${checked.hand}-hand propeller needs.`,
+      steps,
+    });
+  }
+  const turn = turnWords(rotation.ahead!);
+  const clutch = rotation.clutch ? `with clutch ${rotation.clutch.name} ahead ` : '';
+  if (checked.state === 'right') {
+    return say.holds({
+      place,
+      message: `${line.name}: ${clutch}the shaft turns ${turn} seen from aft, and the ${checked.hand}-hand propeller drives ahead.`,
+      steps,
+    });
+  }
+  return say.fails({
+    place,
+    message:
+      `${line.name}: ${clutch}the shaft turns ${turn} seen from aft, which needs a ${checked.needed}-hand propeller. ` +
+      `The spec lists a ${otherHand(checked.needed)}-hand one: the vessel would go astern with the lever ahead.`,
+    related: rotation.steps.slice(0, -1).map(step => ({ at: step.at, message: step.text })),
+    steps,
+    explains: onArrangement(arrangement.path),
+    routes: () => handRoutes(context),
+  });
+}
+
+/** How a pair turns is a matter of its hands: it is judged once each of them is settled. */
+function onArrangement(subject: string) {
+  return ['rotation/same-hand', 'rotation/inward-turning', 'rotation/turning-requirement'].map(rule => ({
+    rule,
+    subject,
+  }));
+}
