@@ -14,3 +14,4 @@ export * from './working/index.js';
 export * from './train/index.js';
 export * from './propeller/index.js';
 export * from './hull/index.js';
+export * from './clutch/index.js';

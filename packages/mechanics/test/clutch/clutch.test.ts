@@ -1,0 +1,272 @@
+import {
+  bestInnerRadius,
+  clampForTorqueUniformPressure,
+  clampForTorqueUniformWear,
+  clampFromPressureUniform,
+  clampFromPressureUniformWear,
+  clutchFaces,
+  clutchFacesNeeded,
+  clutchServiceFactor,
+  clutchTorqueUniformPressure,
+  clutchTorqueUniformWear,
+  engagementEnergy,
+  given,
+  hydraulicClamp,
+  liningPressureMean,
+  liningPressureUniformWear,
+  outsideRange,
+  slipPower,
+  WET_FRICTION,
+  WET_FRICTION_BOUND,
+} from '@tailshaft/mechanics';
+import { describe, expect, it } from 'vitest';
+import { published } from '../published.js';
+
+const MPA = 1e6;
+const ring = (outer: number, inner: number) => ({ outerRadius: outer / 2000, innerRadius: inner / 2000 });
+const rpm = (n: number) => (n * 2 * Math.PI) / 60;
+const BHANDARI = 'Bhandari, Design of Machine Elements, Ex 11.8';
+const JINDAL = 'Jindal, Machine Design, Ex 22-5';
+
+published(clutchFaces, 'Bhandari Ex 11.8; Khurmi Ex 10.29; Jindal Ex 22-5', [
+  { case: '5 steel and 4 bronze', inputs: { driving: 5, driven: 4 }, gives: 8, within: 0 },
+  { case: '3 and 2 discs', inputs: { driving: 3, driven: 2 }, gives: 4, within: 0 },
+  { case: '4 and 3 plates', inputs: { driving: 4, driven: 3 }, gives: 6, within: 0 },
+]);
+
+published(clampFromPressureUniformWear, 'Bhandari Ex 11.8 and 11.7', [
+  {
+    case: '150/75 mm, 0.3 MPa',
+    inputs: { pressure: 0.3 * MPA, ...ring(150, 75) },
+    gives: 2650.72,
+    within: 0.005,
+  },
+  {
+    case: 'cork, 95/65 mm, 0.1 MPa',
+    inputs: { pressure: 0.1 * MPA, ...ring(95, 65) },
+    gives: 306.31,
+    within: 0.005,
+  },
+]);
+
+published(clutchTorqueUniformWear, BHANDARI, [
+  {
+    case: '8 faces, mu 0.1',
+    inputs: { faces: 8, friction: 0.1, clamp: 2650.72, ...ring(150, 75) },
+    gives: 119_282,
+    unit: 1e-3,
+    within: 0.5,
+  },
+]);
+
+published(
+  clampForTorqueUniformWear,
+  'Khurmi and Gupta, Theory of Machines, Ex 10.29; Juvinall, wet multi-disc sample (from memory)',
+  [
+    {
+      case: '151.58 N·m, 4 faces, 240/120 mm, mu 0.3',
+      inputs: { torque: 151.58, faces: 4, friction: 0.3, ...ring(240, 120) },
+      gives: 1403.5,
+      within: 0.05,
+    },
+    {
+      case: '85 N·m, 8 faces, 100/58 mm, mu 0.06',
+      inputs: { torque: 85, faces: 8, friction: 0.06, ...ring(100, 58) },
+      gives: 4483,
+      within: 0.5,
+    },
+  ],
+);
+
+published(liningPressureUniformWear, 'Khurmi Ex 10.29; Jindal Ex 22-6', [
+  {
+    case: '1403.5 N on 240/120 mm',
+    inputs: { clamp: 1403.5, ...ring(240, 120) },
+    gives: 0.062,
+    unit: MPA,
+    within: 5e-4,
+  },
+  {
+    case: 'mean 0.3 N/mm² on 125/75 mm',
+    inputs: { clamp: 0.3 * MPA * Math.PI * (0.0625 ** 2 - 0.0375 ** 2), ...ring(125, 75) },
+    gives: 0.4,
+    unit: MPA,
+    within: 5e-4,
+  },
+]);
+
+published(
+  clutchFacesNeeded,
+  'Bhandari Ex 11.7; Juvinall (from memory); Jindal Ex 22-6, which takes 4 for 4.05',
+  [
+    {
+      case: 'cork, 10 N·m',
+      inputs: { torque: 10, friction: 0.2, clamp: 306.31, ...ring(95, 65) },
+      gives: 4.08,
+      within: 0.005,
+    },
+    {
+      case: '85 N·m, 1.4 MPa on 100/58 mm',
+      inputs: {
+        torque: 85,
+        friction: 0.06,
+        clamp: 2 * Math.PI * 1.4 * MPA * 0.029 * 0.021,
+        ...ring(100, 58),
+      },
+      gives: 6.69,
+      within: 0.01,
+    },
+    {
+      case: '5 kW at 1000 rpm, 125/75 mm, mu 0.1',
+      inputs: {
+        torque: 5000 / rpm(1000),
+        friction: 0.1,
+        clamp: 0.3 * MPA * Math.PI * (0.0625 ** 2 - 0.0375 ** 2),
+        ...ring(125, 75),
+      },
+      gives: 4.05,
+      within: 0.005,
+    },
+  ],
+);
+
+published(clampForTorqueUniformPressure, JINDAL, [
+  {
+    case: '102.31 N·m, 6 faces, 160/100 mm, mu 0.25',
+    inputs: { torque: 102.31, faces: 6, friction: 0.25, ...ring(160, 100) },
+    gives: 1031.1,
+    within: 0.1,
+  },
+]);
+published(clutchTorqueUniformPressure, JINDAL, [
+  {
+    case: '1031.1 N',
+    inputs: { faces: 6, friction: 0.25, clamp: 1031.1, ...ring(160, 100) },
+    gives: 102.31,
+    within: 0.01,
+  },
+]);
+published(liningPressureMean, JINDAL, [
+  {
+    case: '1031.1 N on 160/100 mm',
+    inputs: { clamp: 1031.1, ...ring(160, 100), contactShare: 1 },
+    gives: 0.084,
+    unit: MPA,
+    within: 5e-4,
+  },
+]);
+published(clampFromPressureUniform, JINDAL, [
+  {
+    case: '0.084 N/mm² on 160/100 mm: the printed pressure has two digits',
+    inputs: { pressure: 0.084 * MPA, ...ring(160, 100) },
+    gives: 1031.1,
+    within: 1031.1 * (0.0005 / 0.084),
+  },
+]);
+published(hydraulicClamp, 'area of a ring by hand: 2 MPa on 0.006 m² less 2 kN', [
+  {
+    case: 'outside 100 mm, inside chosen so that the area is 60 cm²',
+    inputs: {
+      oilPressure: 2 * MPA,
+      outsideDiameter: 0.1,
+      insideDiameter: Math.sqrt(0.01 - 0.024 / Math.PI),
+      springForce: 2000,
+    },
+    gives: 10_000,
+    within: 1e-6,
+  },
+]);
+published(bestInnerRadius, 'r_i = 0.577 r_o, textbooks', [
+  { case: '100 mm', inputs: { outerRadius: 0.1 }, gives: 57.7, unit: 1e-3, within: 0.05 },
+]);
+published(clutchServiceFactor, 'definition', [
+  { case: '1500 over 1000', inputs: { holdingTorque: 1500, engineTorque: 1000 }, gives: 1.5, within: 1e-12 },
+]);
+published(slipPower, 'power in less power out, by hand: 100 N·m from 100 to 40 rad/s', [
+  {
+    case: 'trolling',
+    inputs: { torque: 100, inputSpeed: 100, outputSpeed: 40 },
+    gives: 10_000 - 4000,
+    within: 1e-9,
+  },
+]);
+published(engagementEnergy, 'energy in less energy kept: J = T t / ω, 1/2 J ω² of T ω t', [
+  {
+    case: '200 N·m, 150 rad/s, 0.8 s',
+    inputs: { torque: 200, speed: 150, time: 0.8 },
+    gives: 24_000 - 12_000,
+    within: 1e-9,
+  },
+]);
+
+describe('clutch', () => {
+  const clutch = (outer: number, inner: number, faces = 2, friction = 0.3, clamp = 3141.6) => ({
+    faces: given('faces', 'N', 'number', faces),
+    friction: given('friction', 'μ', 'ratio', friction),
+    clamp: given('clamp', 'F', 'force', clamp),
+    outerRadius: given('outer', 'r', 'length', outer),
+    innerRadius: given('inner', 'r', 'length', inner),
+  });
+
+  it('Khurmi Ex 10.23: single plate, both sides, 300/200 mm, 0.1 N/mm², 2500 rpm: 61.685 kW', () => {
+    const { outerRadius, innerRadius } = clutch(0.15, 0.1);
+    const clamp = clampFromPressureUniformWear({
+      pressure: given('p', 'p', 'pressure', 0.1 * MPA),
+      outerRadius,
+      innerRadius,
+    });
+    const torque = clutchTorqueUniformWear({ ...clutch(0.15, 0.1), clamp });
+    expect((torque.si * rpm(2500)) / 1000).toBeCloseTo(61.685, 3);
+  });
+
+  it('Bhandari Ex 11.8: 9.368 kW at 750 rpm', () => {
+    const torque = clutchTorqueUniformWear(clutch(0.075, 0.0375, 8, 0.1, 2650.72));
+    expect((torque.si * rpm(750)) / 1000).toBeCloseTo(9.368, 3);
+  });
+
+  it('uniform pressure exceeds uniform wear by less than 3 % above a radius ratio of 0.6, and never falls below it', () => {
+    for (let share = 0.6; share < 1; share += 0.02) {
+      const plates = clutch(0.1, 0.1 * share);
+      const excess = clutchTorqueUniformPressure(plates).si / clutchTorqueUniformWear(plates).si - 1;
+      expect(excess).toBeGreaterThanOrEqual(0);
+      expect(excess).toBeLessThan(0.03);
+    }
+  });
+
+  it('carries most at the best inner radius', () => {
+    const torqueAt = (inner: number) => {
+      const { outerRadius, innerRadius } = clutch(0.1, inner);
+      const clamp = clampFromPressureUniformWear({
+        pressure: given('p', 'p', 'pressure', MPA),
+        outerRadius,
+        innerRadius,
+      });
+      return clutchTorqueUniformWear({ ...clutch(0.1, inner), clamp }).si;
+    };
+    const best = bestInnerRadius({ outerRadius: given('outer', 'r_o', 'length', 0.1) }).si;
+    for (const off of [-0.02, -0.002, 0.002, 0.02])
+      expect(torqueAt(best)).toBeGreaterThan(torqueAt(best + off));
+  });
+
+  it('flags what it does not hold for', () => {
+    expect(outsideRange(clutchTorqueUniformWear(clutch(0.05, 0.1)))).toHaveLength(1);
+    expect(outsideRange(clutchTorqueUniformWear(clutch(0.1, 0.05, 2.5)))).toHaveLength(1);
+    const released = hydraulicClamp({
+      oilPressure: given('p', 'p', 'pressure', 1e5),
+      outsideDiameter: given('D', 'D', 'length', 0.1),
+      insideDiameter: given('D', 'D', 'length', 0.06),
+      springForce: given('F', 'F', 'force', 2000),
+    });
+    expect(outsideRange(released)).toEqual([
+      'clamp force of a hydraulic piston: the oil overcomes the return springs',
+    ]);
+  });
+
+  it('has friction data that runs low to high, sourced; linings on steel reach past the bound only from memory', () => {
+    for (const row of WET_FRICTION) {
+      expect(row.friction.from).toBeLessThanOrEqual(row.friction.to);
+      expect(row.source.title).not.toBe('');
+      if (row.friction.to > WET_FRICTION_BOUND.value) expect(row.source.confidence).toBe('from memory');
+    }
+  });
+});
