@@ -37,7 +37,7 @@ export type SternBearingVerdict =
       readonly condition: string;
     }
   | { readonly result: 'too short'; readonly rule: SternBearingRule }
-  | { readonly result: 'pressure needed'; readonly rule: SternBearingRule };
+  | { readonly result: 'length needed' | 'pressure needed'; readonly rule: SternBearingRule };
 
 /** Judges an aft stern bearing by IACS UR M52 and M85; the pressure matters only between the two lengths. */
 export function judgeSternBearing(
@@ -47,6 +47,7 @@ export function judgeSternBearing(
 ): SternBearingVerdict {
   const rule = sternBearingRules.find(one => one.kind === kind)!;
   const { shorter } = rule;
+  if (Number.isNaN(lengthInDiameters.si)) return { result: 'length needed', rule };
   if (atLeast(lengthInDiameters.si, rule.lengthOverDiameter)) return { result: 'long enough', rule };
   if (!shorter || !atLeast(lengthInDiameters.si, shorter.lengthOverDiameter))
     return { result: 'too short', rule };

@@ -11,6 +11,11 @@ const strengthRange = {
     atLeast(si.tensileStrength, 400e6) && atMost(si.tensileStrength, 800e6),
 };
 
+const boreLeavesShaft = {
+  condition: 'the bore ratio is at least 0 and below 1',
+  met: (si: { readonly boreRatio: number }) => si.boreRatio >= 0 && si.boreRatio < 1,
+};
+
 /** Tensile strength that the class formula may count: steel stronger than the cap gains nothing. Pa. */
 export const countedTensileStrength = formula({
   name: 'tensile strength counted by class',
@@ -38,7 +43,7 @@ export const classShaftDiameter = formula({
   },
   text: 'd = F k (P/n · 560/(R_m + 160) / (1 − (d_i/d_o)⁴))^(1/3), mm, kW, rpm, MPa; bores up to 0.4 d ignored',
   source: M68,
-  range: [strengthRange],
+  range: [strengthRange, boreLeavesShaft],
   compute: ({ power, speed, tensileStrength, plantFactor, featureFactor, boreRatio }) =>
     1e-3 *
     plantFactor *
@@ -60,7 +65,7 @@ export const classPowerPerSpeed = formula({
   },
   text: 'K = (d/(F k))³ (R_m + 160)/560 (1 − (d_i/d_o)⁴), kW/rpm, mm, MPa; bores up to 0.4 d ignored',
   source: { ...M68, clause: 'shaft diameter formula turned round', confidence: 'derived' },
-  range: [strengthRange],
+  range: [strengthRange, boreLeavesShaft],
   compute: ({ outsideDiameter, tensileStrength, plantFactor, featureFactor, boreRatio }) =>
     (((1e3 * outsideDiameter) / (plantFactor * featureFactor)) ** 3 * countedShare(boreRatio)) /
     strengthTerm(tensileStrength) /

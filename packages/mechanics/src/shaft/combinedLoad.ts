@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
-import { torsionalSectionModulusOf } from './torsion.js';
+import { boreInside, torsionalSectionModulusOf } from './torsion.js';
 
 const ASME: Source = {
   author: 'Sadhu Singh',
@@ -82,9 +82,7 @@ export const bendingAndThrustStress = formula({
   inputs: { bendingMoment: 'torque', thrust: 'force', outsideDiameter: 'length', bore: 'length' },
   text: 'σ = 32 M d_o/(π (d_o⁴ − d_i⁴)) + 4 F/(π (d_o² − d_i²))',
   source: { title: 'bending and axial stress of a round bar', confidence: 'derived' },
-  range: [
-    { condition: 'the bore is smaller than the outside diameter', met: si => si.bore < si.outsideDiameter },
-  ],
+  range: [boreInside],
   compute: ({ bendingMoment, thrust, outsideDiameter, bore }) =>
     bendingMoment / (torsionalSectionModulusOf(outsideDiameter, bore) / 2) +
     (4 * thrust) / (Math.PI * (outsideDiameter ** 2 - bore ** 2)),

@@ -1,7 +1,7 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 import { atLeast, atMost } from '../geometry/roundingSlack.js';
-import { torsionalSectionModulusOf } from './torsion.js';
+import { boreInside, torsionalSectionModulusOf } from './torsion.js';
 
 /**
  * The published form is D = (321,000 SHP SF / (St rpm))^(1/3) in inches; its constant is 16 · 396,000 / (2 π²), so it
@@ -45,7 +45,7 @@ export const smallCraftPowerPerSpeed = formula({
     clause: 'shaft diameter formula turned round; bore by section modulus',
     confidence: 'derived',
   },
-  range: [factorInUse],
+  range: [factorInUse, boreInside],
   compute: ({ outsideDiameter, bore, torsionalYield, safetyFactor }) =>
     (torsionalSectionModulusOf(outsideDiameter, bore) * torsionalYield) / safetyFactor,
 });
@@ -68,7 +68,7 @@ export const smallCraftSafetyFactor = formula({
     clause: 'shaft diameter formula turned round; bore by section modulus',
     confidence: 'derived',
   },
-  range: 'Plain algebra of the diameter formula.',
+  range: [boreInside],
   compute: ({ outsideDiameter, bore, torsionalYield, power, speed }) =>
     (torsionalSectionModulusOf(outsideDiameter, bore) * torsionalYield * speed) / power,
 });

@@ -8,7 +8,8 @@ const TORSION: Source = {
   confidence: 'published',
 };
 
-const boreInside = {
+/** Rule of range that every formula of a hollow shaft shares. */
+export const boreInside = {
   condition: 'the bore is smaller than the outside diameter',
   met: (si: { readonly outsideDiameter: number; readonly bore: number }) =>
     si.bore >= 0 && si.bore < si.outsideDiameter,

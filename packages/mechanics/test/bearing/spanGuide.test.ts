@@ -13,7 +13,7 @@ import { expect, it } from 'vitest';
 import { published } from '../published.js';
 import { IN, MM, RPM } from '../tables/factors.js';
 
-published(spanInDiameters, 'mistake catalogue: 110 in of 1.5 in shaft is 73 diameters', [
+published(spanInDiameters, 'worked by hand: 110 in of 1.5 in shaft is 73 diameters', [
   { case: '110 in', inputs: { span: 110 * IN, diameter: 1.5 * IN }, gives: 73, within: 0.5 },
 ]);
 // √100 = 10 and √(100/400) = 0.5 by hand.

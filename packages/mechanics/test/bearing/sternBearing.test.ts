@@ -40,7 +40,7 @@ describe('aft stern bearing by IACS UR M52 and M85', () => {
     ['water', 1.9, undefined, 'too short'],
     ['grease', 4, undefined, 'long enough'],
     ['grease', 3.9, 1, 'too short'],
-    ['grease', Number.NaN, undefined, 'too short'],
+    ['grease', Number.NaN, undefined, 'length needed'],
   ] as const;
   it.each(cases)('%s, %d diameters, %s bar: %s', (kind, ratio, pressure, result) => {
     const verdict = judgeSternBearing(

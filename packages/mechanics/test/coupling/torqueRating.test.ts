@@ -16,7 +16,7 @@ published(couplingDesignTorque, 'service factor times torque', [
   },
 ]);
 // 700/790 − 1 = −11.4 %
-published(couplingTorqueMargin, 'mistake catalogue: coupling rated 700 lbf·ft, shaft torque 790', [
+published(couplingTorqueMargin, 'worked by hand: coupling rated 700 lbf·ft, shaft torque 790', [
   {
     case: 'over its rating',
     inputs: { rating: 700 * LBF_FT, designTorque: 790 * LBF_FT },

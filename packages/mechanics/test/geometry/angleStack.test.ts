@@ -10,7 +10,7 @@ import { expect, it } from 'vitest';
 import { published } from '../published.js';
 import { DEG } from '../tables/factors.js';
 
-const stack = 'mistake catalogue: engine 3 deg, gear 10 deg, shaft line 11 deg';
+const stack = 'worked by hand: engine 3 deg, gear 10 deg, shaft line 11 deg';
 published(shaftAngle, stack, [
   {
     case: 'sum',
@@ -38,7 +38,7 @@ published(engineAngleNeeded, stack, [
     unit: DEG,
   },
 ]);
-const trim = 'mistake catalogue: installed 11 deg plus 5 deg trim is 16, limit 15';
+const trim = 'worked by hand: installed 11 deg plus 5 deg trim is 16, limit 15';
 published(angleUnderWay, trim, [
   { case: 'under way', inputs: { staticAngle: 11 * DEG, trim: 5 * DEG }, gives: 16, within: 1e-9, unit: DEG },
 ]);

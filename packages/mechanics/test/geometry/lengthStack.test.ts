@@ -15,7 +15,7 @@ published(lengthSum, 'sum by hand', [
 published(lengthLeftOver, 'sum by hand', [
   { case: '2.55 m in 2.50 m', inputs: { stack: 2.55, room: 2.5 }, gives: 0.05, within: 1e-12 },
 ]);
-published(shaftShift, 'mistake catalogue: a gear 1.4 in longer pushes the shaft 1.4 in aft', [
+published(shaftShift, 'worked by hand: a gear 1.4 in longer pushes the shaft 1.4 in aft', [
   {
     case: 'engine stays',
     inputs: { before: 12 * IN, after: 13.4 * IN, engineMovedAft: 0 },

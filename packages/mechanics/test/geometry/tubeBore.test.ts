@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { published } from '../published.js';
 import { IN } from '../tables/factors.js';
 
-published(wallInTube, 'mistake catalogue: 2 in shaft in a 2.25 in tube', [
+published(wallInTube, 'worked by hand: 2 in shaft in a 2.25 in tube', [
   {
     case: 'an eighth is left',
     inputs: { tubeBore: 2.25 * IN, shaftDiameter: 2 * IN },

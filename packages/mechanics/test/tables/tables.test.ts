@@ -19,7 +19,7 @@ import { IN, PSI } from './factors.js';
 
 const mm = (metres: number) => Math.round(metres * 1e6) / 1e3;
 
-describe('SAE J617 housings, against millimetre prints of the same table', () => {
+describe('SAE J617 housings, printed inches converted by hand', () => {
   it.each([
     ['00', 787.4, 850.9, 16],
     ['0', 647.7, 679.45, 16],
@@ -64,7 +64,7 @@ describe('SAE J617 housings, against millimetre prints of the same table', () =>
   });
 });
 
-describe('SAE J620 flywheels, against millimetre prints of the same table', () => {
+describe('SAE J620 flywheels, printed inches converted by hand', () => {
   it.each([
     ['6.5', 215.9, 200.025, 6],
     ['7 1/2', 241.3, 222.25, 8],
