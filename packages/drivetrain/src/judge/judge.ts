@@ -5,7 +5,7 @@ import { RULES } from '../rules/index.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
 import { applyAcceptances } from './acceptance.js';
 import type { Context, EntryContext } from './context.js';
-import type { Verdict } from './verdict.js';
+import type { Missing, Verdict } from './verdict.js';
 
 /**
  * Every verdict on a vessel: each rule on each line, arrangement and on the vessel itself, in the order of the
@@ -62,7 +62,7 @@ function collect(into: Verdict[], said: Verdicts): void {
 
 /**
  * Leaves out findings that another one is the cause of. An open question is left out only when those that explain it
- * ask for everything that it asks for.
+ * ask for everything that it asks for, or fail without asking for anything.
  */
 function withoutExplained(verdicts: Verdict[]): Verdict[] {
   const explainers = new Map<string, Verdict[]>();
@@ -76,11 +76,15 @@ function withoutExplained(verdicts: Verdict[]): Verdict[] {
   return verdicts.filter(verdict => {
     const by = explainers.get(`${verdict.rule} ${verdict.subject}`);
     if (!by || !isFinding(verdict)) return true;
-    if (by.some(one => one.outcome === 'fails')) return false;
+    const failing = by.filter(one => one.outcome === 'fails');
+    if (verdict.outcome === 'fails') return failing.length === 0;
+    if (failing.some(one => one.missing.length === 0)) return false;
     const asked = by.flatMap(one => one.missing);
-    return (
-      verdict.outcome === 'fails' ||
-      !verdict.missing.every(gap => asked.some(one => one.host === gap.host && one.property === gap.property))
-    );
+    return !verdict.missing.every(gap => asked.some(one => isSameGap(one, gap)));
   });
+}
+
+function isSameGap(one: Missing, other: Missing): boolean {
+  if (one.at !== undefined && one.at === other.at) return true;
+  return one.host === other.host && one.property === other.property;
 }

@@ -46,7 +46,8 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
 
   return {
     holds: (said: Said) => make('holds', said),
-    fails: (said: Said) => make('fails', said),
+    /** `unusable`: what is written but cannot be used, so that open questions about it are folded under this. */
+    fails: (said: Said, unusable: Verdict['missing'] = []) => make('fails', said, unusable),
     doesNotApply: (said: Said) => make('does not apply', said),
     /** Names what is missing; offers to write each gap as an open question. */
     cannotTell: (needs: Needs, said: Said) => make('cannot tell', said, needs.missing),

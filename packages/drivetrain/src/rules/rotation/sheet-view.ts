@@ -1,0 +1,103 @@
+import { turnAtFlywheel } from '@tailshaft/mechanics';
+import { rotationOf, statementOf } from '../../analysis/rotation.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Engine } from '../../model/engine.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { engineWord } from './edits.js';
+import { DOCK_CAUTION, ENGINE_ROTATION } from './sources.js';
+import { foldOn, type Use, usesOf } from './uses.js';
+import { withRotation } from './viewpoint-routes.js';
+
+const STATED = 'rotation standard viewed from flywheel\n  fuel';
+
+const INFO: RuleInfo = {
+  id: 'rotation/sheet-view',
+  title: 'The rotation agrees with the words of the data sheet',
+  mistakes: ['R05'],
+  severity: 'error',
+  criterion: 'rotation as declared against the sheet rotation, both brought to the flywheel end',
+  source: ENGINE_ROTATION,
+  manual:
+    'Data sheets often look at the engine from the front, while the spec speaks of the flywheel end. Copying the word ' +
+    'without turning it round gives the wrong rotation, and with it the wrong propeller hand and pump setting. Keep the ' +
+    'words of the sheet as `sheet rotation`; both are brought to the flywheel end and must come out the same.',
+  caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
+  examples: {
+    failing: changed(SINGLE_LINE, [
+      STATED,
+      'rotation standard viewed from flywheel\n  sheet rotation counter-clockwise viewed from front\n  fuel',
+    ]),
+    passing: changed(SINGLE_LINE, [
+      STATED,
+      'rotation standard viewed from flywheel\n  sheet rotation clockwise viewed from front\n  fuel',
+    ]),
+    cannotTell: changed(SINGLE_LINE, [
+      STATED,
+      'rotation standard viewed from flywheel\n  sheet rotation clockwise\n  fuel',
+    ]),
+  },
+};
+
+export const sheetView: Rule = { ...INFO, scope: 'vessel', check };
+
+function check(context: Context): Verdict[] {
+  return usesOf(context.vessel, ({ engine }) =>
+    engine?.sheetRotation ? [{ of: engine, at: engine.sheetRotation.origin }] : [],
+  ).map(judge);
+}
+
+function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
+  const say = sayFor(INFO, line.path);
+  const name = nameOf(engine);
+  const sheet = engine.sheetRotation!;
+  const needs = new Needs();
+  const host = home(engine);
+  const facing = engine.flywheelFaces?.value;
+  const sides = [
+    { fact: engine.rotation, property: 'rotation', what: `rotation of ${name} and from where it is seen` },
+    { fact: sheet, property: 'sheet rotation', what: `from which end the sheet of ${name} looks` },
+  ];
+  const turns = sides.map(({ fact, property, what }) => {
+    const told = turnAtFlywheel(statementOf(fact?.value), facing);
+    return told.known ? told.value : needs.miss({ what, host, property }, fact?.origin);
+  });
+  const [declared, ofSheet] = turns;
+  if (!declared || !ofSheet) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]!.at ?? sheet.origin,
+      message: `The rotation of ${name} cannot be held against the words of its sheet without ${needs.missing.map(one => one.what).join('; ')}.`,
+    });
+  }
+  const place = engine.rotation!.origin;
+  const same = `${sheet.written} is ${engineWord(ofSheet)} (${ofSheet} at the flywheel end)`;
+  if (declared === ofSheet) return say.holds({ place, message: `${name}: ${same}, as declared.` });
+  const text = `${engineWord(ofSheet)} viewed from flywheel`;
+  return say.fails({
+    place,
+    message: `The sheet of ${name} says ${same}. The spec declares it as ${engine.rotation!.written}, which is the other way round.`,
+    related: [{ at: sheet.origin, message: 'the words of the sheet' }],
+    explains: foldOn(lines, 'rotation/propeller-hand'),
+    routes: (): Route[] => [
+      {
+        title: `Declare the rotation as "${text}", as the sheet has it${hands(engine, lines, text)}`,
+        edits: [{ do: 'replace', at: place, text }],
+      },
+    ],
+  });
+}
+
+function hands(engine: Engine, lines: Use<Engine>['lines'], text: string): string {
+  const word = text.startsWith('standard') ? 'standard' : 'opposite';
+  const needed = lines.flatMap(line => {
+    const fact = { ...engine.rotation!, value: { word, viewedFrom: 'flywheel' } as const };
+    const hand = rotationOf(withRotation(line, fact)).neededHand;
+    return hand ? [`${line.path} then needs a ${hand}-hand propeller`] : [];
+  });
+  return needed.length > 0 ? `: ${needed.join('; ')}` : '';
+}
