@@ -26,14 +26,23 @@ export function exampleFiles(): Record<string, string> {
   return files;
 }
 
+export interface WrongHand {
+  readonly text: string;
+  /** Offset of the wrong word. */
+  readonly place: number;
+  readonly right: string;
+  readonly wrong: string;
+}
+
 /** The hand of the propeller first named in the proposed arrangement, turned round. */
-export function withWrongHand(spec: string): { text: string; right: string; wrong: string } {
+export function withWrongHand(spec: string): WrongHand {
   const found = /arrangement\s+proposed[\s\S]*?\bhand\s+(left|right)\b/.exec(spec);
   if (!found) throw new Error('The example proposes no propeller hand.');
   const right = found[1]!;
   const wrong = right === 'left' ? 'right' : 'left';
   const end = found.index + found[0].length;
-  return { text: spec.slice(0, end - right.length) + wrong + spec.slice(end), right, wrong };
+  const place = end - right.length;
+  return { text: spec.slice(0, place) + wrong + spec.slice(end), place, right, wrong };
 }
 
 function newestVsix(): string {
@@ -51,4 +60,9 @@ function newestVsix(): string {
   if (!found[0])
     throw new Error('There is no VSIX in packages/vscode. Run: npm run build && npm run package');
   return found[0];
+}
+
+/** Matches titles of the fix that changes the hand, not of those that change clutch, ratio or side. */
+export function handRoute(hand: string): RegExp {
+  return new RegExp(`\\b${hand}\\b.*hand|hand.*\\b${hand}\\b`, 'i');
 }

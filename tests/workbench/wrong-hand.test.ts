@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startWorkbench } from './harness.js';
-import { exampleFiles, extensionUnderTest, withWrongHand } from './subject.js';
+import { exampleFiles, extensionUnderTest, handRoute, withWrongHand } from './subject.js';
 import { until } from './until.js';
 import type { Diagnostic, Workbench } from './workbench.js';
 
@@ -10,8 +10,8 @@ const rule = 'rotation/propeller-hand';
 describe('a propeller of the wrong hand', () => {
   const files = exampleFiles();
   const asWritten = files[spec]!;
-  const { text: mistaken, right, wrong } = withWrongHand(asWritten);
-  const place = placeOfChange(asWritten, mistaken);
+  const { text: mistaken, place, right, wrong } = withWrongHand(asWritten);
+  const before = mistaken.slice(place - 12, place);
   let workbench: Workbench;
 
   beforeAll(async () => {
@@ -30,7 +30,7 @@ describe('a propeller of the wrong hand', () => {
   it('is underlined where the hand is written, and listed among the problems', async () => {
     const found = await until('the finding', findings, each => each.length > 0);
     expect(found.map(each => each.severity)).toContain('error');
-    await workbench.placeCursor(spec, mistaken.slice(place - 12, place + wrong.length), { at: 12 });
+    await workbench.placeCursor(spec, before + wrong, { at: before.length });
     await workbench.waitForSquiggles(severities => severities.includes('error'));
     const listed = await workbench.waitForProblems(each => each.some(message => message.includes(rule)));
     expect(listed.join('\n')).toMatch(/hand/i);
@@ -38,18 +38,17 @@ describe('a propeller of the wrong hand', () => {
   });
 
   it('says on hover what is wrong and which hand is needed', async () => {
-    const hover = await workbench.hoverAt(spec, mistaken.slice(place - 12, place + wrong.length), { at: 13 });
+    const hover = await workbench.hoverAt(spec, before + wrong, { at: before.length + 1 });
     await workbench.screenshot('2-wrong-hand-hover');
     expect(hover).toContain(rule);
     expect(hover).toMatch(new RegExp(right, 'i'));
   });
 
   it('is put right by one click, and by nothing more than the one word', async () => {
-    const handRoute = new RegExp(`\\b${right}\\b.*hand|hand.*\\b${right}\\b`, 'i');
-    await workbench.placeCursor(spec, mistaken.slice(place - 12, place + wrong.length), { at: 13 });
+    await workbench.placeCursor(spec, before + wrong, { at: before.length + 1 });
     const offered = await workbench.quickFixes();
-    expect(offered.some(title => handRoute.test(title))).toBe(true);
-    await workbench.quickFix(handRoute);
+    expect(offered.some(title => handRoute(right).test(title))).toBe(true);
+    await workbench.quickFix(handRoute(right));
     await until(
       'the edit',
       () => workbench.text(spec),
@@ -72,9 +71,3 @@ describe('a propeller of the wrong hand', () => {
     return (await workbench.diagnostics(spec)).filter(each => each.code === rule);
   }
 });
-
-function placeOfChange(before: string, after: string): number {
-  let at = 0;
-  while (before[at] === after[at]) at++;
-  return at;
-}
