@@ -15,3 +15,4 @@ export * from './train/index.js';
 export * from './propeller/index.js';
 export * from './hull/index.js';
 export * from './clutch/index.js';
+export * from './power/index.js';
