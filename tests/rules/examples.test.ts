@@ -1,0 +1,39 @@
+import { RULES } from '@tailshaft/drivetrain';
+import { describe, expect, it } from 'vitest';
+import { checkText, shown } from '../support/check.js';
+
+/** Whether the third example is a spec, or the sentence that says why there is none. */
+const isSpec = (text: string) =>
+  /^\s*(vessel|engine|gear|shaft material|motor|transfer|coupling|propeller|\/\/)/m.test(text) &&
+  text.includes('{');
+
+describe.each(RULES.map(rule => [rule.id, rule] as const))('%s', (id, rule) => {
+  it('finds its failing example, and nothing else', async () => {
+    const checked = await checkText(rule.examples.failing);
+    const own = checked.findings.filter(one => one.code === id && one.verdict?.outcome === 'fails');
+    expect(shown(checked).filter(line => !line.startsWith(`${id} `))).toEqual([]);
+    expect(own.length, 'findings of its own').toBeGreaterThan(0);
+  });
+
+  it('is silent on its passing example, as all others are', async () => {
+    const checked = await checkText(rule.examples.passing);
+    expect(shown(checked)).toEqual([]);
+    const verdicts = [...checked.check.vessels, ...checked.check.entries].flatMap(one => one.verdicts);
+    expect(
+      verdicts.some(one => one.rule === id && (one.outcome === 'holds' || one.outcome === 'does not apply')),
+      'it judged',
+    ).toBe(true);
+  });
+
+  it('says cannot tell where a datum is missing', async () => {
+    if (!isSpec(rule.examples.cannotTell)) {
+      expect(rule.examples.cannotTell.length, 'why it always can').toBeGreaterThan(20);
+      return;
+    }
+    const checked = await checkText(rule.examples.cannotTell);
+    const own = checked.findings.filter(one => one.code === id);
+    expect(own.map(one => one.verdict?.outcome)).toContain('cannot tell');
+    expect(own.flatMap(one => one.verdict?.missing ?? []).length, 'names what is missing').toBeGreaterThan(0);
+    expect(shown(checked).filter(line => line.startsWith('text/'))).toEqual([]);
+  });
+});
