@@ -1,7 +1,9 @@
 import { formula } from '../core/formula.js';
 import { B_SERIES_KQ, B_SERIES_KT } from './data/b-series.js';
+import { within } from './limits.js';
 import { type Cubic, cubicAt, cubicInAdvance } from './polynomial.js';
 import { OOSTERVELD } from './sources.js';
+import { drives } from './zero-thrust.js';
 
 interface BladeNumbers {
   readonly pitchRatio: number;
@@ -27,11 +29,11 @@ export const B_SERIES_LIMITS = [
   },
   {
     condition: 'expanded area ratio 0.30 to 1.05',
-    met: ({ areaRatio: a }: BladeNumbers) => a >= 0.3 && a <= 1.05,
+    met: ({ areaRatio: a }: BladeNumbers) => within(a, 0.3, 1.05),
   },
   {
     condition: 'pitch ratio 0.5 to 1.4',
-    met: ({ pitchRatio: p }: BladeNumbers) => p >= 0.5 && p <= 1.4,
+    met: ({ pitchRatio: p }: BladeNumbers) => within(p, 0.5, 1.4),
   },
 ] as const;
 
@@ -40,14 +42,13 @@ export const B_SERIES_TESTED_AREA = {
   condition: 'expanded area ratio among those tested for this number of blades (from memory)',
   met: ({ blades, areaRatio }: BladeNumbers) => {
     const tested = TESTED_AREA[blades];
-    return tested !== undefined && areaRatio >= tested[0] - 1e-9 && areaRatio <= tested[1] + 1e-9;
+    return tested !== undefined && within(areaRatio, tested[0], tested[1]);
   },
 } as const;
 
 const DRIVING = {
   condition: 'advance ratio from 0 to the point of zero thrust',
-  met: (si: BladeNumbers & { readonly advanceRatio: number }) =>
-    si.advanceRatio >= 0 && cubicAt(bSeriesThrust(si), si.advanceRatio) >= -1e-12,
+  met: (si: BladeNumbers & { readonly advanceRatio: number }) => drives(bSeriesThrust(si), si.advanceRatio),
 } as const;
 
 const INPUTS = { advanceRatio: 'ratio', pitchRatio: 'ratio', areaRatio: 'ratio', blades: 'number' } as const;

@@ -1,7 +1,9 @@
 import { formula } from '../core/formula.js';
 import { GAWN_BURRILL_KQ, GAWN_BURRILL_KT, type KcaTerm } from './data/gawn-burrill.js';
+import { within } from './limits.js';
 import { type Cubic, cubicAt, cubicInAdvance, type Term } from './polynomial.js';
 import { RADOJCIC } from './sources.js';
+import { drives } from './zero-thrust.js';
 
 interface BladeNumbers {
   readonly pitchRatio: number;
@@ -13,18 +15,18 @@ export const GAWN_BURRILL_LIMITS = [
   { condition: '3 blades', met: ({ blades }: BladeNumbers) => blades === 3 },
   {
     condition: 'developed area ratio 0.5 to 1.1',
-    met: ({ developedAreaRatio: a }: BladeNumbers) => a >= 0.5 && a <= 1.1,
+    met: ({ developedAreaRatio: a }: BladeNumbers) => within(a, 0.5, 1.1),
   },
   {
     condition: 'pitch ratio 0.8 to 1.8',
-    met: ({ pitchRatio: p }: BladeNumbers) => p >= 0.8 && p <= 1.8,
+    met: ({ pitchRatio: p }: BladeNumbers) => within(p, 0.8, 1.8),
   },
 ] as const;
 
 const DRIVING = {
   condition: 'advance ratio from 0.3 to the point of zero thrust',
   met: (si: BladeNumbers & { readonly advanceRatio: number }) =>
-    si.advanceRatio >= 0.3 && cubicAt(gawnBurrillThrust(si), si.advanceRatio) >= -1e-12,
+    drives(gawnBurrillThrust(si), si.advanceRatio, 0.3),
 } as const;
 
 const INPUTS = {

@@ -1,7 +1,9 @@
 import { formula } from '../core/formula.js';
 import { GAWN_KQ, GAWN_KT } from './data/gawn.js';
+import { within } from './limits.js';
 import { type Cubic, cubicAt, cubicInAdvance } from './polynomial.js';
 import { BLOUNT_HUBBLE } from './sources.js';
+import { drives } from './zero-thrust.js';
 
 interface BladeNumbers {
   readonly pitchRatio: number;
@@ -13,18 +15,17 @@ export const GAWN_LIMITS = [
   { condition: '3 blades', met: ({ blades }: BladeNumbers) => blades === 3 },
   {
     condition: 'expanded area ratio 0.5 to 1.1',
-    met: ({ areaRatio: a }: BladeNumbers) => a >= 0.5 && a <= 1.1,
+    met: ({ areaRatio: a }: BladeNumbers) => within(a, 0.5, 1.1),
   },
   {
     condition: 'pitch ratio 0.8 to 1.4',
-    met: ({ pitchRatio: p }: BladeNumbers) => p >= 0.8 && p <= 1.4,
+    met: ({ pitchRatio: p }: BladeNumbers) => within(p, 0.8, 1.4),
   },
 ] as const;
 
 const DRIVING = {
   condition: 'advance ratio from 0.3 to the point of zero thrust',
-  met: (si: BladeNumbers & { readonly advanceRatio: number }) =>
-    si.advanceRatio >= 0.3 && cubicAt(gawnThrust(si), si.advanceRatio) >= -1e-12,
+  met: (si: BladeNumbers & { readonly advanceRatio: number }) => drives(gawnThrust(si), si.advanceRatio, 0.3),
 } as const;
 
 const INPUTS = { advanceRatio: 'ratio', pitchRatio: 'ratio', areaRatio: 'ratio', blades: 'number' } as const;

@@ -11,9 +11,9 @@ import { type PropellerGeometry, pitchRatio } from './geometry.js';
 import { doesNotApply, type Outcome, unmet } from './outcome.js';
 import { openWaterEfficiency } from './performance.js';
 import { addCubics, type Cubic, cubicAt } from './polynomial.js';
-import { firstRoot } from './roots.js';
 import { areaForSeries, type PropellerSeries, SERIES, type SeriesName } from './series.js';
 import { OOSTERVELD } from './sources.js';
+import { zeroThrustOf } from './zero-thrust.js';
 
 /** Open-water behaviour of one propeller by one series: numbers for loops, values for people. */
 export interface OpenWaterCurve {
@@ -68,7 +68,7 @@ export function openWater(
   const rn = corrected ? reynoldsNumber : undefined;
   const kt = rn ? addCubics(series.thrust(blade), thrustCorrectionCubic(blade, rn.si)) : series.thrust(blade);
   const kq = rn ? addCubics(series.torque(blade), torqueCorrectionCubic(blade, rn.si)) : series.torque(blade);
-  const zeroThrust = firstRoot(j => cubicAt(kt, j), 0, 3, 300);
+  const zeroThrust = zeroThrustOf(kt);
   if (zeroThrust === undefined || zeroThrust <= series.lowestAdvanceRatio)
     return doesNotApply(`The ${name} series gives no driving range for pitch ratio ${ratio.si.toFixed(3)}.`);
   const cautions = [...series.cautions(blade)];
