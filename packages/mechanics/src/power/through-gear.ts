@@ -9,29 +9,55 @@ const EFFICIENT = {
 };
 
 /** Torque after a reduction. T N·m; i input speed ÷ output speed, its sign left out; η of the stage. */
-export const torqueAfterRatio = formula({
+export const outputTorque = formula({
   name: 'torque after a ratio',
   symbol: 'T_2',
   dimension: 'torque',
-  inputs: { torque: 'torque', ratio: 'ratio', efficiency: 'ratio' },
+  inputs: { inputTorque: 'torque', ratio: 'ratio', efficiency: 'ratio' },
   text: 'T_2 = T_1 |i| η',
-  symbols: { torque: 'T_1', ratio: 'i', efficiency: 'η' },
+  symbols: { inputTorque: 'T_1', ratio: 'i', efficiency: 'η' },
   source: STAGE,
   range: [EFFICIENT, { condition: 'the ratio is not zero', met: ({ ratio }) => ratio !== 0 }],
-  compute: ({ torque, ratio, efficiency }) => torque * Math.abs(ratio) * efficiency,
+  compute: ({ inputTorque, ratio, efficiency }) => inputTorque * Math.abs(ratio) * efficiency,
 });
 
 /** Power after a stage. */
-export const powerAfterStage = formula({
+export const outputPower = formula({
   name: 'power after a stage',
   symbol: 'P_2',
   dimension: 'power',
-  inputs: { power: 'power', efficiency: 'ratio' },
+  inputs: { inputPower: 'power', efficiency: 'ratio' },
   text: 'P_2 = P_1 η',
-  symbols: { power: 'P_1', efficiency: 'η' },
+  symbols: { inputPower: 'P_1', efficiency: 'η' },
   source: STAGE,
   range: [EFFICIENT],
-  compute: ({ power, efficiency }) => power * efficiency,
+  compute: si => si.inputPower * si.efficiency,
+});
+
+/** Power before a stage, from what is measured or rated after it. */
+export const inputPower = formula({
+  name: 'power before a stage',
+  symbol: 'P_1',
+  dimension: 'power',
+  inputs: { outputPower: 'power', efficiency: 'ratio' },
+  text: 'P_1 = P_2 / η',
+  symbols: { outputPower: 'P_2', efficiency: 'η' },
+  source: STAGE,
+  range: [EFFICIENT],
+  compute: si => si.outputPower / si.efficiency,
+});
+
+/** Ratio of two stages in series; signs multiply as senses do. */
+export const ratioInSeries = formula({
+  name: 'ratio of two stages in series',
+  symbol: 'i',
+  dimension: 'ratio',
+  inputs: { first: 'ratio', second: 'ratio' },
+  text: 'i = i_1 i_2',
+  symbols: { first: 'i_1', second: 'i_2' },
+  source: { title: 'definition of the ratio, input speed over output speed', confidence: 'derived' },
+  range: 'Definition of the ratio.',
+  compute: ({ first, second }) => first * second,
 });
 
 /** Efficiency of stages in series: the product of theirs; 1 when there are none. */
