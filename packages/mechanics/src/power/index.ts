@@ -1,6 +1,5 @@
 export * from './air.js';
 export * from './ambient-adjustment.js';
-export * from './line-ratio.js';
 export * from './motor-envelope.js';
 export * from './ratio-difference.js';
 export * from './through-gear.js';
