@@ -1,18 +1,20 @@
 import {
   findUnit,
   given,
+  inputPower,
   motorBaseSpeed,
   motorTorque,
+  outputPower,
+  outputTorque,
   overallEfficiency,
-  powerAfterStage,
   powerAllowed,
   powerDifference,
   powerFromTorque,
   powerPerSpeed,
   ratioForSpeed,
+  ratioInSeries,
   speedAtTorqueLimit,
   speedDifference,
-  torqueAfterRatio,
   torqueFromPower,
   torqueOfCapacity,
   toSI,
@@ -92,34 +94,45 @@ published(torqueOfCapacity, '1 hp/100 rpm = 71.209 N·m; 1 kW/rpm = 9549.297 N·
   { case: 'kW/rpm', inputs: { capacity: in_(1, 'kW/rpm') }, gives: 9549.297, within: 5e-4 },
 ]);
 published(
-  torqueAfterRatio,
+  outputTorque,
   'recomputed 300 kW at 2300 rpm; equal shaft torque of a faster engine behind a deeper gear',
   [
     {
       case: 'ratio 2.5, 97 %',
-      inputs: { torque: 1245.584, ratio: 2.5, efficiency: 0.97 },
+      inputs: { inputTorque: 1245.584, ratio: 2.5, efficiency: 0.97 },
       gives: 3020.5,
       within: 0.05,
     },
     {
       case: '150 hp at 2400 through 2.0',
-      inputs: { torque: in_(150, 'hp') / in_(2400, 'rpm'), ratio: 2, efficiency: 1 },
+      inputs: { inputTorque: in_(150, 'hp') / in_(2400, 'rpm'), ratio: 2, efficiency: 1 },
       gives: 656,
       unit: in_(1, 'lbf.ft'),
       within: 0.6,
     },
     {
       case: '150 hp at 3600 through 3.0, reversing',
-      inputs: { torque: in_(150, 'hp') / in_(3600, 'rpm'), ratio: -3, efficiency: 1 },
+      inputs: { inputTorque: in_(150, 'hp') / in_(3600, 'rpm'), ratio: -3, efficiency: 1 },
       gives: 656,
       unit: in_(1, 'lbf.ft'),
       within: 0.6,
     },
   ],
 );
-published(powerAfterStage, 'rating note on ISO 8665 basis: shaft power is 97 % of crankshaft power', [
-  { case: '300 kW', inputs: { power: 300e3, efficiency: 0.97 }, gives: 291, unit: 1e3, within: 1e-9 },
+published(outputPower, 'rating note on ISO 8665 basis: shaft power is 97 % of crankshaft power', [
+  { case: '300 kW', inputs: { inputPower: 300e3, efficiency: 0.97 }, gives: 291, unit: 1e3, within: 1e-9 },
 ]);
+published(inputPower, 'rating note on ISO 8665 basis, turned round', [
+  { case: '291 kW', inputs: { outputPower: 291e3, efficiency: 0.97 }, gives: 300, unit: 1e3, within: 1e-9 },
+]);
+published(
+  ratioInSeries,
+  'Khurmi and Gupta, Theory of Machines, Ex 13.1: 975 rpm to 52 through 2.5, 3 and 2.5',
+  [
+    { case: 'first two pairs', inputs: { first: -2.5, second: -3 }, gives: 7.5, within: 1e-12 },
+    { case: 'all three', inputs: { first: 7.5, second: -2.5 }, gives: -975 / 52, within: 1e-12 },
+  ],
+);
 published(speedDifference, 'worked by hand: 2.0 nominal is 1.958 exact; 2.05 and 1.96; 2.0 to 2.5', [
   {
     case: 'nominal 2.0, exact 1.958',
