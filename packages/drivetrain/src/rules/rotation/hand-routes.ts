@@ -84,7 +84,7 @@ function otherHandRoute({ line, arrangement }: About, ahead: Sense): Route {
 }
 
 /** Ways that change both sides at once, for pairs that end up turning opposite ways. */
-function pairRoutes({ arrangement, analysisOf }: About): Route[] {
+export function pairRoutes({ arrangement, analysisOf }: Pick<About, 'arrangement' | 'analysisOf'>): Route[] {
   const pair = pairOf(arrangement);
   if (!pair) return [];
   return combinationsOf(pair, line => analysisOf(line).rotation)

@@ -7,6 +7,7 @@ import { changed, SINGLE_LINE } from '../example-specs.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords } from './edits.js';
 import { handRoutes } from './hand-routes.js';
+import { pairFolds } from './pair-folds.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -46,7 +47,7 @@ function check(context: LineContext): Verdict | undefined {
       place: checked.needs.missing[0]?.at ?? place,
       message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.`,
       steps,
-      explains: onArrangement(arrangement.path),
+      explains: pairFolds(arrangement.path),
       routes: () => stubRoutes(checked.needs.missing),
     });
   }
@@ -74,15 +75,7 @@ function check(context: LineContext): Verdict | undefined {
       `The spec lists a ${otherHand(checked.needed)}-hand one: the vessel would go astern with the lever ahead.`,
     related: rotation.steps.slice(0, -1).map(step => ({ at: step.at, message: step.text })),
     steps,
-    explains: onArrangement(arrangement.path),
+    explains: pairFolds(arrangement.path),
     routes: () => handRoutes(context),
   });
-}
-
-/** How a pair turns is a matter of its hands: it is judged once each of them is settled. */
-function onArrangement(subject: string) {
-  return ['rotation/same-hand', 'rotation/inward-turning', 'rotation/turning-requirement'].map(rule => ({
-    rule,
-    subject,
-  }));
 }

@@ -1,0 +1,148 @@
+import { otherTurn, type Sense } from '@tailshaft/mechanics';
+import { type Pair, pairOf } from '../../analysis/twin.js';
+import type { ArrangementContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { exchange, stubRoutes, turnWords } from './edits.js';
+import { GEARS_EXCHANGED, HANDED_GEARS } from './exchange-examples.js';
+import { gearRoutes, pairRoutes } from './hand-routes.js';
+import { handFolds } from './pair-folds.js';
+import { ALGEBRA, DOCK_CAUTION } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'rotation/gears-exchanged',
+  title: 'Each gear stands on the side that its output sense is for',
+  mistakes: ['R08'],
+  severity: 'error',
+  criterion: 'output of each gear ahead against the plan: the hands of the pair, or an expected output',
+  source: ALGEBRA,
+  manual:
+    'Pairs of gears, one that keeps the rotation of the engine and one that reverses it, look alike and get exchanged. ' +
+    'Both shafts then turn the wrong way. The rule sees it when both propellers of a pair would drive astern and ' +
+    'exchanging the gears puts both right, or when a gear does not turn as its `expected output` says. Exchange the gears ' +
+    'in the spec, and look whether their ratios were meant for the other side too.',
+  caution: `${DOCK_CAUTION} Compare ratios and serial plates as well: exchanged gears often differ in ratio.`,
+  examples: {
+    failing: GEARS_EXCHANGED,
+    passing: HANDED_GEARS,
+    cannotTell: changed(
+      SINGLE_LINE,
+      ['ratio 2.04:1 ahead clutch B', 'ratio 2.04:1 ahead clutch B { expected output clockwise }'],
+      ['dated 2025-01-20\n  rotation standard viewed from flywheel', 'dated 2025-01-20'],
+    ),
+  },
+};
+
+export const gearsExchanged: Rule = { ...INFO, scope: 'arrangement', check };
+
+function check(context: ArrangementContext): Verdict[] {
+  const pair = pairOf(context.arrangement);
+  const exchanged = pair && judgePair(context, pair);
+  if (exchanged?.outcome === 'fails') return [exchanged];
+  const expected = context.arrangement.lines.flatMap(line => judgeExpected(context, line));
+  return exchanged ? [exchanged, ...expected] : expected;
+}
+
+function judgePair(context: ArrangementContext, pair: Pair): Verdict | undefined {
+  const { arrangement, analysisOf } = context;
+  const { port, starboard } = pair;
+  if (!port.gear || !starboard.gear) return undefined;
+  const [p, s] = [analysisOf(port), analysisOf(starboard)];
+  const [atPort, atStarboard] = [p.rotation.factor, s.rotation.factor];
+  if (!atPort || !atStarboard || atPort === atStarboard || !areDifferent(pair)) return undefined;
+  const say = sayFor(INFO, arrangement.path);
+  const place = port.gear.nameOrigin ?? port.gear.origin;
+  const states = [p.hand?.state, s.hand?.state];
+  if (states.every(state => state === 'right')) {
+    return say.holds({
+      place,
+      message: `Each gear stands on its side: the port one ${does(atPort)} the rotation, the starboard one ${does(atStarboard)} it.`,
+    });
+  }
+  if (!states.every(state => state === 'wrong')) return undefined;
+  const edits = exchange(port.gear, starboard.gear);
+  return say.fails({
+    place,
+    message:
+      `The port gear (${nameOf(port.gear)}) ${does(atPort)} the rotation of its engine and the starboard gear (${nameOf(starboard.gear)}) ` +
+      `${does(atStarboard)} it; with these engines and propellers it must be the other way round. ` +
+      'Both propellers would drive astern with the lever ahead: the gears are exchanged.',
+    related: [{ at: starboard.gear.nameOrigin ?? starboard.gear.origin, message: 'the other gear' }],
+    steps: [...p.rotation.steps, ...s.rotation.steps].map(step => step.text),
+    explains: [port, starboard].flatMap(line => [
+      ...handFolds(line.path, arrangement.path),
+      { rule: 'rotation/ratio-flips-output', subject: line.path },
+    ]),
+    routes: () => [
+      ...(edits.length > 0
+        ? [{ title: `Exchange the gears${ratioWords(pair)}: both propellers then drive ahead`, edits }]
+        : []),
+      ...pairRoutes(context),
+    ],
+  });
+}
+
+/** What one gear gives against what the plan expects of it. */
+function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict[] {
+  const expected = line.gear?.expectedOutput;
+  if (!expected?.value || !line.gear) return [];
+  const say = sayFor(INFO, line.path);
+  const analysis = context.analysisOf(line);
+  const { ahead, missing } = analysis.rotation;
+  if (!ahead) {
+    const needs = new Needs();
+    needs.take({ value: ahead, missing });
+    return [
+      say.cannotTell(needs, {
+        place: expected.origin,
+        message: `${line.name}: whether the gear gives the expected ${expected.value} output cannot be told without ${missing.map(gap => gap.what).join('; ')}.`,
+        explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
+        routes: () => stubRoutes(missing),
+      }),
+    ];
+  }
+  const turn = turnWords(ahead);
+  if (turn === expected.value) {
+    return [
+      say.holds({
+        place: expected.origin,
+        message: `${line.name}: the output turns ${turn} ahead, as expected.`,
+      }),
+    ];
+  }
+  const wanted: Sense = ahead === 1 ? -1 : 1;
+  return [
+    say.fails({
+      place: expected.origin,
+      message: `${line.name}: the plan expects ${otherTurn(turn)} output ahead of ${nameOf(line.gear)}, but with this engine and clutch it turns ${turn} seen from aft.`,
+      related: analysis.rotation.steps.map(step => ({ at: step.at, message: step.text })),
+      routes: () => [
+        {
+          title: `Expect ${turn} output, as this engine and clutch give`,
+          edits: [{ do: 'replace', at: expected.origin, text: turn }],
+        },
+        ...gearRoutes({ ...context, line, analysis }, wanted),
+      ],
+    }),
+  ];
+}
+
+/** Two gears of one make and ratio are the same gear: then the clutches are exchanged, not the gears. */
+function areDifferent({ port, starboard }: Pair): boolean {
+  const [a, b] = [port.gear!, starboard.gear!];
+  return a.entry?.name !== b.entry?.name || a.ratioUsed?.value?.si !== b.ratioUsed?.value?.si || !a.entry;
+}
+
+function does(factor: Sense): string {
+  return factor === 1 ? 'keeps' : 'reverses';
+}
+
+function ratioWords({ port, starboard }: Pair): string {
+  const [a, b] = [port.gear?.ratioUsed?.written, starboard.gear?.ratioUsed?.written];
+  return a && b && a !== b ? ` with their ratios (${b} to port, ${a} to starboard)` : '';
+}
