@@ -6,3 +6,4 @@ export * from './reading/place.js';
 export * from './reading/problem.js';
 export * from './services/module.js';
 export * from './vocabulary/index.js';
+export * from './vocabulary/keywords.js';

@@ -1,0 +1,40 @@
+import * as vscode from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+
+/**
+ * A server in a web worker has no disk: it asks the editor, which knows every file system that is mounted.
+ * Answers are plain data; what is not there is answered with null.
+ */
+export function answerFileRequests(client: BaseLanguageClient): void {
+  client.onRequest('tailshaft/fs/stat', async ({ uri }: { uri: string }) => {
+    try {
+      const stat = await vscode.workspace.fs.stat(vscode.Uri.parse(uri));
+      return {
+        isFile: (stat.type & vscode.FileType.File) !== 0,
+        isDirectory: (stat.type & vscode.FileType.Directory) !== 0,
+      };
+    } catch {
+      return null;
+    }
+  });
+  client.onRequest('tailshaft/fs/readFile', async ({ uri }: { uri: string }) => {
+    try {
+      return new TextDecoder('utf-8').decode(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)));
+    } catch {
+      return null;
+    }
+  });
+  client.onRequest('tailshaft/fs/readDirectory', async ({ uri }: { uri: string }) => {
+    try {
+      const folder = vscode.Uri.parse(uri);
+      const entries = await vscode.workspace.fs.readDirectory(folder);
+      return entries.map(([name, type]) => ({
+        uri: vscode.Uri.joinPath(folder, name).toString(),
+        isFile: (type & vscode.FileType.File) !== 0,
+        isDirectory: (type & vscode.FileType.Directory) !== 0,
+      }));
+    } catch {
+      return null;
+    }
+  });
+}

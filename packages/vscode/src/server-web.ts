@@ -1,0 +1,3 @@
+import { startBrowserServer } from '@tailshaft/language/browser';
+
+startBrowserServer();

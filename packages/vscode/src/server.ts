@@ -1,0 +1,3 @@
+import { startNodeServer } from '@tailshaft/language/node';
+
+startNodeServer();

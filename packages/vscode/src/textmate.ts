@@ -1,0 +1,42 @@
+import { KEYWORDS } from '@tailshaft/language';
+
+/** The grammar that colours a spec before the server has answered, made from the keywords of the language. */
+export function textMateGrammar(): object {
+  const words = [...KEYWORDS].sort((a, b) => b.length - a.length || (a < b ? -1 : 1)).join('|');
+  const name = '[A-Za-z_\\u00C0-\\uD7FF][A-Za-z0-9_\\u00C0-\\uD7FF]*(?:[-.][A-Za-z0-9_]+)*';
+  return {
+    name: 'Tailshaft',
+    scopeName: 'source.tailshaft',
+    patterns: [
+      { name: 'comment.block.documentation.tailshaft', match: '///.*$' },
+      { name: 'comment.line.double-slash.tailshaft', match: '//.*$' },
+      { name: 'comment.block.tailshaft', begin: '/\\*', end: '\\*/' },
+      { name: 'string.quoted.double.tailshaft', begin: '"', end: '"|$' },
+      {
+        match: `^\\s*(engine|motor|gear|transfer|coupling|shaft material|propeller|vessel|arrangement|shaftline)\\s+(${name})`,
+        captures: { 1: { name: 'keyword.control.tailshaft' }, 2: { name: 'entity.name.type.tailshaft' } },
+      },
+      {
+        name: 'meta.evidence.tailshaft',
+        begin: '\\[',
+        end: '\\]|$',
+        patterns: [
+          { name: 'string.quoted.double.tailshaft', match: '"[^"]*"' },
+          { name: 'constant.numeric.date.tailshaft', match: '\\b\\d{4}-\\d{2}-\\d{2}\\b' },
+          {
+            name: 'storage.modifier.evidence.tailshaft',
+            match: '\\b(measured|plate|drawing|sheet|sister vessel|hearsay|assumed)\\b',
+          },
+        ],
+      },
+      { name: 'constant.numeric.date.tailshaft', match: '\\b\\d{4}-\\d{2}-\\d{2}\\b' },
+      { name: 'constant.numeric.ratio.tailshaft', match: '\\b\\d+(?:\\.\\d+)?:\\d+(?:\\.\\d+)?\\b' },
+      {
+        name: 'constant.numeric.tailshaft',
+        match: '(?<![A-Za-z0-9_-])[+-]?\\d+(?:[.]\\d+)?(?:[ -]\\d+/\\d+|/\\d+)?(?:[eE][+-]?\\d+)?',
+      },
+      { name: 'constant.language.unknown.tailshaft', match: '\\bunknown\\b' },
+      { name: 'keyword.control.tailshaft', match: `(?<![A-Za-z0-9_.-])(?:${words})(?![A-Za-z0-9_-])` },
+    ],
+  };
+}
