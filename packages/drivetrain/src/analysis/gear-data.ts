@@ -1,3 +1,4 @@
+import type { Value } from '@tailshaft/mechanics';
 import type { Clutch, Gear, GearFacts, GearRating, RatioVariant } from '../model/gear.js';
 
 /** The clutches of a ratio: those declared for every ratio, overlaid by what the ratio itself says of them. */
@@ -33,4 +34,17 @@ export function asternClutchOf(gear: Gear): Clutch | undefined {
   const ahead = aheadClutchOf(gear);
   const clutches = clutchesOf(gear, gear.variant);
   return ahead && clutches.length === 2 ? clutches.find(one => one.name !== ahead.name) : undefined;
+}
+
+/** The offered ratio that a written one names, by its nominal value or by an exact one of its own or of a clutch. */
+export function findVariant(
+  variants: readonly RatioVariant[],
+  used: Value<'ratio'>,
+): RatioVariant | undefined {
+  const is = (ratio: Value<'ratio'> | undefined) =>
+    ratio !== undefined && Math.abs(ratio.si - used.si) < 1e-9;
+  return (
+    variants.find(one => is(one.nominal)) ??
+    variants.find(one => is(one.exact?.value) || one.clutches.some(clutch => is(clutch.exact?.value)))
+  );
 }

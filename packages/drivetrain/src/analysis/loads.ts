@@ -1,0 +1,73 @@
+import {
+  outputTorque,
+  powerFromTorque,
+  renamed,
+  shaftSpeedThroughGear,
+  type Value,
+} from '@tailshaft/mechanics';
+import { Needs } from '../judge/needs.js';
+import type { Missing } from '../judge/verdict.js';
+import type { Part } from '../model/part.js';
+import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { gearEfficiency, transferEfficiency } from './efficiencies.js';
+import type { FullLoadPoint } from './engine-points.js';
+import { type Direction, gearRatio, transferRatio } from './speeds.js';
+
+/** What a part is loaded with where the power enters it. */
+export interface Load {
+  readonly speed: Value<'rotational speed'>;
+  readonly torque: Value<'torque'>;
+  readonly power: Value<'power'>;
+}
+
+/** Speed, torque and power along the chain for one point of the engine. */
+export interface LineLoads {
+  readonly point: FullLoadPoint;
+  readonly direction: Direction;
+  /** At the input of each part, as far along as it can be told. */
+  readonly entering: ReadonlyMap<Part, Load>;
+  /** Behind the last gear or transfer; undefined when a ratio before it is not known. */
+  readonly shaft: Load | undefined;
+  /** Why nothing is known further along. */
+  readonly missing: readonly Missing[];
+}
+
+/**
+ * Carries a full-load point through the line: torque × ratio × efficiency at every stage. The whole output of the
+ * engine is carried, as if any power take-off were off: that is what the parts must stand.
+ */
+export function loadsAlong(
+  line: ShaftLine,
+  vessel: Vessel,
+  point: FullLoadPoint,
+  direction: Direction,
+): LineLoads {
+  const entering = new Map<Part, Load>();
+  const needs = new Needs();
+  let load: Load | undefined = { speed: point.speed, torque: point.torque, power: point.power };
+  for (const part of line.chain) {
+    if (part === line.engine || part === line.motor) continue;
+    if (load) entering.set(part, load);
+    if (part === line.gear) {
+      const ratio = needs.take(gearRatio(line.gear, direction));
+      load = load && ratio && through(load, ratio.value, gearEfficiency(line.gear, vessel));
+    }
+    const transfer = line.transfers.find(one => one === part);
+    if (transfer) {
+      const ratio = needs.take(transferRatio(transfer));
+      load = load && ratio && through(load, ratio.value, transferEfficiency(transfer, vessel));
+    }
+  }
+  const shaft = load && {
+    speed: renamed(load.speed, 'shaft speed', 'ω'),
+    torque: renamed(load.torque, 'shaft torque', 'T'),
+    power: renamed(load.power, 'power at the propeller shaft', 'P'),
+  };
+  return { point, direction, entering, shaft, missing: needs.missing };
+}
+
+function through(load: Load, ratio: Value<'ratio'>, efficiency: Value<'ratio'>): Load {
+  const speed = shaftSpeedThroughGear({ engineSpeed: load.speed, ratio });
+  const torque = outputTorque({ inputTorque: load.torque, ratio, efficiency });
+  return { speed, torque, power: powerFromTorque({ torque, speed }) };
+}
