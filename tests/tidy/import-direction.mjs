@@ -45,12 +45,18 @@ function lookOver(name, source, file) {
     } else if (ours) {
       if (ours[1] !== name && !mayImport[name].includes(ours[1]))
         complain(`${name} may import ${mayImport[name].join(', ') || 'no other package'}.`);
-      if (ours[2]) complain('a package is entered by its front door, without a path behind the name.');
+      if (ours[2] && !exportsOf(ours[1]).includes(`.${ours[2]}`))
+        complain('a package is entered by the doors that its manifest names under exports.');
     } else if (pure.includes(name) && knowsItsHost(imported)) {
       complain(`${name} knows neither Node nor Langium nor an editor.`);
     }
   }
   arrows.set(file, targets);
+}
+
+function exportsOf(name) {
+  const manifest = join(root, 'packages', name, 'package.json');
+  return existsSync(manifest) ? Object.keys(JSON.parse(readFileSync(manifest, 'utf8')).exports ?? {}) : [];
 }
 
 function knowsItsHost(imported) {

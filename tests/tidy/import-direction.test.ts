@@ -21,7 +21,7 @@ describe('the direction of imports', () => {
     ['sheet', "import {\n  URI,\n} from 'vscode-uri';", 'knows neither Node'],
     ['drivetrain', "const late = import('langium');", 'knows neither Node'],
     ['cli', "import { judge } from '../../drivetrain/src/index.js';", 'by its name'],
-    ['cli', "import { judge } from '@tailshaft/drivetrain/src/index.js';", 'front door'],
+    ['cli', "import { judge } from '@tailshaft/drivetrain/src/index.js';", 'doors that its manifest names'],
   ])('refuses in %s: %s', (name, line, why) => {
     const { status, said } = lookOver({ [`packages/${name}/src/a.ts`]: line });
     expect(said).toContain(why);
@@ -43,8 +43,11 @@ describe('the direction of imports', () => {
     ['cli', "import { draw } from '@tailshaft/sheet';"],
     ['drivetrain', "// import { x } from 'vscode';\n/* import 'langium'; */\nexport const a = 1;"],
     ['mechanics', 'export const spec = `\nimport "vscode"\n`;'],
+    ['vscode', "import { startServer } from '@tailshaft/language/browser';"],
   ])('lets pass in %s: %s', (name, text) => {
-    expect(lookOver({ [`packages/${name}/src/a.ts`]: text })).toEqual({ status: 0, said: '' });
+    const language = JSON.stringify({ exports: { '.': './src/index.ts', './browser': './src/browser.ts' } });
+    const files = { [`packages/${name}/src/a.ts`]: text, 'packages/language/package.json': language };
+    expect(lookOver(files)).toEqual({ status: 0, said: '' });
   });
 });
 
