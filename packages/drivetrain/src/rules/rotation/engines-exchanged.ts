@@ -9,6 +9,7 @@ import { ENGINES_EXCHANGED, HANDED_ENGINES } from './exchange-examples.js';
 import { pairRoutes } from './hand-routes.js';
 import { handFolds } from './pair-folds.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
+import { foldOn } from './uses.js';
 
 const INFO: RuleInfo = {
   id: 'rotation/engines-exchanged',
@@ -64,7 +65,7 @@ function check(context: ArrangementContext): Verdict | undefined {
     explains: [
       ...handFolds(port.path, arrangement.path),
       ...handFolds(starboard.path, arrangement.path),
-      ...[port, starboard].map(line => ({ rule: 'rotation/engine-changed', subject: line.path })),
+      ...foldOn([port, starboard], 'rotation/engine-changed', 'rotation/gears-exchanged'),
       { rule: 'rotation/gears-exchanged', subject: arrangement.path },
     ],
     routes: () => [

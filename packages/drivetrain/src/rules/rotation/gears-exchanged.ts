@@ -10,7 +10,7 @@ import { changed, SINGLE_LINE } from '../example-specs.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { exchange, stubRoutes, turnWords } from './edits.js';
 import { GEARS_EXCHANGED, HANDED_GEARS } from './exchange-examples.js';
-import { gearRoutes, pairRoutes } from './hand-routes.js';
+import { gearRoutes, handRoutes, pairRoutes } from './hand-routes.js';
 import { handFolds } from './pair-folds.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
 
@@ -121,12 +121,14 @@ function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict[] 
       place: expected.origin,
       message: `${line.name}: the plan expects ${otherTurn(turn)} output ahead of ${nameOf(line.gear)}, but with this engine and clutch it turns ${turn} seen from aft.`,
       related: analysis.rotation.steps.map(step => ({ at: step.at, message: step.text })),
+      explains: handFolds(line.path, context.arrangement.path),
       routes: () => [
+        ...(analysis.hand?.state === 'wrong' ? handRoutes({ ...context, line, analysis }) : []),
         {
           title: `Expect ${turn} output, as this engine and clutch give`,
           edits: [{ do: 'replace', at: expected.origin, text: turn }],
         },
-        ...gearRoutes({ ...context, line, analysis }, wanted),
+        ...(analysis.hand?.state === 'wrong' ? [] : gearRoutes({ ...context, line, analysis }, wanted)),
       ],
     }),
   ];

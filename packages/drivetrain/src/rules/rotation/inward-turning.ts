@@ -1,0 +1,103 @@
+import { handFor, type Side } from '@tailshaft/mechanics';
+import { handFact } from '../../analysis/hand.js';
+import type { ArrangementContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, TWIN_LINES } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { stubRoutes } from './edits.js';
+import { handNeeded, twoPropellers, type WithPropeller } from './same-hand.js';
+import { DOCK_CAUTION, PRACTICE } from './sources.js';
+import { turningRoutes } from './turning-routes.js';
+
+const INWARD = changed(
+  TWIN_LINES,
+  ['ahead clutch A', 'ahead clutch C'],
+  ['ahead clutch B', 'ahead clutch A'],
+  ['ahead clutch C', 'ahead clutch B'],
+  ['hand left', 'hand middle'],
+  ['hand right', 'hand left'],
+  ['hand middle', 'hand right'],
+);
+
+const INFO: RuleInfo = {
+  id: 'rotation/inward-turning',
+  title: 'The propellers of a twin turn outward, or a reason is given',
+  mistakes: ['R10'],
+  severity: 'warning',
+  criterion: 'hand of each propeller against its side',
+  source: PRACTICE,
+  manual:
+    'By convention the starboard propeller of a twin is right-hand and the port one left-hand, so that the tops of the ' +
+    'blades move outward. Inward-turning screws can draw air between them and handle differently alongside. Some builders ' +
+    'choose them on purpose; then write `reason for inward turning "..."` in the arrangement.',
+  caution: `${DOCK_CAUTION} Whoever handles the vessel must be told when the sense of a pair changes.`,
+  examples: {
+    failing: INWARD,
+    passing: changed(INWARD, [
+      'arrangement proposed {',
+      'arrangement proposed {\n    reason for inward turning "as built: tunnels shaped for inward-turning screws"',
+    ]),
+    cannotTell: changed(
+      TWIN_LINES,
+      ['shaftline Port {', 'shaftline Inner {'],
+      ['shaftline Starboard {', 'shaftline Outer {'],
+    ),
+  },
+};
+
+export const inwardTurning: Rule = { ...INFO, scope: 'arrangement', check };
+
+function check(context: ArrangementContext): Verdict | undefined {
+  const { arrangement } = context;
+  const two = twoPropellers(arrangement);
+  if (!two) return undefined;
+  const say = sayFor(INFO, arrangement.path);
+  const needs = new Needs();
+  const hands = two.map(line => handNeeded(line, needs));
+  if (!needs.any && hands[0] === hands[1]) return undefined;
+  const sides = two.map(line => sideNeeded(line, needs));
+  if (needs.any) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]!.at ?? needs.missing[0]!.host,
+      message: `Whether the propellers of ${arrangement.path} turn outward cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const starboard = sides[0] === 'starboard' ? 0 : 1;
+  const place = handFact(two[starboard].propeller)?.origin ?? two[starboard].propeller.origin;
+  if (hands[starboard] === handFor('starboard', 'outward')) {
+    return say.holds({
+      place,
+      message: 'Starboard is right-hand and port left-hand: the propellers turn outward.',
+    });
+  }
+  const reason = arrangement.reasons.find(one => one.about === 'inward turning');
+  if (reason) {
+    return say.holds({ place, message: `The propellers turn inward, with the reason given: ${reason.text}` });
+  }
+  return say.fails({
+    place,
+    message:
+      'Starboard is left-hand and port right-hand: the propellers turn inward, and the convention is outward. State the reason, or make them turn outward.',
+    routes: () => [
+      ...turningRoutes(context, 'outward'),
+      {
+        title: 'Give the reason for turning inward',
+        edits: [{ do: 'set', host: arrangement.origin, property: 'reason for inward turning', text: '""' }],
+        stub: true,
+      },
+    ],
+  });
+}
+
+/** The side of a line of a twin, or the gap. */
+export function sideNeeded(line: WithPropeller, needs: Needs): Side | undefined {
+  return needs.fact(line.side, {
+    what: `side of ${line.path}`,
+    host: line.origin,
+    property: 'side',
+    example: 'port',
+  });
+}

@@ -1,0 +1,107 @@
+import { handFor, type Turning } from '@tailshaft/mechanics';
+import { handFact } from '../../analysis/hand.js';
+import type { ArrangementContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Requirement } from '../../model/vessel.js';
+import { changed, TWIN_LINES } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { stubRoutes } from './edits.js';
+import { sideNeeded } from './inward-turning.js';
+import { handNeeded, twoPropellers } from './same-hand.js';
+import { DOCK_CAUTION, PRACTICE } from './sources.js';
+import { turningRoutes } from './turning-routes.js';
+
+const REQUIRED = changed(TWIN_LINES, [
+  '  arrangement proposed {',
+  '  require propellers turn outward\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'rotation/turning-requirement',
+  title: 'The propellers turn as the requirement says',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'hands and sides of a pair against `require propellers turn`',
+  source: PRACTICE,
+  manual:
+    'An owner or a class may require that the propellers of a twin turn outward, or inward. The requirement is held against ' +
+    'the arrangement that is to be built, not against the one it replaces. Change clutches and hands together, or change ' +
+    'the requirement with whoever wrote it.',
+  caution: DOCK_CAUTION,
+  examples: {
+    failing: changed(REQUIRED, ['turn outward', 'turn inward']),
+    passing: REQUIRED,
+    cannotTell: changed(
+      REQUIRED,
+      ['shaftline Port {', 'shaftline Inner {'],
+      ['shaftline Starboard {', 'shaftline Outer {'],
+    ),
+  },
+};
+
+export const turningRequirement: Rule = { ...INFO, scope: 'arrangement', check };
+
+function check(context: ArrangementContext): Verdict[] {
+  const { arrangement, vessel } = context;
+  if (vessel.arrangements.some(one => one.revises === arrangement.name)) return [];
+  return vessel.requirements
+    .filter(one => one.about === 'propellers turn')
+    .flatMap(one => (one.word === 'outward' || one.word === 'inward' ? judge(context, one, one.word) : []));
+}
+
+function judge(context: ArrangementContext, requirement: Requirement, wanted: Turning): Verdict[] {
+  const { arrangement } = context;
+  const say = sayFor(INFO, arrangement.path);
+  const place = requirement.origin;
+  const two = twoPropellers(arrangement);
+  if (!two) {
+    const message = `${arrangement.path} has no two propellers that could turn ${wanted} as a pair.`;
+    return [say.doesNotApply({ place, message })];
+  }
+  const needs = new Needs();
+  const hands = two.map(line => handNeeded(line, needs));
+  const sides = two.map(line => sideNeeded(line, needs));
+  if (needs.any) {
+    return [
+      say.cannotTell(needs, {
+        place,
+        message: `Whether the propellers of ${arrangement.path} turn ${wanted}, as required, cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+        explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
+          rule,
+          subject: arrangement.path,
+        })),
+        routes: () => stubRoutes(needs.missing),
+      }),
+    ];
+  }
+  const turns = two.map((_, index) => {
+    const side = sides[index];
+    return side !== 'port' && side !== 'starboard' ? undefined : handFor(side, wanted) === hands[index];
+  });
+  if (turns.every(Boolean)) {
+    return [
+      say.holds({ place, message: `The propellers of ${arrangement.path} turn ${wanted}, as required.` }),
+    ];
+  }
+  const now =
+    hands[0] === hands[1]
+      ? `are both ${hands[0]}-hand`
+      : `turn ${wanted === 'outward' ? 'inward' : 'outward'}`;
+  return [
+    say.fails({
+      place,
+      message: `The propellers of ${arrangement.path} are required to turn ${wanted}; they ${now}.`,
+      related: two.map(line => ({
+        at: handFact(line.propeller)?.origin ?? line.propeller.origin,
+        message: `hand of ${line.path}`,
+      })),
+      explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
+        rule,
+        subject: arrangement.path,
+      })),
+      routes: () => turningRoutes(context, wanted),
+    }),
+  ];
+}
