@@ -1,3 +1,4 @@
+/// <reference lib="dom" />
 import * as vscode from 'vscode';
 import { LanguageClient } from 'vscode-languageclient/browser';
 import { clientOptions, LANGUAGE, startClient } from './client.js';

@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { RULES } from '@tailshaft/drivetrain';
+import { describe, expect, it } from 'vitest';
+import { type Checked, checkText } from '../support/check.js';
+import { without, writtenFacts } from '../support/facts.js';
+
+const examples = join(import.meta.dirname, '..', '..', 'examples');
+const read = (path: string) => readFileSync(join(examples, path), 'utf8');
+const catalogue = ['engines', 'gears', 'materials'].map(name => read(`catalogue/${name}.shaft`)).join('\n');
+const joined = (path: string) => `${catalogue}\n${read(path).replace(/^import .*$/m, '')}`;
+
+/** Outcome of each check by rule and subject; the worst where a rule says several things of one subject. */
+function outcomes(checked: Checked): Map<string, string> {
+  const worst = ['does not apply', 'holds', 'accepted', 'cannot tell', 'fails'];
+  const map = new Map<string, string>();
+  for (const verdict of [...checked.check.vessels, ...checked.check.entries].flatMap(one => one.verdicts)) {
+    const key = `${verdict.rule} ${verdict.subject}`;
+    const had = map.get(key);
+    if (!had || worst.indexOf(verdict.outcome) > worst.indexOf(had)) map.set(key, verdict.outcome);
+  }
+  return map;
+}
+
+/** Checks that a `cannot tell` or `fails` became `holds` by taking a fact away. */
+async function gained(
+  before: Checked,
+  factIndex: number,
+): Promise<{ property: string; gained: string[]; after: Checked }> {
+  const fact = writtenFacts(before.check)[factIndex]!;
+  const after = await checkText(without(before.text, fact));
+  const was = outcomes(before);
+  const is = outcomes(after);
+  const better = [...is]
+    .filter(([key, outcome]) => outcome === 'holds' && was.get(key) === 'cannot tell')
+    .map(([key]) => key);
+  return { property: fact.property, gained: better, after };
+}
+
+describe('taking a fact away never turns a cannot tell into a holds', () => {
+  it.each(['pilot-cutter/ternhaven.shaft', 'workboat/saltmarsh.shaft', 'sport-boat/quickgrass.shaft'])(
+    '%s, each fact, then each other fact of the block',
+    async path => {
+      const whole = await checkText(joined(path));
+      const facts = writtenFacts(whole.check);
+      const used = facts.map((_, index) => index);
+      for (const index of used) {
+        const first = await gained(whole, index);
+        expect(first.gained, `without ${first.property}`).toEqual([]);
+      }
+      // Pairs: after the first gap many checks wait, and a second gap must not close any of them.
+      for (const index of used.filter(one => one % 5 === 0)) {
+        const first = await gained(whole, index);
+        const rest = writtenFacts(first.after.check).map((_, other) => other);
+        for (const other of rest.filter(one => (one + index) % 11 === 0)) {
+          const second = await gained(first.after, other);
+          expect(second.gained, `without ${first.property} and ${second.property}`).toEqual([]);
+        }
+      }
+    },
+    300_000,
+  );
+
+  it.each(RULES.map(rule => [rule.id, rule] as const))(
+    '%s, from its cannot-tell example',
+    async (_, rule) => {
+      if (!rule.examples.cannotTell.includes('{')) return;
+      const whole = await checkText(rule.examples.cannotTell);
+      for (const index of writtenFacts(whole.check).keys()) {
+        const step = await gained(whole, index);
+        expect(step.gained, `without ${step.property}`).toEqual([]);
+      }
+    },
+  );
+});
