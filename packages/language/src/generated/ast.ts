@@ -18,7 +18,7 @@ export const TailshaftTerminals = {
     WS: /[\s\uFEFF]+/,
     COMMENT_LINE: /\/\/[^\r\n]*/,
     COMMENT_BLOCK: /\/\*[\s\S]*?\*\//,
-    MARK: /\.\.|[^\s{}\[\]]/,
+    MARK: /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/,
 };
 
 export type TailshaftTerminalNames = keyof typeof TailshaftTerminals;
@@ -443,7 +443,7 @@ export function isRole(item: unknown): item is Role {
 export type SentenceWord = 'ahead' | 'at' | 'by' | 'clutch' | 'coupling' | 'engine' | 'for' | 'gear' | 'hand' | 'material' | 'mirrors' | 'motor' | 'on' | 'propeller' | 'ratio' | 'shaft' | 'side' | 'transfer' | string;
 
 export function isSentenceWord(item: unknown): item is SentenceWord {
-    return item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'for' || item === 'on' || item === 'by' || item === 'mirrors' || item === 'side' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[^\s{}\[\]]/.test(item)));
+    return item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'for' || item === 'on' || item === 'by' || item === 'mirrors' || item === 'side' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Settings extends langium.AstNode {
@@ -541,7 +541,7 @@ export function isStray(item: unknown): item is Stray {
 export type StrayText = '[' | ']' | string;
 
 export function isStrayText(item: unknown): item is StrayText {
-    return item === '[' || item === ']' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[^\s{}\[\]]/.test(item)));
+    return item === '[' || item === ']' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Token extends langium.AstNode {
@@ -562,7 +562,7 @@ export function isToken(item: unknown): item is Token {
 export type TokenText = Word | string;
 
 export function isTokenText(item: unknown): item is TokenText {
-    return isWord(item) || (typeof item === 'string' && (/\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[^\s{}\[\]]/.test(item)));
+    return isWord(item) || (typeof item === 'string' && (/\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Trial extends langium.AstNode {

@@ -1,0 +1,89 @@
+import {
+  type AstNode,
+  type CstNode,
+  DefaultDocumentBuilder,
+  DocumentState,
+  interruptAndCheck,
+  type LangiumDocument,
+  type LangiumSharedCoreServices,
+  URI,
+  Cancellation,
+} from 'langium';
+import type { Project } from '../../project/project.js';
+
+/** Work that may wait until nobody types. */
+export interface Later {
+  later(uris: Iterable<URI>): void;
+}
+
+/**
+ * Rebuilds what changed and what sees it. Open documents are rebuilt at once; closed ones that see a changed file are
+ * handed on to be rebuilt when there is time.
+ */
+export class Builder extends DefaultDocumentBuilder {
+  /** Set once by the module; breaks the circle between the two. */
+  background: Later | undefined;
+
+  constructor(
+    services: LangiumSharedCoreServices,
+    private readonly project: () => Project,
+  ) {
+    super(services);
+    this.updateBuildOptions = { validation: true };
+  }
+
+  override async update(
+    changed: URI[],
+    deleted: URI[],
+    token = Cancellation.CancellationToken.None,
+  ): Promise<void> {
+    this.currentState = DocumentState.Changed;
+    const gone = deleted.flatMap(uri => this.forget(uri));
+    const found = (await Promise.all(changed.map(uri => this.findChangedUris(uri)))).flat();
+    const documents = found.map(uri => this.changedDocument(uri));
+    const all = new Set([...found, ...gone, ...deleted].map(uri => uri.toString()));
+    const seeing = this.langiumDocuments.all
+      .filter(one => !all.has(one.uri.toString()) && this.project().sees(one, all))
+      .toArray();
+    for (const one of seeing) this.resetToState(one, DocumentState.ComputedScopes);
+    await this.emitUpdate(found, gone);
+    await interruptAndCheck(token);
+    const isOpen = (one: LangiumDocument) => this.textDocuments?.get(one.uri.toString()) !== undefined;
+    this.background?.later(seeing.filter(one => !isOpen(one)).map(one => one.uri));
+    await this.buildDocuments([...documents, ...seeing.filter(isOpen)], this.updateBuildOptions, token);
+  }
+
+  /** Builds one document that nobody waits for. */
+  async buildLater(uri: URI, token: Cancellation.CancellationToken): Promise<void> {
+    const document = await this.langiumDocuments.getOrCreateDocument(uri);
+    if (document.state >= DocumentState.Validated) return;
+    const before = this.currentState;
+    await this.buildDocuments([document], this.updateBuildOptions, token);
+    this.currentState = Math.max(before, this.currentState);
+  }
+
+  private forget(uri: URI): URI[] {
+    return this.langiumDocuments.deleteDocuments(uri).map(document => {
+      this.cleanUpDeleted(document);
+      return document.uri;
+    });
+  }
+
+  private changedDocument(uri: URI): LangiumDocument {
+    let document = this.langiumDocuments.getDocument(uri);
+    if (!document) {
+      document = this.langiumDocumentFactory.fromModel({ $type: 'Document' }, uri);
+      document.state = DocumentState.Changed;
+      this.langiumDocuments.addDocument(document);
+    }
+    this.resetToState(document, DocumentState.Changed);
+    return document;
+  }
+}
+
+/** Lets go of the syntax tree of a closed file; its reading stays, and opening it parses it again. */
+export function dropTree(document: LangiumDocument): void {
+  const root = document.parseResult.value as AstNode & { statements?: unknown[]; $cstNode?: CstNode };
+  const empty = { $type: root.$type, statements: [], $document: document };
+  (document.parseResult as { value: AstNode }).value = empty as unknown as AstNode;
+}
