@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { exampleFiles, withWrongHand } from '../workbench/subject.js';
+import { exampleFiles, exampleSpec, withWrongHand } from '../workbench/subject.js';
 
 export interface MistakenExample {
   readonly folder: string;
@@ -19,15 +19,15 @@ export interface MistakenExample {
 export function mistakenExample(): MistakenExample {
   const folder = realpathSync(mkdtempSync(join(tmpdir(), 'tailshaft-example-')));
   const files = exampleFiles();
-  const asWritten = files['ternhaven.shaft']!;
+  const asWritten = files[exampleSpec]!;
   const { text, right, place } = withWrongHand(asWritten);
-  for (const [path, content] of Object.entries({ ...files, 'ternhaven.shaft': text })) {
+  for (const [path, content] of Object.entries({ ...files, [exampleSpec]: text })) {
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), content);
   }
   return {
     folder,
-    spec: join(folder, 'ternhaven.shaft'),
+    spec: join(folder, exampleSpec),
     text,
     asWritten,
     place,

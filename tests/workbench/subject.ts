@@ -17,9 +17,12 @@ export function extensionUnderTest(): string {
   return join(folder, 'extension');
 }
 
-/** The example repower with its catalogue: text by path. TAILSHAFT_EXAMPLE names another folder. */
+/** The example repower, among the examples. */
+export const exampleSpec = 'pilot-cutter/ternhaven.shaft';
+
+/** The examples with their catalogue: text by path. TAILSHAFT_EXAMPLES names another folder. */
 export function exampleFiles(): Record<string, string> {
-  const folder = process.env.TAILSHAFT_EXAMPLE ?? join(root, 'examples/pilot-cutter');
+  const folder = process.env.TAILSHAFT_EXAMPLES ?? join(root, 'examples');
   const files: Record<string, string> = {};
   for (const path of readdirSync(folder, { recursive: true, encoding: 'utf8' }))
     if (path.endsWith('.shaft')) files[path] = readFileSync(join(folder, path), 'utf8');

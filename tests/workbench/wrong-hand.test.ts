@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startWorkbench } from './harness.js';
-import { exampleFiles, extensionUnderTest, handRoute, withWrongHand } from './subject.js';
+import { exampleFiles, exampleSpec, extensionUnderTest, handRoute, withWrongHand } from './subject.js';
 import { until } from './until.js';
 import type { Diagnostic, Workbench } from './workbench.js';
 
-const spec = 'ternhaven.shaft';
+const spec = exampleSpec;
 const rule = 'rotation/propeller-hand';
 
 describe('a propeller of the wrong hand', () => {
