@@ -13,6 +13,7 @@ import { type HandCheck, handCheck } from './hand.js';
 import { idleShaftSpeed, idleVesselSpeed } from './idle.js';
 import { type LineLoads, loadsAlong } from './loads.js';
 import { type OperatingPoint, operatingPoints } from './operating-points.js';
+import { propellerPower } from './propeller-power.js';
 import { type RotationAnalysis, rotationOf } from './rotation.js';
 import { type Direction, gearRatio, overallRatio, type StageRatio } from './speeds.js';
 import { type Tell, tellerOf } from './telling.js';
@@ -85,6 +86,11 @@ export class LineAnalysis {
   /** Estimated speed of the vessel in gear at idle. */
   get idleVesselSpeed(): Derived<Value<'speed'>> {
     return this.#once('idle vessel speed', () => idleVesselSpeed(this.line, this.vessel));
+  }
+
+  /** Power that reaches the propeller at rated speed, less a take-off that counts as running. */
+  get propellerPower(): Derived<Value<'power'>> {
+    return this.#once('propeller power', () => propellerPower(this.line, this.vessel));
   }
 
   /** Speed, torque and power at every part for one full-load point. */

@@ -1,0 +1,24 @@
+import { renamed, torqueFromPower, torqueOfCapacity, type Value } from '@tailshaft/mechanics';
+import type { GearRating } from '../model/gear.js';
+
+/** The input torque that a rating stands for, in whichever way it is written; undefined when it is left open. */
+export function ratingTorque(rating: GearRating): Value<'torque'> | undefined {
+  const torque = rating.torque?.value;
+  if (torque) return renamed(torque, 'torque allowed', 'T');
+  const capacity = rating.powerPerSpeed?.value;
+  if (capacity)
+    return renamed(
+      torqueOfCapacity({ capacity: renamed(capacity, 'power per speed', 'K') }),
+      'torque allowed',
+    );
+  const point = rating.power?.value;
+  if (!point) return undefined;
+  const power = renamed(point.y, 'power allowed', 'P');
+  return renamed(torqueFromPower({ power, speed: renamed(point.x, 'input speed', 'ω') }), 'torque allowed');
+}
+
+/** The rating in the words of its sheet: `0.112 kW/rpm, medium duty`. */
+export function ratingWords(rating: GearRating): string {
+  const fact = rating.powerPerSpeed ?? rating.torque ?? rating.power;
+  return `${fact ? `${fact.written}, ` : ''}${rating.duty} duty`;
+}

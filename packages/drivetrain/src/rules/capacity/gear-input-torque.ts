@@ -1,0 +1,137 @@
+import { clutchesOf, ratingsOf } from '../../analysis/gear-data.js';
+import { type InputTorque, inputTorques } from '../../analysis/input-torque.js';
+import { ratingWords } from '../../analysis/rating-torque.js';
+import type { Direction } from '../../analysis/speeds.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned, wantedDuty } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { gearsThatCarry } from './gear-routes.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'capacity/gear-input-torque',
+  title: 'The gear may carry the torque that enters it',
+  mistakes: ['T05'],
+  severity: 'error',
+  criterion:
+    'input torque at rated power and at peak torque against the rating of the gear at this ratio, duty, direction and fuel',
+  source: PART_SHEET,
+  manual:
+    'A gear is rated at its input, for one ratio, one duty class and often one range of speeds, as torque or as power per ' +
+    'speed, which is torque in disguise. The torque that the engine puts in is taken at rated power and at peak torque, ' +
+    'because many diesels give a quarter more torque below rated speed, with any power take-off off. A rating for a heavier ' +
+    'duty may stand in for the wanted one, a lighter one never, and none is used outside its stated speeds. Ratings usually ' +
+    'fall as the ratio deepens. Put it right with another ratio, a larger gear, or an engine rating that gives less torque.',
+  caution: `${DEFER} Class names differ between makers: see that the class of the sheet means the duty of the vessel.`,
+  examples: {
+    failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.14 kW/rpm']),
+    passing: SINGLE_LINE,
+    cannotTell: changed(SINGLE_LINE, ['  peak torque 1480 N.m at 1500 rpm\n', '']),
+  },
+};
+
+export const gearInputTorque: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  const { gear } = line;
+  if (!gear || !(line.engine || line.motor) || !isPlanned(context)) return [];
+  const ratings = ratingsOf(gear, gear.variant);
+  const reverses = gear.reversing?.value !== 'no' && clutchesOf(gear, gear.variant).length !== 1;
+  const told = reverses && ratings.some(rating => rating.direction);
+  return (told ? (['ahead', 'astern'] as const) : (['ahead'] as const)).map(direction =>
+    judge(context, direction),
+  );
+}
+
+function judge(context: LineContext, direction: Direction): Verdict {
+  const { line, vessel, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  const gear = line.gear!;
+  const way = direction === 'astern' ? ' astern' : '';
+  const needs = new Needs();
+  const duty = wantedDuty(vessel, needs);
+  const torques = duty === undefined ? undefined : inputTorques(analysis, duty, direction);
+  if (torques) needs.take({ value: undefined, missing: torques.needs.missing });
+  const { wanted, said } = wantedMargin(context);
+  const worst = torques?.compared[0];
+  const place = gear.nameOrigin ?? gear.ratioUsed?.origin ?? gear.origin;
+  if (worst && worst.margin < wanted) {
+    return say.fails({
+      place,
+      severity: direction === 'astern' ? 'warning' : 'error',
+      criterion: said,
+      capacity: worst.capacity,
+      demand: worst.demand,
+      workings: torques!.compared.flatMap(one => [one.demand, one.capacity]),
+      message: `${line.name}: ${failure(context, worst, way, wanted)}`,
+      related: [
+        { at: worst.rating.origin, message: `rated ${ratingWords(worst.rating)}` },
+        {
+          at: worst.point.torque.origin ?? worst.point.speed.origin ?? line.origin,
+          message: `engine, ${worst.point.name}`,
+        },
+      ],
+      routes: () => gearsThatCarry(context, duty!, direction, wanted),
+    });
+  }
+  if (needs.any || !worst) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? place,
+      criterion: said,
+      message:
+        `${line.name}: whether ${nameOf(gear)} may carry the torque that enters it${way} cannot be told without ` +
+        `${needs.missing.map(gap => gap.what).join('; ')}.${worst ? ` At ${worst.point.name} alone it has ${percent(worst.margin)} left.` : ''}`,
+      workings: worst ? [worst.demand, worst.capacity] : [],
+      routes: () =>
+        stubRoutes(
+          needs.missing.filter(
+            gap => !gap.property.startsWith('rated ') && !gap.property.startsWith('rating '),
+          ),
+        ),
+    });
+  }
+  return say.holds({
+    place,
+    criterion: said,
+    capacity: worst.capacity,
+    demand: worst.demand,
+    workings: torques!.compared.flatMap(one => [one.demand, one.capacity]),
+    message:
+      `${line.name}: ${nameOf(gear)} may carry ${analysis.tell(worst.capacity)}${way} (${ratingWords(worst.rating)}${worst.heavier ? ', heavier than asked' : ''}); ` +
+      `${analysis.tell(worst.demand)} enter it at ${worst.point.name}, ${percent(worst.margin)} left.`,
+  });
+}
+
+function failure({ line, analysis }: LineContext, worst: InputTorque, way: string, wanted: number): string {
+  const gear = line.gear!;
+  const ratio = gear.variant?.nominalFact.written ?? gear.ratioUsed?.written;
+  const numbers =
+    `input ${analysis.tell(worst.demand)} at ${worst.point.name} (${analysis.tell(worst.point.speed)}) ` +
+    `${worst.margin < 0 ? 'exceeds' : 'leaves too little of'} the ${analysis.tell(worst.capacity)} that ${nameOf(gear)} may carry${way}` +
+    `${ratio ? ` at ${ratio}` : ''} (${ratingWords(worst.rating)}): `;
+  const left =
+    worst.margin < 0
+      ? `${percent(-worst.margin)} short`
+      : `${percent(worst.margin)} left, ${percent(wanted)} wanted`;
+  const rest =
+    way === ''
+      ? 'Clutch and teeth wear out early. It takes another ratio, a larger gear or a lower engine rating.'
+      : 'Full throttle astern would overload it: limit the throttle astern, or take a gear rated for it.';
+  return `${numbers}${left}. ${rest}`;
+}
+
+/** Margin over the gear's rating that the vessel wants. */
+function wantedMargin({ vessel }: LineContext): { wanted: number; said: string } {
+  const own = vessel.criteria?.gearTorqueMargin?.value;
+  return own
+    ? { wanted: own.si, said: `${INFO.criterion}; margin at least ${own.written ?? percent(own.si)}` }
+    : { wanted: 0, said: `${INFO.criterion}; no margin wanted over it (default)` };
+}

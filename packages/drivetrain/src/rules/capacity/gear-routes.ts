@@ -1,0 +1,86 @@
+import { acceptsRotation, type GearChoice, gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
+import { clutchesOf } from '../../analysis/gear-data.js';
+import { inputTorques } from '../../analysis/input-torque.js';
+import { LineAnalysis } from '../../analysis/line.js';
+import type { Direction } from '../../analysis/speeds.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import type { ModelEdit, Route } from '../../judge/route.js';
+import type { CatalogueEntry } from '../../model/catalogue.js';
+import type { GearFacts } from '../../model/gear.js';
+import { gearEdits } from '../gear-edits.js';
+import { engineWord } from '../rotation/edits.js';
+
+/** At most so many ways out are offered: the ones with the greatest margin. */
+const OFFERED = 5;
+
+/**
+ * Catalogue gears, and other ratios of the same gear, that turn the shaft the same way, take this engine and carry its
+ * torque with the wanted margin; the greatest margin first, and for each gear the ratio nearest to the one in the line.
+ */
+export function gearsThatCarry(
+  context: LineContext,
+  duty: string,
+  direction: Direction,
+  wanted: number,
+): Route[] {
+  const { line, analysis, catalogue, vessel } = context;
+  const turning = analysis.rotation.ahead;
+  if (!turning || !line.gear?.entry) return [];
+  const best = new Map<string, { choice: GearChoice; margin: number; after: LineAnalysis }>();
+  for (const choice of gearsThatTurn(line, turning, catalogue.gears)) {
+    if (best.has(choice.entry.name) || !fits(context, choice.entry)) continue;
+    const after = new LineAnalysis(withGear(line, choice.entry, choice.variant, choice.clutch.name), vessel);
+    const { compared, needs } = inputTorques(after, duty, direction);
+    const worst = compared[0];
+    if (needs.any || !worst || worst.margin < wanted) continue;
+    best.set(choice.entry.name, { choice, margin: worst.margin, after });
+  }
+  return [...best.values()]
+    .sort((one, other) => other.margin - one.margin)
+    .slice(0, OFFERED)
+    .map(({ choice, margin, after }) => ({
+      title: `${named(context, choice)}: ${percent(margin)} torque margin${speedChange(analysis, after)}`,
+      edits: editsFor(context, choice),
+    }));
+}
+
+/** What the sheets say of speed and housing must not stand against the exchange. */
+function fits({ line, analysis }: LineContext, entry: CatalogueEntry<GearFacts>): boolean {
+  const { inputSpeedMax, inputHousing } = entry.facts;
+  const fastest = analysis.governedSpeed.value ?? analysis.rated.value?.speed;
+  if (inputSpeedMax?.value && fastest && fastest.si > inputSpeedMax.value.si) return false;
+  const housing = line.engine?.housing?.value;
+  if (housing && inputHousing?.value && housing !== inputHousing.value) return false;
+  return acceptsRotation(entry.facts, analysis.rotation) === true;
+}
+
+function named({ line }: LineContext, { entry, variant, clutch }: GearChoice): string {
+  const same = entry.name === line.gear?.entry?.name;
+  const ratio = variant.nominalFact.written;
+  const ahead = clutchesOf(entry.facts, variant).length > 1 ? `, clutch ${clutch.name} ahead` : '';
+  return same
+    ? `Use ${ratio} of ${entry.name}${ahead}`
+    : `Replace the gear by ${entry.name} ${ratio}${ahead}`;
+}
+
+function speedChange(before: LineAnalysis, after: LineAnalysis): string {
+  const [now, then] = [before.overallRatio('ahead').value, after.overallRatio('ahead').value];
+  if (!now || !then) return '';
+  const change = now.si / then.si - 1;
+  if (Math.abs(change) < 0.0005) return ', shaft speed unchanged';
+  return `, the shaft turns ${percent(Math.abs(change))} ${change > 0 ? 'faster' : 'slower'}`;
+}
+
+function editsFor({ line, analysis }: LineContext, { entry, variant, clutch }: GearChoice): ModelEdit[] {
+  const gear = line.gear!;
+  const edits = gearEdits(gear, {
+    name: entry.name,
+    ratio: variant.nominalFact.written,
+    clutch: clutch.name,
+  });
+  const turn = analysis.rotation.atFlywheel;
+  const needsPump = entry.facts.inputRotation?.value?.word === 'either by pump index' && turn;
+  if (!needsPump || gear.pumpIndex || gear.change === 'retained') return edits;
+  return [...edits, { do: 'set', host: gear.origin, property: 'pump set for', text: engineWord(turn) }];
+}
