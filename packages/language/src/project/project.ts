@@ -107,6 +107,11 @@ export class Project {
     return [...seen.values()];
   }
 
+  /** The files that each import of a loaded document brings in. */
+  importedFiles(document: LangiumDocument, path: string): readonly URI[] {
+    return this.imports.get(this.reading(document))?.get(path)?.files ?? [];
+  }
+
   /** Whether a change of these files may change what is said of this document. */
   sees(document: LangiumDocument, changed: ReadonlySet<string>): boolean {
     const reading = this.reading(document);

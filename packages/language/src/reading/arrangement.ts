@@ -1,4 +1,5 @@
 import type { Evidence } from '@tailshaft/drivetrain';
+import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import { PLACE_VOCABULARY } from '../vocabulary/index.js';
 import { anyWord, name as nameKind, type Row, ratio, type ValueKind } from '../vocabulary/kinds.js';
@@ -146,7 +147,7 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     );
   const namePlace =
     node.name === undefined ? placeOfNode(context, node) : propertyPlace(context, node, 'name');
-  const host: Host = { ...namePlace, headEnd: namePlace.end, vocabulary: LINE_VOCABULARY, ...braces(node) };
+  const host: Host = { ...namePlace, vocabulary: LINE_VOCABULARY, form: 'line', ...braces(context, node) };
   const facts = startReading(host);
   const parts: PartReading[] = [];
   for (const member of node.members) {
@@ -169,7 +170,10 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
 
 function readPart(context: ReadContext, node: ast.PartUse): PartReading {
   const vocabulary = PLACE_VOCABULARY[node.role]!;
-  const host = makeHost(context, node, placeOfNode(context, node), vocabulary, node.block);
+  const host: Host = {
+    ...makeHost(context, node, placeOfNode(context, node), vocabulary, node.block),
+    form: 'part',
+  };
   const facts = startReading(host);
   for (const fact of node.header) {
     if (ast.isAtFact(fact)) header(context, facts, fact, HEADER_ROWS.at, 'duty');
@@ -229,7 +233,11 @@ function header(
   keep(into, evidence && read.fact ? { ...read, fact: { ...read.fact, evidence } } : read);
 }
 
-function braces(node: ast.ShaftLine): Pick<Host, 'block'> {
-  const open = node.$cstNode && node.open !== undefined ? node.$cstNode.text.indexOf('{') : -1;
-  return open < 0 ? {} : { block: { start: node.$cstNode!.offset + open, end: node.$cstNode!.end } };
+/** Where a line's header ends, and its braces when it has them. */
+function braces(context: ReadContext, node: ast.ShaftLine): Pick<Host, 'block' | 'headEnd'> {
+  const open = GrammarUtils.findNodeForProperty(node.$cstNode, 'open');
+  const { start, end } = placeOfNode(context, node);
+  if (!open) return { headEnd: end };
+  const header = context.text.slice(start, open.offset).trimEnd();
+  return { headEnd: start + header.length, block: { start: open.offset, end } };
 }

@@ -174,6 +174,7 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
     end: headEnd,
     headEnd: end,
     vocabulary: row.block,
+    form: 'nested',
     ...(block ? { block: { start: block.start, end: block.end } } : {}),
   };
   const nested = startReading(host);

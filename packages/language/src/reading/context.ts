@@ -101,6 +101,8 @@ export function headerOf(node: AstNode): CstNode | undefined {
 /** The `///` lines right above a statement. */
 export function docBefore(context: ReadContext, node: AstNode): string | undefined {
   const doc: string[] = [];
+  const lineStart = context.text.lastIndexOf('\n', (node.$cstNode?.offset ?? 0) - 1) + 1;
+  if (context.text.slice(lineStart, node.$cstNode?.offset ?? 0).trim() !== '') return undefined;
   let end = context.text.lastIndexOf('\n', (node.$cstNode?.offset ?? 0) - 1);
   while (end > 0) {
     const start = context.text.lastIndexOf('\n', end - 1) + 1;

@@ -14,6 +14,8 @@ export interface Host extends Place {
   readonly vocabulary: Vocabulary;
   /** Where header facts are added: just behind the header. */
   readonly headEnd: number;
+  /** What may stand behind the header without a block: facts of a part's header, facts on the same line, or nothing. */
+  readonly form?: 'part' | 'nested' | 'line';
   /** Offsets of the opening brace and of the end behind the closing one. */
   readonly block?: { readonly start: number; readonly end: number };
   /** Set for a part that stands nowhere in the text: new facts are written as a statement of this role in that block. */

@@ -29,6 +29,8 @@ export interface AcceptanceReading {
   readonly place: Place;
   readonly rule: string;
   readonly clauses: Readonly<Record<string, string>>;
+  /** Where the path behind `on` stands. */
+  readonly on?: Place;
 }
 
 export interface VesselReading {
@@ -204,7 +206,13 @@ function readAcceptance(context: ReadContext, node: ast.Acceptance): AcceptanceR
       'Say which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
       'accept'.length,
     );
-  return { place: placeOfNode(context, node), rule: node.rule ?? '', clauses };
+  const on = node.clauses.find(clause => clause.kind === 'on' && clause.value !== undefined);
+  return {
+    place: placeOfNode(context, node),
+    rule: node.rule ?? '',
+    clauses,
+    ...(on ? { on: propertyPlace(context, on, 'value') } : {}),
+  };
 }
 
 /** The words of a sentence as one text. */
