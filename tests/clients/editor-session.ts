@@ -29,7 +29,8 @@ export async function playSession(
   const scratch = mkdtempSync(join(tmpdir(), 'tailshaft-session-'));
   const out = join(scratch, 'seen.json');
   const { line, character } = positionAt(example.text, example.place + 1);
-  const orders = { command: serverCommand(), spec: example.spec, line, column: character, rule, route, out };
+  const { folder, spec } = example;
+  const orders = { command: serverCommand(), folder, spec, line, column: character, rule, route, out };
   try {
     const printed = await run(program, given, {
       ...process.env,

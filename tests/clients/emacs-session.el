@@ -1,6 +1,6 @@
 ;;; emacs-session.el --- Plays a session in batch Emacs with Eglot  -*- lexical-binding: t -*-
 ;; Writes what was seen to a file, as JSON.
-;; Reads TAILSHAFT_SESSION: command, spec, line, column, rule, route (a regular expression), out.
+;; Reads TAILSHAFT_SESSION: command, folder, spec, line, column, rule, route (a regular expression), out.
 
 (require 'package)
 (package-initialize)
@@ -37,6 +37,8 @@
 (define-derived-mode tailshaft-mode prog-mode "Tailshaft")
 (add-to-list 'auto-mode-alist '("\\.shaft\\'" . tailshaft-mode))
 (add-to-list 'eglot-server-programs (cons 'tailshaft-mode (given 'command)))
+;; The folder that holds specs and catalogue, as version control would tell it.
+(setq project-find-functions (list (lambda (_directory) (cons 'transient (given 'folder)))))
 
 (setq eglot-sync-connect 30
       eglot-autoshutdown nil

@@ -1,5 +1,5 @@
 -- Plays a session in headless Neovim and writes what was seen to a file, as JSON.
--- Reads TAILSHAFT_SESSION: command, spec, line, column, rule, route (a Lua pattern), out.
+-- Reads TAILSHAFT_SESSION: command, folder, spec, line, column, rule, route (a Lua pattern), out.
 local session = vim.json.decode(os.getenv('TAILSHAFT_SESSION'))
 local seen = {}
 
@@ -32,7 +32,7 @@ vim.bo.filetype = 'tailshaft'
 vim.lsp.buf_attach_client(0, vim.lsp.start_client({
   name = 'tailshaft',
   cmd = session.command,
-  root_dir = vim.fn.fnamemodify(session.spec, ':h'),
+  root_dir = session.folder,
 }))
 
 await('the finding', function() return #findings() > 0 end)

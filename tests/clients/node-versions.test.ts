@@ -34,6 +34,7 @@ describe('the command line under the oldest and the newest Node we support', () 
 
   function check(node: string, words: readonly string[]) {
     const { status, stdout, stderr } = spawnSync(node, [cliPath(), ...words, example.spec], {
+      cwd: example.folder,
       encoding: 'utf8',
       env: { ...process.env, NO_COLOR: '1' },
     });
