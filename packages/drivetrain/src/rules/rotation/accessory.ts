@@ -1,0 +1,103 @@
+import { turnDeclared } from '../../analysis/rotation.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Accessory, Engine } from '../../model/engine.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { engineWord, stubRoutes } from './edits.js';
+import { DOCK_CAUTION, PRACTICE } from './sources.js';
+import { type Use, usesOf } from './uses.js';
+
+const STARTER = 'accessory starter rotation standard viewed from flywheel';
+const WITH_STARTER = changed(SINGLE_LINE, ['  cylinders 6', `  ${STARTER}\n  cylinders 6`]);
+
+const INFO: RuleInfo = {
+  id: 'rotation/accessory',
+  title: 'Starter, pumps and fans are built for the engine rotation',
+  mistakes: ['R14'],
+  severity: 'warning',
+  criterion: 'engine rotation that each accessory is built for against the rotation of the engine',
+  source: PRACTICE,
+  manual:
+    'Starters, raw-water pumps, alternator fans and distributors are built for one rotation. Moved over from an engine of ' +
+    'the other rotation, a starter turns the engine backwards, a pump gives no water and a fan blows the wrong way. Order ' +
+    'the accessory for this rotation and list the change as a work item.',
+  caution: `${DOCK_CAUTION} A raw-water pump that runs backwards shows only when the engine overheats.`,
+  examples: {
+    failing: changed(WITH_STARTER, [STARTER, 'accessory starter rotation opposite viewed from flywheel']),
+    passing: WITH_STARTER,
+    cannotTell: changed(WITH_STARTER, [STARTER, 'accessory starter rotation unknown']),
+  },
+};
+
+export const accessory: Rule = { ...INFO, scope: 'vessel', check };
+
+interface Fitted {
+  readonly engine: Engine;
+  readonly accessory: Accessory;
+}
+
+function check(context: Context): Verdict[] {
+  return usesOf(context.vessel, ({ engine }) =>
+    (engine?.accessories ?? []).map(one => ({ of: { engine: engine!, accessory: one }, at: one.origin })),
+  ).map(judge);
+}
+
+function judge({ of, line }: Use<Fitted>): Verdict {
+  const { engine } = of;
+  const say = sayFor(INFO, line.path);
+  const name = `the ${of.accessory.name} of ${nameOf(engine)}`;
+  const facing = engine.flywheelFaces?.value;
+  const built = turnDeclared(of.accessory.rotation, facing);
+  const turns = turnDeclared(engine.rotation, facing);
+  const place = of.accessory.rotation?.origin ?? of.accessory.origin;
+  const needs = new Needs();
+  if (!built) {
+    needs.miss(
+      {
+        what: `which rotation ${name} is built for, and from where it is seen`,
+        host: of.accessory.origin,
+        property: 'rotation',
+      },
+      of.accessory.rotation?.origin,
+    );
+  }
+  if (!turns) {
+    needs.miss(
+      { what: `rotation of ${nameOf(engine)}`, host: home(engine), property: 'rotation' },
+      engine.rotation?.origin,
+    );
+  }
+  if (!built || !turns) {
+    return say.cannotTell(needs, {
+      place,
+      message: `Whether ${name} suits the engine cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  if (built === turns) {
+    return say.holds({
+      place,
+      message: `${name} is built for ${engineWord(built)} rotation, as the engine turns.`,
+    });
+  }
+  const text = `${engineWord(turns)} viewed from flywheel`;
+  return say.fails({
+    place,
+    message: `${name.charAt(0).toUpperCase()}${name.slice(1)} is built for ${engineWord(built)} rotation, and the engine is ${engineWord(turns)}: it would work backwards.`,
+    related: [{ at: engine.rotation!.origin, message: 'rotation of the engine' }],
+    routes: () => [
+      {
+        title: `Order the ${of.accessory.name} for ${engineWord(turns)} rotation (a work item for the yard)`,
+        edits: [
+          of.accessory.rotation
+            ? { do: 'replace', at: of.accessory.rotation.origin, text }
+            : { do: 'set', host: of.accessory.origin, property: 'rotation', text },
+        ],
+      },
+    ],
+  });
+}

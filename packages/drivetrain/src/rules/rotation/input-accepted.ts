@@ -1,0 +1,84 @@
+import { senseThatDrivesAhead } from '@tailshaft/mechanics';
+import { acceptsRotation } from '../../analysis/gear-choice.js';
+import { handOf } from '../../analysis/hand.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { stubRoutes } from './edits.js';
+import { gearRoutes } from './hand-routes.js';
+import { DOCK_CAUTION, MAKER } from './sources.js';
+
+const TAKES = 'input rotation standard viewed from flywheel';
+
+const INFO: RuleInfo = {
+  id: 'rotation/input-accepted',
+  title: 'The gear takes the rotation of its engine',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'input rotation that the gear accepts against the rotation of the engine, both at the flywheel',
+  source: MAKER,
+  manual:
+    'Gears with a handed pump, helical thrust or one-way parts take one engine rotation only. Driven the other way they ' +
+    'make no oil pressure or wear out their bearings. Whether a gear takes standard, opposite or either rotation is stated ' +
+    'by its maker. Choose a gear that takes this engine, or an engine of the rotation that the gear takes.',
+  caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
+  examples: {
+    failing: changed(SINGLE_LINE, [TAKES, 'input rotation opposite viewed from flywheel']),
+    passing: SINGLE_LINE,
+    cannotTell: changed(SINGLE_LINE, [`  ${TAKES}\n`, '']),
+  },
+};
+
+export const inputAccepted: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const { gear, engine, motor } = line;
+  const mover = engine ?? motor;
+  // A line that says nothing of rotation at all is the concern of the propeller, when there is one.
+  if (!gear || !mover || (!gear.inputRotation && !mover.rotation)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const { rotation } = analysis;
+  const accepts = acceptsRotation(gear, rotation);
+  const place = gear.nameOrigin ?? gear.origin;
+  if (accepts === undefined) {
+    const needs = new Needs();
+    const wanted = {
+      what: `which engine rotation ${nameOf(gear)} takes`,
+      host: home(gear),
+      property: 'input rotation',
+      strict: true,
+    };
+    const said = needs.fact(gear.inputRotation, wanted);
+    if (said && !said.viewedFrom) needs.miss(wanted, gear.inputRotation?.origin);
+    const own = rotation.missing.filter(gap => gap.property === 'rotation' || gap.property === 'engine');
+    if (!rotation.atFlywheel && !rotation.either) needs.take({ value: undefined, missing: own });
+    return say.cannotTell(needs, {
+      place: gear.inputRotation?.origin ?? place,
+      message: `${line.name}: whether ${nameOf(gear)} takes the rotation of ${nameOf(mover)} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const takes = gear.inputRotation!.written;
+  if (accepts) {
+    return say.holds({
+      place,
+      message: `${line.name}: ${nameOf(gear)} takes ${takes}, and its engine turns so.`,
+    });
+  }
+  const hand = handOf(line);
+  const wanted = hand ? senseThatDrivesAhead(hand) : rotation.ahead;
+  return say.fails({
+    place,
+    message: `${line.name}: ${nameOf(gear)} takes an engine of ${takes} rotation, and ${nameOf(mover)} is ${rotation.neededPump}.`,
+    related: [
+      { at: gear.inputRotation!.origin, message: 'what the gear takes' },
+      { at: mover.rotation?.origin ?? mover.origin, message: 'how the engine turns' },
+    ],
+    routes: () => (wanted ? gearRoutes(context, wanted) : []),
+  });
+}

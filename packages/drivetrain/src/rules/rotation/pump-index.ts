@@ -1,0 +1,110 @@
+import { turnAtFlywheel } from '@tailshaft/mechanics';
+import { statementOf } from '../../analysis/rotation.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Rotation } from '../../model/fact.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { engineWord, stubRoutes, writeInPlace } from './edits.js';
+import { DOCK_CAUTION, MAKER } from './sources.js';
+
+const INDEXED = changed(
+  SINGLE_LINE,
+  ['input rotation standard viewed from flywheel', 'input rotation either by pump index'],
+  ['ratio 2.04:1 ahead clutch B', 'ratio 2.04:1 ahead clutch B { pump set for standard }'],
+);
+
+const INFO: RuleInfo = {
+  id: 'rotation/pump-index',
+  title: 'The oil pump of the gear is set for the engine rotation',
+  mistakes: ['R13'],
+  severity: 'warning',
+  criterion: 'rotation that the pump is set for against the rotation of the engine, both at the flywheel',
+  source: MAKER,
+  manual:
+    'Some gears take either engine rotation once their oil pump is set for it. Set for the other one, the pump makes no ' +
+    'pressure and the gear does not drive, or burns its clutches. The pump needs setting whenever the engine rotation ' +
+    'changes. Write what it is set for at the gear in its line: `pump set for standard` or `pump set for opposite`.',
+  caution: `${DOCK_CAUTION} Read the index mark on the pump; look at the oil pressure before loading the gear.`,
+  examples: {
+    failing: changed(INDEXED, ['pump set for standard', 'pump set for opposite']),
+    passing: INDEXED,
+    cannotTell: changed(INDEXED, [' { pump set for standard }', '']),
+  },
+};
+
+export const pumpIndex: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const { gear, engine } = line;
+  if (!gear || !engine) return undefined;
+  const indexed = gear.inputRotation?.value?.word === 'either by pump index';
+  if (!indexed && !gear.pumpIndex) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const wanted = {
+    what: `what the pump of ${nameOf(gear)} is set for`,
+    host: gear.origin,
+    property: 'pump set for',
+    strict: true,
+  };
+  const set = needs.fact(gear.pumpIndex, wanted);
+  const setFor = set && wordOf(set);
+  if (set && !setFor) needs.miss(wanted, gear.pumpIndex?.origin);
+  const needed = analysis.rotation.neededPump;
+  if (!needed) {
+    needs.take({
+      value: undefined,
+      missing: analysis.rotation.missing.filter(
+        gap => gap.property === 'rotation' || gap.property === 'engine',
+      ),
+    });
+  }
+  const place = gear.pumpIndex?.origin ?? gear.nameOrigin ?? gear.origin;
+  const setRoute = (title: string) => ({
+    title,
+    edits: [writeInPlace(gear, 'pump set for', needed ?? 'unknown')],
+  });
+  if (needs.any || !needed || !setFor) {
+    return say.cannotTell(needs, {
+      place,
+      message:
+        `${line.name}: whether the pump of ${nameOf(gear)} is set for this engine cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.` +
+        (needed ? ` It must be set for ${needed}, or it makes no pressure.` : ''),
+      routes: () => [
+        ...(needed && !gear.pumpIndex
+          ? [setRoute(`Write that the pump is set for ${needed}, once it is`)]
+          : []),
+        ...stubRoutes(needs.missing),
+      ],
+    });
+  }
+  if (setFor === needed) {
+    return say.holds({ place, message: `${line.name}: the pump is set for ${needed}, as the engine turns.` });
+  }
+  const before =
+    line.before?.engine && line.before.gear ? context.analysisOf(line.before).rotation.neededPump : undefined;
+  const moved =
+    before && before !== needed ? ` The engine rotation changes from ${before} to ${needed}.` : '';
+  return say.fails({
+    place,
+    message:
+      `${line.name}: the pump of ${nameOf(gear)} is set for ${setFor}, and the engine is of ${needed} rotation.${moved} ` +
+      'Set it for the engine, or it makes no pressure.',
+    related: [{ at: engine.rotation?.origin ?? engine.origin, message: `rotation of ${nameOf(engine)}` }],
+    routes: () => [
+      setRoute(`Set the pump of ${line.name} for ${needed}, as its engine turns (a work item for the yard)`),
+    ],
+  });
+}
+
+/** A pump is set for the rotation of an engine: standard and opposite are that engine's words, and need no view. */
+function wordOf(set: Rotation): 'standard' | 'opposite' | undefined {
+  if ((set.word === 'standard' || set.word === 'opposite') && !set.viewedFrom) return set.word;
+  const told = turnAtFlywheel(statementOf(set));
+  return told.known ? engineWord(told.value) : undefined;
+}

@@ -1,0 +1,121 @@
+import type { Sense } from '@tailshaft/mechanics';
+import { clutchesOf } from '../../analysis/gear-data.js';
+import { declaredSense, senseOfTrain, trainOf, turnsBack } from '../../analysis/stages.js';
+import { signedTrainRatio } from '../../analysis/train-ratio.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Clutch, Gear } from '../../model/gear.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { stubRoutes } from './edits.js';
+import { DOCK_CAUTION } from './sources.js';
+import { foldOn, type Use, usesOf } from './uses.js';
+
+const CLUTCH = 'clutch B output opposite ahead continuous';
+const TRAINED = changed(SINGLE_LINE, [CLUTCH, `${CLUTCH} { train { mesh A 23 with B 47 } }`]);
+
+const INFO: RuleInfo = {
+  id: 'rotation/train-sense',
+  title: 'The declared output sense agrees with the tooth counts',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'output sense as declared against the one that the meshes give, both seen from aft',
+  source: {
+    author: 'R. Willis',
+    title: 'Principles of Mechanism',
+    clause: 'every external mesh reverses; speeds of a planetary set relative to its carrier',
+    confidence: 'from memory',
+  },
+  manual:
+    'Every external mesh between parallel shafts reverses the rotation, an internal mesh and a chain keep it, and a ' +
+    'planetary set keeps or reverses it by the member that is held. Where a clutch gives its train and declares its output ' +
+    'sense as well, the two must say the same. If they do not, one of them is a slip, and no rotation can be built on ' +
+    'either until the sheet has been read again.',
+  caution: `${DOCK_CAUTION} Count the meshes that carry power in this clutch only; idlers count too.`,
+  examples: {
+    failing: changed(TRAINED, ['mesh A 23 with B 47', 'mesh A 23 with I 31  mesh I 31 with B 47']),
+    passing: TRAINED,
+    cannotTell: changed(TRAINED, ['mesh A 23 with B 47', 'sun teeth 30  ring teeth 60']),
+  },
+};
+
+export const trainSense: Rule = { ...INFO, scope: 'vessel', check };
+
+interface Engaged {
+  readonly gear: Gear;
+  readonly clutch: Clutch;
+}
+
+function check(context: Context): Verdict[] {
+  return usesOf(context.vessel, ({ gear }) => {
+    const clutches = gear ? clutchesOf(gear, gear.variant) : [];
+    return clutches
+      .filter(one => one.output?.value && trainOf(gear!, one))
+      .map(clutch => ({ of: { gear: gear!, clutch }, at: clutch.output!.origin }));
+  }).map(judge);
+}
+
+function judge({ of, line, lines }: Use<Engaged>): Verdict {
+  const { gear, clutch } = of;
+  const say = sayFor(INFO, line.path);
+  const train = trainOf(gear, clutch)!;
+  const name = `clutch ${clutch.name} of ${nameOf(gear)}`;
+  const declared = declaredSense(gear, clutch);
+  const derived = senseOfTrain(train);
+  const place = clutch.output!.origin;
+  const result = signedTrainRatio(train);
+  const workings = result.known ? [result.ratio] : [];
+  if (!declared || !derived) {
+    const needs = new Needs();
+    if (!derived) {
+      const what = `tooth counts that settle the sense of ${name}${result.known ? '' : ` (${result.problem})`}`;
+      needs.miss({ what, host: train.origin, property: 'mesh' });
+    }
+    if (!declared) {
+      const what = `from where the output sense of ${name} is seen`;
+      needs.miss({ what, host: clutch.origin, property: 'output' }, place);
+    }
+    return say.cannotTell(needs, {
+      place: derived ? place : train.origin,
+      message: `Whether the output sense of ${name} agrees with its train cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing.filter(gap => gap.property !== 'mesh')),
+    });
+  }
+  if (declared === derived) {
+    return say.holds({
+      place,
+      message: `The train of ${name} ${does(derived)} the rotation, as declared.`,
+      workings,
+    });
+  }
+  // Seen at their own ends the words flip where the line turns back.
+  const flips = turnsBack(gear) && clutch.output!.value!.seen === 'each seen at its own end';
+  const word = (derived === 1) !== Boolean(flips) ? 'same' : 'opposite';
+  const seen = clutch.output!.value!.seen;
+  const text = seen ? `${word} ${seen === 'from aft' ? 'seen from aft' : seen}` : word;
+  return say.fails({
+    place,
+    message: `The output of ${name} is declared ${clutch.output!.written}, but its train ${does(derived)} the rotation. Read the sheet again: one of the two is a slip.`,
+    related: [
+      { at: train.origin, message: `the tooth counts ${does(derived).replace(/s$/, '')} the rotation` },
+    ],
+    workings,
+    explains: foldOn(
+      lines.filter(one => one.gear?.aheadClutch === undefined || one.gear.aheadClutch.value === clutch.name),
+      'rotation/propeller-hand',
+    ),
+    routes: () => [
+      {
+        title: `Declare the output "${text}", as the tooth counts give`,
+        edits: [{ do: 'replace', at: place, text }],
+      },
+    ],
+  });
+}
+
+function does(sense: Sense): string {
+  return sense === 1 ? 'keeps' : 'reverses';
+}
