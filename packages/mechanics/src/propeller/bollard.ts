@@ -1,4 +1,5 @@
 import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
 import { given, type Value } from '../core/value.js';
 import { HORSEPOWER, INCH, POUND_FORCE } from '../units/constants.js';
 import type { OpenWaterCurve } from './open-water.js';
@@ -92,3 +93,30 @@ export const thrustFromEfficiency = formula({
   ],
   compute: ({ power, efficiency, speedOfAdvance }) => (power * efficiency) / speedOfAdvance,
 });
+
+/** Bollard pull per unit of shaft power in use, N/W; ranges from low to high. */
+export const BOLLARD_PULL_PER_POWER: readonly {
+  readonly propeller: string;
+  readonly from: number;
+  readonly to: number;
+  readonly source: Source;
+}[] = [
+  {
+    propeller: 'open',
+    from: (25 * POUND_FORCE) / HORSEPOWER,
+    to: (30 * POUND_FORCE) / HORSEPOWER,
+    source: { title: 'US Navy figure, as cited in Oilfield Seamanship 8, p. 173', confidence: 'published' },
+  },
+  {
+    propeller: 'in a nozzle',
+    from: (30 * POUND_FORCE) / HORSEPOWER,
+    to: (35 * POUND_FORCE) / HORSEPOWER,
+    source: { title: 'US Navy figure, as cited in Oilfield Seamanship 8, p. 173', confidence: 'published' },
+  },
+  {
+    propeller: 'well-sized tug propeller',
+    from: (35 * POUND_FORCE) / HORSEPOWER,
+    to: (35 * POUND_FORCE) / HORSEPOWER,
+    source: { title: 'bollard pull of tugs', confidence: 'common practice' },
+  },
+];

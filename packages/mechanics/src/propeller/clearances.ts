@@ -148,3 +148,16 @@ export const TIP_CLEARANCE_CRITERIA: readonly {
     source: { title: "clearances, a marine-equipment maker's encyclopedia", confidence: 'published' },
   },
 ];
+
+/** How steep a propeller shaft may lie against the water, rad; from memory, so it advises only. */
+export const SHAFT_ANGLE_ADVICE = {
+  keepBelow: (12 * Math.PI) / 180,
+  limit: (16 * Math.PI) / 180,
+  source: { title: 'shaft angle of small craft', confidence: 'from memory' },
+} as const;
+
+/** How far the hub's forward face may stand from the aft bearing, in shaft diameters. */
+export const HUB_OVERHANG_LIMIT = {
+  shaftDiameters: 1,
+  source: { title: 'ABYC P-06 and SAE J756, as quoted in public', confidence: 'published' },
+} as const;

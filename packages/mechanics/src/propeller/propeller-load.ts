@@ -31,7 +31,12 @@ export function propellerLoad(
 
 /** The curve's cautions and whether it covers this advance ratio. */
 export function rangeAt(curve: OpenWaterCurve, j: number): RangeResult[] {
-  return [...curve.cautions, curve.covers(j)];
+  const blade = {
+    pitchRatio: curve.pitchRatio.si,
+    areaRatio: curve.areaRatio.si,
+    blades: curve.geometry.blades.si,
+  };
+  return [...curve.cautions, ...(curve.series.cautionsAt?.(blade, j) ?? []), curve.covers(j)];
 }
 
 /** The same on bare numbers, for the loops that look for an equilibrium. */

@@ -48,6 +48,8 @@ export interface PropellerSeries {
   readonly limits: (blade: BladeNumbers) => RangeResult[];
   /** Conditions that only weaken the result. */
   readonly cautions: (blade: BladeNumbers) => RangeResult[];
+  /** The same, where they also depend on how the propeller advances. */
+  readonly cautionsAt?: (blade: BladeNumbers, advanceRatio: number) => RangeResult[];
   readonly thrust: (blade: BladeNumbers) => Cubic;
   readonly torque: (blade: BladeNumbers) => Cubic;
   readonly thrustCoefficient: (values: BladeValues) => Value<'ratio'>;
@@ -91,6 +93,17 @@ export const SERIES: Readonly<Record<SeriesName, PropellerSeries>> = {
       {
         condition: 'pitch ratio at most 1.3, above which the Gawn-Burrill fit is to be preferred',
         met: pitchRatio <= 1.3,
+      },
+    ],
+    cautionsAt: ({ pitchRatio }, j) => [
+      {
+        condition: 'advance ratio at least 0.5, below which the Gawn-Burrill fit is to be preferred',
+        met: j >= 0.5,
+      },
+      {
+        condition:
+          'advance ratio at most 0.7 at pitch ratios near 0.8, above which this fit gives too much thrust',
+        met: j <= 0.7 || pitchRatio > 0.85,
       },
     ],
     thrust: gawnThrust,

@@ -11,6 +11,7 @@ import {
   openWater,
   outsideRange,
   pitchThatAbsorbs,
+  propellerLoad,
   ratedDemand,
   ratedLoad,
   shaftSpeedThroughGear,
@@ -216,6 +217,17 @@ describe('bollard', () => {
   it('does not apply with a series that starts at J 0.3', () => {
     const flat = curveOf('Gawn', 1, 1, 0.8, 3);
     expect(bollardAtPower(flat, power(250000), density).applies).toBe(false);
+  });
+});
+
+describe('cautions of the Gawn fit', () => {
+  const outside = (p: number, shaft: number, va: number) =>
+    propellerLoad(curveOf('Gawn', 0.6, p, 0.8, 3), turning(shaft), speed(va), density).outside.join();
+  it('point to the Gawn-Burrill fit at high pitch and low advance', () => {
+    expect(outside(1.35, 100, 7)).toContain('pitch ratio at most 1.3');
+    expect(outside(1, 100, 4)).toContain('advance ratio at least 0.5');
+    expect(outside(0.81, 100, 7.2)).toContain('advance ratio at most 0.7');
+    expect(outside(1, 100, 6)).toBe('');
   });
 });
 

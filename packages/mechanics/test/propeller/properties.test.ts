@@ -1,6 +1,7 @@
 import {
   allFormulas,
   engineEquilibrium,
+  type Formula,
   given,
   openWater,
   outsideRange,
@@ -9,6 +10,8 @@ import {
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import * as hullModule from '../../src/hull/index.js';
+import * as propellerModule from '../../src/propeller/index.js';
 import { firstRoot, rootBetween } from '../../src/propeller/roots.js';
 import { bisect, curveOf, density, diesel, propeller, ratio, speed } from './support.js';
 
@@ -158,8 +161,15 @@ describe('root finder', () => {
   });
 });
 
-describe('every formula of this package', () => {
-  const formulas = [...allFormulas().values()];
+describe('every formula of propeller and hull', () => {
+  const formulas = [propellerModule, hullModule]
+    .flatMap(module => Object.values(module))
+    .flatMap(one => (typeof one === 'object' ? Object.values(one) : [one]))
+    .filter((one): one is Formula => typeof one === 'function' && 'spec' in one);
+  it('are found by name in the list of all', () => {
+    expect(formulas.length).toBeGreaterThan(80);
+    for (const one of formulas) expect(allFormulas().get(one.spec.name)).toBe(one);
+  });
   it.each(formulas.map(one => [one.spec.name, one] as const))(
     '%s: never an unflagged NaN, never infinite',
     (_, formula) => {
