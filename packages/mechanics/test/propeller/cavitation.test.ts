@@ -151,7 +151,7 @@ describe('Burrill lines against recalled lines of other authors', () => {
     [0.2, 0.03],
     [0.3, 0.03],
     [0.4, 0.03],
-    // The reference rounds 8.2 % to 8 %.
+    // 8.2 %; the comparison this repeats was recorded as 8 %.
     [0.5, 0.085],
   ])('σ %f: flat-face line within %f of the 10 %% fit', (sigma, share) => {
     const cavitation = { cavitationNumber: ratio('σ', sigma) };
