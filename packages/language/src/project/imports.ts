@@ -10,6 +10,11 @@ export interface ImportOutcome {
 
 export const EXTENSION = '.shaft';
 
+/** Where an import points, whether or not anything is there. */
+export function importTarget(from: URI, wanted: ImportReading): URI {
+  return UriUtils.resolvePath(UriUtils.dirname(from), wanted.path.replace(/\\/g, '/'));
+}
+
 /** Finds what an import names: a file, or every spec of a folder. Never leaves the given roots. */
 export async function resolveImport(
   files: FileSystemProvider,
@@ -33,8 +38,8 @@ export async function resolveImport(
       `Imports are relative to this file, so that the spec means the same on every machine: "${wanted.path}" is not.`,
     );
   }
-  const target = UriUtils.resolvePath(UriUtils.dirname(from), wanted.path.replace(/\\/g, '/'));
-  if (roots.length > 0 && !roots.some(root => within(root, target))) {
+  const target = importTarget(from, wanted);
+  if (roots.length > 0 && !roots.some(root => isWithin(root, target))) {
     return fail(
       `"${wanted.path}" leaves the workspace, and nothing outside it is read. Move the catalogue into it, or open the folder that holds both.`,
     );
@@ -58,7 +63,8 @@ export async function resolveImport(
   return fail(`There is no file or folder "${wanted.path}" beside this file.`);
 }
 
-function within(root: URI, target: URI): boolean {
+/** Whether a file or folder lies in a folder. */
+export function isWithin(root: URI, target: URI): boolean {
   const base = root.path.endsWith('/') ? root.path : `${root.path}/`;
   return root.scheme === target.scheme && (target.path === root.path || target.path.startsWith(base));
 }

@@ -8,12 +8,12 @@ import {
 } from '@tailshaft/drivetrain';
 import { type LangiumDocument, type LangiumSharedCoreServices, URI } from 'langium';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
-import { makeVessel } from '../elaborate/vessel.js';
+import { makeVessel, quantitiesOf } from '../elaborate/vessel.js';
 import type { Document } from '../generated/ast.js';
 import { type DocumentReading, type EntryReading, readDocument } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
-import { type ImportOutcome, resolveImport } from './imports.js';
+import { EXTENSION, type ImportOutcome, importTarget, resolveImport } from './imports.js';
 import { syntaxProblems } from './syntax.js';
 
 /** A vessel of a file with everything judged of it. */
@@ -112,13 +112,22 @@ export class Project {
     return this.imports.get(this.reading(document))?.get(path)?.files ?? [];
   }
 
-  /** Whether a change of these files may change what is said of this document. */
+  /**
+   * Whether a change of these files may change what is said of this document: one that it imports, by whatever way,
+   * changed, went, or came where an import had found nothing.
+   */
   sees(document: LangiumDocument, changed: ReadonlySet<string>): boolean {
-    const reading = this.reading(document);
-    if (reading.imports.length === 0) return false;
-    const outcomes = [...(this.imports.get(reading)?.values() ?? [])];
-    if (outcomes.some(outcome => outcome.problem)) return true;
-    return this.visible(document).some(one => changed.has(one.uri));
+    if (this.reading(document).imports.length === 0) return false;
+    const paths = [...changed].map(uri => URI.parse(uri).path);
+    return this.visible(document).some(one => {
+      const from = URI.parse(one.uri);
+      return one.imports.some(wanted => {
+        const target = importTarget(from, wanted).path;
+        return paths.some(
+          path => path === target || path === `${target}${EXTENSION}` || path.startsWith(`${target}/`),
+        );
+      });
+    });
   }
 
   /** Problems and verdicts of one loaded document. */
@@ -206,6 +215,7 @@ function entryContext(entry: EntryReading, today: string): EntryContext {
     today,
     entry: { kind: entry.kind, entry: made } as EntryContext['entry'],
     unitConcerns: entry.facts.concerns,
+    quantities: quantitiesOf(entry.facts),
   };
 }
 

@@ -1,4 +1,10 @@
-import { Cancellation, delayNextTick, type URI, type WorkspaceLock, type WorkspaceManager } from 'langium';
+import {
+  type Cancellation,
+  delayNextTick,
+  type URI,
+  type WorkspaceLock,
+  type WorkspaceManager,
+} from 'langium';
 import type { Builder, Later } from './builder.js';
 
 /**
@@ -42,7 +48,8 @@ export class BuildQueue implements Later {
 
   /** Resolves when changes up to now are built, whatever background work is left. */
   async settled(): Promise<void> {
-    while (this.running && (this.changed.size > 0 || this.deleted.size > 0 || this.building)) await this.round;
+    while (this.running && (this.changed.size > 0 || this.deleted.size > 0 || this.building))
+      await this.round;
   }
 
   /** Resolves when nothing at all is left to do. */

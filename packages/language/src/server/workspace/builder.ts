@@ -1,13 +1,13 @@
 import {
   type AstNode,
+  Cancellation,
   type CstNode,
   DefaultDocumentBuilder,
   DocumentState,
   interruptAndCheck,
   type LangiumDocument,
   type LangiumSharedCoreServices,
-  URI,
-  Cancellation,
+  type URI,
 } from 'langium';
 import type { Project } from '../../project/project.js';
 
@@ -48,9 +48,21 @@ export class Builder extends DefaultDocumentBuilder {
     for (const one of seeing) this.resetToState(one, DocumentState.ComputedScopes);
     await this.emitUpdate(found, gone);
     await interruptAndCheck(token);
+    const { now, later } = this.byUrgency([...documents, ...seeing]);
+    this.background?.later(later.map(one => one.uri));
+    await this.buildDocuments(now, this.updateBuildOptions, token);
+  }
+
+  /** Open documents, and changed ones that an open one sees, cannot wait. */
+  private byUrgency(documents: readonly LangiumDocument[]) {
     const isOpen = (one: LangiumDocument) => this.textDocuments?.get(one.uri.toString()) !== undefined;
-    this.background?.later(seeing.filter(one => !isOpen(one)).map(one => one.uri));
-    await this.buildDocuments([...documents, ...seeing.filter(isOpen)], this.updateBuildOptions, token);
+    const looked = new Set<string>();
+    for (const one of this.langiumDocuments.all.filter(isOpen)) {
+      for (const seen of this.project().visible(one)) looked.add(seen.uri);
+    }
+    const urgent = (one: LangiumDocument) =>
+      isOpen(one) || (one.state === DocumentState.Changed && looked.has(one.uri.toString()));
+    return { now: documents.filter(urgent), later: documents.filter(one => !urgent(one)) };
   }
 
   /** Builds one document that nobody waits for. */
@@ -72,7 +84,7 @@ export class Builder extends DefaultDocumentBuilder {
   private changedDocument(uri: URI): LangiumDocument {
     let document = this.langiumDocuments.getDocument(uri);
     if (!document) {
-      document = this.langiumDocumentFactory.fromModel({ $type: 'Document' }, uri);
+      document = this.langiumDocumentFactory.fromModel(EMPTY(), uri);
       document.state = DocumentState.Changed;
       this.langiumDocuments.addDocument(document);
     }
@@ -87,3 +99,5 @@ export function dropTree(document: LangiumDocument): void {
   const empty = { $type: root.$type, statements: [], $document: document };
   (document.parseResult as { value: AstNode }).value = empty as unknown as AstNode;
 }
+
+const EMPTY = () => ({ $type: 'Document', statements: [] }) as AstNode;

@@ -1,4 +1,11 @@
-import { type DefaultIndexManager, DefaultLinker, type IndexManager, MultiMap, type ScopeComputation, stream } from 'langium';
+import {
+  type DefaultIndexManager,
+  DefaultLinker,
+  type IndexManager,
+  MultiMap,
+  type ScopeComputation,
+  stream,
+} from 'langium';
 
 /*
  * The grammar has no cross-references: names are resolved by the project, from readings. The library's phases for

@@ -30,7 +30,9 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
   }
 
   override initialize(params: InitializeParams): void {
-    const root = params.rootUri ? [{ uri: params.rootUri, name: UriUtils.basename(URI.parse(params.rootUri)) }] : [];
+    const root = params.rootUri
+      ? [{ uri: params.rootUri, name: UriUtils.basename(URI.parse(params.rootUri)) }]
+      : [];
     this.folders = params.workspaceFolders ?? root;
     this.setRoots();
   }

@@ -1,0 +1,78 @@
+import { DocumentState, type LangiumDocument, type LangiumDocuments } from 'langium';
+import { type Connection, type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
+import type { Finding } from '../project/findings.js';
+import type { TailshaftServices } from './module.js';
+import { rangeIn, rangeOf } from './places.js';
+import { dropTree } from './workspace/builder.js';
+
+/** What code actions need to find their finding again. */
+export interface DiagnosticData {
+  readonly code: string;
+  /** `proposed.Port`, where a rule judged. */
+  readonly subject?: string;
+  readonly outcome?: string;
+  /** Offsets in the text that was checked. */
+  readonly start: number;
+  readonly end: number;
+}
+
+const SEVERITY = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+} as const;
+
+/** Acceptances and sources that time has overtaken are shown as such. */
+const UNNECESSARY = new Set(['review/acceptance-not-needed', 'text/twice']);
+
+export function toDiagnostic(
+  finding: Finding,
+  document: LangiumDocument,
+  documents: LangiumDocuments,
+  pages: string,
+): Diagnostic {
+  const { place, verdict } = finding;
+  const data: DiagnosticData = {
+    code: finding.code,
+    ...(verdict ? { subject: verdict.subject, outcome: verdict.outcome } : {}),
+    start: place.start,
+    end: place.end,
+  };
+  const related = finding.related.flatMap(one => {
+    const range = rangeOf(one.place, documents);
+    return range ? [{ location: { uri: one.place.uri, range }, message: one.message }] : [];
+  });
+  return {
+    range: rangeIn(document.textDocument, place),
+    severity: SEVERITY[finding.severity],
+    code: finding.code,
+    ...(pages && verdict ? { codeDescription: { href: `${pages}${finding.code}` } } : {}),
+    source: 'tailshaft',
+    message: finding.message,
+    ...(UNNECESSARY.has(finding.code) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+    ...(related.length > 0 ? { relatedInformation: related } : {}),
+    data,
+  };
+}
+
+/** Sends diagnostics with the version of the text they speak of; what was never shown is not cleared. */
+export function publishDiagnostics(connection: Connection, services: TailshaftServices): void {
+  const { DocumentBuilder, TextDocuments } = services.shared.workspace;
+  const shown = new Set<string>();
+  const send = (uri: string, diagnostics: Diagnostic[], version?: number) => {
+    if (diagnostics.length === 0 && version === undefined && !shown.has(uri)) return;
+    if (diagnostics.length > 0) shown.add(uri);
+    else shown.delete(uri);
+    void connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
+  };
+  DocumentBuilder.onUpdate((_changed, deleted) => {
+    for (const uri of deleted) send(uri.toString(), []);
+  });
+  DocumentBuilder.onDocumentPhase(DocumentState.Validated, document => {
+    const uri = document.uri.toString();
+    const open = TextDocuments.get(uri);
+    send(uri, document.diagnostics ?? [], open && document.textDocument.version);
+    if (!open) dropTree(document);
+  });
+}

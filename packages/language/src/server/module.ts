@@ -1,0 +1,128 @@
+import {
+  createDefaultCoreModule,
+  createDefaultSharedCoreModule,
+  type DeepPartial,
+  type DefaultSharedCoreModuleContext,
+  inject,
+  type Module,
+} from 'langium';
+import {
+  DefaultFuzzyMatcher,
+  DefaultNodeKindProvider,
+  type LangiumLSPServices,
+  type LangiumServices,
+  type LangiumSharedLSPServices,
+  type LangiumSharedServices,
+  NormalizedNotebookDocuments,
+} from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
+import { Project } from '../project/project.js';
+import { type TailshaftAdded, tailshaftCoreModule } from '../services/module.js';
+import { TailshaftLanguageServer } from './languageServer.js';
+import { Settings } from './settings.js';
+import { Updates } from './updates.js';
+import { ProjectValidator } from './validator.js';
+import { Builder } from './workspace/builder.js';
+import { BuildQueue } from './workspace/buildQueue.js';
+import { DocumentFactory } from './workspace/documentFactory.js';
+import { NoIndex, NoLinks, noScopes } from './workspace/noReferences.js';
+import { WorkspaceScan } from './workspace/scan.js';
+import { TextSnapshots } from './workspace/snapshots.js';
+
+/** What the editor server has beside the services of the library. */
+export interface ServerAdded extends TailshaftAdded {
+  readonly settings: Settings;
+  readonly queue: BuildQueue;
+  /** Tells the client's log what went wrong; the server lives on. */
+  readonly log: (what: string, error: unknown) => void;
+}
+
+export type TailshaftServices = LangiumServices & ServerAdded;
+
+export interface ServerContext extends DefaultSharedCoreModuleContext {
+  readonly connection?: Connection;
+  /** Shown to the client. */
+  readonly version?: string;
+}
+
+/** All services of the editor server: the language, and one provider for each request of the protocol. */
+export function createTailshaftServices(context: ServerContext): {
+  shared: LangiumSharedServices;
+  language: TailshaftServices;
+} {
+  const log = (what: string, error: unknown) => {
+    const said = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    context.connection?.console.error(`While ${what}: ${said}`);
+  };
+  // Services are made when first asked for, so each of these may name those below it.
+  const shared: LangiumSharedServices = inject(
+    createDefaultSharedCoreModule(context),
+    TailshaftGeneratedSharedModule,
+    sharedModule(context, () => language),
+  );
+  const project = new Project(shared);
+  const language: TailshaftServices = inject(
+    createDefaultCoreModule({ shared }),
+    TailshaftGeneratedModule,
+    tailshaftCoreModule(project),
+    serverModule(shared, log),
+  ) as TailshaftServices;
+  shared.ServiceRegistry.register(language);
+  (shared.workspace.DocumentBuilder as Builder).background = language.queue;
+  (shared.workspace.WorkspaceManager as WorkspaceScan).background = language.queue;
+  return { shared, language };
+}
+
+function sharedModule(
+  context: ServerContext,
+  language: () => TailshaftServices,
+): Module<LangiumSharedServices, LangiumSharedLSPServices & DeepPartial<LangiumSharedServices>> {
+  return {
+    lsp: {
+      Connection: () => context.connection!,
+      LanguageServer: services => new TailshaftLanguageServer(services, language, context.version ?? '0.0.0'),
+      DocumentUpdateHandler: services => new Updates(services, language),
+      NodeKindProvider: () => new DefaultNodeKindProvider(),
+      FuzzyMatcher: () => new DefaultFuzzyMatcher(),
+    },
+    workspace: {
+      TextDocuments: () => new TextSnapshots(),
+      NotebookDocuments: services => new NormalizedNotebookDocuments(services.workspace.TextDocuments),
+      LangiumDocumentFactory: services => new DocumentFactory(services),
+      DocumentBuilder: services => new Builder(services, () => language().project),
+      IndexManager: () => new NoIndex(),
+      WorkspaceManager: services =>
+        new WorkspaceScan(
+          services,
+          () => language().project,
+          message => context.connection?.console.info(message),
+        ),
+    },
+  };
+}
+
+function serverModule(
+  shared: LangiumSharedServices,
+  log: ServerAdded['log'],
+): Module<TailshaftServices, DeepPartial<TailshaftServices>> {
+  const { workspace } = shared;
+  const lsp: Module<TailshaftServices, LangiumLSPServices['lsp']> = {
+    // Formatting, code actions and names are added here by their own folders.
+  };
+  return {
+    settings: () => new Settings(),
+    log: () => log,
+    queue: () =>
+      new BuildQueue(
+        workspace.DocumentBuilder as Builder,
+        workspace.WorkspaceLock,
+        () => workspace.WorkspaceManager,
+        log,
+      ),
+    validation: { DocumentValidator: services => new ProjectValidator(services) },
+    references: { ScopeComputation: () => noScopes, Linker: services => new NoLinks(services) },
+    lsp,
+    shared: () => shared,
+  };
+}

@@ -1,0 +1,51 @@
+import type { Connection } from 'vscode-languageserver';
+import { publishDiagnostics } from './diagnostics.js';
+import { answerRequests } from './handlers.js';
+import { createTailshaftServices, type ServerContext, type TailshaftServices } from './module.js';
+import type { WorkspaceScan } from './workspace/scan.js';
+
+/** Brings a server to life on a connection. */
+export function startServer(context: ServerContext & { readonly connection: Connection }): TailshaftServices {
+  const { connection } = context;
+  const { shared, language } = createTailshaftServices(context);
+  const updates = shared.lsp.DocumentUpdateHandler;
+  const texts = shared.workspace.TextDocuments;
+
+  texts.onDidChangeContent(change => updates.didChangeContent?.(change));
+  publishDiagnostics(connection, language);
+  texts.onDidClose(change => updates.didCloseDocument?.(change));
+  connection.onDidChangeWatchedFiles(params => updates.didChangeWatchedFiles?.(params));
+  connection.onDidChangeConfiguration(({ settings }) => {
+    language.settings
+      .changed(connection, settings)
+      .catch(error => language.log('reading the settings', error));
+  });
+  answerRequests(connection, language);
+
+  connection.onInitialize(params => shared.lsp.LanguageServer.initialize(params));
+  connection.onInitialized(params => {
+    shared.lsp.LanguageServer.initialized(params);
+    if (foldersCanChange) {
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        (shared.workspace.WorkspaceManager as WorkspaceScan).changeFolders(added, removed);
+      });
+    }
+  });
+  let foldersCanChange = false;
+  let refresh = { hints: false, lenses: false, tokens: false };
+  shared.lsp.LanguageServer.onInitialize(({ capabilities: { workspace } }) => {
+    foldersCanChange = workspace?.workspaceFolders === true;
+    refresh = {
+      hints: workspace?.inlayHint?.refreshSupport === true,
+      lenses: workspace?.codeLens?.refreshSupport === true,
+      tokens: workspace?.semanticTokens?.refreshSupport === true,
+    };
+  });
+  language.settings.onChange(() => {
+    if (refresh.hints) void connection.languages.inlayHint.refresh();
+    if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh');
+  });
+  texts.listen(connection);
+  connection.listen();
+  return language;
+}

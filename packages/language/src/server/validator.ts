@@ -1,0 +1,35 @@
+import {
+  type Cancellation,
+  DefaultDocumentValidator,
+  type LangiumDocument,
+  type ValidationOptions,
+} from 'langium';
+import type { Diagnostic } from 'vscode-languageserver';
+import { findingsOf } from '../project/findings.js';
+import { toDiagnostic } from './diagnostics.js';
+import type { TailshaftServices } from './module.js';
+
+/** Findings of the project as diagnostics; the library's own checks have nothing to say beside them. */
+export class ProjectValidator extends DefaultDocumentValidator {
+  constructor(private readonly services: TailshaftServices) {
+    super(services);
+  }
+
+  override async validateDocument(
+    document: LangiumDocument,
+    _options?: ValidationOptions,
+    _token?: Cancellation.CancellationToken,
+  ): Promise<Diagnostic[]> {
+    const { project, settings } = this.services;
+    try {
+      await project.load(document);
+      const documents = this.services.shared.workspace.LangiumDocuments;
+      return findingsOf(project.check(document)).map(one =>
+        toDiagnostic(one, document, documents, settings.get('rules.pages')),
+      );
+    } catch (error) {
+      this.services.log(`checking ${document.uri.path}`, error);
+      return [];
+    }
+  }
+}

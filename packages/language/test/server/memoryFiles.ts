@@ -1,0 +1,50 @@
+import { EmptyFileSystemProvider, type FileSystemNode, URI } from 'langium';
+
+/** A folder of files that exists in memory only. */
+export class MemoryFiles extends EmptyFileSystemProvider {
+  readonly texts = new Map<string, string>();
+  reads = 0;
+
+  constructor(files: Readonly<Record<string, string>>) {
+    super();
+    for (const [path, text] of Object.entries(files)) this.texts.set(uriOf(path), text);
+  }
+
+  override async exists(uri?: URI): Promise<boolean> {
+    return this.find(uri!) !== undefined;
+  }
+
+  override async stat(uri: URI): Promise<FileSystemNode> {
+    const found = this.find(uri);
+    if (!found) throw new Error('no such file');
+    return found;
+  }
+
+  override async readFile(uri?: URI): Promise<string> {
+    const text = this.texts.get(uri!.toString());
+    this.reads += 1;
+    if (text === undefined) throw new Error('no such file');
+    return text;
+  }
+
+  override async readDirectory(uri?: URI): Promise<FileSystemNode[]> {
+    const base = `${uri!.toString().replace(/\/$/, '')}/`;
+    const names = new Set<string>();
+    for (const one of this.texts.keys()) if (one.startsWith(base)) names.add(one.slice(base.length).split('/')[0]!);
+    return [...names].map(name => this.find(URI.parse(base + name))!);
+  }
+
+  private find(uri: URI): FileSystemNode | undefined {
+    const key = uri.toString().replace(/\/$/, '');
+    if (this.texts.has(key)) return { uri, isFile: true, isDirectory: false };
+    const isFolder = [...this.texts.keys()].some(one => one.startsWith(`${key}/`));
+    return isFolder ? { uri, isFile: false, isDirectory: true } : undefined;
+  }
+}
+
+export const FOLDER = 'file:///yard';
+
+/** `parts/gears.shaft` as an address. */
+export function uriOf(path: string): string {
+  return `${FOLDER}/${path}`;
+}
