@@ -1,4 +1,3 @@
-import type { Evidence } from '@tailshaft/drivetrain';
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import { PLACE_VOCABULARY } from '../vocabulary/index.js';
@@ -11,7 +10,7 @@ import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
 import type { Host, Place } from './place.js';
-import { kindOfText } from './token.js';
+import { type EvidenceTok, kindOfText } from './token.js';
 
 /** A part as a line names it. */
 export interface PartReading {
@@ -179,15 +178,7 @@ function readPart(context: ReadContext, node: ast.PartUse): PartReading {
     if (ast.isAtFact(fact)) header(context, facts, fact, HEADER_ROWS.at, 'duty');
     else if (ast.isRatioFact(fact)) header(context, facts, fact, HEADER_ROWS.ratio, 'ratio');
     else if (ast.isAheadFact(fact)) header(context, facts, fact, HEADER_ROWS.ahead, 'clutch');
-    else
-      header(
-        context,
-        facts,
-        fact,
-        HEADER_ROWS.hand,
-        'hand',
-        fact.evidence && readEvidence(evidenceOf(fact.evidence), context.problems),
-      );
+    else header(context, facts, fact, HEADER_ROWS.hand, 'hand', fact.evidence && evidenceOf(fact.evidence));
   }
   if (node.block) readFacts(facts, atomsOf(node.block).atoms);
   context.problems.push(...facts.problems);
@@ -209,7 +200,7 @@ function header(
   node: ast.HeaderFact | ast.SideFact,
   row: Row,
   property: string,
-  evidence?: Evidence,
+  mark?: EvidenceTok,
 ): void {
   const whole = placeOfNode(context, node);
   const value = (node as unknown as Record<string, unknown>)[property];
@@ -230,7 +221,12 @@ function header(
   const cursor = new Cursor(atoms, context.uri, () => false);
   const read = readFact(into, cursor, row, { start: whole.start, end: at.start });
   context.problems.push(...cursor.problems);
-  keep(into, evidence && read.fact ? { ...read, fact: { ...read.fact, evidence } } : read);
+  const evidence = mark && readEvidence(mark, context.problems);
+  keep(into, {
+    ...read,
+    ...(mark ? { evidence: { start: mark.start, end: mark.end } } : {}),
+    ...(evidence && read.fact ? { fact: { ...read.fact, evidence } } : {}),
+  });
 }
 
 /** Where a line's header ends, and its braces when it has them. */

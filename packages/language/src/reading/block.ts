@@ -1,50 +1,15 @@
-import type { Fact, UnitConcern } from '@tailshaft/drivetrain';
+import type { Fact } from '@tailshaft/drivetrain';
 import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { takeValue } from './forms/index.js';
 import { nearest } from './misspelt.js';
-import type { Host } from './place.js';
+import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
 import { type AtomTok, type BlockTok, isTok } from './token.js';
 import { type Match, WordIndex } from './wordIndex.js';
 
-interface Range {
-  readonly start: number;
-  readonly end: number;
-}
-
-/** A property as it was found in the text. */
-export interface FactReading {
-  readonly row: Row;
-  /** The property's words; empty range at the value for a bare one. */
-  readonly words: Range;
-  /** The value without its evidence; undefined when it could not be read at all. */
-  readonly value?: Range;
-  readonly evidence?: Range;
-  readonly fact?: Fact<unknown>;
-}
-
-/** A block inside the block: `clutch A ... { }`. */
-export interface NestedReading {
-  readonly row: BlockRow;
-  readonly words: Range;
-  readonly head?: FactReading;
-  readonly host: Host;
-}
-
-/** All that a block of facts says. */
-export interface BlockReading {
-  readonly host: Host;
-  readonly facts: FactReading[];
-  readonly nested: NestedReading[];
-  /** Model fields by name, as the vocabulary's rows say. */
-  readonly fields: Record<string, unknown>;
-  readonly problems: Problem[];
-  readonly concerns: UnitConcern[];
-  /** Words of properties of which nothing more was typed yet, and other unread stretches: for completion. */
-  readonly unread: Range[];
-}
+export type { BlockReading, FactReading, NestedReading } from './place.js';
 
 /** An empty reading for a host, to be filled by `readFacts`. */
 export function startReading(host: Host): BlockReading {

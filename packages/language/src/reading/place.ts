@@ -1,6 +1,7 @@
+import type { Fact, UnitConcern } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
-import type { Vocabulary } from '../vocabulary/kinds.js';
-import type { BlockReading } from './block.js';
+import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
+import type { Problem } from './problem.js';
 
 /** A stretch of one file: the origin that model objects carry. Offsets are UTF-16 code units. */
 export interface Place {
@@ -25,6 +26,43 @@ export interface Host extends Place {
   readonly unresolved?: boolean;
   /** Facts of the header and the block together. Filled in when the block has been read. */
   reading?: BlockReading;
+}
+
+export interface Range {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A property as it was found in the text. */
+export interface FactReading {
+  readonly row: Row;
+  /** The property's words; empty range at the value for a bare one. */
+  readonly words: Range;
+  /** The value without its evidence; undefined when it could not be read at all. */
+  readonly value?: Range;
+  readonly evidence?: Range;
+  readonly fact?: Fact<unknown>;
+}
+
+/** A block inside the block: `clutch A ... { }`. */
+export interface NestedReading {
+  readonly row: BlockRow;
+  readonly words: Range;
+  readonly head?: FactReading;
+  readonly host: Host;
+}
+
+/** All that a block of facts says. */
+export interface BlockReading {
+  readonly host: Host;
+  readonly facts: FactReading[];
+  readonly nested: NestedReading[];
+  /** Model fields by name, as the vocabulary's rows say. */
+  readonly fields: Record<string, unknown>;
+  readonly problems: Problem[];
+  readonly concerns: UnitConcern[];
+  /** Words of properties of which nothing more was typed yet, and other unread stretches: for completion. */
+  readonly unread: Range[];
 }
 
 /** An origin seen as the place it is. */

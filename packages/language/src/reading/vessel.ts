@@ -159,7 +159,8 @@ function readSettings(
   const head = HEAD[node.kind];
   if (head && node.head !== undefined) {
     const at = propertyPlace(context, node, 'head');
-    const evidence = node.evidence && readEvidence(evidenceOf(node.evidence), context.problems);
+    const mark = node.evidence && evidenceOf(node.evidence);
+    const evidence = mark && readEvidence(mark, context.problems);
     const fact = {
       value: node.head === 'unknown' ? undefined : node.head,
       written: node.head,
@@ -170,6 +171,7 @@ function readSettings(
       row: head,
       words: { start: place.start, end: place.start + node.kind.length },
       value: at,
+      ...(mark ? { evidence: { start: mark.start, end: mark.end } } : {}),
       fact,
     });
   } else if (head)

@@ -161,6 +161,9 @@ export function takeRatio(cursor: Cursor, property: string): Value<'ratio'> | un
   return missingNumber(cursor, property, 'ratio', '2.04:1');
 }
 
+/** Words that go on with a value and are no unit. */
+const JOINING = new Set(['at', 'per', 'x', 'dated', 'unknown']);
+
 function takeUnit(cursor: Cursor, property: string, dimension: Dimension, number: NumberRead) {
   const next = cursor.peek();
   const concern = (
@@ -187,7 +190,8 @@ function takeUnit(cursor: Cursor, property: string, dimension: Dimension, number
       .slice(0, 6)
       .map(unit => choiceOf(number, unit, dimension, property));
 
-  if (!isTok(next) || next.kind !== 'word') return concern('no unit', number.end, undefined, usual());
+  if (!isTok(next) || next.kind !== 'word' || JOINING.has(next.text))
+    return concern('no unit', number.end, undefined, usual());
   const unit = findUnit(next.text);
   // A property's first word ends the value, unless it is a unit too (`in`, `t`).
   if (!unit && cursor.atNextProperty) return concern('no unit', number.end, undefined, usual());
