@@ -99,7 +99,9 @@ const NOWHERE = place('nowhere');
 
 /** What a model interface asks for, with plain values where it has facts and without origins. */
 export type Plain<F> = {
-  -readonly [K in keyof F as K extends 'origin' | 'nominalFact' ? never : K]?: PlainOf<NonNullable<F[K]>>;
+  -readonly [K in keyof F as K extends 'origin' | 'nominalFact' ? never : K]?:
+    | PlainOf<NonNullable<F[K]>>
+    | undefined;
 };
 type PlainOf<X> =
   X extends Fact<infer T>
