@@ -29,6 +29,12 @@ export function judgeVessel(
   const verdicts: Verdict[] = [];
   for (const rule of rules) {
     if (rule.scope === 'vessel') collect(verdicts, rule.check(context));
+    if (rule.scope === 'units') {
+      collect(
+        verdicts,
+        rule.check({ subject: vessel.name, concerns: vessel.unitConcerns, quantities: vessel.quantities }),
+      );
+    }
     if (rule.scope !== 'arrangement' && rule.scope !== 'line') continue;
     for (const arrangement of vessel.arrangements) {
       if (rule.scope === 'arrangement') collect(verdicts, rule.check({ ...context, arrangement }));
@@ -45,7 +51,15 @@ export function judgeVessel(
 /** Verdicts on a catalogue entry by itself. */
 export function judgeEntry(context: EntryContext, rules: readonly Rule[] = RULES): Verdict[] {
   const verdicts: Verdict[] = [];
-  for (const rule of rules) if (rule.scope === 'entry') collect(verdicts, rule.check(context));
+  const units = {
+    subject: context.entry.entry.name,
+    concerns: context.unitConcerns,
+    quantities: context.quantities,
+  };
+  for (const rule of rules) {
+    if (rule.scope === 'entry') collect(verdicts, rule.check(context));
+    else if (rule.scope === 'units') collect(verdicts, rule.check(units));
+  }
   return verdicts;
 }
 

@@ -48,6 +48,8 @@ export interface EngineFacts {
   readonly mass?: Quantity<'mass'>;
   readonly inertia?: Quantity<'moment of inertia'>;
   readonly serial?: Fact<string>;
+  /** Fuel burnt at rated power. */
+  readonly fuelRate?: Quantity<'volume flow'>;
   // In place
   readonly flywheelFaces?: Fact<'aft' | 'forward'>;
   readonly takeOff?: Quantity<'power'>;

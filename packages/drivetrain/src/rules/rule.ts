@@ -1,5 +1,11 @@
 import type { Source } from '@tailshaft/mechanics';
-import type { ArrangementContext, Context, EntryContext, LineContext } from '../judge/context.js';
+import type {
+  ArrangementContext,
+  Context,
+  EntryContext,
+  LineContext,
+  UnitsContext,
+} from '../judge/context.js';
 import type { Severity, Verdict } from '../judge/verdict.js';
 
 /** Specs that show the rule; each is complete and is checked by the tests. */
@@ -38,4 +44,5 @@ export type Rule = RuleInfo &
     | { readonly scope: 'arrangement'; readonly check: (context: ArrangementContext) => Verdicts }
     | { readonly scope: 'vessel'; readonly check: (context: Context) => Verdicts }
     | { readonly scope: 'entry'; readonly check: (context: EntryContext) => Verdicts }
+    | { readonly scope: 'units'; readonly check: (context: UnitsContext) => Verdicts }
   );

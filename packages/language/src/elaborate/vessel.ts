@@ -178,15 +178,20 @@ export function* withNested(block: BlockReading): Generator<BlockReading> {
   for (const nested of block.nested) if (nested.host.reading) yield* withNested(nested.host.reading);
 }
 
-function quantitiesOf(block: BlockReading): Vessel['quantities'] {
+/** Every quantity that a block and the blocks inside it state, both ends of ranges and both numbers of points. */
+export function quantitiesOf(block: BlockReading): Vessel['quantities'] {
   return [...withNested(block)].flatMap(one =>
-    one.facts.flatMap(found => {
-      const value = found.fact?.value;
-      const isQuantity = typeof value === 'object' && value !== null && 'si' in value;
-      return isQuantity
-        ? [{ property: found.row.words, value: value as Value, origin: found.fact!.origin }]
-        : [];
-    }),
+    one.facts.flatMap(({ row, fact }) =>
+      fact ? numbersIn(fact.value).map(value => ({ property: row.words, value, origin: fact.origin })) : [],
+    ),
+  );
+}
+
+function numbersIn(value: unknown): Value[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('si' in value) return [value as Value];
+  return Object.values(value).flatMap(one =>
+    typeof one === 'object' && one !== null && 'si' in one ? [one as Value] : [],
   );
 }
 

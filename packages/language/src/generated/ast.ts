@@ -387,7 +387,7 @@ export interface Reason extends langium.AstNode {
     readonly $container: Arrangement;
     readonly $type: 'Reason';
     text?: string;
-    words: Array<string>;
+    words: Array<'hand' | string>;
 }
 
 export const Reason = {

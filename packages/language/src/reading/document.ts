@@ -77,8 +77,9 @@ function readImport(context: ReadContext, statement: ast.Import, imports: Import
 }
 
 function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading[]): void {
-  const vocabulary = ENTRY_VOCABULARY[entry.kind.replace(/\s+/g, ' ')];
-  const kind = entry.kind.replace(/\s+/g, ' ');
+  // The parser joins the two words of a shaft material without the space between.
+  const kind = entry.kind.startsWith('shaft') ? 'shaft material' : entry.kind;
+  const vocabulary = ENTRY_VOCABULARY[kind];
   if (!vocabulary) return;
   const namePlace =
     entry.name === undefined ? placeOfNode(context, entry) : propertyPlace(context, entry, 'name');

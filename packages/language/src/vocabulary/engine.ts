@@ -164,6 +164,7 @@ export const ENGINE: Vocabulary = {
       'Moment of inertia of the turning parts with flywheel.',
       'inertia 2.6 kg.m2',
     ),
+    row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt at rated power.', 'fuel rate 78 L/h'),
     row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"'),
   ],
   blocks: [

@@ -1,0 +1,75 @@
+import type { Source } from '@tailshaft/mechanics';
+import type { EntryContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const PRACTICE: Source = {
+  title: 'Data sheets older than about ten years are asked for anew',
+  confidence: 'common practice',
+};
+const YEARS = 10;
+
+const INFO: RuleInfo = {
+  id: 'paper/source-age',
+  title: 'Data sheets are named, dated and current',
+  mistakes: ['U09'],
+  severity: 'warning',
+  criterion:
+    'source of an engine, motor, gear, transfer or coupling not older than 10 years on the day of the check',
+  source: PRACTICE,
+  manual:
+    'Ratings are revised: the same model name has carried different torque limits in different years. A catalogue entry names ' +
+    'the document that its figures come from and the date of that document. An old one is asked for anew; an undated one cannot ' +
+    'be judged at all.',
+  caution:
+    'A gear that has been in the boat for twenty years may need the sheet of its own year: then say so in the title of the source.',
+  examples: {
+    failing: changed(SINGLE_LINE, ['issue 4" dated 2025-02-10', 'issue 1" dated 2013-02-10']),
+    passing: SINGLE_LINE,
+    cannotTell: changed(SINGLE_LINE, ['issue 4" dated 2025-02-10', 'issue 4"']),
+  },
+};
+
+export const sourceAge: Rule = { ...INFO, scope: 'entry', check };
+
+const RATED = ['engine', 'motor', 'gear', 'transfer', 'coupling'];
+
+function check({ entry: one, today }: EntryContext): Verdict | undefined {
+  if (!RATED.includes(one.kind)) return undefined;
+  const { name, origin, nameOrigin, facts } = one.entry;
+  const say = sayFor(INFO, name);
+  const needs = new Needs();
+  const source = needs.fact(facts.source, {
+    what: `source of ${one.kind} ${name}`,
+    host: origin,
+    property: 'source',
+  });
+  if (source && !source.dated)
+    needs.miss(
+      { what: `date of the source of ${one.kind} ${name}`, host: origin, property: 'source' },
+      facts.source?.origin,
+    );
+  if (!source?.dated) {
+    return say.cannotTell(needs, {
+      place: source && facts.source ? facts.source.origin : nameOrigin,
+      message: source
+        ? `The source of ${one.kind} ${name}, "${source.title}", has no date: write it as source "${source.title}" dated 2025-01-31.`
+        : `${one.kind} ${name} does not say where its figures come from: write source "title of the sheet" dated 2025-01-31.`,
+    });
+  }
+  const age = yearsBetween(source.dated, today);
+  const place = facts.source!.origin;
+  if (age <= YEARS)
+    return say.holds({ place, message: `${name}: "${source.title}" is ${age.toFixed(1)} years old.` });
+  return say.fails({
+    place,
+    message: `"${source.title}", from which the figures of ${name} come, is ${Math.floor(age)} years old (limit ${YEARS}). Ratings change under the same name: ask for the current sheet, or say in the title why the old one governs.`,
+  });
+}
+
+function yearsBetween(from: string, to: string): number {
+  return (Date.parse(to) - Date.parse(from)) / (365.25 * 24 * 3600 * 1000);
+}

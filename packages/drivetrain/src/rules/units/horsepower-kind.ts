@@ -1,0 +1,26 @@
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { SP811, unitRule } from './unit-rule.js';
+
+export const horsepowerKind = unitRule(
+  {
+    id: 'units/horsepower-kind',
+    title: 'Power says which horsepower or kilowatt',
+    mistakes: ['U01'],
+    severity: 'error',
+    criterion: 'each power carries a unit that means one thing',
+    source: SP811,
+    manual:
+      "Data sheets give power in kW, in hp of 550 ft\u00b7lbf/s and in metric PS, often side by side. The two horsepowers differ by 1.4 %, which is the whole margin of many gear ratings, and a number without a unit is anybody's guess. The text refuses spellings that people use for several of them and offers each reading with what it would mean.",
+    caution: 'Take the unit from the sheet itself; do not choose the one that makes a check hold.',
+    examples: {
+      failing: changed(SINGLE_LINE, ['power 300 kW at 2300 rpm', 'power 300 HP at 2300 rpm']),
+      passing: SINGLE_LINE,
+      cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
+    },
+  },
+  {
+    dimensions: ['power', 'power per speed'],
+
+    why: 'A metric horsepower (PS) is 1.4 % less than 550 ft\u00b7lbf/s (hp), and a bare number may be either or kilowatts: 300 PS is 295.9 hp is 220.6 kW.',
+  },
+);

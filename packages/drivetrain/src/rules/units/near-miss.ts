@@ -1,0 +1,90 @@
+import { formatValue, type Value } from '@tailshaft/mechanics';
+import type { Context } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { changed, TWIN_LINES } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { SP811 } from './unit-rule.js';
+
+/** Sizes closer than this are taken for one another at the bench; the nearest inch and metric bar sizes lie inside it. */
+const NEAR = 0.0006;
+
+const INFO: RuleInfo = {
+  id: 'units/near-miss',
+  title: 'Inch and metric shafts that nearly agree are not the same',
+  mistakes: ['U04'],
+  severity: 'warning',
+  criterion: 'two shaft diameters that differ by less than 0.6 mm, one in inches and one in millimetres',
+  source: SP811,
+  manual:
+    'A 38 mm shaft and a 1 1/2 in shaft (38.1 mm) differ by a tenth of a millimetre: enough that a bearing, seal or coupling ' +
+    'bored for one does not fit the other. When two shafts of a vessel nearly agree across inch and metric, one of the two was ' +
+    'probably rounded. Measure both; keep the measured value as measured.',
+  caution: 'Never round a measured size to a nominal one to make this go away.',
+  examples: {
+    failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
+    passing: TWIN_LINES,
+    cannotTell:
+      'It compares the diameters that are written; where one is missing there is nothing to mistake it for.',
+  },
+};
+
+export const nearMiss: Rule = { ...INFO, scope: 'vessel', check };
+
+interface Sized {
+  readonly who: string;
+  readonly diameter: Quantity<'length'>;
+  readonly value: Value<'length'>;
+}
+
+function check({ vessel }: Context): Verdict[] {
+  const say = sayFor(INFO, vessel.name);
+  const sizes = vessel.arrangements.flatMap(one => one.lines.flatMap(sizesOf));
+  const found: Verdict[] = [];
+  for (const [index, one] of sizes.entries()) {
+    const near = sizes.slice(0, index).find(other => isNear(one.value, other.value));
+    if (!near || found.some(verdict => verdict.place === one.diameter.origin)) continue;
+    found.push(
+      say.fails({
+        place: one.diameter.origin,
+        message:
+          `${one.who} is ${one.value.written} (${exactly(one.value)}) and ${near.who} ${near.value.written} (${exactly(near.value)}): ` +
+          'close enough to be taken for each other, far enough that bearings, seals and couplings differ. Measure both.',
+        related: [{ at: near.diameter.origin, message: `${near.value.written} here` }],
+      }),
+    );
+  }
+  const first = sizes[0];
+  if (found.length > 0 || !first) return found;
+  return [
+    say.holds({
+      place: first.diameter.origin,
+      message: `${vessel.name}: no two shaft diameters nearly agree across inch and metric.`,
+    }),
+  ];
+}
+
+function sizesOf(line: ShaftLine): Sized[] {
+  return line.shafts.flatMap(shaft => {
+    const value = shaft.diameter?.value;
+    return shaft.diameter && value
+      ? [{ who: `the shaft of ${line.path}`, diameter: shaft.diameter, value }]
+      : [];
+  });
+}
+
+function isNear(a: Value<'length'>, b: Value<'length'>): boolean {
+  const difference = Math.abs(a.si - b.si);
+  const mixed = isInch(a) !== isInch(b);
+  return mixed && difference > 1e-9 && difference < NEAR;
+}
+
+function isInch(value: Value): boolean {
+  return /\bin$/.test(value.written ?? '');
+}
+
+function exactly(value: Value): string {
+  return formatValue(value, 5);
+}

@@ -1,0 +1,74 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { EntryContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { TOOTH_COUNTS } from '../ratio/sources.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const INFO: RuleInfo = {
+  id: 'units/nominal-ratio',
+  title: 'A ratio as it is sold is not the ratio of the teeth',
+  mistakes: ['U08'],
+  severity: 'note',
+  criterion: 'each offered ratio gives its exact value, itself, by clutch or by tooth counts',
+  source: TOOTH_COUNTS,
+  manual:
+    'A gear offered as "2:1" rarely has teeth that make exactly two. The digits that are written hide how much is known: ' +
+    '"2:1" may be 1.96 or 2.05, which is several percent of shaft speed and three times as much of propeller power. Write the ' +
+    'exact ratio beside the name, for each clutch where they differ, or the tooth counts.',
+  caution: 'If the teeth do make the nominal ratio, write it as exact: then it is a fact and not a label.',
+  examples: {
+    failing: changed(SINGLE_LINE, ['ratio 2.52:1 exact 2.524:1', 'ratio 2.5:1']),
+    passing: SINGLE_LINE,
+    cannotTell: changed(SINGLE_LINE, ['ratio 2.52:1 exact 2.524:1', 'ratio 2.52:1']),
+  },
+};
+
+export const nominalRatio: Rule = { ...INFO, scope: 'entry', check };
+
+function check({ entry: one }: EntryContext): Verdict[] {
+  if (one.kind !== 'gear') return [];
+  const say = sayFor(INFO, one.entry.name);
+  return (one.entry.facts.ratios ?? []).map(variant => {
+    const place = variant.nominalFact.origin;
+    const clutches = variant.clutches.length > 0 ? variant.clutches : one.entry.facts.clutches;
+    const byClutch = clutches.length > 0 && clutches.every(clutch => clutch.exact?.value || clutch.train);
+    if (variant.exact?.value || variant.train || byClutch) {
+      return say.holds({
+        place,
+        message: `${one.entry.name}: ratio ${variant.nominal.written} has its exact value.`,
+      });
+    }
+    const message = `${one.entry.name} is offered as ${variant.nominal.written}: is that exact? Write its tooth-count ratio as "exact ..."; plate or sheet gives it.`;
+    if (isRound(variant.nominal.written))
+      return say.fails({ place, message, routes: () => stub(variant.origin) });
+    const needs = new Needs();
+    needs.miss(
+      {
+        what: `exact ratio of ${one.entry.name} ${variant.nominal.written}`,
+        host: variant.origin,
+        property: 'exact',
+      },
+      variant.exact?.origin,
+    );
+    return say.cannotTell(needs, { place, message });
+  });
+}
+
+/** At most one decimal: a label rather than a number. */
+function isRound(written: string | undefined): boolean {
+  return /^\d+(\.\d)?:1$/.test(written ?? '');
+}
+
+function stub(host: Origin): Route[] {
+  return [
+    {
+      title: 'Add "exact" as an open question',
+      stub: true,
+      edits: [{ do: 'set', host, property: 'exact', text: 'unknown' }],
+    },
+  ];
+}

@@ -1,0 +1,32 @@
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { SP811, unitRule } from './unit-rule.js';
+
+export const tons = unitRule(
+  {
+    id: 'units/tons',
+    title: 'Mass says which ton',
+    mistakes: ['U05'],
+    severity: 'warning',
+    criterion: 'each mass carries a unit that means one thing',
+    source: SP811,
+    manual:
+      'Displacement goes by long tons in older lines plans, short tons in yard papers and tonnes elsewhere; they differ by up to 12 %, and planing speed estimates with them. Write t, long-ton, short-ton, lb or kg.',
+    caution: 'Also say whether the displacement is light or loaded.',
+    examples: {
+      failing: changed(SINGLE_LINE, [
+        '  arrangement proposed {',
+        '  hull planing { displacement 12 tons }\n  arrangement proposed {',
+      ]),
+      passing: changed(SINGLE_LINE, [
+        '  arrangement proposed {',
+        '  hull planing { displacement 12 t }\n  arrangement proposed {',
+      ]),
+      cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
+    },
+  },
+  {
+    dimensions: ['mass'],
+
+    why: 'A long ton is 2240 lb, a short ton 2000 lb, a tonne 2205 lb: up to 12 % apart.',
+  },
+);

@@ -1,0 +1,94 @@
+import { formatValue, type Source } from '@tailshaft/mechanics';
+import type { EntryContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const SMALL_CRAFT: Source = {
+  title: 'Propeller shafting systems, small-craft standard P-6',
+  author: 'American Boat and Yacht Council',
+  year: 2002,
+  clause: 'torsional yield of steel and nickel alloys as 2/3 of the 0.2 % tensile yield',
+  confidence: 'published',
+};
+
+/** Shear yield over tensile yield: 0.577 by distortion energy, 2/3 by the small-craft standard; well above is a mix-up. */
+const MOST = 0.72;
+
+const material = (facts: string) => `shaft material marine-bar "stainless bar" {
+  source "Mill certificate 88" dated 2024-02-02
+  ${facts}
+}
+`;
+
+const INFO: RuleInfo = {
+  id: 'units/torsional-yield',
+  title: 'Torsional yield is not the tensile yield',
+  mistakes: ['U07'],
+  severity: 'error',
+  criterion: 'torsional yield over tensile yield at most 0.72; the small-craft standard takes 2/3',
+  source: SMALL_CRAFT,
+  manual:
+    'Shaft formulas ask for the yield stress in torsion. A mill certificate gives the tensile yield, which is about half as ' +
+    'much again: entered as torsional yield it makes a shaft look 50 % stronger than it is. The small-craft standard takes two ' +
+    'thirds of the tensile yield for steels and nickel alloys; distortion energy gives 0.577. Where both are written here they ' +
+    'are compared; where only the tensile yield is known, write the torsional one with the rule it follows.',
+  caution:
+    'Copper alloys are usually taken at half the tensile yield; larger bars are weaker than small ones.',
+  examples: {
+    failing: material('torsional yield 105000 psi\n  tensile yield 105000 psi'),
+    passing: material('torsional yield 70000 psi\n  tensile yield 105000 psi'),
+    cannotTell: material('tensile yield 105000 psi'),
+  },
+};
+
+export const torsionalYield: Rule = { ...INFO, scope: 'entry', check };
+
+function check({ entry: one }: EntryContext): Verdict | undefined {
+  if (one.kind !== 'shaft material') return undefined;
+  const { facts, name, origin } = one.entry;
+  const tensile = facts.tensileYield?.value;
+  if (!facts.tensileYield || !tensile) return undefined;
+  const say = sayFor(INFO, name);
+  const twoThirds = `${((tensile.si * 2) / 3 / 1e6).toPrecision(4)} MPa`;
+  const needs = new Needs();
+  const torsional = needs.fact(facts.torsionalYield, {
+    what: `torsional yield of ${name}`,
+    host: origin,
+    property: 'torsional yield',
+  });
+  if (!torsional) {
+    return say.cannotTell(needs, {
+      place: facts.tensileYield.origin,
+      message: `${name} gives a tensile yield but no torsional yield, which shaft formulas need. Two thirds of the tensile yield is ${twoThirds} by the small-craft standard, for steels and nickel alloys.`,
+      routes: () => [
+        {
+          title: `Write torsional yield ${twoThirds}: 2/3 of the tensile yield, small-craft standard`,
+          edits: [{ do: 'set', host: origin, property: 'torsional yield', text: twoThirds }],
+        },
+      ],
+    });
+  }
+  const share = torsional.si / tensile.si;
+  const place = facts.torsionalYield!.origin;
+  if (share <= MOST) {
+    return say.holds({
+      place,
+      message: `${name}: torsional yield is ${(share * 100).toFixed(0)} % of the tensile yield.`,
+    });
+  }
+  return say.fails({
+    place,
+    message:
+      `${name}: torsional yield ${torsional.written} is ${(share * 100).toFixed(0)} % of the tensile yield ${tensile.written}; in torsion steel yields ` +
+      `at about two thirds of that, ${twoThirds}. With the tensile value every shaft of it looks half as strong again as it is.`,
+    related: [{ at: facts.tensileYield.origin, message: `tensile yield ${formatValue(tensile)}` }],
+    routes: () => [
+      {
+        title: `Write ${twoThirds}: 2/3 of the tensile yield, small-craft standard`,
+        edits: [{ do: 'replace', at: place, text: twoThirds }],
+      },
+    ],
+  });
+}

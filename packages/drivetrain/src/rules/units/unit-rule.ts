@@ -1,0 +1,80 @@
+import type { Dimension, Source } from '@tailshaft/mechanics';
+import type { UnitsContext } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { UnitConcern } from '../../model/vessel.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+export const SP811: Source = {
+  title: 'Guide for the Use of the International System of Units (SI), NIST Special Publication 811',
+  author: 'A. Thompson, B. N. Taylor',
+  year: 2008,
+  clause: 'Appendix B',
+  confidence: 'published',
+};
+
+/** What a rule on units says of each thing that may be wrong with one. */
+export interface UnitWords {
+  /** Dimensions that the rule is for. */
+  readonly dimensions: readonly Dimension[];
+  /** Spellings that it takes from other rules, whatever the dimension. */
+  readonly spellings?: readonly string[];
+  /** Why it matters, with numbers. */
+  readonly why: string;
+}
+
+/** A rule over the quantities as written: it fails for each one whose unit cannot be relied on. */
+export function unitRule(info: RuleInfo, words: UnitWords): Rule {
+  return {
+    ...info,
+    scope: 'units',
+    check: context => judge(info, context, concern => concerns(words, concern), words),
+  };
+}
+
+function concerns(words: UnitWords, concern: UnitConcern): boolean {
+  return (
+    words.dimensions.includes(concern.dimension) ||
+    (concern.unit !== undefined && words.spellings?.includes(concern.unit) === true)
+  );
+}
+
+function judge(
+  info: RuleInfo,
+  context: UnitsContext,
+  mine: (concern: UnitConcern) => boolean,
+  words: UnitWords,
+): Verdict[] {
+  const say = sayFor(info, context.subject);
+  const own = context.concerns.filter(mine);
+  if (own.length > 0) {
+    return own.map(concern =>
+      say.fails({
+        place: concern.origin,
+        message: `${whatIsWrong(concern)} ${words.why}`,
+        routes: () =>
+          concern.choices.map(choice => ({
+            title: `Write ${choice.text}${choice.means && choice.means !== choice.text ? `: ${choice.means}` : ''}`,
+            edits: [{ do: 'replace' as const, at: concern.origin, text: choice.text }],
+          })),
+      }),
+    );
+  }
+  const judged = context.quantities.filter(one => words.dimensions.includes(one.value.dimension));
+  if (judged.length === 0) return [];
+  return [
+    say.holds({
+      place: judged[0]!.origin,
+      message: `${context.subject}: ${judged.length} written with a unit that means one thing.`,
+    }),
+  ];
+}
+
+function whatIsWrong(concern: UnitConcern): string {
+  const { kind, property, written, unit, dimension } = concern;
+  if (kind === 'no unit') return `"${property} ${written}" has no unit.`;
+  if (kind === 'ambiguous unit') return `"${unit}" in "${property} ${written}" means more than one unit.`;
+  if (kind === 'wrong dimension')
+    return `"${property}" is a ${dimension}, and "${unit}" does not measure one.`;
+  return `"${unit}" in "${property} ${written}" is no unit that I know.`;
+}
