@@ -1,5 +1,7 @@
 import {
+  oppositeSense,
   type Sense,
+  senseThatDrivesAhead,
   type TwinClutch,
   type TwinCombination,
   type TwinLine,
@@ -48,12 +50,19 @@ export function withClutch(line: ShaftLine, name: string): ShaftLine {
 function twinLine(side: 'port' | 'starboard', line: ShaftLine, rotation: RotationAnalysis): TwinLine {
   return {
     side,
-    engine: rotation.either ? 1 : rotation.source,
+    engine: rotation.either ? motorSense(line, rotation) : rotation.source,
     eitherRotation: rotation.either,
     clutches: clutchChoices(line, rotation),
     clutch: rotation.clutch?.name ?? (line.gear ? undefined : DIRECT),
     hand: handOf(line),
   };
+}
+
+/** A motor that runs either way runs as the propeller in the line wants it. */
+function motorSense(line: ShaftLine, rotation: RotationAnalysis): Sense {
+  const hand = handOf(line);
+  const shaft = hand ? senseThatDrivesAhead(hand) : 1;
+  return rotation.factor === -1 ? oppositeSense(shaft) : shaft;
 }
 
 /** The one way of a line without clutches. */

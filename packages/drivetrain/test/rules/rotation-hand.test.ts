@@ -12,6 +12,7 @@ import {
   vessel,
 } from '../build.js';
 import {
+  type Change,
   engine,
   findings,
   found,
@@ -20,11 +21,12 @@ import {
   line,
   OPPOSITE,
   only,
+  type PlainClutch,
   REVERSES,
   routesOf,
 } from './rotation-parts.js';
 
-const single = (change: Parameters<typeof line>[0] = {}) =>
+const single = (change: Change = {}) =>
   vessel({ arrangements: [arrangement('proposed', { Centre: line(change) })] });
 const EITHER_INPUT = { inputRotation: rotation('either') };
 
@@ -68,11 +70,11 @@ describe('rotation/propeller-hand', () => {
     expect(routes.join()).not.toMatch(/cable/i);
   });
 
-  test.each([
+  test.each<[string, PlainClutch]>([
     ['never', { ...KEEPS, ahead: 'never' }],
     ['not stated', { name: 'A', output: sense('same') }],
     ['hearsay', { ...KEEPS, ahead: evidently('continuous', 'hearsay') }],
-  ] as const)('does not offer a clutch whose permission is %s', (_, clutch) => {
+  ])('does not offer a clutch whose permission is %s', (_, clutch) => {
     const verdict = only(
       single({ propeller: { hand: 'left' }, gear: { from: gear({ clutches: [clutch, REVERSES] }) } }),
     );

@@ -28,13 +28,16 @@ export const OPPOSITE = rotation('opposite', 'flywheel');
 export const engine = (facts: Plain<EngineFacts> = {}, name = 'Kittiwake-9') =>
   engineEntry(name, { rotation: STANDARD, ...facts });
 
-type PlainClutch = Plain<Clutch>;
+export type PlainClutch = Plain<Clutch>;
 export const KEEPS: PlainClutch = { name: 'A', output: sense('same'), ahead: 'continuous' };
 export const REVERSES: PlainClutch = { name: 'B', output: sense('opposite'), ahead: 'continuous' };
 
 /** Two clutches, A keeps the rotation and B reverses it, at 2.04:1 unless told otherwise. */
 export const gear = (
-  facts: Omit<Plain<GearFacts>, 'clutches'> & { clutches?: readonly PlainClutch[]; at?: string } = {},
+  facts: Omit<Plain<GearFacts>, 'clutches'> & {
+    clutches?: readonly PlainClutch[];
+    at?: string;
+  } = {},
   name = 'Alder-63',
 ) => {
   const { clutches = [KEEPS, REVERSES], at = '2.04:1', ...own } = facts;
@@ -46,14 +49,14 @@ export const gear = (
   });
 };
 
+export interface Change {
+  readonly engine?: Partial<NonNullable<PlainLine['engine']>>;
+  readonly gear?: Partial<NonNullable<PlainLine['gear']>>;
+  readonly propeller?: NonNullable<PlainLine['propeller']> | null;
+}
+
 /** Standard engine, flywheel aft, ahead on B: clockwise, right-hand. */
-export const line = (
-  change: {
-    engine?: Partial<NonNullable<PlainLine['engine']>>;
-    gear?: Partial<NonNullable<PlainLine['gear']>>;
-    propeller?: NonNullable<PlainLine['propeller']> | null;
-  } = {},
-): PlainLine => ({
+export const line = (change: Change = {}): PlainLine => ({
   engine: { from: engine(), flywheelFaces: 'aft', ...change.engine },
   gear: { from: gear(), ratio: '2.04:1', ahead: 'B', ...change.gear },
   ...(change.propeller === null ? {} : { propeller: { hand: 'right', ...change.propeller } }),

@@ -14,6 +14,7 @@ import { changed, SINGLE_LINE } from '../example-specs.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords, writeInPlace } from './edits.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
+import { foldOn } from './uses.js';
 
 const V_DRIVE = changed(
   SINGLE_LINE,
@@ -87,7 +88,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     message: `${line.name}: ${why}. With the flywheel ${other} the same engine turns the other way as seen from aft, and the propeller hand follows.`,
     related: backs.map(box => ({ at: box.origin, message: 'the line turns back here' })),
-    explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
+    explains: foldOn([line], 'rotation/propeller-hand', 'rotation/engine-changed'),
     routes: () => [facingRoute(line, other)],
   });
 }

@@ -9,6 +9,7 @@ import { stubRoutes, turnWords } from './edits.js';
 import { handRoutes } from './hand-routes.js';
 import { pairFolds } from './pair-folds.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
+import { foldOn } from './uses.js';
 
 const INFO: RuleInfo = {
   id: 'rotation/propeller-hand',
@@ -47,7 +48,7 @@ function check(context: LineContext): Verdict | undefined {
       place: checked.needs.missing[0]?.at ?? place,
       message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.`,
       steps,
-      explains: pairFolds(arrangement.path),
+      explains: [...pairFolds(arrangement.path), ...foldOn([line], ...WAITING)],
       routes: () => stubRoutes(checked.needs.missing),
     });
   }
@@ -79,3 +80,11 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => handRoutes(context),
   });
 }
+
+/** Rules that may ask for the same fact of this line. */
+const WAITING = [
+  'rotation/input-accepted',
+  'rotation/pump-index',
+  'rotation/accessory',
+  'rotation/shift-cable',
+];

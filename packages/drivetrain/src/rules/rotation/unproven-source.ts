@@ -7,6 +7,7 @@ import { nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { pairFolds } from './pair-folds.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
 import { foldOn, type Use, usesOf } from './uses.js';
 
@@ -90,7 +91,7 @@ function judge({ of, line, lines }: Use<Stated>): Verdict[] {
         message:
           `The ${what} (${fact.written}) on ${lines.map(one => one.path).join(', ')} is only ${fact.evidence?.kind}, so it closes no check of rotation. ` +
           'Add a plate, a manual, a measurement, and mark it for proof at the dock trial.',
-        explains: foldOn(lines, ...WAITING),
+        explains: [...foldOn(lines, ...WAITING), ...lines.flatMap(one => pairFolds(one.arrangement))],
       },
       unusable.missing,
     ),
