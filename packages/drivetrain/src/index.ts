@@ -14,3 +14,4 @@ export * from './model/shafting.js';
 export * from './model/vessel.js';
 export * from './rules/index.js';
 export * from './rules/rule.js';
+export * from './compare/index.js';

@@ -1,0 +1,144 @@
+import type { Origin, Value } from '@tailshaft/mechanics';
+import type { Severity, Verdict } from '../judge/verdict.js';
+import type { Role } from '../model/part.js';
+
+/** What every kind of change has: how grave it is, what it concerns, and one sentence. */
+interface Weighed {
+  /** Smaller is graver. */
+  readonly weight: number;
+  /** What it concerns: `proposed.Port`, or the vessel's name. */
+  readonly subject: string;
+  /** The change in one line, without the subject. */
+  readonly words: string;
+  /** Where it stands in the text, before and after. */
+  readonly placeBefore?: Origin;
+  readonly placeAfter?: Origin;
+}
+
+export type Movement =
+  | 'newly fails'
+  | 'no longer accepted'
+  | 'fails by more'
+  | 'newly cannot tell'
+  | 'accepted on other figures'
+  | 'newly accepted'
+  | 'margin smaller'
+  | 'fails by less'
+  | 'still fails, differently'
+  | 'margin larger'
+  | 'newly holds'
+  | 'no longer judged'
+  | 'newly judged';
+
+/** A verdict that moved. */
+export interface VerdictMove extends Weighed {
+  readonly kind: 'verdict';
+  readonly movement: Movement;
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly before?: Verdict;
+  readonly after?: Verdict;
+}
+
+/** A derived quantity, or a sense, that followed from a change. */
+export interface DerivedChange extends Weighed {
+  readonly kind: 'derived';
+  /** `shaft speed at rated power`. */
+  readonly what: string;
+  /** As a person says it; undefined where it cannot be told. */
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+  /** after ÷ before − 1, for numbers. */
+  readonly share?: number;
+  readonly valueBefore?: Value;
+  readonly valueAfter?: Value;
+}
+
+/** One declared fact that reads differently. */
+export interface FactChange {
+  /** `area ratio`, `clutch A output`. */
+  readonly what: string;
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+}
+
+export type PartFate = 'kept' | 'replaced' | 'modified' | 'added' | 'removed' | 'moved between sides';
+
+/** What became of one part of a line. */
+export interface PartChange extends Weighed {
+  readonly kind: 'part';
+  readonly role: Role;
+  readonly fate: PartFate;
+  /** The line that it came from. */
+  readonly from?: string;
+  readonly before?: string;
+  readonly after?: string;
+  readonly facts: readonly FactChange[];
+}
+
+/** A requirement, criterion, acceptance, assumption or other statement about the vessel. */
+export interface StatementChange extends Weighed {
+  readonly kind: 'statement';
+  readonly about:
+    | 'requirement'
+    | 'criterion'
+    | 'acceptance'
+    | 'assumption'
+    | 'duty'
+    | 'hull'
+    | 'certificate'
+    | 'arrangement'
+    | 'revision';
+  readonly before: string | undefined;
+  readonly after: string | undefined;
+  readonly tendency?: 'relaxed' | 'tightened';
+}
+
+/** A change that a reader easily misses. */
+export interface SilentChange extends Weighed {
+  readonly kind: 'silent';
+  readonly what:
+    | 'source'
+    | 'same number, other unit'
+    | 'other unit, same value'
+    | 'nominal to exact'
+    | 'exact to nominal'
+    | 'evidence'
+    | 'same name, other facts'
+    | 'requirement relaxed'
+    | 'no revision';
+}
+
+/** Something done on one side of a twin only, or differently on the two sides. */
+export interface OneSidedChange extends Weighed {
+  readonly kind: 'one-sided';
+  readonly changed: string;
+  readonly unchanged: string;
+}
+
+/** A paper that was made for what has now changed. */
+export interface StalePaper extends Weighed {
+  readonly kind: 'paper';
+}
+
+export type SpecChange =
+  | VerdictMove
+  | DerivedChange
+  | PartChange
+  | StatementChange
+  | SilentChange
+  | OneSidedChange
+  | StalePaper;
+
+/** Gravest first; among equals by subject and words, so that the order never depends on the text. */
+export function byConsequence(one: SpecChange, other: SpecChange): number {
+  return (
+    one.weight - other.weight ||
+    compareText(one.subject, other.subject) ||
+    compareText(one.words, other.words)
+  );
+}
+
+export function compareText(one: string, other: string): number {
+  return one < other ? -1 : one > other ? 1 : 0;
+}

@@ -1,0 +1,155 @@
+import type { Arrangement } from '../model/vessel.js';
+import { uselessAcceptances } from './acceptances.js';
+import { byConsequence, compareText, type PartChange, type SilentChange, type SpecChange } from './change.js';
+import { derivedChanges } from './derived.js';
+import { compareEntries, type EntryChange, type KnownEntry } from './entries.js';
+import { oneSidedChanges } from './one-sided.js';
+import { stalePapers } from './papers.js';
+import { partChanges } from './parts.js';
+import { type Judged, type Side, sideOfArrangement, sideOfVessel } from './side.js';
+import { settingUnits, silentChanges } from './silent.js';
+import { relaxed, statementChanges } from './statements.js';
+import { verdictMoves } from './verdict-moves.js';
+
+/** One vessel before and after, by consequence. */
+export interface VesselComparison {
+  readonly name: string;
+  readonly title?: string;
+  /** Gravest first. Empty when nothing of the meaning changed. */
+  readonly changes: readonly SpecChange[];
+  /** Parts that stay as they are. */
+  readonly kept: readonly PartChange[];
+  readonly addedLines: readonly string[];
+  readonly removedLines: readonly string[];
+}
+
+/** Two sets of specs before and after. */
+export interface Comparison {
+  readonly vessels: readonly VesselComparison[];
+  readonly addedVessels: readonly Judged[];
+  readonly removedVessels: readonly Judged[];
+  readonly entries: readonly EntryChange[];
+}
+
+/** What a set of specs holds. */
+export interface SpecSet {
+  readonly vessels: readonly Judged[];
+  readonly entries: readonly KnownEntry[];
+}
+
+/** Compares sets of specs: vessels by name, entries by kind and name. Vessels without any change are left out. */
+export function compareSpecs(before: SpecSet, after: SpecSet): Comparison {
+  const [old, now] = [byName(before.vessels), byName(after.vessels)];
+  const vessels: VesselComparison[] = [];
+  for (const [name, is] of now) {
+    const was = old.get(name);
+    const compared = was && compareVessels(was, is);
+    if (compared && isChanged(compared)) vessels.push(compared);
+  }
+  return {
+    vessels: vessels.sort((one, other) => gravest(one) - gravest(other) || compareText(one.name, other.name)),
+    addedVessels: [...now].filter(([name]) => !old.has(name)).map(([, one]) => one),
+    removedVessels: [...old].filter(([name]) => !now.has(name)).map(([, one]) => one),
+    entries: compareEntries(before.entries, after.entries),
+  };
+}
+
+/** Compares one vessel with itself at another time. */
+export function compareVessels(before: Judged, after: Judged): VesselComparison {
+  const statements = statementChanges(before.vessel, after.vessel);
+  const compared = compareSides(sideOfVessel(before), sideOfVessel(after), false);
+  const units = settingUnits(before.vessel, after.vessel);
+  const changes = [...compared.changes, ...statements, ...relaxed(statements), ...units];
+  const unrevised = withoutRevision(after, changes);
+  return finish(after, { ...compared, changes: [...changes, ...unrevised] });
+}
+
+/** Compares two arrangements of one vessel, as found against proposed. */
+export function compareArrangements(
+  judged: Judged,
+  before: Arrangement,
+  after: Arrangement,
+): VesselComparison {
+  const compared = compareSides(sideOfArrangement(judged, before), sideOfArrangement(judged, after), true);
+  return finish(judged, compared);
+}
+
+/** Whether anything of the meaning changed: order, comments, spelling and layout never do. */
+export function isChanged(comparison: VesselComparison): boolean {
+  return (
+    comparison.changes.length > 0 || comparison.addedLines.length > 0 || comparison.removedLines.length > 0
+  );
+}
+
+/** Whether nothing at all changed between two sets. */
+export function isSame(comparison: Comparison): boolean {
+  const { vessels, addedVessels, removedVessels, entries } = comparison;
+  return vessels.length + addedVessels.length + removedVessels.length + entries.length === 0;
+}
+
+/** What makes a change unsafe to pass unread: something fails that did not, or can no longer be told. */
+export function isWorse(comparison: VesselComparison): boolean {
+  return comparison.changes.some(
+    one => one.kind === 'verdict' && WORSE.has(one.movement) && one.severity !== 'note',
+  );
+}
+
+const WORSE = new Set(['newly fails', 'no longer accepted', 'fails by more', 'newly cannot tell']);
+
+type Parts = Omit<VesselComparison, 'name' | 'title'>;
+
+function compareSides(before: Side, after: Side, revision: boolean): Parts {
+  const parts = partChanges(before, after, revision);
+  const moves = verdictMoves(before, after, revision);
+  const changed = parts.filter(one => one.fate !== 'kept');
+  return {
+    changes: [
+      ...moves,
+      ...derivedChanges(before, after),
+      ...changed,
+      ...silentChanges(before, after, parts),
+      ...oneSidedChanges(before, after, parts),
+      ...uselessAcceptances(after, moves),
+    ],
+    kept: parts.filter(one => one.fate === 'kept'),
+    addedLines: [...after.lines.keys()].filter(key => !before.lines.has(key)),
+    removedLines: [...before.lines.keys()].filter(key => !after.lines.has(key)),
+  };
+}
+
+function finish({ vessel }: Judged, compared: Parts): VesselComparison {
+  const changes = [...compared.changes, ...stalePapers(vessel.name, compared.changes)];
+  return {
+    ...compared,
+    name: vessel.name,
+    ...(vessel.title ? { title: vessel.title } : {}),
+    changes: changes.sort(byConsequence),
+  };
+}
+
+/** A vessel that keeps a record of revisions, and was changed without a line in it. */
+function withoutRevision({ vessel }: Judged, changes: readonly SpecChange[]): SilentChange[] {
+  const meant = changes.filter(one => one.kind !== 'silent' || one.what !== 'other unit, same value');
+  const recorded = changes.some(one => one.kind === 'statement' && one.about === 'revision');
+  if (vessel.revisions.length === 0 || meant.length === 0 || recorded) return [];
+  return [
+    {
+      kind: 'silent',
+      what: 'no revision',
+      subject: vessel.name,
+      weight: 53,
+      words: `no revision was entered for these changes: the last is ${vessel.revisions.at(-1)!.name}`,
+      placeAfter: vessel.revisions.at(-1)!.origin,
+    },
+  ];
+}
+
+function gravest(one: VesselComparison): number {
+  return one.changes[0]?.weight ?? Number.POSITIVE_INFINITY;
+}
+
+function byName(vessels: readonly Judged[]): Map<string, Judged> {
+  const map = new Map<string, Judged>();
+  for (const one of vessels) if (!map.has(one.vessel.name)) map.set(one.vessel.name, one);
+  return map;
+}

@@ -1,0 +1,193 @@
+import { findUnit, type Origin, type Value } from '@tailshaft/mechanics';
+import { clutchesOf, ratingsOf } from '../analysis/gear-data.js';
+import type { Evidence, Fact } from '../model/fact.js';
+import type { Gear } from '../model/gear.js';
+import type { Part } from '../model/part.js';
+import type { FactChange } from './change.js';
+
+/** One declared fact freed of its place: two that mean the same have the same `meaning`. */
+export interface FlatFact {
+  readonly what: string;
+  readonly meaning: string;
+  readonly written: string;
+  readonly value: unknown;
+  readonly evidence?: Evidence;
+  readonly origin?: Origin;
+  /** It belongs to one of several ratios that a gear is offered with. */
+  readonly ofRatio?: boolean;
+}
+
+/** Every fact of a block by its words. Blocks inside go by their own names; order does not matter. */
+export function flatFacts(block: object, prefix = ''): Map<string, FlatFact> {
+  const found = new Map<string, FlatFact>();
+  for (const [field, value] of Object.entries(block)) {
+    if (value === undefined || NOT_FACTS.has(field)) continue;
+    const what = joined(prefix, wordsOf(field));
+    if (isFact(value)) found.set(what, flatFact(what, value));
+    else if (Array.isArray(value)) addList(found, value, prefix, what);
+    else if (typeof value === 'object' && value !== null && 'origin' in value && !('si' in value)) {
+      for (const [key, fact] of flatFacts(value, what)) found.set(key, fact);
+    }
+  }
+  return found;
+}
+
+/** The facts of a part as it is used: of a gear, those of the ratio that is fitted. */
+export function factsOfPart(part: Part): Map<string, FlatFact> {
+  if (part.role !== 'gear') return flatFacts(part);
+  const gear = part as Gear;
+  const { ratios: _all, clutches: _clutches, ratings: _ratings, variant, ...general } = gear;
+  const facts = flatFacts(general);
+  if (variant && !gear.ratioUsed) facts.set('ratio', flatFact('ratio', variant.nominalFact));
+  for (const [what, fact] of flatFacts({
+    ...variant,
+    clutches: clutchesOf({ clutches: gear.clutches ?? [] }, variant),
+    ratings: ratingsOf({ ratings: gear.ratings ?? [] }, variant),
+  })) {
+    facts.set(what, { ...fact, ofRatio: true });
+  }
+  return facts;
+}
+
+/**
+ * What a part has changed. With another ratio of a gear everything that belongs to the ratio is another too, which says
+ * nothing: then the ratio alone is told.
+ */
+export function partFactChanges(
+  before: ReadonlyMap<string, FlatFact>,
+  after: ReadonlyMap<string, FlatFact>,
+): FactChange[] {
+  const sameRatio = before.get('ratio')?.meaning === after.get('ratio')?.meaning;
+  const own = (facts: ReadonlyMap<string, FlatFact>) =>
+    sameRatio ? facts : new Map([...facts].filter(([, fact]) => !fact.ofRatio));
+  return factChanges(own(before), own(after));
+}
+
+/** Facts that mean something else, are new or are gone. */
+export function factChanges(
+  before: ReadonlyMap<string, FlatFact>,
+  after: ReadonlyMap<string, FlatFact>,
+): FactChange[] {
+  const changes: FactChange[] = [];
+  for (const what of new Set([...before.keys(), ...after.keys()])) {
+    const [old, now] = [before.get(what), after.get(what)];
+    if (old?.meaning === now?.meaning) continue;
+    changes.push({ what, before: old?.written, after: now?.written });
+  }
+  return changes.sort((one, other) => (one.what < other.what ? -1 : 1));
+}
+
+/** `diameter 23 in → 24 in`. */
+export function factChangeWords({ what, before, after }: FactChange): string {
+  if (before === undefined) return `${what} ${after} added`;
+  if (after === undefined) return `${what} ${before} taken out`;
+  return `${what} ${before} → ${after}`;
+}
+
+/** What several facts mean together; equal for equal parts. */
+export function signature(facts: ReadonlyMap<string, FlatFact>): string {
+  return [...facts.values()]
+    .map(fact => `${fact.what}=${fact.meaning}`)
+    .sort()
+    .join('\n');
+}
+
+/** Number and unit of a quantity as written. */
+export function writtenUnit(written: string): { number: string; unit: string | undefined } {
+  const words = /[^\d\s.,/-].*$/.exec(written)?.[0] ?? '';
+  const number = written.slice(0, written.length - words.length).trim();
+  return { number, unit: findUnit(words)?.symbol };
+}
+
+export function isFact(value: unknown): value is Fact<unknown> {
+  return (
+    typeof value === 'object' && value !== null && 'written' in value && 'origin' in value && 'value' in value
+  );
+}
+
+/** Fields that are the part itself, where it stands, or what another field already says. */
+const NOT_FACTS = new Set([
+  ...['role', 'path', 'change', 'entry', 'origin', 'nameOrigin', 'source', 'grade', 'rating', 'variant'],
+  ...['name', 'duty', 'nominal', 'nominalFact', 'title', 'doc'],
+]);
+
+/** Fields whose words in the language differ from their name in the model. */
+const WORDS: Readonly<Record<string, string>> = {
+  ratioUsed: 'ratio',
+  ratedAt: 'used at',
+  pumpIndex: 'pump set for',
+  flywheelFaces: 'flywheel',
+  handSetting: 'set for hand',
+  inputRotation: 'input rotation',
+  sheetRotation: 'rotation on the sheet',
+  boreDiameter: 'bore',
+  accessories: 'accessory',
+  clutches: 'clutch',
+  ratings: 'rated',
+  meshes: 'mesh',
+  powerCurve: 'power curve',
+  torqueCurve: 'torque curve',
+};
+
+function wordsOf(field: string): string {
+  return WORDS[field] ?? field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
+}
+
+function joined(prefix: string, words: string): string {
+  return prefix ? `${prefix} ${words}` : words;
+}
+
+function addList(found: Map<string, FlatFact>, list: readonly unknown[], prefix: string, what: string): void {
+  const facts = list.filter(isFact);
+  if (facts.length > 0) {
+    const flat = facts.map(fact => flatFact(what, fact));
+    const meaning = flat
+      .map(one => one.meaning)
+      .sort()
+      .join(' | ');
+    found.set(what, { what, meaning, written: flat.map(one => one.written).join(', '), value: undefined });
+  }
+  const taken = new Map<string, number>();
+  for (const block of list) {
+    if (typeof block !== 'object' || block === null || isFact(block)) continue;
+    const name = blockName(block);
+    const count = (taken.get(name) ?? 0) + 1;
+    taken.set(name, count);
+    const head = joined(
+      prefix,
+      [wordsOf(what), name, count > 1 ? `(${count})` : ''].filter(Boolean).join(' '),
+    );
+    for (const [key, fact] of flatFacts(block, head)) found.set(key, fact);
+  }
+}
+
+function blockName(block: object): string {
+  const { name, duty, nominal, fuel, direction } = block as Record<string, unknown>;
+  const also = [fuel, direction].filter(isFact).map(one => one.written);
+  const own = name ?? duty ?? (nominal as Value | undefined)?.written ?? '';
+  return [String(own), ...also].filter(Boolean).join(' ');
+}
+
+function flatFact(what: string, fact: Fact<unknown>): FlatFact {
+  return {
+    what,
+    meaning: fact.value === undefined ? 'unknown' : meaningOf(fact.value),
+    written: fact.written,
+    value: fact.value,
+    origin: fact.origin,
+    ...(fact.evidence ? { evidence: fact.evidence } : {}),
+  };
+}
+
+/** A canonical text of a value: numbers in SI, to twelve digits, so that a unit that was exchanged exactly is equal. */
+function meaningOf(value: unknown): string {
+  if (typeof value === 'number') return value.toPrecision(12);
+  if (typeof value !== 'object' || value === null) return String(value);
+  if ('si' in value && 'dimension' in value) {
+    return `${String(value.dimension)} ${Number(value.si).toPrecision(12)}`;
+  }
+  const parts = Object.entries(value)
+    .filter(([key, part]) => part !== undefined && key !== 'origin' && key !== 'written')
+    .map(([key, part]) => `${key}: ${meaningOf(part)}`);
+  return `{${parts.sort().join(', ')}}`;
+}

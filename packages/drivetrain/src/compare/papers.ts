@@ -1,0 +1,44 @@
+import type { DerivedChange, PartChange, SpecChange, StalePaper } from './change.js';
+
+/**
+ * Papers that were made for what has now changed. Common practice, no source, except where a row says otherwise; what a
+ * class society, a flag or a maker wants to see again is theirs to say.
+ */
+export function stalePapers(vessel: string, changes: readonly SpecChange[]): StalePaper[] {
+  const parts = changes.filter((one): one is PartChange => one.kind === 'part' && one.fate !== 'kept');
+  const derived = changes.filter((one): one is DerivedChange => one.kind === 'derived');
+  const touched = new Set<string>(parts.map(one => one.role));
+  const moved = (what: RegExp) => derived.some(one => what.test(one.what));
+  return PAPERS.filter(
+    one => one.roles.some(role => touched.has(role)) || (one.figures && moved(one.figures)),
+  ).map(one => ({ kind: 'paper', subject: vessel, weight: 72, words: one.words }));
+}
+
+const PAPERS: readonly { roles: readonly string[]; figures?: RegExp; words: string }[] = [
+  {
+    roles: ['engine', 'motor', 'gear', 'transfer', 'coupling', 'shaft', 'propeller'],
+    words:
+      'torsional and lateral vibration calculations: class asks for them again when engine, gear, coupling, shaft or propeller changes',
+  },
+  {
+    roles: ['engine', 'motor', 'gear', 'transfer', 'shaft'],
+    words:
+      'machinery and shaft drawings at class or flag: what is not a repair in kind wants approval before the work',
+  },
+  {
+    roles: ['engine', 'motor', 'gear', 'transfer', 'coupling', 'propeller'],
+    words: 'weight, trim and stability record: the mass at each place may have changed',
+  },
+  {
+    roles: ['propeller', 'shaft'],
+    figures: /hand|sense/,
+    words:
+      'spares on board and propeller orders: a spare of the old hand, bore, pitch or diameter no longer fits',
+  },
+  {
+    roles: ['engine', 'motor', 'gear'],
+    figures: /sense|clutch|ratio|speed/,
+    words: 'trial sheet and operating notes: direction at the dock, idle speed, rated speed',
+  },
+  { roles: ['engine', 'motor'], words: 'emission, licence and certificate data that name engine and power' },
+];

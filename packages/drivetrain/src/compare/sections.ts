@@ -1,0 +1,79 @@
+import type { SpecChange } from './change.js';
+import type { VesselComparison } from './compare.js';
+
+/** One change for a reader, with everything that it concerns in the same words. */
+export interface Line {
+  readonly subjects: readonly string[];
+  readonly change: SpecChange;
+}
+
+export interface Section {
+  readonly title: string;
+  readonly kind: SpecChange['kind'];
+  readonly lines: readonly Line[];
+}
+
+/** What changed, in the order that a reviewer reads it; inside a section the gravest first. */
+export function sectionsOf(comparison: VesselComparison): Section[] {
+  return TITLES.flatMap(([kind, title]) => {
+    const lines = merged(comparison.changes.filter(one => one.kind === kind));
+    return lines.length > 0 ? [{ kind, title, lines }] : [];
+  });
+}
+
+const TITLES: readonly (readonly [SpecChange['kind'], string])[] = [
+  ['verdict', 'Verdicts that moved'],
+  ['silent', 'Easily missed'],
+  ['one-sided', 'On one side only'],
+  ['derived', 'What follows for the lines'],
+  ['part', 'Parts'],
+  ['statement', 'Requirements, criteria, acceptances, assumptions'],
+  ['paper', 'Papers to look at again'],
+];
+
+/** Changes in the same words are one line. Changes of entries and vessels come before those of single lines. */
+function merged(changes: readonly SpecChange[]): Line[] {
+  const lines = new Map<string, { subjects: string[]; change: SpecChange }>();
+  for (const change of changes) {
+    const key = change.kind === 'verdict' ? `${change.rule} ${change.words} ${change.subject}` : change.words;
+    const line = lines.get(key);
+    if (!line) lines.set(key, { subjects: [change.subject], change });
+    else if (!line.subjects.includes(change.subject)) line.subjects.push(change.subject);
+  }
+  return [...lines.values()];
+}
+
+/** `2 newly fail, 1 can no longer be told; 1 easily missed`: the sentence at the top. */
+export function headline(comparison: VesselComparison): string {
+  const { changes, addedLines, removedLines } = comparison;
+  if (changes.length + addedLines.length + removedLines.length === 0) return 'No change in meaning.';
+  const moved = (...movements: string[]) =>
+    changes.filter(one => one.kind === 'verdict' && movements.includes(one.movement)).length;
+  const counts: [number, string][] = [
+    [moved('newly fails', 'no longer accepted'), 'newly failing'],
+    [moved('fails by more', 'still fails, differently'), 'failing by more or otherwise'],
+    [moved('newly cannot tell'), 'that can no longer be told'],
+    [moved('accepted on other figures', 'newly accepted'), 'accepted anew or on other figures'],
+    [moved('margin smaller'), 'with a smaller margin'],
+    [moved('newly holds', 'margin larger', 'fails by less'), 'better than before'],
+  ];
+  const told = counts.filter(([count]) => count > 0).map(([count, words]) => `${count} ${words}`);
+  const silent = new Set(changes.filter(one => one.kind === 'silent').map(one => one.words)).size;
+  const checks = told.length > 0 ? `Checks: ${told.join(', ')}.` : 'No check changed its verdict.';
+  return silent > 0 ? `${checks} Easily missed: ${silent}.` : checks;
+}
+
+/** The parts that stay, line by line: `all of existing.Port; proposed.Port: engine, shaft`. */
+export function keptWords(comparison: VesselComparison): string | undefined {
+  const byLine = new Map<string, string[]>();
+  for (const one of comparison.kept) {
+    const parts = byLine.get(one.subject) ?? [];
+    byLine.set(one.subject, parts);
+    parts.push(one.words.replace(/ kept: .*/, ''));
+  }
+  const touched = new Set(comparison.changes.filter(one => one.kind === 'part').map(one => one.subject));
+  const told = [...byLine].map(([line, parts]) =>
+    touched.has(line) ? `${line}: ${parts.join(', ')}` : `all of ${line}`,
+  );
+  return told.length > 0 ? told.join('; ') : undefined;
+}

@@ -1,0 +1,170 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Evidence, EvidenceKind, SourceNote } from '../model/fact.js';
+import type { Vessel } from '../model/vessel.js';
+import type { PartChange, SilentChange } from './change.js';
+import { type FlatFact, flatFacts, writtenUnit } from './facts.js';
+import { type KnownPart, partsOf } from './parts.js';
+import type { Side } from './side.js';
+
+/** Changes inside parts that go by the same name as before: the ones that a reader of the text easily misses. */
+export function silentChanges(before: Side, after: Side, parts: readonly PartChange[]): SilentChange[] {
+  const [old, now] = [partsOf(before), partsOf(after)];
+  const replaced = new Set(parts.filter(one => one.fate === 'replaced').map(one => one.placeAfter));
+  const changes: SilentChange[] = [];
+  for (const [key, was] of old) {
+    const is = now.get(key);
+    if (!is || replaced.has(is.part.origin)) continue;
+    changes.push(...sourceChange(was, is), ...ratioBasis(was, is), ...otherFacts(is, parts));
+    for (const [what, fact] of is.facts) {
+      const earlier = was.facts.get(what);
+      if (earlier)
+        changes.push(
+          ...unitChange(earlier, fact, is.line.key, nameOf(is)),
+          ...evidenceChange(earlier, fact, is),
+        );
+    }
+  }
+  return changes;
+}
+
+function sourceChange(was: KnownPart, is: KnownPart): SilentChange[] {
+  const [old, now] = [was.part.source?.value, is.part.source?.value];
+  if (!is.part.entry || (old?.title === now?.title && old?.dated === now?.dated)) return [];
+  const words = `${nameOf(is)} keeps its name, its source is another: ${sourceWords(old)} → ${sourceWords(now)}`;
+  return [silent('source', is.line.key, words, 34, was.part.source?.origin, is.part.source?.origin)];
+}
+
+function sourceWords(source: SourceNote | undefined): string {
+  if (!source) return 'none';
+  return `"${source.title}"${source.dated ? ` dated ${source.dated}` : ', no date'}`;
+}
+
+/** An entry whose facts changed under the same name touches every vessel that uses it. */
+function otherFacts(is: KnownPart, parts: readonly PartChange[]): SilentChange[] {
+  const entry = is.part.entry;
+  const change = parts.find(one => one.placeAfter === is.part.origin);
+  const about = change?.facts.filter(one => !IN_PLACE.has(one.what)) ?? [];
+  if (!entry || change?.fate !== 'modified' || about.length === 0) return [];
+  const told = about.map(one => one.what).join(', ');
+  return [
+    silent(
+      'same name, other facts',
+      is.line.key,
+      `${nameOf(is)} keeps its name, other facts: ${told}`,
+      35,
+      undefined,
+      is.part.origin,
+    ),
+  ];
+}
+
+/** Facts that are of the installation and not of the entry. */
+const IN_PLACE = new Set([
+  ...[
+    'ratio',
+    'ahead clutch',
+    'used at',
+    'pump set for',
+    'flywheel',
+    'shift cable',
+    'serial',
+    'hand',
+    'set for hand',
+  ],
+  ...['take off', 'take off state', 'air temperature', 'coolant temperature', 'air pressure', 'air humidity'],
+]);
+
+/** The same settings of a vessel with other units. */
+export function settingUnits(before: Vessel, after: Vessel): SilentChange[] {
+  return (['duty', 'hull', 'criteria', 'certificate'] as const).flatMap(kind => {
+    const [old, now] = [flatFacts(before[kind] ?? {}), flatFacts(after[kind] ?? {})];
+    return [...now].flatMap(([what, fact]) => {
+      const earlier = old.get(what);
+      return earlier ? unitChange(earlier, fact, after.name, kind) : [];
+    });
+  });
+}
+
+function unitChange(old: FlatFact, now: FlatFact, subject: string, of: string): SilentChange[] {
+  const [one, other] = [writtenUnit(old.written), writtenUnit(now.written)];
+  if (one.unit === undefined || other.unit === undefined || one.unit === other.unit) return [];
+  const change = `${of}, ${now.what}: ${old.written} → ${now.written}`;
+  if (old.meaning === now.meaning) {
+    const words = `${change}: the same value in another unit`;
+    return [silent('other unit, same value', subject, words, 80, old.origin, now.origin)];
+  }
+  if (one.number !== other.number) return [];
+  const words = `${change}: the number stayed and the unit did not. Ask which of the two was meant`;
+  return [silent('same number, other unit', subject, words, 8, old.origin, now.origin)];
+}
+
+function evidenceChange(old: FlatFact, now: FlatFact, is: KnownPart): SilentChange[] {
+  if (old.meaning !== now.meaning || evidenceWords(old.evidence) === evidenceWords(now.evidence)) return [];
+  const weaker = strength(now.evidence?.kind) < strength(old.evidence?.kind);
+  const change = `${evidenceWords(old.evidence)} → ${evidenceWords(now.evidence)}`;
+  const words = `${nameOf(is)}, ${now.what} ${now.written}: ${weaker ? 'weaker evidence' : 'other evidence'}, ${change}`;
+  return [silent('evidence', is.line.key, words, weaker ? 31 : 75, old.origin, now.origin)];
+}
+
+function evidenceWords(evidence: Evidence | undefined): string {
+  if (!evidence) return 'none written';
+  const note = evidence.note ? ` "${evidence.note}"` : '';
+  return `${evidence.kind}${evidence.dated ? ` ${evidence.dated}` : ''}${note}`;
+}
+
+/** Weakest first. A value without a mark stands between what was seen and what was heard. */
+const STRENGTH: readonly (EvidenceKind | undefined)[] = [
+  'assumed',
+  'hearsay',
+  'sister vessel',
+  undefined,
+  'sheet',
+  'drawing',
+  'plate',
+  'measured',
+];
+const strength = (kind: EvidenceKind | undefined) => STRENGTH.indexOf(kind);
+
+function ratioBasis(was: KnownPart, is: KnownPart): SilentChange[] {
+  if (is.part.role !== 'gear') return [];
+  const basis = (one: KnownPart) => one.line.analysis.gearRatio('ahead')?.value?.basis;
+  const [old, now] = [basis(was), basis(is)];
+  const became = (old === 'nominal') === (now === 'nominal') || !old || !now ? undefined : now === 'nominal';
+  if (became === undefined) return [];
+  const words = became
+    ? `${nameOf(is)}: the nominal ratio now stands in the place of the exact one`
+    : `${nameOf(is)}: the exact ratio now stands in the place of the nominal one`;
+  return [
+    silent(
+      became ? 'exact to nominal' : 'nominal to exact',
+      is.line.key,
+      words,
+      became ? 32 : 37,
+      undefined,
+      is.part.origin,
+    ),
+  ];
+}
+
+function nameOf({ part, slot }: KnownPart): string {
+  return part.entry ? `${part.role} ${part.entry.name}` : slot;
+}
+
+function silent(
+  what: SilentChange['what'],
+  subject: string,
+  words: string,
+  weight: number,
+  placeBefore: Origin | undefined,
+  placeAfter: Origin | undefined,
+): SilentChange {
+  return {
+    kind: 'silent',
+    what,
+    subject,
+    words,
+    weight,
+    ...(placeBefore ? { placeBefore } : {}),
+    ...(placeAfter ? { placeAfter } : {}),
+  };
+}

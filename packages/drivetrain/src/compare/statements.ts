@@ -1,0 +1,223 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Acceptance, Assumption, Requirement, Vessel } from '../model/vessel.js';
+import type { SilentChange, StatementChange } from './change.js';
+import { type FlatFact, flatFacts } from './facts.js';
+
+/** What the vessel's text says beside its lines: duty, criteria, requirements, acceptances, assumptions, reasons. */
+export function statementChanges(before: Vessel, after: Vessel): StatementChange[] {
+  return [
+    ...requirementChanges(before.requirements, after.requirements, after.name),
+    ...settingChanges('criterion', before.criteria, after.criteria, after.name),
+    ...settingChanges('duty', before.duty, after.duty, after.name),
+    ...settingChanges('hull', before.hull, after.hull, after.name),
+    ...settingChanges('certificate', before.certificate, after.certificate, after.name),
+    ...keyedChanges('assumption', before.assumptions, after.assumptions, ASSUMPTION, after.name),
+    ...keyedChanges('acceptance', before.acceptances, after.acceptances, ACCEPTANCE, after.name),
+    ...keyedChanges('arrangement', reasonsOf(before), reasonsOf(after), REASON, after.name),
+    ...keyedChanges('revision', before.revisions, after.revisions, REVISION, after.name),
+  ];
+}
+
+/** A requirement or criterion that asks for less than before is easily taken for a design that does better. */
+export function relaxed(changes: readonly StatementChange[]): SilentChange[] {
+  return changes
+    .filter(one => one.tendency === 'relaxed')
+    .map(one => ({
+      kind: 'silent',
+      what: 'requirement relaxed',
+      subject: one.subject,
+      weight: 23,
+      words: `what is asked for was relaxed: ${one.words}`,
+      ...(one.placeBefore ? { placeBefore: one.placeBefore } : {}),
+      ...(one.placeAfter ? { placeAfter: one.placeAfter } : {}),
+    }));
+}
+
+interface Keyed<T> {
+  readonly key: (one: T) => string;
+  readonly words: (one: T) => string;
+  readonly origin: (one: T) => Origin;
+  readonly weight: number;
+}
+
+const ASSUMPTION: Keyed<Assumption> = {
+  key: one => one.about,
+  words: one => `${one.about} ${one.quantity?.written ?? ''} because "${one.because ?? ''}"`,
+  origin: one => one.origin,
+  weight: 44,
+};
+const ACCEPTANCE: Keyed<Acceptance> = {
+  key: one => `${one.rule} on ${one.on}`,
+  words: one =>
+    [
+      `${one.rule} on ${one.on}`,
+      one.by && `by ${one.by}`,
+      one.until && `until ${one.until}`,
+      one.because && `because "${one.because}"`,
+    ]
+      .filter(Boolean)
+      .join(' '),
+  origin: one => one.origin,
+  weight: 29,
+};
+const REASON: Keyed<{ key: string; text: string; origin: Origin }> = {
+  key: one => one.key,
+  words: one => `${one.key}: "${one.text}"`,
+  origin: one => one.origin,
+  weight: 71,
+};
+const REVISION: Keyed<Vessel['revisions'][number]> = {
+  key: one => one.name,
+  words: one => [one.name, one.dated, one.text && `"${one.text}"`].filter(Boolean).join(' '),
+  origin: one => one.origin,
+  weight: 85,
+};
+
+function reasonsOf(vessel: Vessel) {
+  return vessel.arrangements.flatMap(arrangement =>
+    arrangement.reasons.map(reason => ({
+      key: `reason for ${reason.about} in ${arrangement.name}`,
+      text: reason.text,
+      origin: reason.origin,
+    })),
+  );
+}
+
+function keyedChanges<T>(
+  about: StatementChange['about'],
+  before: readonly T[],
+  after: readonly T[],
+  keyed: Keyed<T>,
+  subject: string,
+): StatementChange[] {
+  const [old, now] = [mapped(before, keyed.key), mapped(after, keyed.key)];
+  const changes: StatementChange[] = [];
+  for (const key of new Set([...old.keys(), ...now.keys()])) {
+    const [was, is] = [old.get(key), now.get(key)];
+    const [from, to] = [was && keyed.words(was), is && keyed.words(is)];
+    if (from === to) continue;
+    changes.push(
+      statement(about, subject, from, to, keyed.weight, was && keyed.origin(was), is && keyed.origin(is)),
+    );
+  }
+  return changes;
+}
+
+/** Things by key; a second one of the same key gets a number, so that none is lost. */
+function mapped<T>(list: readonly T[], keyOf: (one: T) => string): Map<string, T> {
+  const map = new Map<string, T>();
+  for (const one of list) {
+    const key = keyOf(one);
+    let free = key;
+    for (let number = 2; map.has(free); number++) free = `${key} (${number})`;
+    map.set(free, one);
+  }
+  return map;
+}
+
+/** A requirement is the same one when it is about the same thing under the same condition. */
+function requirementChanges(
+  before: readonly Requirement[],
+  after: readonly Requirement[],
+  subject: string,
+): StatementChange[] {
+  const key = (one: Requirement) =>
+    [one.about, one.bound === 'is' ? '' : one.bound, one.condition].filter(Boolean).join(' ');
+  const [old, now] = [mapped(before, key), mapped(after, key)];
+  const changes: StatementChange[] = [];
+  for (const about of new Set([...old.keys(), ...now.keys()])) {
+    const [was, is] = [old.get(about), now.get(about)];
+    const sameValue = was?.quantity?.value?.si === is?.quantity?.value?.si && was?.word === is?.word;
+    if (was && is && sameValue && was.note === is.note) continue;
+    const words = (one: Requirement) => `${one.written}${one.note ? ` "${one.note}"` : ''}`;
+    const made = statement(
+      'requirement',
+      subject,
+      was && words(was),
+      is && words(is),
+      39,
+      was?.origin,
+      is?.origin,
+    );
+    const tendency = requirementTendency(was, is);
+    changes.push(tendency ? { ...made, tendency } : made);
+  }
+  return changes;
+}
+
+function requirementTendency(
+  was: Requirement | undefined,
+  is: Requirement | undefined,
+): StatementChange['tendency'] {
+  if (!is) return 'relaxed';
+  if (!was) return 'tightened';
+  const [old, now] = [was.quantity?.value?.si, is.quantity?.value?.si];
+  if (old === undefined || now === undefined || old === now || is.bound === 'is') return undefined;
+  return now > old === (is.bound === 'at least') ? 'tightened' : 'relaxed';
+}
+
+function settingChanges(
+  about: 'criterion' | 'duty' | 'hull' | 'certificate',
+  before: object | undefined,
+  after: object | undefined,
+  subject: string,
+): StatementChange[] {
+  const [old, now] = [flatFacts(before ?? {}), flatFacts(after ?? {})];
+  const changes: StatementChange[] = [];
+  for (const what of new Set([...old.keys(), ...now.keys()])) {
+    const [was, is] = [old.get(what), now.get(what)];
+    if (was?.meaning === is?.meaning) continue;
+    const words = (fact: FlatFact | undefined) => fact && `${what} ${fact.written}`;
+    const weight = about === 'criterion' ? 38 : 44;
+    const made = statement(about, subject, words(was), words(is), weight, was?.origin, is?.origin);
+    const tendency = about === 'criterion' ? criterionTendency(what, was, is) : undefined;
+    changes.push(tendency ? { ...made, tendency } : made);
+  }
+  return changes;
+}
+
+/** Criteria where more is asked for by a larger number; of the others by a smaller one. */
+const LARGER_IS_STRICTER = /margin|factor|clearance|overlap/;
+
+function criterionTendency(
+  what: string,
+  was: FlatFact | undefined,
+  is: FlatFact | undefined,
+): StatementChange['tendency'] {
+  const [old, now] = [siOf(was), siOf(is)];
+  if (old === undefined || now === undefined) return undefined;
+  return now > old === LARGER_IS_STRICTER.test(what) ? 'tightened' : 'relaxed';
+}
+
+function siOf(fact: FlatFact | undefined): number | undefined {
+  const value = fact?.value;
+  return typeof value === 'object' && value !== null && 'si' in value ? Number(value.si) : undefined;
+}
+
+function statement(
+  about: StatementChange['about'],
+  subject: string,
+  before: string | undefined,
+  after: string | undefined,
+  weight: number,
+  placeBefore: Origin | undefined,
+  placeAfter: Origin | undefined,
+): StatementChange {
+  const words =
+    before === undefined
+      ? `${about} added: ${after}`
+      : after === undefined
+        ? `${about} taken out: ${before}`
+        : `${about}: ${before} → ${after}`;
+  return {
+    kind: 'statement',
+    about,
+    subject,
+    before,
+    after,
+    weight,
+    words,
+    ...(placeBefore ? { placeBefore } : {}),
+    ...(placeAfter ? { placeAfter } : {}),
+  };
+}
