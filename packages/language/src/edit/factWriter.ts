@@ -124,7 +124,8 @@ export class FactWriter {
     if (!host.block) return this.edit(host.uri, headEnd, headEnd, head + this.newBlock(text, host, all));
     if (head && !this.edit(host.uri, headEnd, headEnd, head)) return false;
     // On one line, what is written behind a fact with facts of its own would be read as one of those.
-    const open = host.reading?.nested.some(one => !one.host.block) === true;
+    const onLine = !/[\r\n]/.test(text.slice(host.block.start, host.block.end));
+    const open = onLine && host.reading?.nested.some(one => !one.host.block) === true;
     const early = open ? facts : [];
     for (const [words, where] of [
       [early, 'first'],

@@ -1,7 +1,9 @@
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
+import { RATED_AT } from '../vocabulary/engine.js';
+import { AHEAD_CLUTCH } from '../vocabulary/gear.js';
 import { PLACE_VOCABULARY } from '../vocabulary/index.js';
-import { anyWord, name as nameKind, type Row, ratio, type ValueKind } from '../vocabulary/kinds.js';
+import { type Row, ratio, type ValueKind } from '../vocabulary/kinds.js';
 import { PROPELLER } from '../vocabulary/shafting.js';
 import { atomsOf, evidenceOf } from './atoms.js';
 import { type BlockReading, keep, readFact, readFacts, startReading } from './block.js';
@@ -71,15 +73,9 @@ const row = (field: string, words: string, kind: ValueKind, doc: string, example
 
 /** Facts that stand in the header of a part, or by themselves in a line. */
 export const HEADER_ROWS = {
-  at: row('ratedAt', 'at', anyWord('duty class'), 'The rating that is used, by its duty class.', 'at medium'),
+  at: RATED_AT,
   ratio: row('ratioUsed', 'ratio', ratio, 'The ratio that is fitted, by its nominal name.', 'ratio 2.04:1'),
-  ahead: row(
-    'aheadClutch',
-    'ahead clutch',
-    nameKind('clutch'),
-    'The clutch that drives the vessel ahead.',
-    'ahead clutch A',
-  ),
+  ahead: AHEAD_CLUTCH,
   hand: PROPELLER.rows.find(one => one.field === 'hand')!,
   side: row(
     'side',

@@ -1,4 +1,4 @@
-import type { Accessory, EngineFacts, EngineRating, MotorFacts } from '@tailshaft/drivetrain';
+import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from '@tailshaft/drivetrain';
 import {
   anyWord,
   blocksFor,
@@ -187,10 +187,20 @@ export const ENGINE: Vocabulary = {
   ],
 };
 
+/** Usually said in the header. */
+export const RATED_AT = rowsFor<Engine>()(
+  'ratedAt',
+  'at',
+  anyWord('duty class'),
+  'The rating that is used, by its duty class.',
+  'at medium',
+);
+
 /** Facts of an engine at its place in a line. */
 export const ENGINE_PLACE: Vocabulary = {
   title: 'engine in its line',
   rows: [
+    RATED_AT,
     row(
       'flywheelFaces',
       'flywheel',

@@ -1,6 +1,7 @@
 import type {
   Clutch,
   Flange,
+  Gear,
   GearFacts,
   GearRating,
   RatioVariant,
@@ -392,9 +393,19 @@ export const GEAR: Vocabulary = {
   ],
 };
 
+/** Usually said in the header. */
+export const AHEAD_CLUTCH = rowsFor<Gear>()(
+  'aheadClutch',
+  'ahead clutch',
+  name('clutch'),
+  'The clutch that drives the vessel ahead.',
+  'ahead clutch A',
+);
+
 export const GEAR_PLACE: Vocabulary = {
   title: 'gear in its line',
   rows: [
+    AHEAD_CLUTCH,
     row(
       'pumpIndex',
       'pump set for',

@@ -1,0 +1,40 @@
+import { type LangiumDocument, URI } from 'langium';
+import { createTailshaftCore, type FileCheck, findingsOf } from '../../src/index.js';
+import { MemoryFiles, uriOf } from '../server/memoryFiles.js';
+
+/** Specs read without an editor: the first file is the one that is checked. */
+export class Specs {
+  readonly document: LangiumDocument;
+  readonly check: FileCheck;
+
+  private constructor(
+    readonly core: ReturnType<typeof createTailshaftCore>,
+    document: LangiumDocument,
+  ) {
+    this.document = document;
+    this.check = core.language.project.check(document);
+  }
+
+  static async read(files: string | Readonly<Record<string, string>>): Promise<Specs> {
+    const all = typeof files === 'string' ? { 'ternhaven.shaft': files } : files;
+    const core = createTailshaftCore({ fileSystemProvider: () => new MemoryFiles(all) });
+    core.language.project.today = () => '2026-06-01';
+    const documents = core.shared.workspace.LangiumDocuments;
+    const [path] = Object.keys(all);
+    const document = await documents.getOrCreateDocument(URI.parse(uriOf(path!)));
+    await core.language.project.load(document);
+    return new Specs(core, document);
+  }
+
+  textOf = (uri: string): string =>
+    this.core.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))!.textDocument.getText();
+
+  get reading() {
+    return this.core.language.project.reading(this.document);
+  }
+
+  /** `code: message`, one a line. */
+  get findings(): string[] {
+    return findingsOf(this.check).map(one => `${one.code}: ${one.message}`);
+  }
+}
