@@ -1,10 +1,20 @@
+import { CAPACITY_RULES } from './capacity/index.js';
 import { PAPER_RULES } from './paper/index.js';
+import { RATIO_RULES } from './ratio/index.js';
 import { ROTATION_RULES } from './rotation/index.js';
 import type { Rule } from './rule.js';
+import { SPEED_RULES } from './speed/index.js';
 import { UNIT_RULES } from './units/index.js';
 
 /** Every rule, in the order of the catalogue of mistakes. */
-export const RULES: readonly Rule[] = [...ROTATION_RULES, ...UNIT_RULES, ...PAPER_RULES];
+export const RULES: readonly Rule[] = [
+  ...ROTATION_RULES,
+  ...RATIO_RULES,
+  ...CAPACITY_RULES,
+  ...SPEED_RULES,
+  ...UNIT_RULES,
+  ...PAPER_RULES,
+];
 
 /** The rule with this id. */
 export function findRule(id: string): Rule | undefined {

@@ -1,0 +1,153 @@
+import {
+  clutchServiceFactor,
+  given,
+  powerFromTorque,
+  renamed,
+  torqueFromPower,
+  USUAL_SERVICE_FACTOR,
+  type Value,
+} from '@tailshaft/mechanics';
+import { hasPlates, holdingTorque } from '../../analysis/clutch-holding.js';
+import { aheadClutchOf, asternClutchOf } from '../../analysis/gear-data.js';
+import type { Direction } from '../../analysis/speeds.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
+import type { Clutch, Gear } from '../../model/gear.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { DEFER } from './sources.js';
+
+const WITH_PLATES = changed(SINGLE_LINE, [
+  'clutch B output opposite ahead continuous\n',
+  `clutch B output opposite ahead continuous {
+      faces 16
+      outer diameter 160 mm
+      inner diameter 110 mm
+      piston outer diameter 155 mm
+      piston inner diameter 90 mm
+      oil pressure 20 bar
+      spring force 900 N
+      friction 0.1
+    }
+`,
+]);
+
+const INFO: RuleInfo = {
+  id: 'capacity/clutch-holding',
+  title: 'Each clutch holds the torque that it is engaged for',
+  mistakes: [],
+  severity: 'error',
+  criterion:
+    'holding torque by uniform wear over the greatest torque at that clutch, at least the service factor',
+  source: {
+    author: 'R. S. Khurmi, J. K. Gupta',
+    title: 'Theory of Machines',
+    clause: 'chapter 10, friction clutches; uniform wear',
+    confidence: 'published',
+  },
+  manual:
+    'Where an entry gives the plates of a clutch, what it holds follows: faces × friction × clamp force × mean radius, the ' +
+    'clamp being oil pressure on the piston less its return springs. Uniform wear is used, the cautious reading and that of a ' +
+    'worn-in clutch; uniform pressure is shown beside it. It is compared with the greatest torque of the engine at that ' +
+    'clutch, ahead and astern each with its own. The service factor covers shifts and torque peaks: 1.5 unless the vessel ' +
+    'wants another. The figures are the sheet’s; where it gives a rating, the rating goes first.',
+  caution: `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are left out. The default factor is from memory.`,
+  examples: {
+    failing: changed(WITH_PLATES, ['faces 16', 'faces 8']),
+    passing: WITH_PLATES,
+    cannotTell: changed(WITH_PLATES, ['      friction 0.1\n', '']),
+  },
+};
+
+export const clutchHolding: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { gear, engine, motor } = context.line;
+  if (!gear || !(engine || motor) || !isPlanned(context)) return [];
+  const used = [
+    ['ahead', aheadClutchOf(gear)],
+    ['astern', asternClutchOf(gear)],
+  ] as const;
+  return used.flatMap(([direction, clutch]) =>
+    clutch && hasPlates(clutch) ? [judge(context, gear, clutch, direction)] : [],
+  );
+}
+
+function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Direction): Verdict {
+  const { line, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  const name = `clutch ${clutch.name} of ${nameOf(gear)}`;
+  const place = clutch.origin;
+  const needs = new Needs();
+  const holding = holdingTorque(clutch, leastPressure(gear), name, needs);
+  const peak = needs.take(analysis.peakTorque);
+  const torque = peak && torqueAt(clutch, analysis.loads(peak, direction).entering.get(gear)?.torque);
+  const { factor, said } = wantedFactor(context);
+  if (!holding || !torque) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? place,
+      criterion: said,
+      message: `${line.name}: what ${name} holds against the torque ${direction} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const { uniformWear, uniformPressure } = holding;
+  const reached = clutchServiceFactor({ holdingTorque: uniformWear, engineTorque: torque });
+  const numbers =
+    `${name} holds ${analysis.tell(uniformWear)} worn in (${analysis.tell(uniformPressure)} new) against ${analysis.tell(torque)} ` +
+    `${direction} at peak torque: service factor ${reached.si.toFixed(2)}`;
+  return say.compare({
+    place,
+    criterion: said,
+    capacity: uniformWear,
+    demand: torque,
+    wanted: factor - 1,
+    workings: [reached, uniformWear, uniformPressure],
+    severity: direction === 'astern' ? 'warning' : 'error',
+    message: `${line.name}: ${numbers}, ${factor} wanted.`,
+    failMessage:
+      `${line.name}: ${numbers}, ${factor} wanted. It would slip and burn on a shift or a torque peak. It takes more faces, ` +
+      'more oil pressure within what the maker allows, or a larger gear.',
+    related: [{ at: peak.torque.origin ?? line.origin, message: 'peak torque of the engine' }],
+  });
+}
+
+/** A clutch behind a mesh turns at another speed than the input, and carries torque in inverse proportion. */
+function torqueAt(clutch: Clutch, input: Value<'torque'> | undefined): Value<'torque'> | undefined {
+  if (!input) return undefined;
+  const factor = clutch.speedFactor?.value;
+  if (clutch.speedFactor && !factor) return undefined;
+  if (!factor) return renamed(input, 'torque at the clutch');
+  const inputSpeed = given('input speed', 'ω', 'rotational speed', 1, {
+    assumed: 'any: only the ratio counts',
+  });
+  const clutchSpeed = given('clutch speed', 'ω_c', 'rotational speed', factor.si, {
+    assumed: `${factor.written ?? factor.si} of the input speed`,
+  });
+  const torque = torqueFromPower({
+    power: powerFromTorque({ torque: input, speed: inputSpeed }),
+    speed: clutchSpeed,
+  });
+  return renamed(torque, 'torque at the clutch');
+}
+
+/** The lower end of the gear's working oil pressure, for a clutch that states none of its own. */
+function leastPressure(gear: Gear): Quantity<'pressure'> | undefined {
+  const fact = gear.oilPressure;
+  return fact && { value: fact.value?.low, written: fact.written, origin: fact.origin };
+}
+
+function wantedFactor({ vessel }: LineContext): { factor: number; said: string } {
+  const own = vessel.criteria?.clutchServiceFactor?.value;
+  const factor = own?.si ?? USUAL_SERVICE_FACTOR.from;
+  return {
+    factor,
+    said: `${INFO.criterion} ${factor}${own ? '' : ` (default, ${USUAL_SERVICE_FACTOR.source.confidence})`}`,
+  };
+}

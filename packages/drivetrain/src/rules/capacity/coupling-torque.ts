@@ -1,0 +1,90 @@
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Coupling } from '../../model/shafting.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { greatestTorqueAt } from './greatest-torque.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+const WITH_COUPLING = changed(
+  SINGLE_LINE,
+  [
+    'shaft material high-strength',
+    `coupling Flex-4 "flexible shaft coupling" {
+  source "Flex 4 sheet" dated 2024-09-01
+  kind flexible
+  torque at most 3600 N.m
+}
+
+shaft material high-strength`,
+  ],
+  ['      shaft { material', '      coupling Flex-4\n      shaft { material'],
+);
+
+const INFO: RuleInfo = {
+  id: 'capacity/coupling-torque',
+  title: 'The coupling may carry the torque at its place',
+  mistakes: ['L12'],
+  severity: 'error',
+  criterion: 'greatest torque at the place of the coupling against what its sheet allows',
+  source: PART_SHEET,
+  manual:
+    'A damper between engine and gear carries the torque of the engine; a flexible coupling behind the gear carries that ' +
+    'times the ratio. One that was right for the old ratio is too small for a deeper one. The greatest torque of the engine ' +
+    'is carried to the place where the coupling stands in the line and compared with what its sheet allows. Rigid couplings ' +
+    'are judged by their bolts, not here.',
+  caution: `${DEFER} Shock and torsional vibration come on top: the sheet says which factor it wants for them.`,
+  examples: {
+    failing: changed(WITH_COUPLING, ['torque at most 3600 N.m', 'torque at most 950 N.m']),
+    passing: WITH_COUPLING,
+    cannotTell: changed(WITH_COUPLING, ['  torque at most 3600 N.m\n', '']),
+  },
+};
+
+export const couplingTorque: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.couplings
+    .filter(one => one.torque !== undefined || one.kind?.value !== 'rigid')
+    .map(coupling => judge(context, coupling));
+}
+
+function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict {
+  const say = sayFor(INFO, line.path);
+  const name = nameOf(coupling);
+  const place = coupling.nameOrigin ?? coupling.origin;
+  const needs = new Needs();
+  const allowed = needs.fact(coupling.torque, {
+    what: `torque that ${name} may carry`,
+    host: home(coupling),
+    property: 'torque at most',
+  });
+  const torque = greatestTorqueAt(analysis, coupling, needs);
+  if (!allowed || !torque) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? place,
+      message: `${line.name}: whether ${name} may carry the torque at its place cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const [behind, gear] = [line.chain.indexOf(coupling), line.gear ? line.chain.indexOf(line.gear) : -1];
+  const where = gear >= 0 && behind > gear ? 'behind the gear' : 'before the gear';
+  const numbers = `${name} stands ${gear < 0 ? 'behind the engine' : where}, where ${analysis.tell(torque)} pass; it may carry ${analysis.tell(allowed)}`;
+  return say.compare({
+    place,
+    capacity: allowed,
+    demand: torque,
+    workings: [torque],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(torque.si / allowed.si - 1)} too much. It takes a larger coupling.`,
+    related: [{ at: coupling.torque!.origin, message: 'torque that it may carry' }],
+  });
+}

@@ -1,0 +1,70 @@
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { gearEdits } from '../gear-edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { findOffered } from './offered-ratios.js';
+import { retainedPropeller } from './retained-propeller.js';
+import { PROPELLER_LAW } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'capacity/retained-propeller-light',
+  title: 'A retained propeller takes the power of the new engine',
+  mistakes: ['T14'],
+  severity: 'warning',
+  criterion:
+    'power that the retained propeller asks at the new rated shaft speed, scaled by the propeller law, at least 90 % of what reaches it',
+  source: PROPELLER_LAW,
+  manual:
+    'Kept behind more power or a slower shaft, a propeller does not take what the engine gives: the engine runs up to its ' +
+    'governor below full load and the new power never reaches the water. What it took before is scaled to the new shaft ' +
+    'speed. More pitch or diameter puts it right, as does a shallower ratio. A few percent may be meant, as an allowance for ' +
+    'growth and fouling: then accept the finding with that reason.',
+  caution:
+    'A scaling that takes the old propeller to have been right for the old engine at the same boat speed; the band of 85 to ' +
+    '90 % is common practice. A propeller calculation or a trial is better.',
+  examples: {
+    failing: changed(REPOWER, ['power 300 kW at 2300 rpm', 'power 250 kW at 2300 rpm']),
+    passing: REPOWER,
+    cannotTell:
+      'Everything that this rule needs is asked for by capacity/retained-propeller-overload; until it is there this one is silent.',
+  },
+};
+
+const LEAST = 0.9;
+
+export const retainedPropellerLight: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const result = retainedPropeller(context)?.result;
+  if (!result) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = line.propeller!.origin;
+  const { asked, available, share, speedBefore, speedNow } = result;
+  const said = { place, workings: [asked, available] };
+  if (share >= LEAST) {
+    return say.holds({
+      ...said,
+      message: `${line.name}: the retained propeller takes about ${percent(Math.min(share, 1))} of the ${analysis.tell(available)} that reach it.`,
+    });
+  }
+  return say.fails({
+    ...said,
+    message:
+      `${line.name}: at rated speed the retained propeller takes about ${percent(share)} of the power that reaches it: ` +
+      `${analysis.tell(asked)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of shaft speed ` +
+      `(${analysis.tell(speedBefore)} before). The rest is paid for and not used: more pitch or diameter, or a shallower ratio.`,
+    explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],
+    routes: () =>
+      findOffered(context, other => {
+        const then = retainedPropeller(context, other)?.result?.share;
+        return then !== undefined && then >= LEAST && then <= 1.1;
+      }).map(({ words, change, other }) => ({
+        title: `Use ${words.ratio}: ${change}, and the propeller takes about ${percent(retainedPropeller(context, other)!.result!.share)} of the power`,
+        edits: gearEdits(line.gear!, words),
+      })),
+  });
+}

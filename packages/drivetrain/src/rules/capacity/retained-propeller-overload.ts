@@ -1,0 +1,93 @@
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { gearEdits } from '../gear-edits.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { findOffered } from './offered-ratios.js';
+import { retainedPropeller } from './retained-propeller.js';
+import { PROPELLER_LAW } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'capacity/retained-propeller-overload',
+  title: 'A retained propeller does not ask more than the engine has',
+  mistakes: ['T13'],
+  severity: 'error',
+  criterion:
+    'power that the retained propeller asks at the new rated shaft speed, scaled by the propeller law, at most 110 % of what reaches it',
+  source: PROPELLER_LAW,
+  manual:
+    'A propeller asks about the third power of its speed. Kept behind a faster shaft, or behind less power, it holds the ' +
+    'engine below rated speed: it is overloaded across the top of its range, smokes and wears, and nothing on the dash says ' +
+    'so. Without the old reduction the same propeller asks many times the power. What it took before is scaled to ' +
+    'the new shaft speed; up to 10 % over, about 3 % of speed, is left to the trial. A deeper ratio or another propeller ' +
+    'puts it right.',
+  caution:
+    'A scaling that takes the old propeller to have been right for the old engine at the same boat speed. A trial of the old ' +
+    'installation, or a propeller calculation, is better. "assume propeller exponent" changes the exponent.',
+  examples: {
+    failing: changed(
+      REPOWER,
+      ['power 300 kW at 2300 rpm', 'power 280 kW at 2100 rpm'],
+      ['high idle 2500 rpm', 'high idle 2310 rpm'],
+    ),
+    passing: REPOWER,
+    cannotTell: changed(REPOWER, ['    power 300 kW at 2300 rpm', '    power unknown']),
+  },
+};
+
+/** About 3 % of speed; what a trial can still settle. */
+const MOST = 1.1;
+
+export const retainedPropellerOverload: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const found = retainedPropeller(context);
+  if (!found) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = line.propeller!.origin;
+  const { needs, result } = found;
+  if (!result) {
+    return say.cannotTell(needs, {
+      place,
+      message: `${line.name}: whether the retained propeller suits cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const { asked, available, share, balance, speedBefore, speedNow } = result;
+  const said = { place, capacity: available, demand: asked, workings: [asked, available, balance] };
+  const turns = `at ${analysis.tell(speedNow)} of shaft speed (${analysis.tell(speedBefore)} before)`;
+  if (share <= MOST) {
+    return say.holds({
+      ...said,
+      message: `${line.name}: the retained propeller asks about ${percent(share)} of the ${analysis.tell(available)} that reach it ${turns}.`,
+    });
+  }
+  const times =
+    share >= 2 ? `about ${share.toFixed(1)} times the power` : `about ${percent(share)} of the power`;
+  return say.fails({
+    ...said,
+    message:
+      `${line.name}: at rated speed the retained propeller would ask ${times} that reaches it: ${analysis.tell(asked)} ` +
+      `against ${analysis.tell(available)}, ${turns}. The engine would stop near ${analysis.tell(balance)} of shaft speed, ` +
+      'overloaded. It takes a deeper ratio or another propeller.',
+    related: [
+      { at: line.engine?.origin ?? line.origin, message: `${analysis.tell(available)} reach the propeller` },
+    ],
+    routes: () => routes(context),
+  });
+}
+
+function routes(context: LineContext) {
+  const { line } = context;
+  return findOffered(context, other => {
+    const share = retainedPropeller(context, other)?.result?.share;
+    return share !== undefined && share <= MOST && share >= 0.9;
+  }).map(({ words, change, other }) => ({
+    title: `Use ${words.ratio}: ${change}, and the propeller asks about ${percent(retainedPropeller(context, other)!.result!.share)} of the power`,
+    edits: gearEdits(line.gear!, words),
+  }));
+}

@@ -1,0 +1,91 @@
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Transfer } from '../../model/gear.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { greatestTorqueAt } from './greatest-torque.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+/** A chain stage behind the gear, which keeps the sense. */
+export const WITH_TRANSFER = changed(
+  SINGLE_LINE,
+  [
+    'shaft material high-strength',
+    `transfer Reed-2 "chain stage" {
+  source "Reed 2 sheet" dated 2024-05-02
+  kind chain
+  output same seen from aft
+  turns the line back no
+  exact 1.0:1
+  torque at most 3600 N.m
+  input speed at most 2000 rpm
+}
+
+shaft material high-strength`,
+  ],
+  ['      shaft { material', '      transfer Reed-2\n      shaft { material'],
+);
+
+const INFO: RuleInfo = {
+  id: 'capacity/transfer-torque',
+  title: 'The transfer may carry the torque that enters it',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'greatest torque that enters a V-drive box, belt or chain stage against what its sheet allows',
+  source: PART_SHEET,
+  manual:
+    'A V-drive box, belt or chain stage stands behind the engine or behind the gear. Behind a gear it carries the torque of ' +
+    'the engine times the ratio, which is easily overlooked when the gear is exchanged for a deeper one. The greatest torque ' +
+    'of the engine is carried to its input and compared with what its sheet allows. Put it right with a larger stage, or by ' +
+    'moving part of the ratio behind it.',
+  caution: `${DEFER} Sheets of belts and chains ask for a service factor of their own on top.`,
+  examples: {
+    failing: changed(WITH_TRANSFER, ['torque at most 3600 N.m', 'torque at most 2400 N.m']),
+    passing: WITH_TRANSFER,
+    cannotTell: changed(WITH_TRANSFER, ['  torque at most 3600 N.m\n', '']),
+  },
+};
+
+export const transferTorque: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.transfers.map(transfer => judge(context, transfer));
+}
+
+function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {
+  const say = sayFor(INFO, line.path);
+  const name = nameOf(transfer);
+  const place = transfer.nameOrigin ?? transfer.origin;
+  const needs = new Needs();
+  const allowed = needs.fact(transfer.torque, {
+    what: `torque that ${name} may carry`,
+    host: home(transfer),
+    property: 'torque at most',
+  });
+  const torque = greatestTorqueAt(analysis, transfer, needs);
+  if (!allowed || !torque) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? place,
+      message: `${line.name}: whether ${name} may carry the torque that enters it cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const numbers = `${analysis.tell(torque)} enter ${name}, which may carry ${analysis.tell(allowed)}`;
+  return say.compare({
+    place,
+    capacity: allowed,
+    demand: torque,
+    workings: [torque],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(torque.si / allowed.si - 1)} too much. It takes a larger one, or less ratio before it.`,
+    related: [{ at: transfer.torque!.origin, message: 'torque that it may carry' }],
+  });
+}

@@ -1,0 +1,123 @@
+import { given, pitchFromSlip, shaftSpeedThroughGear } from '@tailshaft/mechanics';
+import { idleSlip } from '../../analysis/idle.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Requirement, Vessel } from '../../model/vessel.js';
+import { findOffered } from '../capacity/offered-ratios.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { gearEdits } from '../gear-edits.js';
+import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { IDLE_ESTIMATE } from './sources.js';
+
+const REQUIRED = changed(SINGLE_LINE, [
+  '  arrangement proposed {',
+  '  require speed at most 5.0 kn at idle ahead "owner\'s note 3"\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'speed/idle-in-gear',
+  title: 'The vessel is slow enough in gear at idle',
+  mistakes: ['T16'],
+  severity: 'warning',
+  criterion:
+    'estimated speed at idle ahead, pitch × shaft speed × (1 − slip), against what the vessel requires',
+  source: IDLE_ESTIMATE,
+  manual:
+    'At idle with the clutch in, the boat goes about as fast as pitch, idle speed and ratio make it, less slip. Fast boats ' +
+    'with small ratios go 6 kn and more and must be handled by clutching in and out. The estimate is compared with the ' +
+    'required speed "at idle ahead". At specification time a deeper ratio, less pitch, a lower low idle or a device that ' +
+    'lets the clutch slip cost little; after delivery they cost a lot.',
+  caution:
+    'An estimate: the slip at idle is assumed, 30 % from memory, unless the vessel says "assume slip". Wind, load and one ' +
+    'engine out change it. Only a trial proves it.',
+  examples: {
+    failing: changed(REQUIRED, ['low idle 650 rpm', 'low idle 900 rpm']),
+    passing: REQUIRED,
+    cannotTell: changed(REQUIRED, ['  low idle 650 rpm\n', '']),
+  },
+};
+
+export const idleInGear: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line, vessel } = context;
+  if (!line.engine || !line.propeller || !isPlanned(context)) return [];
+  return idleRequirements(vessel).map(requirement => judge(context, requirement));
+}
+
+/** `require speed at most 5.0 kn at idle ahead`. */
+export function idleRequirements(vessel: Vessel): Requirement[] {
+  return vessel.requirements.filter(
+    one =>
+      one.about === 'speed' &&
+      one.bound === 'at most' &&
+      /\bidle\b/.test(one.condition ?? '') &&
+      !/astern/.test(one.condition ?? ''),
+  );
+}
+
+function judge(context: LineContext, requirement: Requirement): Verdict {
+  const { line, analysis, vessel } = context;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const wanted = requirement.quantity?.value;
+  const place = line.propeller!.pitch?.origin ?? line.propeller!.origin;
+  if (wanted?.dimension !== 'speed') {
+    needs.miss(
+      { what: 'the speed that is required at idle', host: requirement.origin, property: 'speed at most' },
+      requirement.quantity?.origin,
+    );
+  }
+  const speed = needs.take(analysis.idleVesselSpeed);
+  if (!speed || wanted?.dimension !== 'speed') {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? requirement.origin,
+      message: `${line.name}: the speed in gear at idle cannot be estimated without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      related: [{ at: requirement.origin, message: requirement.written }],
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const slip = idleSlip(vessel);
+  const shaft = analysis.idleShaftSpeed.value!;
+  const numbers = `about ${analysis.tell(speed, 2)} in gear at idle (${analysis.tell(shaft)} of shaft speed, ${percent(slip.si)} slip assumed)`;
+  const limit = wanted.written ?? analysis.tell(wanted);
+  return say.compare({
+    place,
+    capacity: wanted,
+    demand: speed,
+    workings: [speed],
+    related: [{ at: requirement.origin, message: requirement.written }],
+    message: `${line.name}: ${numbers}; at most ${limit} is required.`,
+    failMessage: `${line.name}: ${numbers}; at most ${limit} is required${requirement.note ? ` (${requirement.note})` : ''}. ${remedy(context, wanted.si)}`,
+    routes: () =>
+      findOffered(
+        context,
+        other => (other.idleVesselSpeed.value?.si ?? Number.POSITIVE_INFINITY) <= wanted.si,
+      ).map(({ words, change, other }) => ({
+        title: `Use ${words.ratio}: about ${analysis.tell(other.idleVesselSpeed.value!, 2)} at idle, ${change} at every engine speed`,
+        edits: gearEdits(line.gear!, words),
+      })),
+  });
+}
+
+/** How far each cure would have to go alone. */
+function remedy({ line, analysis, vessel }: LineContext, wanted: number): string {
+  const engineSpeed = analysis.idleSpeed.value;
+  const ratio = analysis.overallRatio('ahead').value;
+  if (!engineSpeed || !ratio) return '';
+  const vesselSpeed = given('required speed', 'V', 'speed', wanted);
+  const shaftSpeed = shaftSpeedThroughGear({ engineSpeed, ratio });
+  const pitch = pitchFromSlip({ vesselSpeed, shaftSpeed, slip: idleSlip(vessel) });
+  const now = line.propeller!.pitch!.value!;
+  const deeper = ratio.si * (now.si / pitch.si);
+  const slower = { ...engineSpeed, si: engineSpeed.si * (pitch.si / now.si) };
+  return (
+    `Alone it would take ${deeper.toFixed(2)}:1, or a low idle of ${analysis.tell(slower)}, or a pitch of ${analysis.tell(pitch)}; ` +
+    'or a device that lets the clutch slip.'
+  );
+}

@@ -1,0 +1,103 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Requirement } from '../../model/vessel.js';
+import { DEFER, PART_SHEET } from '../capacity/sources.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const TROLLING = changed(SINGLE_LINE, [
+  '  arrangement proposed {',
+  '  require trolling speed at most 2 kn\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'speed/slow-running',
+  title: 'The gear has what slow running needs',
+  mistakes: ['T18'],
+  severity: 'error',
+  criterion:
+    'estimated speed at idle against the trolling speed required; where it is over, the gear has or offers a slip device',
+  source: PART_SHEET,
+  manual:
+    'Trolling, survey and pilot work ask for less speed than a boat makes in gear at idle. Then the clutch must slip, under ' +
+    'control, by a device that the gear is offered with; a clutch that is slipped without one burns. Where the estimated ' +
+    'speed at idle is over the required one, the sheet must offer such a device. Take a gear that has one, or change the ' +
+    'requirement.',
+  caution: `${DEFER} A slip device works only below a stated engine speed, and only as long as the oil stays cool.`,
+  examples: {
+    failing: changed(TROLLING, ['slip device offered', 'slip device not offered']),
+    passing: TROLLING,
+    cannotTell: changed(TROLLING, ['  slip device offered\n', '']),
+  },
+};
+
+export const slowRunning: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line, vessel } = context;
+  if (!line.gear || !line.engine || !isPlanned(context)) return [];
+  return vessel.requirements
+    .filter(one => one.about === 'trolling speed' && one.bound === 'at most')
+    .map(requirement => judge(context, requirement));
+}
+
+function judge(context: LineContext, requirement: Requirement): Verdict {
+  const { line, analysis } = context;
+  const gear = line.gear!;
+  const say = sayFor(INFO, line.path);
+  const place = gear.slipDevice?.origin ?? gear.nameOrigin ?? gear.origin;
+  const wanted = requirement.quantity?.value;
+  const speed = analysis.idleVesselSpeed.value;
+  const related = [{ at: requirement.origin, message: requirement.written }];
+  const workings = speed ? [speed] : [];
+  const limit = wanted ? (wanted.written ?? analysis.tell(wanted)) : 'an open speed';
+  if (speed && wanted && speed.si <= wanted.si) {
+    return say.holds({
+      place,
+      related,
+      workings,
+      message: `${line.name}: about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} asked: no slip device is needed.`,
+    });
+  }
+  const needs = new Needs();
+  const device = needs.fact(gear.slipDevice, {
+    what: `whether ${nameOf(gear)} is offered with a slip device`,
+    host: home(gear),
+    property: 'slip device',
+  });
+  const why = speed
+    ? `about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} asked`
+    : `at most ${limit} asked`;
+  if (device === undefined) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? place,
+      related,
+      workings,
+      message: `${line.name}: ${why}; the sheet of ${nameOf(gear)} does not say whether it is offered with a slip device.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  if (device === 'not offered') {
+    return say.fails({
+      place: gear.nameOrigin ?? gear.origin,
+      related: [
+        ...related,
+        ...(gear.slipDevice ? [{ at: gear.slipDevice.origin, message: 'not offered' }] : []),
+      ],
+      workings,
+      message: `${line.name}: ${why}; ${nameOf(gear)} is not offered with a slip device. It takes another gear, or another requirement.`,
+    });
+  }
+  const order = device === 'offered' ? ': order it with the gear' : '';
+  return say.holds({
+    place,
+    related,
+    workings,
+    message: `${line.name}: ${why}; the slip device of ${nameOf(gear)} is ${device}${order}.`,
+  });
+}

@@ -1,0 +1,94 @@
+import { shaftSpeedThroughGear, type Value } from '@tailshaft/mechanics';
+import { gearRatio, transferRatio } from '../../analysis/speeds.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Transfer } from '../../model/gear.js';
+import { home, nameOf } from '../../model/part.js';
+import { DEFER, PART_SHEET } from '../capacity/sources.js';
+import { WITH_TRANSFER } from '../capacity/transfer-torque.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const INFO: RuleInfo = {
+  id: 'speed/transfer-input-maximum',
+  title: 'The transfer is not turned faster than its sheet allows',
+  mistakes: [],
+  severity: 'error',
+  criterion:
+    'governed speed of the engine, through what stands before it, against the greatest input speed of the transfer',
+  source: PART_SHEET,
+  manual:
+    'A V-drive box, belt or chain stage has a greatest input speed of its own. Before the gear it sees the high idle of the ' +
+    'engine; behind it that divided by the ratio, so a gear with less reduction may turn it too fast. Lower the governed ' +
+    'speed with the maker’s consent, put more ratio before it, or take another stage.',
+  caution: DEFER,
+  examples: {
+    failing: changed(WITH_TRANSFER, ['input speed at most 2000 rpm', 'input speed at most 1200 rpm']),
+    passing: WITH_TRANSFER,
+    cannotTell: changed(WITH_TRANSFER, ['  input speed at most 2000 rpm\n', '']),
+  },
+};
+
+export const transferInputMaximum: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.transfers.map(transfer => judge(context, transfer));
+}
+
+function judge(context: LineContext, transfer: Transfer): Verdict {
+  const { line, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  const name = nameOf(transfer);
+  const needs = new Needs();
+  const limit = needs.fact(transfer.inputSpeedMax, {
+    what: `greatest input speed of ${name}`,
+    host: home(transfer),
+    property: 'input speed at most',
+  });
+  const speed = speedAt(context, transfer, needs);
+  const place = transfer.nameOrigin ?? transfer.origin;
+  if (!limit || !speed) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? place,
+      message: `${line.name}: whether ${name} can be overspeeded cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const numbers = `the input of ${name} turns up to ${analysis.tell(speed)}; its sheet allows ${analysis.tell(limit)}`;
+  return say.compare({
+    place,
+    capacity: limit,
+    demand: speed,
+    workings: [speed],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. It takes more ratio before it, a lower governed speed, or another stage.`,
+    related: [{ at: transfer.inputSpeedMax!.origin, message: 'greatest input speed' }],
+  });
+}
+
+/** Governed speed carried to the input of the transfer. */
+function speedAt(
+  { line, analysis }: LineContext,
+  transfer: Transfer,
+  needs: Needs,
+): Value<'rotational speed'> | undefined {
+  let speed = needs.take(analysis.governedSpeed);
+  for (const part of line.chain.slice(0, line.chain.indexOf(transfer))) {
+    const before = line.transfers.find(one => one === part);
+    const stage =
+      part === line.gear
+        ? needs.take(gearRatio(line.gear, 'ahead'))
+        : before
+          ? needs.take(transferRatio(before))
+          : undefined;
+    if (part === line.gear || before)
+      speed = speed && stage && shaftSpeedThroughGear({ engineSpeed: speed, ratio: stage.value });
+  }
+  return speed;
+}

@@ -1,0 +1,85 @@
+import { speedDifference } from '@tailshaft/mechanics';
+import { percent, ratioWords } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { ratedShaftSpeed } from '../capacity/retained-propeller.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { isPlanned, ratioTolerance } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const INFO: RuleInfo = {
+  id: 'speed/vessel-speed-per-engine-rpm',
+  title: 'The same engine speed still gives the same boat speed',
+  mistakes: ['T15'],
+  severity: 'note',
+  criterion:
+    'ratio ahead after the change against before, with the propeller kept and the shaft slower at rated speed',
+  source: { title: 'shaft speed is engine speed over ratio', confidence: 'derived' },
+  manual:
+    'A deeper ratio on a propeller that stays turns it slower at the same engine speed, and the boat goes slower by about as ' +
+    'much. Nothing is wrong with that, but the owner will find the old cruising speed at another reading of the tachometer, ' +
+    'and should be told before the trial. It says nothing where the engine turns faster in the same measure, so that the ' +
+    'shaft turns as before. Tell the owner, and accept the note with that reason.',
+  caution: 'Taken at equal slip; the boat speed itself is not computed here.',
+  examples: {
+    failing: changed(REPOWER, [
+      '      retain gear\n',
+      '      replace gear Alder-63 ratio 2.1:1 ahead clutch B\n',
+    ]),
+    passing: REPOWER,
+    cannotTell: changed(REPOWER, [
+      '      retain gear\n',
+      '      replace gear Alder-63 ratio unknown ahead clutch B\n',
+    ]),
+  },
+};
+
+export const vesselSpeedPerEngineRpm: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis, analysisOf, vessel } = context;
+  if (
+    line.propeller?.change !== 'retained' ||
+    !line.before ||
+    !(line.gear || line.before.gear) ||
+    !isPlanned(context)
+  ) {
+    return undefined;
+  }
+  if (line.motor || line.before.motor) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = line.gear?.ratioUsed?.origin ?? line.gear?.origin ?? line.origin;
+  const before = analysisOf(line.before);
+  const needs = new Needs();
+  const now = needs.take(analysis.overallRatio('ahead'));
+  const then = needs.take(before.overallRatio('ahead'));
+  const speeds = [ratedShaftSpeed(before, needs), ratedShaftSpeed(analysis, needs)] as const;
+  if (!now || !then || !speeds[0] || !speeds[1]) {
+    return say.cannotTell(needs, {
+      place,
+      message: `${line.name}: whether the same engine speed still gives the same boat speed cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const { share } = ratioTolerance(vessel);
+  const more = speedDifference({ assumed: now, actual: then });
+  const slower = speeds[0].si / speeds[1].si - 1 > share;
+  if (more.si <= share || !slower) {
+    return say.holds({
+      place,
+      workings: [more],
+      message: `${line.name}: the ratio goes from ${ratioWords(then.si)} to ${ratioWords(now.si)}; the propeller turns no slower at rated speed.`,
+    });
+  }
+  return say.fails({
+    place,
+    workings: [more],
+    message:
+      `${line.name}: with ${ratioWords(now.si)} instead of ${ratioWords(then.si)} the same boat speed needs about ` +
+      `${percent(more.si)} more engine speed. Nothing is wrong, but tell the owner before the trial.`,
+    related: [{ at: line.before.gear?.ratioUsed?.origin ?? line.before.origin, message: 'the ratio before' }],
+  });
+}
