@@ -1,4 +1,5 @@
 export * from './analysis/line.js';
+export * from './compare/index.js';
 export * from './judge/context.js';
 export * from './judge/judge.js';
 export * from './judge/needs.js';
@@ -13,5 +14,5 @@ export * from './model/part.js';
 export * from './model/shafting.js';
 export * from './model/vessel.js';
 export * from './rules/index.js';
+export * from './rules/reference.js';
 export * from './rules/rule.js';
-export * from './compare/index.js';
