@@ -9,11 +9,13 @@ import {
   type EngineFacts,
   type EvidenceKind,
   type Fact,
+  findVariant,
   type GearFacts,
   judgeVessel,
   type MotorFacts,
   type OutputSense,
   type PropellerFacts,
+  type RatioVariant,
   type Reason,
   type Role,
   type Rotation,
@@ -265,10 +267,10 @@ function withRating(engine: Loose): Loose {
 }
 
 function withVariant(gear: Loose): Loose {
-  const used = (gear.ratioUsed as Fact<Value> | undefined)?.value?.si;
-  const ratios = gear.ratios as { nominal: Value }[];
-  const variant =
-    used === undefined && ratios.length === 1 ? ratios[0] : ratios.find(one => one.nominal.si === used);
+  const used = (gear.ratioUsed as Fact<Value<'ratio'>> | undefined)?.value;
+  const ratios = gear.ratios as RatioVariant[];
+  const only = gear.ratioUsed === undefined && ratios.length === 1 ? ratios[0] : undefined;
+  const variant = used ? findVariant(ratios, used) : only;
   return variant ? { ...gear, variant } : gear;
 }
 

@@ -1,5 +1,5 @@
 import type { Change, EntryNote, Gear, Part, RatioVariant, Role, Shaft } from '@tailshaft/drivetrain';
-import { known } from '@tailshaft/drivetrain';
+import { findVariant, known } from '@tailshaft/drivetrain';
 import type { PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
 import type { Host, Place } from '../reading/place.js';
@@ -61,7 +61,7 @@ function withVariant(gear: Gear): Gear {
   const used = known(gear.ratioUsed);
   const variants = gear.ratios ?? [];
   let variant: RatioVariant | undefined;
-  if (used) variant = variants.find(one => Math.abs(one.nominal.si - used.si) < 1e-9);
+  if (used) variant = findVariant(variants, used);
   else if (!gear.ratioUsed && variants.length === 1) variant = variants[0];
   if (!variant && used && variants.length === 0 && gear.ratioUsed) {
     variant = { nominal: used, nominalFact: gear.ratioUsed, origin: gear.origin, clutches: [], ratings: [] };

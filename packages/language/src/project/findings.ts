@@ -98,7 +98,7 @@ function echoesProblem(verdict: Verdict, check: FileCheck): boolean {
     if (host.unresolved) return true;
     return (
       host.reading?.facts.some(found => found.row.words === missing.property && !found.fact) === true &&
-      check.problems.length > 0
+      (check.problems.length > 0 || (host.uri === check.uri && host.reading.concerns.length > 0))
     );
   });
 }
