@@ -1,5 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Fact, Point, Quantity, Rotation, SourceNote } from './fact.js';
+import type { Flange } from './gear.js';
 import type { Part } from './part.js';
 
 /** One declared rating: `rating medium { power 300 kW at 2300 rpm ... }`. */
@@ -21,6 +22,17 @@ export interface Accessory {
   readonly name: string;
   readonly origin: Origin;
   readonly rotation?: Fact<Rotation>;
+}
+
+/** What the engine or motor stands on. */
+export interface Mounts {
+  readonly origin: Origin;
+  readonly kind?: Fact<'soft' | 'rigid'>;
+  /** Movement of the coupling that they allow. */
+  readonly deflection?: Quantity<'length'>;
+  /** All mounts together. */
+  readonly thrust?: Quantity<'force'>;
+  readonly torque?: Quantity<'torque'>;
 }
 
 /** Declared facts of an engine, from its catalogue entry and from its place in the line. */
@@ -47,11 +59,33 @@ export interface EngineFacts {
   readonly flywheelSize?: Fact<string>;
   readonly mass?: Quantity<'mass'>;
   readonly inertia?: Quantity<'moment of inertia'>;
+  readonly recessDiameter?: Quantity<'length'>;
+  readonly length?: Quantity<'length'>;
+  readonly width?: Quantity<'length'>;
+  readonly height?: Quantity<'length'>;
+  /** Distance across between the mounts of the two sides. */
+  readonly mountCentres?: Quantity<'length'>;
+  readonly installedAngleMax?: Quantity<'angle'>;
+  readonly runningAngleMax?: Quantity<'angle'>;
   readonly serial?: Fact<string>;
   /** Fuel burnt at rated power. */
   readonly fuelRate?: Quantity<'volume flow'>;
   // In place
   readonly flywheelFaces?: Fact<'aft' | 'forward'>;
+  /** Crankshaft below the base line, aft end down. */
+  readonly angle?: Quantity<'angle'>;
+  readonly mounts?: Mounts;
+  readonly bedCentres?: Quantity<'length'>;
+  readonly spaceLength?: Quantity<'length'>;
+  readonly spaceWidth?: Quantity<'length'>;
+  readonly spaceHeight?: Quantity<'length'>;
+  /** Narrowest way in or out. */
+  readonly removalWidth?: Quantity<'length'>;
+  readonly removalLength?: Quantity<'length'>;
+  /** Centre of mass along the vessel, from her reference, forward positive. */
+  readonly position?: Quantity<'length'>;
+  /** Output face, from the same forward reference point along the shaft line, aft positive. */
+  readonly faceAt?: Quantity<'length'>;
   readonly takeOff?: Quantity<'power'>;
   readonly takeOffState?: Fact<'on' | 'off'>;
   readonly airTemperature?: Quantity<'temperature'>;
@@ -80,6 +114,14 @@ export interface MotorFacts {
   readonly thrustCapacity?: Quantity<'force'>;
   readonly mass?: Quantity<'mass'>;
   readonly inertia?: Quantity<'moment of inertia'>;
+  readonly outputFlange?: Flange;
+  readonly installedAngleMax?: Quantity<'angle'>;
+  readonly runningAngleMax?: Quantity<'angle'>;
+  // In place
+  readonly angle?: Quantity<'angle'>;
+  readonly mounts?: Mounts;
+  readonly position?: Quantity<'length'>;
+  readonly faceAt?: Quantity<'length'>;
   /** What a seller or owner says it replaces: `said to equal 40 hp at 1100 rpm`. */
   readonly saidToEqual?: Fact<Point<'power', 'rotational speed'>>;
 }

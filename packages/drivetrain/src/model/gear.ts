@@ -123,11 +123,24 @@ export interface GearFacts {
   readonly slipDevice?: Fact<'offered' | 'not offered' | 'fitted'>;
   readonly freewheel?: Fact<string>;
   readonly reversing?: Fact<'yes' | 'no'>;
+  /** Along the shaft line, input face to output flange. */
+  readonly length?: Quantity<'length'>;
+  readonly installedAngleMax?: Quantity<'angle'>;
+  readonly runningAngleMax?: Quantity<'angle'>;
+  readonly splineTeeth?: Quantity<'number'>;
+  readonly splinePitch?: Fact<string>;
+  /** Turning parts at input speed, and at output speed. */
+  readonly inputInertia?: Quantity<'moment of inertia'>;
+  readonly outputInertia?: Quantity<'moment of inertia'>;
   // In place
   /** Pump set for this input rotation. */
   readonly pumpIndex?: Fact<Rotation>;
   readonly shiftCable?: Fact<'push for ahead' | 'pull for ahead'>;
   readonly expectedOutput?: Fact<'clockwise' | 'counter-clockwise'>;
+  readonly pressureGauge?: Fact<'fitted' | 'not fitted'>;
+  readonly temperatureGauge?: Fact<'fitted' | 'not fitted'>;
+  readonly oilCooler?: Fact<'fitted' | 'not fitted'>;
+  readonly position?: Quantity<'length'>;
 }
 
 export interface Gear extends Part<'gear'>, GearFacts {
@@ -150,6 +163,10 @@ export interface TransferFacts {
   readonly torque?: Quantity<'torque'>;
   readonly mass?: Quantity<'mass'>;
   readonly train?: Train;
+  readonly thrust?: Quantity<'force'>;
+  readonly length?: Quantity<'length'>;
+  readonly outputFlange?: Flange;
+  readonly position?: Quantity<'length'>;
   /** A transfer that turns the line back, so that what follows is seen from the other end. */
   readonly turnsBack?: Fact<'yes' | 'no'>;
 }

@@ -54,6 +54,8 @@ export interface Duty {
   /** Hours a year. */
   readonly hours?: Quantity<'number'>;
   readonly passengers?: Fact<'none' | 'carried'>;
+  /** Engines stopped under way: sailing, towing, one engine alone. */
+  readonly underSail?: Fact<'yes' | 'no'>;
 }
 
 export interface Hull {
@@ -63,6 +65,19 @@ export interface Hull {
   readonly displacement?: Quantity<'mass'>;
   readonly beam?: Quantity<'length'>;
   readonly draft?: Quantity<'length'>;
+  /** Trim by the stern under way. */
+  readonly runningTrim?: Quantity<'angle'>;
+  readonly lightship?: Quantity<'mass'>;
+  /** Along the vessel, from the reference of all positions, forward positive. */
+  readonly centreOfGravity?: Quantity<'length'>;
+}
+
+/** Which formula judges the shaft, and the factor that the author chose for it. */
+export interface ShaftCriterion {
+  readonly formula: 'small-craft' | 'class';
+  readonly factor?: Value<'number'>;
+  /** Why, in the author's words. */
+  readonly reason?: string;
 }
 
 /** A named published criterion or limit that the author chose; absent ones have defaults. */
@@ -73,6 +88,14 @@ export interface Criteria {
   readonly tipSpeed?: Quantity<'speed'>;
   readonly ratioDifference?: Quantity<'ratio'>;
   readonly sourceAge?: Quantity<'time'>;
+  readonly shaftDiameter?: readonly Fact<ShaftCriterion>[];
+  readonly bearingSpanMargin?: Quantity<'ratio'>;
+  readonly overhang?: Quantity<'ratio'>;
+  readonly shaftAngle?: Quantity<'angle'>;
+  readonly angleDifference?: Quantity<'angle'>;
+  readonly lengthDifference?: Quantity<'length'>;
+  readonly weightChange?: Quantity<'ratio'>;
+  readonly balanceChange?: Quantity<'ratio'>;
 }
 
 /** `assume gear efficiency 97 % because "..."`. */

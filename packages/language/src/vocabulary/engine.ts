@@ -1,4 +1,6 @@
 import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from '@tailshaft/drivetrain';
+import { ENGINE_FIT, ENGINE_PLACE_FIT, MOTOR_FIT, MOTOR_PLACE_FIT, MOUNTS } from './fit.js';
+import { FLANGE } from './flange.js';
 import {
   anyWord,
   blocksFor,
@@ -166,6 +168,7 @@ export const ENGINE: Vocabulary = {
     ),
     row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt at rated power.', 'fuel rate 78 L/h'),
     row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"'),
+    ...ENGINE_FIT,
   ],
   blocks: [
     block(
@@ -195,6 +198,8 @@ export const RATED_AT = rowsFor<Engine>()(
   'The rating that is used, by its duty class.',
   'at medium',
 );
+
+const MOUNTS_EXAMPLE = 'mounts { kind soft  deflection 3 mm  thrust at most 15 kN  torque at most 4200 N.m }';
 
 /** Facts of an engine at its place in a line. */
 export const ENGINE_PLACE: Vocabulary = {
@@ -250,9 +255,10 @@ export const ENGINE_PLACE: Vocabulary = {
       'Relative humidity of the intake air.',
       'air humidity 60 %',
     ),
+    ...ENGINE_PLACE_FIT,
     ...ENGINE.rows,
   ],
-  blocks: ENGINE.blocks,
+  blocks: [...ENGINE.blocks, block('mounts', 'mounts', MOUNTS, 'What the engine stands on.', MOUNTS_EXAMPLE)],
 };
 
 const motor = rowsFor<MotorFacts>();
@@ -313,6 +319,25 @@ export const MOTOR: Vocabulary = {
       'The engine power at shaft speed that the motor is said to stand in for.',
       'said to equal 40 hp at 1100 rpm',
     ),
+    ...MOTOR_FIT,
   ],
-  blocks: [],
+  blocks: [
+    blocksFor<MotorFacts>()(
+      'outputFlange',
+      'output flange',
+      FLANGE,
+      'Dimensions of the output flange.',
+      'output flange { outside diameter 146 mm  bolt circle 121 mm }',
+    ),
+  ],
+};
+
+/** Facts of a motor at its place in a line. */
+export const MOTOR_PLACE: Vocabulary = {
+  title: 'motor in its line',
+  rows: [...MOTOR_PLACE_FIT, ...MOTOR.rows],
+  blocks: [
+    ...MOTOR.blocks,
+    blocksFor<MotorFacts>()('mounts', 'mounts', MOUNTS, 'What the motor stands on.', MOUNTS_EXAMPLE),
+  ],
 };

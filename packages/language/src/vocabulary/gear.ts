@@ -1,6 +1,5 @@
 import type {
   Clutch,
-  Flange,
   Gear,
   GearFacts,
   GearRating,
@@ -8,15 +7,15 @@ import type {
   Train,
   TransferFacts,
 } from '@tailshaft/drivetrain';
+import { GEAR_FIT, GEAR_PLACE_FIT, TRANSFER_FIT } from './fit.js';
+import { FLANGE } from './flange.js';
 import {
   anyWord,
   blocksFor,
-  bolts,
   layout,
   mesh,
   name,
   outputSense,
-  pilot,
   point,
   quantity,
   ratio,
@@ -238,38 +237,6 @@ export const GEAR_RATIO: Vocabulary = {
   ],
 };
 
-const flange = rowsFor<Flange>();
-
-export const FLANGE: Vocabulary = {
-  title: 'flange',
-  rows: [
-    flange(
-      'outsideDiameter',
-      'outside diameter',
-      quantity('length'),
-      'Outside diameter.',
-      'outside diameter 146 mm',
-    ),
-    flange(
-      'boltCircle',
-      'bolt circle',
-      quantity('length'),
-      'Diameter through the bolt centres.',
-      'bolt circle 121 mm',
-    ),
-    flange('bolts', 'bolts', bolts, 'Number and size of bolts.', 'bolts 4 x 1/2 in'),
-    flange(
-      'pilot',
-      'pilot',
-      pilot,
-      'Locating spigot (male) or recess (female) and its diameter.',
-      'pilot 63.5 mm female',
-    ),
-    flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm'),
-  ],
-  blocks: [],
-};
-
 const row = rowsFor<GearFacts>();
 const block = blocksFor<GearFacts>();
 
@@ -357,6 +324,7 @@ export const GEAR: Vocabulary = {
       'Whether it has an astern clutch; yes when two clutches are declared.',
       'reversing no',
     ),
+    ...GEAR_FIT,
   ],
   blocks: [
     block(
@@ -427,6 +395,7 @@ export const GEAR_PLACE: Vocabulary = {
       'Output sense ahead, seen from aft, that the plan expects of this gear.',
       'expected output clockwise',
     ),
+    ...GEAR_PLACE_FIT,
     ...GEAR.rows,
   ],
   blocks: GEAR.blocks,
@@ -488,6 +457,16 @@ export const TRANSFER: Vocabulary = {
       'torque at most 900 N.m',
     ),
     transfer('mass', 'mass', quantity('mass'), 'Mass.', 'mass 74 kg'),
+    ...TRANSFER_FIT,
   ],
-  blocks: [blocksFor<TransferFacts>()('train', 'train', TRAIN, train, trainExample)],
+  blocks: [
+    blocksFor<TransferFacts>()('train', 'train', TRAIN, train, trainExample),
+    blocksFor<TransferFacts>()(
+      'outputFlange',
+      'output flange',
+      FLANGE,
+      'Dimensions of the output flange.',
+      'output flange { outside diameter 146 mm  bolt circle 121 mm }',
+    ),
+  ],
 };

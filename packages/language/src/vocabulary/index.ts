@@ -1,6 +1,6 @@
 export * from './kinds.js';
 
-import { ENGINE, ENGINE_PLACE, MOTOR } from './engine.js';
+import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE } from './engine.js';
 import { GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
 import type { Vocabulary } from './kinds.js';
 import { COUPLING, PROPELLER, SHAFT, SHAFT_MATERIAL } from './shafting.js';
@@ -20,7 +20,7 @@ export const ENTRY_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
 /** What a part may say at its place in a line: everything of its entry, and how it stands there. */
 export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
   engine: ENGINE_PLACE,
-  motor: MOTOR,
+  motor: MOTOR_PLACE,
   gear: GEAR_PLACE,
   transfer: TRANSFER,
   coupling: COUPLING,

@@ -7,6 +7,7 @@ import type {
   Pilot,
   Point,
   Rotation,
+  ShaftCriterion,
   SourceNote,
   Span,
 } from '@tailshaft/drivetrain';
@@ -31,6 +32,8 @@ export type KindShape =
   | { readonly form: 'bolts' }
   | { readonly form: 'pilot' }
   | { readonly form: 'mesh' }
+  | { readonly form: 'date' }
+  | { readonly form: 'shaft criterion' }
   | { readonly form: 'source' };
 
 export const quantity = <D extends Dimension>(dimension: D): ValueKind<Value<D>> => ({
@@ -58,6 +61,8 @@ export const layout: ValueKind<GearLayout> = { form: 'layout' };
 export const bolts: ValueKind<Bolts> = { form: 'bolts' };
 export const pilot: ValueKind<Pilot> = { form: 'pilot' };
 export const mesh: ValueKind<Mesh> = { form: 'mesh' };
+export const date: ValueKind<string> = { form: 'date' };
+export const shaftCriterion: ValueKind<ShaftCriterion> = { form: 'shaft criterion' };
 export const source: ValueKind<SourceNote> = { form: 'source' };
 
 /** What a Fact-typed field holds. */

@@ -1,6 +1,8 @@
 import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from '@tailshaft/drivetrain';
-import { FLANGE } from './gear.js';
-import { blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
+import { BEARING } from './bearing.js';
+import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
+import { FLANGE } from './flange.js';
+import { anyWord, blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
 
 const coupling = rowsFor<CouplingFacts>();
 
@@ -29,6 +31,8 @@ export const COUPLING: Vocabulary = {
       'torque at most 950 N.m',
     ),
     coupling('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg'),
+    ...COUPLING_FIT,
+    ...DAMPER,
   ],
   blocks: [
     blocksFor<CouplingFacts>()(
@@ -121,8 +125,18 @@ export const SHAFT: Vocabulary = {
     ),
     shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm'),
     shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m'),
+    ...SHAFT_FIT,
   ],
-  blocks: [],
+  blocks: [
+    blocksFor<ShaftFacts>()(
+      'bearings',
+      'bearing',
+      BEARING,
+      'One support of the shaft.',
+      'bearing strut { kind strut  at 2.31 m  length 200 mm  lubrication water }',
+      { many: true, head: { field: 'name', kind: anyWord('name of the bearing') } },
+    ),
+  ],
 };
 
 const propeller = rowsFor<PropellerFacts>();

@@ -1,5 +1,5 @@
 import type { Certificate, Criteria, Duty, Hull } from '@tailshaft/drivetrain';
-import { perYear, quantity, rowsFor, text, type Vocabulary, word } from './kinds.js';
+import { perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
 
 const duty = rowsFor<Duty>();
 
@@ -13,6 +13,13 @@ export const DUTY: Vocabulary = {
       word('none', 'carried'),
       'Whether passengers are carried.',
       'passengers none',
+    ),
+    duty(
+      'underSail',
+      'under way with engine stopped',
+      word('yes', 'no'),
+      'Whether she sails, is towed, or runs on one of two engines while a propeller shaft is stopped or turned by the water.',
+      'under way with engine stopped yes',
     ),
   ],
   blocks: [],
@@ -33,6 +40,27 @@ export const HULL: Vocabulary = {
     hull('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t'),
     hull('beam', 'beam', quantity('length'), 'Beam on the waterline.', 'beam 3.4 m'),
     hull('draft', 'draft', quantity('length'), 'Draft of the hull.', 'draft 0.8 m'),
+    hull(
+      'runningTrim',
+      'running trim',
+      quantity('angle'),
+      'Greatest trim by the stern under way, over that at rest.',
+      'running trim 4 deg',
+    ),
+    hull(
+      'lightship',
+      'lightship',
+      quantity('mass'),
+      'Mass of the complete vessel without load.',
+      'lightship 9.8 t',
+    ),
+    hull(
+      'centreOfGravity',
+      'centre of gravity at',
+      quantity('length'),
+      'Centre of gravity along the vessel, forward positive, from the reference that all positions use.',
+      'centre of gravity at 4.35 m',
+    ),
   ],
   blocks: [],
 };
@@ -76,6 +104,63 @@ export const CRITERIA: Vocabulary = {
       quantity('time'),
       'Age at which a data sheet is to be refreshed.',
       'source age at most 10 year',
+    ),
+    criteria(
+      'shaftDiameter',
+      'shaft diameter by',
+      shaftCriterion,
+      'Formula that judges the shaft diameter, with its factor and why.',
+      'shaft diameter by small-craft formula factor 5.0 "pilot service"',
+      { many: true },
+    ),
+    criteria(
+      'bearingSpanMargin',
+      'bearing span margin at least',
+      quantity('ratio'),
+      'Whirling speed of a bearing span over the greatest shaft speed, less one.',
+      'bearing span margin at least 20 %',
+    ),
+    criteria(
+      'overhang',
+      'overhang at most',
+      quantity('ratio'),
+      'Propeller overhang in shaft diameters.',
+      'overhang at most 1.5',
+    ),
+    criteria(
+      'shaftAngle',
+      'shaft angle at most',
+      quantity('angle'),
+      'Shaft angle that the owner or designer allows.',
+      'shaft angle at most 12 deg',
+    ),
+    criteria(
+      'angleDifference',
+      'angle difference at most',
+      quantity('angle'),
+      'How far the angles of engine, gear and shaft may fail to add up.',
+      'angle difference at most 0.5 deg',
+    ),
+    criteria(
+      'lengthDifference',
+      'length difference at most',
+      quantity('length'),
+      'How far the propeller may move along the shaft line.',
+      'length difference at most 5 mm',
+    ),
+    criteria(
+      'weightChange',
+      'weight change at most',
+      quantity('ratio'),
+      'Change of machinery weight that needs no stability review, as a share of lightship.',
+      'weight change at most 2 %',
+    ),
+    criteria(
+      'balanceChange',
+      'balance change at most',
+      quantity('ratio'),
+      'Shift of the centre of gravity that needs no stability review, as a share of waterline length.',
+      'balance change at most 1 %',
     ),
   ],
   blocks: [],

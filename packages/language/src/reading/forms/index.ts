@@ -2,7 +2,8 @@ import type { ValueKind } from '../../vocabulary/kinds.js';
 import type { Cursor } from '../cursor.js';
 import { takeBolts, takeLayout, takeMesh, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
 import { takePerYear, takePoint, takeQuantity, takeRatio, takeSpan } from './quantity.js';
-import { takeAnyWord, takeSource, takeText, takeWord } from './words.js';
+import { takeShaftCriterion } from './shaftCriterion.js';
+import { takeAnyWord, takeDate, takeSource, takeText, takeWord } from './words.js';
 
 /** Reads one value of the given form; what cannot be read leaves a problem or a concern with the cursor. */
 export function takeValue(cursor: Cursor, property: string, kind: ValueKind): unknown {
@@ -39,5 +40,9 @@ export function takeValue(cursor: Cursor, property: string, kind: ValueKind): un
       return takePilot(cursor, property);
     case 'mesh':
       return takeMesh(cursor, property);
+    case 'date':
+      return takeDate(cursor, property);
+    case 'shaft criterion':
+      return takeShaftCriterion(cursor, property);
   }
 }

@@ -38,6 +38,17 @@ export function takeText(cursor: Cursor, property: string): string | undefined {
   return unquoted(token.text);
 }
 
+/** `2026-05-01`. */
+export function takeDate(cursor: Cursor, property: string): string | undefined {
+  const date = cursor.take('date');
+  if (date) return date.text;
+  return cursor.problem(
+    'text/date',
+    wrongToken(cursor),
+    `"${property}" is a date, written year-month-day: ${property} 2026-05-01.`,
+  );
+}
+
 /** `source "title" dated 2025-02-10`. */
 export function takeSource(cursor: Cursor, property: string): SourceNote | undefined {
   const title = takeText(cursor, property);

@@ -1,0 +1,58 @@
+import type { Bearing } from '@tailshaft/drivetrain';
+import { quantity, rowsFor, type Vocabulary, word } from './kinds.js';
+
+const row = rowsFor<Bearing>();
+
+/** Words for where the cooling water of a bearing or seal comes from. */
+export const WATER = ['open to sea', 'own engine', 'cross-fed', 'separate pump', 'none'] as const;
+
+export const BEARING: Vocabulary = {
+  title: 'bearing',
+  rows: [
+    row(
+      'kind',
+      'kind',
+      word('strut', 'stern tube', 'intermediate', 'thrust'),
+      'What sort of support it is.',
+      'kind strut',
+    ),
+    row(
+      'position',
+      'at',
+      quantity('length'),
+      'Its centre, measured aft from the forward coupling face of the shaft.',
+      'at 2.31 m',
+    ),
+    row('length', 'length', quantity('length'), 'Length of the bearing.', 'length 200 mm'),
+    row('bore', 'bore', quantity('length'), 'Bore that the shaft runs in.', 'bore 45 mm'),
+    row(
+      'housingBore',
+      'housing bore',
+      quantity('length'),
+      'Bore of the strut or tube that holds the bearing.',
+      'housing bore 2 5/8 in',
+    ),
+    row(
+      'lubrication',
+      'lubrication',
+      word('water', 'oil', 'grease'),
+      'What it is lubricated by.',
+      'lubrication water',
+    ),
+    row(
+      'water',
+      'water from',
+      word(...WATER),
+      'Where its water comes from; a strut bearing outside the hull is open to sea.',
+      'water from own engine',
+    ),
+    row(
+      'thrust',
+      'thrust at most',
+      quantity('force'),
+      'Propeller thrust that a thrust bearing may carry.',
+      'thrust at most 20 kN',
+    ),
+  ],
+  blocks: [],
+};

@@ -1,0 +1,410 @@
+import type {
+  CouplingFacts,
+  EngineFacts,
+  GearFacts,
+  MotorFacts,
+  Mounts,
+  ShaftFacts,
+  TransferFacts,
+} from '@tailshaft/drivetrain';
+import { WATER } from './bearing.js';
+import { anyWord, date, quantity, ratio, rowsFor, type Vocabulary, word } from './kinds.js';
+
+/*
+ * How parts meet each other and the hull: sizes, angles, places, mounts. The facts of each part beside its duty.
+ */
+
+const INSTALLED_ANGLE = [
+  'installedAngleMax',
+  'installed angle at most',
+  quantity('angle'),
+  'Greatest angle that the maker allows at rest, aft end down.',
+  'installed angle at most 12 deg',
+] as const;
+const RUNNING_ANGLE = [
+  'runningAngleMax',
+  'running angle at most',
+  quantity('angle'),
+  'Greatest angle that the maker allows under way, trim included.',
+  'running angle at most 17 deg',
+] as const;
+const ANGLE = [
+  'angle',
+  'angle',
+  quantity('angle'),
+  'Angle to the base line at rest, aft end down positive.',
+  'angle 3 deg',
+] as const;
+const POSITION = [
+  'position',
+  'position',
+  quantity('length'),
+  'Centre of mass along the vessel, forward positive, from the reference that all positions use.',
+  'position 3.85 m',
+] as const;
+const FACE = [
+  'faceAt',
+  'output face at',
+  quantity('length'),
+  'Its output face along the shaft line, aft positive, from the same mark in the hull before and after.',
+  'output face at 0.62 m',
+] as const;
+const LENGTH = [
+  'length',
+  'length',
+  quantity('length'),
+  'Length along the shaft line.',
+  'length 520 mm',
+] as const;
+const FITTED = word('fitted', 'not fitted');
+
+const engine = rowsFor<EngineFacts>();
+export const ENGINE_FIT = [
+  engine(
+    'recessDiameter',
+    'flywheel recess diameter',
+    quantity('length'),
+    'Clear diameter of the recess in the flywheel.',
+    'flywheel recess diameter 314 mm',
+  ),
+  engine(...INSTALLED_ANGLE),
+  engine(...RUNNING_ANGLE),
+  engine('length', 'length', quantity('length'), 'Overall length, without gear.', 'length 1.31 m'),
+  engine('width', 'width', quantity('length'), 'Overall width.', 'width 0.86 m'),
+  engine('height', 'height', quantity('length'), 'Overall height, sump to top.', 'height 0.98 m'),
+  engine(
+    'mountCentres',
+    'mount centres',
+    quantity('length'),
+    'Distance across between the mounts of the two sides.',
+    'mount centres 22.5 in',
+  ),
+];
+
+export const ENGINE_PLACE_FIT = [
+  engine(...ANGLE),
+  engine(
+    'bedCentres',
+    'bed centres',
+    quantity('length'),
+    'Distance across between the engine beds of the vessel.',
+    'bed centres 24 in',
+  ),
+  engine(
+    'spaceLength',
+    'space length',
+    quantity('length'),
+    'Room for it, with access, lengthwise.',
+    'space length 1.6 m',
+  ),
+  engine(
+    'spaceWidth',
+    'space width',
+    quantity('length'),
+    'Room for it, with access, across.',
+    'space width 1.1 m',
+  ),
+  engine(
+    'spaceHeight',
+    'space height',
+    quantity('length'),
+    'Room for it, with access, in height.',
+    'space height 1.1 m',
+  ),
+  engine(
+    'removalWidth',
+    'way out width',
+    quantity('length'),
+    'Width of the narrowest hatch or door it goes in by.',
+    'way out width 0.95 m',
+  ),
+  engine(
+    'removalLength',
+    'way out length',
+    quantity('length'),
+    'Length of the narrowest hatch or door it goes in by.',
+    'way out length 1.4 m',
+  ),
+  engine(...POSITION),
+  engine(...FACE),
+];
+
+const motor = rowsFor<MotorFacts>();
+export const MOTOR_FIT = [motor(...INSTALLED_ANGLE), motor(...RUNNING_ANGLE)];
+export const MOTOR_PLACE_FIT = [motor(...ANGLE), motor(...POSITION), motor(...FACE)];
+
+const mounts = rowsFor<Mounts>();
+export const MOUNTS: Vocabulary = {
+  title: 'mounts',
+  rows: [
+    mounts('kind', 'kind', word('soft', 'rigid'), 'Whether they let the engine move.', 'kind soft'),
+    mounts(
+      'deflection',
+      'deflection',
+      quantity('length'),
+      'Movement of the coupling that they allow, from its middle.',
+      'deflection 3 mm',
+    ),
+    mounts(
+      'thrust',
+      'thrust at most',
+      quantity('force'),
+      'Propeller thrust that all mounts together may carry.',
+      'thrust at most 15 kN',
+    ),
+    mounts(
+      'torque',
+      'torque at most',
+      quantity('torque'),
+      'Torque reaction that all mounts together may carry: that of the propeller shaft.',
+      'torque at most 4200 N.m',
+    ),
+  ],
+  blocks: [],
+};
+
+const gear = rowsFor<GearFacts>();
+export const GEAR_FIT = [
+  gear(...LENGTH),
+  gear(...INSTALLED_ANGLE),
+  gear(...RUNNING_ANGLE),
+  gear(
+    'splineTeeth',
+    'input spline teeth',
+    quantity('number'),
+    'Teeth of the input spline.',
+    'input spline teeth 26',
+  ),
+  gear(
+    'splinePitch',
+    'input spline pitch',
+    anyWord('pitch or module'),
+    'Pitch or module of the input spline.',
+    'input spline pitch 16/32',
+  ),
+  gear(
+    'inputInertia',
+    'input inertia',
+    quantity('moment of inertia'),
+    'Moment of inertia of all that turns with the input.',
+    'input inertia 0.21 kg.m2',
+  ),
+  gear(
+    'outputInertia',
+    'output inertia',
+    quantity('moment of inertia'),
+    'Moment of inertia of all that turns with the output, at output speed.',
+    'output inertia 0.34 kg.m2',
+  ),
+];
+
+export const GEAR_PLACE_FIT = [
+  gear(
+    'pressureGauge',
+    'oil pressure gauge',
+    FITTED,
+    'Indication of gear oil pressure at the helm.',
+    'oil pressure gauge fitted',
+  ),
+  gear(
+    'temperatureGauge',
+    'oil temperature gauge',
+    FITTED,
+    'Indication of gear oil temperature at the helm.',
+    'oil temperature gauge fitted',
+  ),
+  gear('oilCooler', 'oil cooler', FITTED, 'Cooler of the gear oil.', 'oil cooler fitted'),
+  gear(...POSITION),
+];
+
+const transfer = rowsFor<TransferFacts>();
+export const TRANSFER_FIT = [
+  transfer(
+    'thrust',
+    'thrust at most',
+    quantity('force'),
+    'Propeller thrust that its bearing may carry.',
+    'thrust at most 12 kN',
+  ),
+  transfer(...LENGTH),
+  transfer(...POSITION),
+];
+
+const coupling = rowsFor<CouplingFacts>();
+export const COUPLING_FIT = [
+  coupling(
+    'chosenFor',
+    'chosen for',
+    word('torsional vibration', 'noise', 'mount movement', 'misalignment'),
+    'What it is there for.',
+    'chosen for torsional vibration',
+  ),
+  coupling('bore', 'bore', quantity('length'), 'Bore of the half-coupling for the shaft.', 'bore 1 3/4 in'),
+  coupling(
+    'keyWidth',
+    'key width',
+    quantity('length'),
+    'Width of the keyway in that bore.',
+    'key width 7/16 in',
+  ),
+  coupling(...LENGTH),
+  coupling(
+    'stiffness',
+    'torsional stiffness',
+    quantity('torsional stiffness'),
+    'Torsional stiffness at rated torque.',
+    'torsional stiffness 8200 N.m/rad',
+  ),
+  coupling(
+    'inertia',
+    'inertia',
+    quantity('moment of inertia'),
+    'Moment of inertia of the whole coupling.',
+    'inertia 0.09 kg.m2',
+  ),
+  coupling(
+    'passesThrust',
+    'passes thrust',
+    word('yes', 'no'),
+    'Whether the propeller thrust may pass through it.',
+    'passes thrust yes',
+  ),
+  coupling('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg'),
+  coupling(
+    'secondJointAngle',
+    'second joint angle',
+    quantity('angle'),
+    'Angle of the second joint, when there are two.',
+    'second joint angle 5 deg',
+  ),
+];
+
+export const DAMPER = [
+  coupling(
+    'flywheelSize',
+    'flywheel size',
+    anyWord('flywheel size'),
+    'Flywheel size that it bolts to (SAE J620).',
+    'flywheel size 11.5',
+  ),
+  coupling(
+    'rivetRing',
+    'rivet ring diameter',
+    quantity('length'),
+    'Largest diameter of what stands into the recess of the flywheel.',
+    'rivet ring diameter 300 mm',
+  ),
+  coupling(
+    'leastCylinders',
+    'cylinders at least',
+    quantity('number'),
+    'Fewest cylinders that its maker offers it for.',
+    'cylinders at least 4',
+  ),
+  coupling('splineTeeth', 'spline teeth', quantity('number'), 'Teeth of its hub.', 'spline teeth 26'),
+  coupling(
+    'splinePitch',
+    'spline pitch',
+    anyWord('pitch or module'),
+    'Pitch or module of its hub.',
+    'spline pitch 16/32',
+  ),
+];
+
+const shaft = rowsFor<ShaftFacts>();
+export const SHAFT_FIT = [
+  shaft(
+    'bearingSpan',
+    'bearing span',
+    quantity('length'),
+    'Greatest distance between the centres of two supports, where their places are not given.',
+    'bearing span 1.62 m',
+  ),
+  shaft(
+    'overhang',
+    'overhang',
+    quantity('length'),
+    'From the aft end of the last bearing to the propeller hub.',
+    'overhang 60 mm',
+  ),
+  shaft('taper', 'taper', ratio, 'Change of diameter per length at the propeller.', 'taper 1:16'),
+  shaft('taperLength', 'taper length', quantity('length'), 'Length of the taper.', 'taper length 5 in'),
+  shaft(
+    'taperLargeEnd',
+    'taper large end',
+    quantity('length'),
+    'Diameter where the taper begins, when it is not that of the shaft.',
+    'taper large end 1 3/4 in',
+  ),
+  shaft(
+    'keywayWidth',
+    'keyway width',
+    quantity('length'),
+    'Width of the propeller keyway.',
+    'keyway width 7/16 in',
+  ),
+  shaft(
+    'couplingEnd',
+    'coupling end diameter',
+    quantity('length'),
+    'Diameter that goes into the half-coupling, when it is not that of the shaft.',
+    'coupling end diameter 1 3/4 in',
+  ),
+  shaft(
+    'couplingKeyWidth',
+    'coupling key width',
+    quantity('length'),
+    'Width of the key in the half-coupling.',
+    'coupling key width 7/16 in',
+  ),
+  shaft(
+    'seal',
+    'seal',
+    word('packed gland', 'flexible gland', 'lip seal', 'face seal'),
+    'What keeps the water out; only a packed gland on a rigid tube may also hold the shaft.',
+    'seal face seal',
+  ),
+  shaft(
+    'sealWater',
+    'seal water from',
+    word(...WATER),
+    'Where the water of the seal comes from.',
+    'seal water from own engine',
+  ),
+  shaft(
+    'sealMovement',
+    'seal movement at most',
+    quantity('length'),
+    'Movement of the shaft that the seal takes, from its middle.',
+    'seal movement at most 4 mm',
+  ),
+  shaft(
+    'tubeBore',
+    'tube bore',
+    quantity('length'),
+    'Bore of the stern tube, where no bearing stands in it.',
+    'tube bore 2 1/2 in',
+  ),
+  shaft(
+    'angle',
+    'angle',
+    quantity('angle'),
+    'Angle of the shaft to the base line at rest, aft end down positive.',
+    'angle 11 deg',
+  ),
+  shaft('examined', 'examined', date, 'When the shaft was last drawn and examined.', 'examined 2024-03-12'),
+  shaft(
+    'examDue',
+    'examination due',
+    date,
+    'When it must be drawn and examined next.',
+    'examination due 2027-03-12',
+  ),
+  shaft(
+    'examInScope',
+    'examination in this work',
+    word('yes', 'no'),
+    'Whether this work draws and examines the shaft.',
+    'examination in this work yes',
+  ),
+];
