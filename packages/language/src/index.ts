@@ -1,3 +1,5 @@
+export * from './edit/index.js';
+export * from './format/formatText.js';
 export * from './project/findings.js';
 export * from './project/imports.js';
 export * from './project/project.js';

@@ -1,0 +1,50 @@
+import { type Route, RULES } from '@tailshaft/drivetrain';
+import type { Finding } from '@tailshaft/language';
+import { describe, expect, it } from 'vitest';
+import { applyEdits, problemEdits, textEditsFor } from '../../packages/language/src/edit/index.js';
+import { type Checked, checkText } from '../support/check.js';
+
+/** Findings as rule and subject: what must go, and what must not come. */
+const keys = (checked: Checked, outcome?: string) =>
+  new Set(
+    checked.findings
+      .filter(one => outcome === undefined || one.verdict?.outcome === outcome)
+      .map(one => (one.verdict ? `${one.code} of ${one.verdict.subject}` : one.code)),
+  );
+
+const specOf = (text: string) => (text.includes('{') ? [text] : []);
+
+describe.each(RULES.filter(r => /^(ratio|capacity|speed)/.test(r.id)).map(rule => [rule.id, rule] as const))(
+  '%s',
+  (_, rule) => {
+    it('offers only ways out that read, clear their finding, break nothing and are laid out as the rest', async () => {
+      for (const spec of [rule.examples.failing, ...specOf(rule.examples.cannotTell)]) {
+        const before = await checkText(spec);
+        for (const finding of before.findings) {
+          for (const route of finding.verdict?.routes() ?? []) await tryRoute(before, finding, route);
+          for (const choice of finding.problem?.choices ?? []) {
+            const after = applyEdits(spec, problemEdits(finding.problem!, choice, before.uri, spec));
+            expect(after, choice.title).not.toBe(spec);
+          }
+        }
+      }
+    });
+  },
+);
+
+async function tryRoute(before: Checked, finding: Finding, route: Route): Promise<void> {
+  const edits = textEditsFor(route.edits, () => before.text);
+  expect(edits.length, `${route.title}: can be written`).toBeGreaterThan(0);
+  expect(
+    route.edits.some(edit => 'property' in edit && edit.property === 'shift cable'),
+    'never the shift cable',
+  ).toBe(false);
+  const text = applyEdits(before.text, edits);
+  const after = await checkText(text);
+  const problems = after.findings.filter(one => one.problem).map(one => `${one.code}: ${one.message}`);
+  expect(problems, `${route.title}\n${text}`).toEqual([]);
+  const key = `${finding.code} of ${finding.verdict!.subject}`;
+  if (!route.stub) expect([...keys(after)], `${route.title} clears it\n${text}`).not.toContain(key);
+  const came = [...keys(after, 'fails')].filter(one => !keys(before, 'fails').has(one));
+  expect(came, `${route.title} breaks nothing else\n${text}`).toEqual([]);
+}
