@@ -1,0 +1,99 @@
+import type { Markup } from './markup.js';
+import type { Text } from './text.js';
+
+/** What a sheet is made of, before it is HTML or Markdown. */
+export type Block = Paragraph | List | Table | Figure | Details | Section;
+
+export interface Paragraph {
+  readonly block: 'paragraph';
+  readonly text: Text;
+  readonly tone?: 'loud' | 'quiet';
+}
+
+export interface List {
+  readonly block: 'list';
+  readonly kind: 'bullets' | 'numbers' | 'boxes';
+  readonly items: readonly Text[];
+}
+
+/** A table whose rows begin with a heading cell. */
+export interface Table {
+  readonly block: 'table';
+  readonly caption: string;
+  readonly columns: readonly Column[];
+  readonly groups: readonly RowGroup[];
+}
+
+export interface Column {
+  readonly title: string;
+  readonly numeric?: boolean;
+  /** Words may fill the column; others are kept narrow. */
+  readonly wide?: boolean;
+}
+
+/** Rows that belong together under a line of their own; without one, just rows. */
+export interface RowGroup {
+  readonly title?: Text;
+  readonly rows: readonly (readonly Text[])[];
+}
+
+/** A drawing with the words that say the same. */
+export interface Figure {
+  readonly block: 'figure';
+  readonly svg: Markup;
+  readonly caption: Text;
+}
+
+export interface Details {
+  readonly block: 'details';
+  readonly summary: Text;
+  readonly blocks: readonly Block[];
+}
+
+export interface Section {
+  readonly block: 'section';
+  readonly id: string;
+  readonly title: string;
+  readonly blocks: readonly Block[];
+  /** Stands out: what was not checked. */
+  readonly loud?: boolean;
+  /** Starts a new page in print. */
+  readonly newPage?: boolean;
+}
+
+export const paragraph = (text: Text, tone?: Paragraph['tone']): Paragraph => ({
+  block: 'paragraph',
+  text,
+  ...(tone ? { tone } : {}),
+});
+
+export const list = (items: readonly Text[], kind: List['kind'] = 'bullets'): List => ({
+  block: 'list',
+  kind,
+  items,
+});
+
+/** A table without groups. */
+export const table = (
+  caption: string,
+  columns: readonly Column[],
+  rows: readonly (readonly Text[])[],
+): Table => ({ block: 'table', caption, columns, groups: [{ rows }] });
+
+export const section = (
+  id: string,
+  title: string,
+  blocks: readonly (Block | undefined)[],
+  more: { loud?: boolean; newPage?: boolean } = {},
+): Section => ({
+  block: 'section',
+  id: idFrom(id),
+  title,
+  blocks: blocks.filter(one => one !== undefined),
+  ...more,
+});
+
+/** An id that may stand in a link, whatever name it was made from. */
+export function idFrom(name: string): string {
+  return name.replace(/[^\p{L}\p{N}._-]+/gu, '-');
+}

@@ -1,0 +1,52 @@
+/** Finished HTML or SVG. Only `element` and `joined` make it, so that whatever comes from a text is escaped. */
+export class Markup {
+  constructor(readonly source: string) {}
+}
+
+export type Child = Markup | string | number | undefined | readonly Child[];
+export type Attributes = Readonly<Record<string, string | number | undefined>>;
+
+/** One element; strings among its children are text. */
+export function element(name: string, attributes: Attributes = {}, ...children: readonly Child[]): Markup {
+  const written = Object.entries(attributes)
+    .filter(([, value]) => value !== undefined)
+    .map(([key, value]) => ` ${key}="${escapeMarkup(typeof value === 'number' ? short(value) : value!)}"`)
+    .join('');
+  if (VOID.has(name)) return new Markup(`<${name}${written}>`);
+  return new Markup(`<${name}${written}>${joined(...children).source}</${name}>`);
+}
+
+/** Children one behind the other. */
+export function joined(...children: readonly Child[]): Markup {
+  return new Markup(children.map(sourceOf).join(''));
+}
+
+/** Text that means itself in HTML and SVG, also inside an attribute. */
+export function escapeMarkup(text: string): string {
+  return text.replace(UNFIT, '\ufffd').replace(/[&<>"']/g, sign => ENTITY[sign]!);
+}
+
+function sourceOf(child: Child): string {
+  if (child === undefined) return '';
+  if (child instanceof Markup) return child.source;
+  if (typeof child === 'number') return short(child);
+  return typeof child === 'string' ? escapeMarkup(child) : child.map(sourceOf).join('');
+}
+
+/** Coordinates to a hundredth are finer than any screen. */
+function short(number: number): string {
+  return String(Number(number.toFixed(2)));
+}
+
+const VOID = new Set(['br', 'col', 'hr', 'img', 'input', 'link', 'meta', 'wbr']);
+const ENTITY: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+/** Control characters and lone surrogates, which no HTML document may hold. */
+const UNFIT =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to take out.
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufdd0-\ufdef\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;

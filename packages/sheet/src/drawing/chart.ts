@@ -1,0 +1,97 @@
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import { curveMonotoneX, line } from 'd3-shape';
+import type { Markup } from '../document/markup.js';
+import { element } from '../document/markup.js';
+import { drawing, label, lineFrom, path } from './svg.js';
+
+/** A point of a chart, in the units of its axes. */
+export type XY = readonly [x: number, y: number];
+
+/** One thing that a chart shows. Curves differ in dash, points in shape, so that colour is never needed. */
+export interface Series {
+  readonly name: string;
+  readonly points: readonly XY[];
+  readonly kind: 'solid' | 'dashed' | 'level' | 'marks';
+}
+
+export interface ChartSpec {
+  readonly id: string;
+  readonly title: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly series: readonly Series[];
+}
+
+const WIDTH = 500;
+const HEIGHT = 330;
+const LEFT = 58;
+const RIGHT = WIDTH - 14;
+const BASE = 234;
+const TOP = 34;
+
+/** A line chart from zero with its legend below. */
+export function chart({ id, title, xTitle, yTitle, series }: ChartSpec): Markup {
+  const all = series.flatMap(one => one.points);
+  const x = scaleLinear([0, Math.max(...all.map(point => point[0])) * 1.04], [LEFT, RIGHT]).nice(6);
+  const y = scaleLinear([0, Math.max(...all.map(point => point[1])) * 1.06], [BASE, TOP]).nice(5);
+  return drawing(
+    id,
+    WIDTH,
+    HEIGHT,
+    title,
+    series
+      .map(one => `${one.name}: ${one.points.map(([a, b]) => `${fix(b)} at ${fix(a)}`).join(', ')}.`)
+      .join(' '),
+    y
+      .ticks(5)
+      .map(tick => [
+        lineFrom(LEFT, y(tick), RIGHT, y(tick), tick === 0 ? 'axis' : 'grid'),
+        label(LEFT - 7, y(tick) + 4, fix(tick), 'label quiet', 'end'),
+      ]),
+    x
+      .ticks(6)
+      .map(tick => [
+        lineFrom(x(tick), BASE, x(tick), BASE + 5, 'axis'),
+        label(x(tick), BASE + 19, fix(tick), 'label quiet'),
+      ]),
+    lineFrom(LEFT, TOP, LEFT, BASE, 'axis'),
+    label(RIGHT, BASE + 36, xTitle, 'label', 'end'),
+    label(8, 18, yTitle, 'label', 'start'),
+    series.map((one, index) => drawSeries(one, index, x, y)),
+    series.map((one, index) => legend(one, index)),
+  );
+}
+
+function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale) {
+  if (kind === 'marks') return points.map(point => mark(x(point[0]), y(point[1])));
+  const drawn = line<XY>(
+    point => x(point[0]),
+    point => y(point[1]),
+  )
+    .digits(1)
+    .curve(curveMonotoneX)(points);
+  return drawn ? path(drawn, `series series-${index} ${kind}`) : undefined;
+}
+
+type Scale = ScaleLinear<number, number>;
+
+function mark(x: number, y: number): Markup {
+  return element('path', { d: `M${fix(x)} ${fix(y - 5)}l5 5l-5 5l-5 -5Z`, class: 'point' });
+}
+
+function legend({ kind, name }: Series, index: number): Markup {
+  const y = BASE + 54 + Math.floor(index / 2) * 18;
+  const x = index % 2 === 0 ? 8 : WIDTH / 2 + 4;
+  return element(
+    'g',
+    {},
+    kind === 'marks'
+      ? mark(x + 13, y - 4)
+      : lineFrom(x, y - 4, x + 26, y - 4, `series series-${index} ${kind}`),
+    label(x + 33, y, name, 'label', 'start'),
+  );
+}
+
+function fix(number: number): string {
+  return String(Number(number.toFixed(1)));
+}

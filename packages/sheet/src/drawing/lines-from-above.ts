@@ -1,0 +1,173 @@
+import type { Arrangement, LineAnalysis, Part, ShaftLine } from '@tailshaft/drivetrain';
+import type { Turn } from '@tailshaft/mechanics';
+import { type Child, element, joined, type Markup } from '../document/markup.js';
+import type { Sheet } from '../sheet.js';
+import { turnWords } from '../words.js';
+import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
+
+const WIDTH = 760;
+const ROW = 132;
+const TOP = 46;
+const RIGHT = WIDTH - 24;
+const STERN = 84;
+
+/** Lengths on paper of what declares no length. */
+const SIZE: Readonly<Record<Part['role'], readonly [length: number, height: number]>> = {
+  engine: [132, 58],
+  motor: [92, 46],
+  coupling: [12, 30],
+  gear: [62, 50],
+  transfer: [46, 46],
+  shaft: [0, 6],
+  propeller: [10, 60],
+};
+
+interface Station {
+  readonly part: Part;
+  readonly from: number;
+  readonly to: number;
+  readonly turn: Turn | undefined;
+}
+
+/** The lines seen from above, bow to the right, port on top: the parts in their order with the turn at each. */
+export function linesFromAbove(sheet: Sheet, arrangement: Arrangement): Markup {
+  const lines = [...arrangement.lines].sort((one, other) => RANK(one) - RANK(other));
+  const longest = Math.max(0, ...lines.map(shaftLength));
+  const height = TOP + lines.length * ROW + 4;
+  return drawing(
+    `above-${arrangement.path}`,
+    WIDTH,
+    height,
+    `${arrangement.name}: seen from above, bow to the right`,
+    lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line)}.`).join(' '),
+    label(STERN - 44, 20, '← aft', 'label quiet', 'start'),
+    label(RIGHT, 20, 'forward →', 'label quiet', 'end'),
+    lines.map((line, index) => row(sheet.analysis(line), line, TOP + index * ROW + ROW / 2, longest)),
+  );
+}
+
+const RANK = (line: ShaftLine) => ({ port: 0, centre: 1, starboard: 2, none: 3 })[line.side?.value ?? 'none'];
+
+function row(analysis: LineAnalysis, line: ShaftLine, y: number, longest: number): Markup {
+  const back = turnsBack(line);
+  const stations = laid(analysis, line, longest);
+  const [first, last] = [stations[0], stations.at(-1)];
+  const children: Child[] = [label(STERN - 44, y - 48, line.name, 'label strong', 'start')];
+  for (const station of stations) {
+    // Where the line turns back the engine stands over its own shaft: it is drawn beside it.
+    const raised = back && (station.part === line.engine || station.part === line.motor) ? -26 : 0;
+    children.push(drawPart(station, y + raised));
+  }
+  for (const station of stations) {
+    const raised = back && station === first ? -26 : 0;
+    children.push(arrow(station, y + raised, station === last));
+  }
+  return element('g', {}, ...children);
+}
+
+/** Places the chain from the stern forward; a turned-back engine stands aft of its gear. */
+function laid(analysis: LineAnalysis, line: ShaftLine, longest: number): Station[] {
+  const turns = turnsOf(analysis, line);
+  const chain = [...line.chain].reverse();
+  const moverIsAft = turnsBack(line);
+  const fixed = chain.reduce((sum, part) => sum + (isMover(part) && moverIsAft ? 0 : SIZE[part.role][0]), 0);
+  const room = RIGHT - STERN - fixed - 10;
+  let x = STERN;
+  const stations: Station[] = [];
+  for (const part of chain) {
+    if (isMover(part) && moverIsAft) {
+      const gear = stations.at(-1);
+      const at = (gear?.from ?? x) - SIZE[part.role][0] - 6;
+      stations.push({ part, from: at, to: at + SIZE[part.role][0], turn: turns.get(part) });
+      continue;
+    }
+    const length = part.role === 'shaft' ? shaftOnPaper(line, part, longest, room) : SIZE[part.role][0];
+    stations.push({ part, from: x, to: x + length, turn: turns.get(part) });
+    x += length;
+  }
+  return stations.reverse();
+}
+
+const isMover = (part: Part) => part.role === 'engine' || part.role === 'motor';
+
+function shaftOnPaper(line: ShaftLine, part: Part, longest: number, room: number): number {
+  const share = Math.max(70, room) / line.shafts.length;
+  const length = (part as ShaftLine['shafts'][number]).length?.value?.si;
+  return length && longest > 0 ? Math.max(60, (share * line.shafts.length * length) / longest) : share * 0.8;
+}
+
+function shaftLength(line: ShaftLine): number {
+  return line.shafts.reduce((sum, shaft) => {
+    const length = shaft.length?.value?.si ?? 0;
+    return sum + (Number.isFinite(length) && length > 0 ? length : 0);
+  }, 0);
+}
+
+/** Whether the engine faces forward, as in front of a V-drive. */
+function turnsBack(line: ShaftLine): boolean {
+  const layout = line.gear?.layout?.value?.word;
+  return line.engine?.flywheelFaces?.value === 'forward' || layout === 'V-drive' || layout === 'U-drive';
+}
+
+/** The turn behind each part: the steps of the rotation stand in the order of the chain. */
+function turnsOf({ rotation }: LineAnalysis, line: ShaftLine): Map<Part, Turn | undefined> {
+  const turns = new Map<Part, Turn | undefined>();
+  const mover = line.engine ?? line.motor;
+  if (mover) turns.set(mover, rotation.steps[0]?.turn);
+  const stages = line.chain.filter(part => ['gear', 'transfer', 'coupling', 'shaft'].includes(part.role));
+  stages.forEach((part, index) => {
+    turns.set(part, rotation.steps[index + 1]?.turn);
+  });
+  if (line.propeller) turns.set(line.propeller, rotation.steps[stages.length + 1]?.turn);
+  return turns;
+}
+
+function drawPart({ part, from, to }: Station, y: number): Markup {
+  const [, height] = SIZE[part.role];
+  const middle = (from + to) / 2;
+  if (part.role === 'shaft')
+    return joined(box(from, y - 3, to - from, 6, 'shaft'), label(middle, y + 46, 'shaft', 'label quiet'));
+  if (part.role === 'propeller')
+    return joined(
+      element('ellipse', { cx: middle, cy: y, rx: 6, ry: height / 2, class: 'disc' }),
+      label(middle, y + 46, 'propeller', 'label quiet'),
+    );
+  const name = part.entry?.name ?? part.role;
+  const down = part.role === 'coupling' ? 30 : 0;
+  return joined(
+    box(from, y - height / 2, to - from, height, part.change === 'retained' ? 'part kept' : 'part'),
+    part.role === 'engine'
+      ? lineFrom(from + 10, y - height / 2, from + 10, y + height / 2, 'edge')
+      : undefined,
+    label(middle, y + 46 + down / 3, fitted(name, to - from), 'label'),
+  );
+}
+
+/** Long names are cut to the room of their part; the table beside the drawing has them whole. */
+function fitted(name: string, room: number): string {
+  const letters = Math.max(9, Math.floor(room / 6));
+  return name.length > letters ? `${name.slice(0, letters - 1)}…` : name;
+}
+
+/** How the top of the part moves: towards starboard (down the page) when it turns clockwise seen from aft. */
+function arrow({ part, from, to, turn }: Station, y: number, last: boolean): Markup {
+  if (part.role === 'coupling') return joined();
+  const x = last ? from - 20 : part.role === 'engine' ? (from + to) / 2 + 6 : (from + to) / 2;
+  if (!turn) return label(x, y + 5, '?', 'label warning');
+  const down = turn === 'clockwise';
+  const [tail, tip] = down ? [y - 17, y + 17] : [y + 17, y - 17];
+  return joined(
+    lineFrom(x, tail, x, tip + (down ? -8 : 8), 'turn'),
+    arrowTip(x, tip, down ? 90 : -90, 11, 'turn-tip'),
+  );
+}
+
+function describe(analysis: LineAnalysis, line: ShaftLine): string {
+  const turns = turnsOf(analysis, line);
+  return line.chain
+    .map(part => {
+      const turn = turns.get(part);
+      return `${part.role}${part.entry ? ` ${part.entry.name}` : ''} ${turn ?? turnWords(undefined).replace('? ', '')}`;
+    })
+    .join(', ');
+}

@@ -1,0 +1,147 @@
+import type { Arrangement, Hull, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
+import { type Turn, turnFromAft } from '@tailshaft/mechanics';
+import { element, joined, type Markup } from '../document/markup.js';
+import type { Sheet } from '../sheet.js';
+import { arrowTip, drawing, label, lineFrom, path } from './svg.js';
+
+const WIDTH = 640;
+const HEIGHT = 330;
+const KEEL = 176;
+const AXIS = 216;
+
+/** The lines seen from aft, looking forward: port is left. Every propeller with the way it turns ahead. */
+export function linesFromAft(sheet: Sheet, arrangement: Arrangement): Markup {
+  const id = `aft-${arrangement.path}`;
+  const largest = Math.max(0, ...arrangement.lines.map(diameterOf));
+  const places = placed(arrangement.lines);
+  return drawing(
+    id,
+    WIDTH,
+    HEIGHT,
+    `${arrangement.name}: seen from aft, looking forward`,
+    arrangement.lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line)}.`).join(' '),
+    hullSection(sheet.vessel.hull),
+    lineFrom(WIDTH / 2, 14, WIDTH / 2, AXIS + 52, 'centre-line'),
+    label(92, 22, 'port', 'label quiet'),
+    label(WIDTH - 92, 22, 'starboard', 'label quiet'),
+    places.map(([line, x]) => propeller(sheet.analysis(line), line, x, largest)),
+  );
+}
+
+function placed(lines: readonly ShaftLine[]): [ShaftLine, number][] {
+  const middle = WIDTH / 2;
+  const spread = (side: string, from: number, step: number): [ShaftLine, number][] =>
+    lines.filter(line => line.side?.value === side).map((line, index) => [line, from + index * step]);
+  const unsided = lines.filter(line => line.side?.value === undefined);
+  const centre = lines.filter(line => line.side?.value === 'centre');
+  return [
+    ...spread('port', middle - 140, -110),
+    ...spread('starboard', middle + 140, 110),
+    ...centre.map((line, index): [ShaftLine, number] => [line, middle + index * 100]),
+    // A line without a side is drawn in the middle of its fellows and says so.
+    ...unsided.map((line, index): [ShaftLine, number] => [
+      line,
+      middle + (index - (unsided.length - 1) / 2) * 140,
+    ]),
+  ];
+}
+
+function propeller({ rotation, hand }: LineAnalysis, line: ShaftLine, x: number, largest: number): Markup {
+  const turn = rotation.ahead && turnFromAft(rotation.ahead);
+  const size = diameterOf(line);
+  const radius = size > 0 && largest > 0 ? 38 * Math.sqrt(size / largest) : 34;
+  const wrong = hand?.state === 'wrong';
+  return element(
+    'g',
+    {},
+    element('circle', { cx: x, cy: AXIS, r: radius, class: wrong ? 'disc wrong' : 'disc' }),
+    blades(x, AXIS, radius, line.propeller?.blades?.value?.si, hand?.hand),
+    element('circle', { cx: x, cy: AXIS, r: radius * 0.18, class: 'part' }),
+    turn ? turnArrow(x, AXIS, radius + 8, turn) : label(x, AXIS - radius - 8, '?', 'label warning'),
+    label(x, AXIS + radius + 24, `${line.name}${line.side ? '' : ' (side ?)'}`, 'label strong'),
+    label(x, AXIS + radius + 40, hand?.hand ? `${hand.hand}-hand propeller` : 'hand not known'),
+    label(x, AXIS + radius + 55, turnText(turn, rotation, line), 'label'),
+    wrong ? label(x, AXIS + radius + 70, '✕ drives ASTERN', 'label warning') : joined(),
+  );
+}
+
+function turnText(turn: Turn | undefined, rotation: LineAnalysis['rotation'], line: ShaftLine): string {
+  if (!turn) return 'turn ahead: cannot tell';
+  const way = rotation.turning ?? (line.side?.value === 'centre' ? 'centre' : undefined);
+  return `${turn} ahead${way ? `, ${way === 'centre' ? 'centre' : `${way}-turning`}` : ''}`;
+}
+
+/** An arc over the top of the disc: most of a half turn, with a tip at the end it moves to. */
+function turnArrow(x: number, y: number, radius: number, turn: Turn): Markup {
+  const half = 62;
+  const [fromX, fromY] = onCircle(x, y, radius, -90 - half);
+  const [toX, toY] = onCircle(x, y, radius, -90 + half);
+  const arc = `M${fromX} ${fromY}A${radius} ${radius} 0 0 1 ${toX} ${toY}`;
+  const clockwise = turn === 'clockwise';
+  return joined(
+    path(arc, 'turn'),
+    clockwise
+      ? arrowTip(toX, toY, half + 10, 11, 'turn-tip')
+      : arrowTip(fromX, fromY, 180 - half - 10, 11, 'turn-tip'),
+  );
+}
+
+/** Blades swept against the turn, so that the hand can be seen; plain where the hand is not known. */
+function blades(
+  x: number,
+  y: number,
+  radius: number,
+  count: number | undefined,
+  hand: string | undefined,
+): Markup {
+  const number = count && count >= 2 && count <= 7 ? Math.round(count) : 3;
+  const sweep = hand === 'left' ? 1 : hand === 'right' ? -1 : 0;
+  return joined(
+    ...Array.from({ length: number }, (_, index) => {
+      const angle = (360 / number) * index;
+      const r = radius * 0.94;
+      const d =
+        `M0 ${-radius * 0.14}C${-r * 0.34} ${-r * 0.4} ${-r * 0.36 + sweep * r * 0.18} ${-r * 0.84} ${sweep * r * 0.2} ${-r}` +
+        `C${r * 0.36 + sweep * r * 0.18} ${-r * 0.84} ${r * 0.34} ${-r * 0.4} 0 ${-radius * 0.14}Z`;
+      return element('path', {
+        d: d.replace(/-?\d+\.\d+/g, number => String(Number(Number(number).toFixed(2)))),
+        transform: `translate(${x} ${y}) rotate(${Number(angle.toFixed(2))})`,
+        class: 'blade',
+      });
+    }),
+  );
+}
+
+function onCircle(x: number, y: number, radius: number, degrees: number): [number, number] {
+  const angle = (degrees * Math.PI) / 180;
+  return [
+    Number((x + radius * Math.cos(angle)).toFixed(2)),
+    Number((y + radius * Math.sin(angle)).toFixed(2)),
+  ];
+}
+
+/** A stern section by the declared form: a vee with chines, or a round bilge with a skeg. An outline, no lines plan. */
+function hullSection(hull: Hull | undefined): Markup {
+  const [left, right, middle] = [70, WIDTH - 70, WIDTH / 2];
+  const round = /displacement|round/.test(hull?.form?.value ?? '') && !/semi/.test(hull?.form?.value ?? '');
+  const outline = round
+    ? `M${left} 32C${left} 120 ${left + 70} ${KEEL - 16} ${middle - 16} ${KEEL - 8}L${middle - 6} ${KEEL + 4}H${middle + 6}L${middle + 16} ${KEEL - 8}C${right - 70} ${KEEL - 16} ${right} 120 ${right} 32`
+    : `M${left - 10} 32L${left + 14} 128L${middle} ${KEEL}L${right - 14} 128L${right + 10} 32`;
+  return joined(
+    path(outline, 'hull'),
+    lineFrom(28, 82, WIDTH - 28, 82, 'water'),
+    label(40, 77, 'water', 'label quiet'),
+  );
+}
+
+function diameterOf(line: ShaftLine): number {
+  const size = line.propeller?.diameter?.value?.si ?? 0;
+  return Number.isFinite(size) && size > 0 ? size : 0;
+}
+
+function describe({ rotation, hand }: LineAnalysis, line: ShaftLine): string {
+  const turn = rotation.ahead && turnFromAft(rotation.ahead);
+  const fitted = hand?.hand ? `${hand.hand}-hand propeller` : 'hand of the propeller not known';
+  const wrong = hand?.state === 'wrong' ? ', which drives astern with the lever ahead' : '';
+  return `${fitted}${wrong}, ${turnText(turn, rotation, line)}`;
+}

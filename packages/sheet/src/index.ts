@@ -1,0 +1,3 @@
+export * from './input.js';
+export * from './page.js';
+export * from './style.js';

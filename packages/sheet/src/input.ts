@@ -1,0 +1,24 @@
+import type { LineAnalysis, ShaftLine, Verdict, Vessel } from '@tailshaft/drivetrain';
+import type { Origin } from '@tailshaft/mechanics';
+
+/** Something that could not be read in the text of the spec. */
+export interface TextProblem {
+  readonly message: string;
+  /** `ternhaven.shaft:23`. */
+  readonly where: string;
+}
+
+/** Everything that a sheet of one vessel is made from. */
+export interface SheetInput {
+  readonly vessel: Vessel;
+  /** What was judged of the vessel, and of catalogue entries that it uses. */
+  readonly verdicts: readonly Verdict[];
+  readonly analysisOf: (line: ShaftLine) => LineAnalysis;
+  /** ISO date of the judgement. */
+  readonly today: string;
+  readonly problems: readonly TextProblem[];
+  /** An origin as a person reads it: `ternhaven.shaft:23`. */
+  readonly placeText?: (origin: Origin) => string | undefined;
+  /** An origin as a host follows it; comes back in `data-place`. */
+  readonly placeKey?: (origin: Origin) => string | undefined;
+}

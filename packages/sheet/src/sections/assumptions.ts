@@ -1,0 +1,90 @@
+import { findRule } from '@tailshaft/drivetrain';
+import { citeSource, type Source, valuesBehind } from '@tailshaft/mechanics';
+import { type Block, list, paragraph, section, table } from '../document/blocks.js';
+import { quiet, separated, type Text, warning } from '../document/text.js';
+import type { Sheet } from '../sheet.js';
+import { isDefault } from './verdict-table.js';
+
+/** What was taken for granted: assumptions of the text, defaults, criteria that nobody chose, weak sources. */
+export function assumptionsSection(sheet: Sheet): Block {
+  const blocks = [assumed(sheet), defaults(sheet), defaultCriteria(sheet), weakSources(sheet)];
+  const said = blocks.some(one => one !== undefined);
+  return section('assumptions', 'Assumptions and defaults', [
+    ...blocks,
+    said ? undefined : paragraph('Nothing was assumed for the numbers and criteria of this sheet.'),
+  ]);
+}
+
+/** `assume ...` of the text. */
+function assumed(sheet: Sheet): Block | undefined {
+  const { assumptions } = sheet.vessel;
+  if (assumptions.length === 0) return undefined;
+  return table(
+    'Assumed in the spec',
+    [{ title: 'Of' }, { title: 'Value' }, { title: 'Because', wide: true }, { title: 'Where' }],
+    assumptions.map(one => [
+      one.about,
+      one.quantity?.written ?? '',
+      one.because ?? warning('no reason given'),
+      sheet.place(one.origin) ?? '',
+    ]),
+  );
+}
+
+/** Values that stand in a working because nothing else was declared; each once, with the first number it went into. */
+function defaults(sheet: Sheet): Block | undefined {
+  const rows = new Map<string, Text[]>();
+  for (const entry of sheet.workings.entries) {
+    for (const value of valuesBehind(entry.value)) {
+      if (!value.assumed || value.origin) continue;
+      const key = `${value.label} ${value.assumed}`;
+      if (!rows.has(key))
+        rows.set(key, [
+          value.label,
+          value.assumed,
+          { as: 'reference', text: `W${entry.number}`, to: `w${entry.number}` },
+        ]);
+    }
+  }
+  if (rows.size === 0) return undefined;
+  return table(
+    'Taken where nothing is declared: write the fact or an assume line to replace it',
+    [{ title: 'Of' }, { title: 'Taken', wide: true }, { title: 'First used in' }],
+    [...rows.values()],
+  );
+}
+
+function defaultCriteria(sheet: Sheet): Block | undefined {
+  const rows = new Map<string, Text[]>();
+  for (const { rule, criterion } of sheet.input.verdicts) {
+    if (criterion && isDefault(criterion)) rows.set(`${rule} ${criterion}`, [rule, criterion]);
+  }
+  if (rows.size === 0) return undefined;
+  return table(
+    'Criteria that nobody chose: defaults judged',
+    [{ title: 'Check' }, { title: 'Criterion', wide: true }],
+    [...rows.values()],
+  );
+}
+
+/** Formulas and rules that no publication at hand bears out. */
+function weakSources(sheet: Sheet): Block | undefined {
+  const lines = new Map<string, Text>();
+  const add = (what: string, source: Source) => {
+    if (source.confidence !== 'from memory' && source.confidence !== 'common practice') return;
+    const key = `${what} ${citeSource(source)}`;
+    lines.set(key, separated(': ', what, quiet(citeSource(source))));
+  };
+  for (const { value } of sheet.workings.entries) add(value.working!.name, value.working!.source);
+  for (const { rule } of sheet.input.verdicts) {
+    const source = findRule(rule)?.source;
+    if (source) add(rule, source);
+  }
+  if (lines.size === 0) return undefined;
+  return section('weak-sources', 'From memory or from practice', [
+    paragraph(
+      'What follows was judged or computed by what the trade does or by what is remembered of a publication, not by a text at hand:',
+    ),
+    list([...lines.values()]),
+  ]);
+}

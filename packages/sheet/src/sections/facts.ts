@@ -1,0 +1,116 @@
+import type { Evidence, Fact } from '@tailshaft/drivetrain';
+import type { Origin, Value } from '@tailshaft/mechanics';
+import { siWords, wordsOf } from '../words.js';
+
+/** One declared fact of a part or block, flat. */
+export interface FactRow {
+  /** `clutch A: friction`. */
+  readonly label: string;
+  readonly written: string;
+  readonly si: string | undefined;
+  readonly origin: Origin;
+  readonly evidence: Evidence | undefined;
+  readonly open: boolean;
+}
+
+/**
+ * Every declared fact below an object of the model, in the order in which it holds them. `skip` names fields that are
+ * told elsewhere. New kinds of fact need no change here.
+ */
+export function factRows(host: object, skip: readonly string[] = []): FactRow[] {
+  return rowsOf(host, '', new Set([...NEVER, ...skip]));
+}
+
+/** Of fields that are no facts: ways back into the model, and what the entry offers besides what is fitted. */
+const NEVER = ['origin', 'nameOrigin', 'entry', 'before', 'source', 'grade', 'rating', 'nominal', 'variant'];
+
+function rowsOf(host: object, prefix: string, skip: ReadonlySet<string>): FactRow[] {
+  const rows: FactRow[] = [];
+  for (const [key, value] of Object.entries(host)) {
+    if (skip.has(key) || value === null || typeof value !== 'object') continue;
+    if (Array.isArray(value)) {
+      for (const one of value) {
+        if (isFact(one)) rows.push(row(prefix + label(singular(key)), one));
+        else if (isObject(one)) rows.push(...rowsOf(one, `${prefix}${nameOf(key, one)}: `, skip));
+      }
+    } else if (isFact(value)) rows.push(row(prefix + label(key), value));
+    else if (!('si' in value)) rows.push(...rowsOf(value, `${prefix}${label(key)}: `, skip));
+  }
+  return rows;
+}
+
+function row(what: string, fact: Fact<unknown>): FactRow {
+  return {
+    label: what,
+    written: fact.written,
+    si: fact.value === undefined ? undefined : inSi(fact.value),
+    origin: fact.origin,
+    evidence: fact.evidence,
+    open: fact.value === undefined,
+  };
+}
+
+/** A value, a point, a span or anything else that holds quantities. */
+function inSi(value: unknown): string | undefined {
+  if (!isObject(value)) return undefined;
+  if (isValue(value)) return siWords(value);
+  const parts = value as Record<string, unknown>;
+  if (isValue(parts.y) && isValue(parts.x)) return pair(parts.y, parts.x, ' at ');
+  if (isValue(parts.low) && isValue(parts.high)) return pair(parts.low, parts.high, ' .. ');
+  const inner = Object.values(parts).find(isValue);
+  return inner && siWords(inner);
+}
+
+function pair(one: Value, other: Value, between: string): string | undefined {
+  const [a, b] = [siWords(one), siWords(other)];
+  return a === undefined && b === undefined
+    ? undefined
+    : `${a ?? one.written}${between}${b ?? other.written}`;
+}
+
+/** `rating medium`, `clutch A`, `mesh`. */
+function nameOf(key: string, one: object): string {
+  const { duty, name } = one as { duty?: unknown; name?: unknown };
+  const own = typeof name === 'string' ? name : typeof duty === 'string' ? duty : undefined;
+  return own ? `${label(singular(key))} ${own}` : label(singular(key));
+}
+
+/** Field names of the model in the words of the trade, where taking the field name apart does not give them. */
+const WORDS: Readonly<Record<string, string>> = {
+  flywheelFaces: 'flywheel',
+  inputSpeedMax: 'input speed at most',
+  inputSpeedMin: 'input speed at least',
+  areaRatio: 'blade area ratio',
+  ratedAt: 'used at',
+  ratioUsed: 'ratio',
+  takeOff: 'power take-off',
+  boreDiameter: 'bore of hollow shaft',
+  powerPerSpeed: 'rated, power per speed',
+  pumpIndex: 'pump set for',
+  sheetRotation: 'rotation as the data sheet words it',
+  thrust: 'thrust at most',
+  nominalFact: 'nominal ratio',
+  hours: 'hours per year',
+};
+
+function label(key: string): string {
+  return WORDS[key] ?? wordsOf(key);
+}
+
+function singular(key: string): string {
+  if (key === 'meshes') return 'mesh';
+  if (key.endsWith('ies')) return `${key.slice(0, -3)}y`;
+  return key.endsWith('s') ? key.slice(0, -1) : key;
+}
+
+function isObject(value: unknown): value is object {
+  return typeof value === 'object' && value !== null;
+}
+
+function isValue(value: unknown): value is Value {
+  return isObject(value) && 'si' in value && 'dimension' in value;
+}
+
+function isFact(value: unknown): value is Fact<unknown> {
+  return isObject(value) && 'written' in value && 'origin' in value && !('si' in value);
+}

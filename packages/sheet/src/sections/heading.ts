@@ -1,0 +1,41 @@
+import { type Block, section } from '../document/blocks.js';
+import { quiet, type Text } from '../document/text.js';
+import type { Sheet } from '../sheet.js';
+import { capital } from '../words.js';
+import { factRows } from './facts.js';
+
+/** What the vessel is and what it is for, with the criteria that its author chose. */
+export function particularsSection(sheet: Sheet): Block {
+  const { vessel } = sheet;
+  const blocks: readonly (readonly [string, object | undefined])[] = [
+    ['duty', vessel.duty],
+    ['hull', vessel.hull],
+    ['certificate', vessel.certificate],
+    ['criteria', vessel.criteria],
+  ];
+  return section('particulars', 'Particulars', [
+    {
+      block: 'table',
+      caption: 'Vessel, duty and chosen criteria',
+      columns: [
+        { title: 'Fact' },
+        { title: 'As written', wide: true },
+        { title: 'SI' },
+        { title: 'Evidence' },
+        { title: 'Where' },
+      ],
+      groups: blocks.map(([name, block]) => ({
+        title: capital(name),
+        rows: block
+          ? factRows(block).map((row): Text[] => [
+              row.label,
+              row.written,
+              row.si ?? '',
+              [row.evidence?.kind, row.evidence?.dated, row.evidence?.note].filter(Boolean).join(' '),
+              sheet.place(row.origin) ?? '',
+            ])
+          : [[quiet('nothing declared'), '', '', '', '']],
+      })),
+    },
+  ]);
+}

@@ -1,0 +1,110 @@
+import type { Missing, Verdict } from '@tailshaft/drivetrain';
+import { type Block, list, paragraph, section, table } from '../document/blocks.js';
+import { code, quiet, separated, strong, type Text, warning } from '../document/text.js';
+import type { Sheet } from '../sheet.js';
+import { count } from '../words.js';
+import { CHECKLIST_ID } from './checklist.js';
+
+/** What this sheet does not say, before anything that it says: unread text, checks without data, open questions. */
+export function notCheckedSection(sheet: Sheet): Block {
+  const { input } = sheet;
+  const unsure = input.verdicts.filter(one => one.outcome === 'cannot tell');
+  const gaps = gapsOf(unsure);
+  const numberless = unsure.filter(one => one.missing.length === 0);
+  const blocks: (Block | undefined)[] = [
+    input.problems.length > 0
+      ? paragraph(
+          warning(`${count(input.problems.length, 'problem')} in the text: what it touches was not judged.`),
+          'loud',
+        )
+      : undefined,
+    input.problems.length > 0
+      ? list(input.problems.map(one => separated(' ', one.message, quiet(one.where))))
+      : undefined,
+    unsure.length > 0
+      ? paragraph(
+          warning(`${count(unsure.length, 'check')} cannot tell. None of them counts as passed.`),
+          'loud',
+        )
+      : undefined,
+    gaps.length > 0 ? gapTable(sheet, gaps) : undefined,
+    numberless.length > 0
+      ? list(
+          numberless.map(one =>
+            separated(' ', strong(sheet.rule(one.rule)), one.message, sheet.place(one.place)),
+          ),
+        )
+      : undefined,
+    ...openQuestions(sheet, unsure),
+    input.problems.length + unsure.length + sheet.vessel.openQuestions.length === 0
+      ? paragraph('Every check that concerns this vessel had the data it needs.')
+      : undefined,
+    sheet.input.verdicts.length === 0
+      ? paragraph(warning('No check was made at all: this sheet judges nothing.'), 'loud')
+      : undefined,
+    paragraph([
+      'A spec cannot prove everything: what must be seen, measured or worked out elsewhere is in the ',
+      { as: 'reference', text: 'checklist', to: CHECKLIST_ID },
+      '.',
+    ]),
+  ];
+  return section('not-checked', 'Not checked', blocks, { loud: true });
+}
+
+interface Gap {
+  readonly missing: Missing;
+  readonly waiting: Verdict[];
+}
+
+/** Each datum once, with every check that waits for it. */
+function gapsOf(verdicts: readonly Verdict[]): Gap[] {
+  const gaps: Gap[] = [];
+  for (const verdict of verdicts) {
+    for (const missing of verdict.missing) {
+      const had = gaps.find(
+        one => one.missing.host === missing.host && one.missing.property === missing.property,
+      );
+      if (had) had.waiting.push(verdict);
+      else gaps.push({ missing, waiting: [verdict] });
+    }
+  }
+  return gaps.sort((one, other) => other.waiting.length - one.waiting.length);
+}
+
+function gapTable(sheet: Sheet, gaps: readonly Gap[]): Block {
+  return table(
+    'Missing data, those that most checks wait for first',
+    [
+      { title: 'Missing', wide: true },
+      { title: 'Write' },
+      { title: 'At' },
+      { title: 'Checks that wait', wide: true },
+    ],
+    gaps.map(({ missing, waiting }) => [
+      missing.what,
+      code(`${missing.property} ${missing.example === 'unknown' ? '…' : missing.example}`),
+      sheet.place(missing.at ?? missing.host) ?? '',
+      separated('; ', ...new Set(waiting.map(one => `${one.rule} (${one.subject})`))),
+    ]),
+  );
+}
+
+function openQuestions(sheet: Sheet, unsure: readonly Verdict[]): Block[] {
+  const { openQuestions: open } = sheet.vessel;
+  if (open.length === 0) return [];
+  return [
+    paragraph(warning(`${count(open.length, 'open question')} written as unknown.`), 'loud'),
+    list(
+      open.map((one): Text => {
+        const waiting = unsure.filter(verdict => verdict.missing.some(gap => gap.at === one.origin));
+        const rules = [...new Set(waiting.map(verdict => verdict.rule))];
+        return separated(
+          ' ',
+          one.what,
+          sheet.place(one.origin),
+          quiet(rules.length > 0 ? `waited for by ${rules.join(', ')}` : 'no check waits for it'),
+        );
+      }),
+    ),
+  ];
+}

@@ -1,0 +1,99 @@
+import type { Change, Gear, Part, ShaftLine } from '@tailshaft/drivetrain';
+import { type Block, type Column, type RowGroup, section } from '../document/blocks.js';
+import { lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
+import type { Sheet } from '../sheet.js';
+import { capital } from '../words.js';
+import { type FactRow, factRows } from './facts.js';
+
+const COLUMNS: readonly Column[] = [
+  { title: 'Fact' },
+  { title: 'As written', wide: true },
+  { title: 'SI' },
+  { title: 'Evidence' },
+  { title: 'Where' },
+];
+
+/** The parts of a line: what the repower does with each, what is declared of it, on which evidence. */
+export function partsSection(sheet: Sheet, line: ShaftLine): Block {
+  return section(`parts-${line.path}`, 'Parts', [
+    {
+      block: 'table',
+      caption: `Parts of ${line.name}, in the order that power passes them`,
+      columns: COLUMNS,
+      groups: line.chain.map(part => group(sheet, part)),
+    },
+  ]);
+}
+
+function group(sheet: Sheet, part: Part): RowGroup {
+  const rows = partRows(part);
+  return {
+    title: title(sheet, part),
+    rows: rows.map(row => [
+      row.label,
+      row.open ? warning('open question') : row.written,
+      row.si ?? '',
+      evidence(row),
+      sheet.place(row.origin) ?? '',
+    ]),
+  };
+}
+
+function title(sheet: Sheet, part: Part): Text {
+  const { entry } = part;
+  const source = part.source?.value;
+  return separated(
+    lineBreak,
+    separated(
+      ' — ',
+      `${capital(part.role)}${entry ? ` ${entry.name}` : ''}`,
+      entry?.title,
+      CHANGE_WORDS[part.change],
+    ),
+    source
+      ? quiet(`Source: “${source.title}”${source.dated ? `, dated ${source.dated}` : ', undated'}`)
+      : entry && warning('Source: none declared'),
+    entry?.doc && quiet(entry.doc),
+    otherRatios(part),
+    sheet.place(part.origin),
+  );
+}
+
+const CHANGE_WORDS: Readonly<Record<Change, string>> = {
+  new: 'as fitted',
+  replaced: 'REPLACED',
+  retained: 'kept (retained)',
+  modified: 'kept, MODIFIED',
+};
+
+/** Own facts; of a gear those of the fitted ratio, of an engine those of the used rating. */
+function partRows(part: Part): FactRow[] {
+  const rows = factRows(part, ['ratios', 'ratings']);
+  if (part.role === 'gear') {
+    const gear = part as Gear;
+    if (gear.variant) rows.push(...factRows(gear.variant, gear.ratioUsed ? ['nominalFact'] : []));
+    // Ratings of the whole gear count where its fitted ratio has none of its own.
+    if (!gear.variant?.ratings.length) rows.push(...factRows({ ratings: gear.ratings }));
+  } else if (part.role === 'engine') {
+    const { rating, ratings } = part as Part & { rating?: object; ratings?: readonly object[] };
+    rows.push(...factRows({ ratings: rating ? [rating] : ratings }));
+  }
+  const grade = (part as Part & { grade?: object & { name: string } }).grade;
+  if (grade) rows.push(...factRows(grade).map(row => ({ ...row, label: `${grade.name}: ${row.label}` })));
+  return rows;
+}
+
+function otherRatios(part: Part): Text | undefined {
+  const { variant, ratios } = part as Gear;
+  const others = (ratios ?? []).filter(one => one !== variant).map(one => one.nominalFact.written);
+  return part.role === 'gear' && others.length > 0 ? quiet(`Also offered: ${others.join(', ')}`) : undefined;
+}
+
+/** Hearsay and the like are marked: they cannot close a check. */
+function evidence({ evidence: known }: FactRow): Text {
+  if (!known) return quiet('none');
+  const words = [known.kind, known.dated, known.note].filter(Boolean).join(' ');
+  return WEAK.has(known.kind) ? warning(words) : words;
+}
+
+const WEAK = new Set(['hearsay', 'assumed', 'sister vessel']);

@@ -1,0 +1,73 @@
+import {
+  type Arrangement,
+  findRule,
+  type LineAnalysis,
+  type ShaftLine,
+  type Verdict,
+  type Vessel,
+} from '@tailshaft/drivetrain';
+import type { Origin, Value } from '@tailshaft/mechanics';
+import { quiet, separated, type Text } from './document/text.js';
+import type { SheetInput } from './input.js';
+import { WorkingsBook } from './sections/workings-book.js';
+import { valueWords } from './words.js';
+
+/** One sheet in the making: its input, and the workings that its sections refer to. */
+export class Sheet {
+  readonly workings: WorkingsBook;
+
+  constructor(readonly input: SheetInput) {
+    this.workings = new WorkingsBook(origin => this.place(origin));
+  }
+
+  get vessel(): Vessel {
+    return this.input.vessel;
+  }
+
+  analysis(line: ShaftLine): LineAnalysis {
+    return this.input.analysisOf(line);
+  }
+
+  /** Where something is declared, when the input can say. */
+  place(origin: Origin | undefined): Text | undefined {
+    const text = origin && this.input.placeText?.(origin);
+    return origin && text ? { as: 'place', text, origin } : undefined;
+  }
+
+  /** A number with the reference to its working: `2304 N·m W3`. `under` names the group its working is printed in. */
+  number(value: Value, under: string, words = valueWords(value)): Text {
+    const number = this.workings.refer(value, under);
+    return number === undefined
+      ? words
+      : separated(' ', words, { as: 'reference', text: `W${number}`, to: `w${number}` });
+  }
+
+  /** Verdicts on a line or on one of its parts. */
+  ofLine(line: ShaftLine): Verdict[] {
+    return this.input.verdicts.filter(
+      one => one.subject === line.path || one.subject.startsWith(`${line.path}.`),
+    );
+  }
+
+  /** Verdicts on an arrangement as a whole. */
+  ofArrangement(arrangement: Arrangement): Verdict[] {
+    return this.input.verdicts.filter(one => one.subject === arrangement.path);
+  }
+
+  /** Verdicts on the vessel, and on anything that belongs to none of its arrangements. */
+  ofVessel(): Verdict[] {
+    const claimed = new Set(
+      this.vessel.arrangements.flatMap(one => [
+        ...this.ofArrangement(one),
+        ...one.lines.flatMap(line => this.ofLine(line)),
+      ]),
+    );
+    return this.input.verdicts.filter(one => !claimed.has(one));
+  }
+
+  /** Title of a rule with its id. */
+  rule(id: string): Text {
+    const title = findRule(id)?.title;
+    return title ? separated(' ', title, quiet(id)) : id;
+  }
+}

@@ -1,0 +1,69 @@
+import {
+  findUnit,
+  formatQuantity,
+  formatValue,
+  NO_VALUE,
+  naturalUnit,
+  type Turn,
+  type Unit,
+  type Value,
+} from '@tailshaft/mechanics';
+
+/** A value as the author wrote it where he did, or in the unit of its trade. */
+export function valueWords(value: Value): string {
+  return value.written ?? formatValue(value);
+}
+
+/** The same in SI, for the column beside what was written; undefined where there is nothing to convert. */
+export function siWords(value: Value): string | undefined {
+  if (value.dimension === 'number' || value.dimension === 'ratio') return undefined;
+  const text = formatQuantity(value.si, siUnit(value));
+  return text === NO_VALUE || sameWords(text, value.written) ? undefined : text;
+}
+
+function siUnit(value: Value): Unit {
+  const coherent = COHERENT[value.dimension];
+  return (coherent === undefined ? undefined : findUnit(coherent)) ?? naturalUnit(value);
+}
+
+/** Where the trade speaks in other units than SI. */
+const COHERENT: Partial<Record<Value['dimension'], string>> = {
+  'rotational speed': 'rad/s',
+  speed: 'm/s',
+  time: 's',
+};
+
+function sameWords(one: string, other: string | undefined): boolean {
+  const bare = (text: string) => text.replace(/[·.\s]/g, '');
+  return other !== undefined && bare(one) === bare(other);
+}
+
+/** `12.4 %`: a tenth while it is small. */
+export function percentWords(share: number): string {
+  const percent = share * 100;
+  return `${percent
+    .toFixed(Math.abs(percent) < 9.95 ? 1 : 0)
+    .replace(/\.0$/, '')
+    .replace('-', '−')} %`;
+}
+
+const TURN_SIGN: Readonly<Record<Turn, string>> = { clockwise: '↻', 'counter-clockwise': '↺' };
+
+/** A turn with the sign of its way round. */
+export function turnWords(turn: Turn | undefined): string {
+  return turn ? `${TURN_SIGN[turn]} ${turn}` : '? cannot tell';
+}
+
+/** `gearTorqueMargin` as words: `gear torque margin`. */
+export function wordsOf(key: string): string {
+  return key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** `3 checks`, `1 check`. */
+export function count(number: number, one: string, many = `${one}s`): string {
+  return `${number} ${number === 1 ? one : many}`;
+}
