@@ -2,6 +2,7 @@ import type { Origin } from '@tailshaft/mechanics';
 import type { Fact, Hand, Quantity, SourceNote } from './fact.js';
 import type { Flange } from './gear.js';
 import type { Part } from './part.js';
+import type { PropellerMake, PropellerPlace } from './propeller.js';
 
 export interface CouplingFacts {
   readonly source?: Fact<SourceNote>;
@@ -104,7 +105,7 @@ export interface Shaft extends Part<'shaft'>, ShaftFacts {
   readonly grade?: ShaftMaterial;
 }
 
-export interface PropellerFacts {
+export interface PropellerFacts extends PropellerMake {
   readonly source?: Fact<SourceNote>;
   readonly kind?: Fact<'fixed' | 'folding' | 'feathering' | 'controllable pitch'>;
   readonly hand?: Fact<Hand>;
@@ -118,6 +119,6 @@ export interface PropellerFacts {
   readonly inertia?: Quantity<'moment of inertia'>;
 }
 
-export interface Propeller extends Part<'propeller'>, PropellerFacts {
+export interface Propeller extends Part<'propeller'>, PropellerFacts, PropellerPlace {
   readonly source?: Fact<SourceNote>;
 }

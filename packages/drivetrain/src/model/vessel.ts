@@ -2,7 +2,9 @@ import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
 import type { Engine, Motor } from './engine.js';
 import type { Fact, Quantity, Side } from './fact.js';
 import type { Gear, Transfer } from './gear.js';
+import type { HullCriteria, HullForm } from './hull.js';
 import type { Part } from './part.js';
+import type { PropellerCriteria } from './propeller.js';
 import type { Coupling, Propeller, Shaft } from './shafting.js';
 
 /** One engine or motor to one propeller. */
@@ -58,7 +60,7 @@ export interface Duty {
   readonly underSail?: Fact<'yes' | 'no'>;
 }
 
-export interface Hull {
+export interface Hull extends HullForm {
   readonly origin: Origin;
   readonly form?: Fact<string>;
   readonly waterlineLength?: Quantity<'length'>;
@@ -81,7 +83,7 @@ export interface ShaftCriterion {
 }
 
 /** A named published criterion or limit that the author chose; absent ones have defaults. */
-export interface Criteria {
+export interface Criteria extends PropellerCriteria, HullCriteria {
   readonly origin: Origin;
   readonly gearTorqueMargin?: Quantity<'ratio'>;
   readonly clutchServiceFactor?: Quantity<'ratio'>;

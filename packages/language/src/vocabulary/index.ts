@@ -3,7 +3,7 @@ export * from './kinds.js';
 import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE } from './engine.js';
 import { GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
 import type { Vocabulary } from './kinds.js';
-import { COUPLING, PROPELLER, SHAFT, SHAFT_MATERIAL } from './shafting.js';
+import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
 import { CERTIFICATE, CRITERIA, DUTY, HULL } from './vessel.js';
 
 /** What a catalogue entry of each kind may say. */
@@ -25,7 +25,7 @@ export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
   transfer: TRANSFER,
   coupling: COUPLING,
   shaft: SHAFT,
-  propeller: PROPELLER,
+  propeller: PROPELLER_PLACE,
 };
 
 /** What the blocks of a vessel may say. */

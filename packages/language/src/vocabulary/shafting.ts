@@ -3,6 +3,7 @@ import { BEARING } from './bearing.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
 import { FLANGE } from './flange.js';
 import { anyWord, blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
+import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
 
 const coupling = rowsFor<CouplingFacts>();
 
@@ -190,6 +191,14 @@ export const PROPELLER: Vocabulary = {
       'Polar moment of inertia in air.',
       'inertia 0.8 kg.m2',
     ),
+    ...PROPELLER_MAKE,
   ],
   blocks: [],
+};
+
+/** Facts of a propeller at its place in a line. */
+export const PROPELLER_PLACE: Vocabulary = {
+  title: 'propeller in its line',
+  rows: [...PROPELLER.rows, ...PROPELLER_STANDS],
+  blocks: PROPELLER.blocks,
 };

@@ -1,5 +1,7 @@
 import type { Certificate, Criteria, Duty, Hull } from '@tailshaft/drivetrain';
+import { HULL_CRITERIA, HULL_FORM_ROWS } from './hullForm.js';
 import { perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
+import { PROPELLER_CRITERIA } from './propeller.js';
 
 const duty = rowsFor<Duty>();
 
@@ -61,6 +63,7 @@ export const HULL: Vocabulary = {
       'Centre of gravity along the vessel, forward positive, from the reference that all positions use.',
       'centre of gravity at 4.35 m',
     ),
+    ...HULL_FORM_ROWS,
   ],
   blocks: [],
 };
@@ -162,6 +165,8 @@ export const CRITERIA: Vocabulary = {
       'Shift of the centre of gravity that needs no stability review, as a share of waterline length.',
       'balance change at most 1 %',
     ),
+    ...PROPELLER_CRITERIA,
+    ...HULL_CRITERIA,
   ],
   blocks: [],
 };

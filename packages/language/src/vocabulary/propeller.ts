@@ -1,0 +1,194 @@
+import {
+  BLADE_AREA_METHODS,
+  type Criteria,
+  type PropellerFacts,
+  type PropellerPlace,
+} from '@tailshaft/drivetrain';
+import { quantity, type Row, ratio, rowsFor, word } from './kinds.js';
+
+const make = rowsFor<PropellerFacts>();
+
+/** Blades, bore and make of a propeller. */
+export const PROPELLER_MAKE: readonly Row[] = [
+  make(
+    'developedAreaRatio',
+    'developed area ratio',
+    quantity('ratio'),
+    'Developed blade area over disc area, where the maker counts that instead of the expanded area.',
+    'developed area ratio 0.68',
+  ),
+  make(
+    'series',
+    'series',
+    word('Wageningen B', 'Gawn', 'Gawn-Burrill'),
+    'Published series that its blades are taken to belong to: Wageningen B for aerofoil sections, Gawn and Gawn-Burrill for flat-face blades.',
+    'series Wageningen B',
+  ),
+  make(
+    'stampedDiameter',
+    'stamped diameter',
+    quantity('length'),
+    'Diameter stamped on the hub; no check takes it for the diameter.',
+    'stamped diameter 24 in',
+  ),
+  make(
+    'stampedPitch',
+    'stamped pitch',
+    quantity('length'),
+    'Pitch stamped on the hub; no check takes it for the pitch.',
+    'stamped pitch 24 in',
+  ),
+  make(
+    'cup',
+    'cup',
+    word('none', 'light', 'medium', 'heavy'),
+    'Cup of the trailing edge, in the words of whoever made it; shops differ.',
+    'cup none',
+  ),
+  make(
+    'effectivePitch',
+    'effective pitch',
+    quantity('length'),
+    'Pitch that loads as the blade with its cup does, from whoever cupped it.',
+    'effective pitch 25 in',
+  ),
+  make(
+    'toleranceClass',
+    'tolerance class',
+    word('S', 'I', 'II', 'III'),
+    'Class of manufacture by ISO 484: S is the finest, III the coarsest.',
+    'tolerance class I',
+  ),
+  make(
+    'material',
+    'material',
+    word(
+      'bronze',
+      'manganese bronze',
+      'nickel-aluminium bronze',
+      'stainless steel',
+      'aluminium',
+      'composite',
+    ),
+    'What it is cast of.',
+    'material nickel-aluminium bronze',
+  ),
+  make('boreTaper', 'bore taper', ratio, 'Change of diameter of the bore per length.', 'bore taper 1:16'),
+  make(
+    'boreLargeEnd',
+    'bore large end',
+    quantity('length'),
+    'Diameter of the bore at its forward, large end.',
+    'bore large end 2 1/4 in',
+  ),
+  make(
+    'keywayWidth',
+    'keyway width',
+    quantity('length'),
+    'Width of the keyway in the bore.',
+    'keyway width 9/16 in',
+  ),
+  make(
+    'hubLength',
+    'hub length',
+    quantity('length'),
+    'Length of the hub along the shaft.',
+    'hub length 7 3/16 in',
+  ),
+];
+
+const place = rowsFor<PropellerPlace>();
+
+/** How a propeller stands in the vessel. */
+export const PROPELLER_STANDS: readonly Row[] = [
+  place(
+    'axisToHull',
+    'axis to hull',
+    quantity('length'),
+    'From the shaft axis to the hull, in the plane of the propeller.',
+    'axis to hull 400 mm',
+  ),
+  place(
+    'tipClearance',
+    'tip clearance',
+    quantity('length'),
+    'Least distance from blade tip to hull.',
+    'tip clearance 95 mm',
+  ),
+  place(
+    'rudderClearance',
+    'rudder clearance',
+    quantity('length'),
+    'Least distance from blade to rudder.',
+    'rudder clearance 120 mm',
+  ),
+  place(
+    'strutClearance',
+    'strut clearance',
+    quantity('length'),
+    'Least distance from blade to the strut, bracket, bossing or skeg ahead of it.',
+    'strut clearance 110 mm',
+  ),
+  place(
+    'shaftDepth',
+    'shaft depth',
+    quantity('length'),
+    'Shaft axis below the surface, at the propeller.',
+    'shaft depth 0.7 m',
+  ),
+];
+
+const criteria = rowsFor<Criteria>();
+
+/** What a propeller is to be judged by. */
+export const PROPELLER_CRITERIA: readonly Row[] = [
+  criteria(
+    'tipClearance',
+    'tip clearance at least',
+    quantity('ratio'),
+    'Least tip clearance as a share of the diameter.',
+    'tip clearance at least 15 %',
+  ),
+  criteria(
+    'rudderClearance',
+    'rudder clearance at least',
+    quantity('ratio'),
+    'Least clearance of the rudder as a share of the diameter.',
+    'rudder clearance at least 12 %',
+  ),
+  criteria(
+    'strutClearance',
+    'strut clearance at least',
+    quantity('ratio'),
+    'Least clearance of strut, bracket or skeg as a share of the diameter.',
+    'strut clearance at least 15 %',
+  ),
+  criteria(
+    'bladeAreaBy',
+    'blade area by',
+    word(...BLADE_AREA_METHODS),
+    'Published criterion that judges the blade area.',
+    'blade area by Burrill 5 %',
+  ),
+  criteria(
+    'propellerDemandLeast',
+    'propeller demand at least',
+    quantity('ratio'),
+    'Least power that the propeller is to ask at rated speed, of what reaches it.',
+    'propeller demand at least 86 %',
+  ),
+  criteria(
+    'propellerDemandMost',
+    'propeller demand at most',
+    quantity('ratio'),
+    'Most power that the propeller may ask at rated speed, of what reaches it.',
+    'propeller demand at most 106 %',
+  ),
+  criteria(
+    'pitchDifference',
+    'pitch difference at most',
+    quantity('ratio'),
+    'Difference of pitch allowed between the propellers of a pair.',
+    'pitch difference at most 1.5 %',
+  ),
+];
