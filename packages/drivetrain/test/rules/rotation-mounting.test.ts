@@ -74,15 +74,14 @@ describe('rotation/line-turns-back', () => {
     ]);
   });
 
-  test('offers each facing with what it leads to', () => {
+  test('offers the facing that lets the power leave aft, with what it leads to', () => {
     const about = single({
       engine: { flywheelFaces: undefined },
       gear: { from: vDrive('from aft', 'same') },
     });
     expect(routesOf(only(about))).toEqual([
-      'Let the flywheel of Centre face aft: the shaft then turns counter-clockwise ahead and needs a left-hand propeller [proposed.Centre.engine: flywheel aft]',
       'Let the flywheel of Centre face forward: the shaft then turns clockwise ahead and needs a right-hand propeller [proposed.Centre.engine: flywheel forward]',
-      '(stub) Write the flywheel as an open question: the sheet then lists it [proposed.Centre.engine: flywheel unknown]',
+      '(stub) Write "flywheel unknown": which way the flywheel of engine Kittiwake-9 faces then stands on the sheet as an open question [proposed.Centre.engine: flywheel unknown]',
     ]);
   });
 

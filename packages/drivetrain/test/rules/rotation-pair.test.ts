@@ -106,22 +106,25 @@ describe('rotation/same-hand and rotation/inward-turning', () => {
     );
   });
 
-  test('one hand: every allowed way to turn opposite ways, then the reason', () => {
+  test('one hand: the way to turn outward', () => {
     expect(routesOf(only(pair(turning('B'), turning('B'))))).toEqual([
       'port runs ahead on clutch A instead of B; port propeller becomes left-hand: propellers then turn outward ' +
         '[proposed.Port.gear.ahead clutch := A; proposed.Port.propeller: hand left]',
-      'starboard runs ahead on clutch A instead of B; starboard propeller becomes left-hand: propellers then turn inward ' +
-        '[proposed.Starboard.gear.ahead clutch := A; proposed.Starboard.propeller: hand left]',
-      '(stub) Give the reason for propellers of the same hand [proposed: reason for same hand ""]',
     ]);
+  });
+
+  test('ways that turn inward are offered where a reason asks for them', () => {
+    const routes = routesOf(
+      only(pair(turning('B'), turning('B'), { reasons: { 'inward turning': 'tunnels' } })),
+    );
+    expect(routes).toHaveLength(2);
+    expect(routes[1]).toMatch(/: propellers then turn inward \[/);
   });
 
   test('a clutch that may not run ahead all day is no way out', () => {
     const from = gear({ clutches: [{ ...KEEPS, ahead: 'never' }, REVERSES] });
     const right = line({ gear: { from } });
-    expect(routesOf(only(pair(right, right)))).toEqual([
-      '(stub) Give the reason for propellers of the same hand [proposed: reason for same hand ""]',
-    ]);
+    expect(routesOf(only(pair(right, right)))).toEqual([]);
   });
 
   test('motors that run either way need only the hands', () => {
@@ -141,11 +144,11 @@ describe('rotation/turning-requirement', () => {
   test.each([
     ['outward wanted and got', turning('A'), turning('B'), { require: 'outward' }, []],
     [
-      'inward wanted and got, without a reason',
+      'inward wanted and got, the requirement being the reason',
       turning('B'),
       turning('A'),
       { require: 'inward' },
-      ['fails rotation/inward-turning on proposed'],
+      [],
     ],
     [
       'inward wanted and got, with a reason',

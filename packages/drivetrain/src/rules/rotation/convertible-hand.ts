@@ -67,14 +67,22 @@ function check({ line, arrangement, analysis }: LineContext): Verdict | undefine
     related: [{ at: propeller.hand!.origin, message: 'the hand that is asked for' }],
     explains: handFolds(line.path, arrangement.path),
     routes: () => [
-      {
-        title: `Have the propeller of ${line.name} assembled for ${hand} hand`,
-        edits: [writeInPlace(propeller, 'set for hand', hand)],
-      },
-      {
-        title: `Ask for a ${set}-hand propeller, as it is set`,
-        edits: [writeInPlace(propeller, 'hand', set)],
-      },
+      ...(analysis.rotation.neededHand !== set
+        ? [
+            {
+              title: `Have the propeller of ${line.name} assembled for ${hand} hand`,
+              edits: [writeInPlace(propeller, 'set for hand', hand)],
+            },
+          ]
+        : []),
+      ...(analysis.rotation.neededHand === set
+        ? [
+            {
+              title: `Ask for a ${set}-hand propeller, as it is set and as the shaft needs`,
+              edits: [writeInPlace(propeller, 'hand', set)],
+            },
+          ]
+        : []),
     ],
   });
 }

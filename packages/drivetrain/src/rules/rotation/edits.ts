@@ -72,13 +72,16 @@ export function exchange(one: Part, other: Part): ModelEdit[] {
 /** Offers to write each gap as an open question where nothing is written yet. */
 export function stubRoutes(missing: readonly Missing[]): Route[] {
   return missing
-    .filter(gap => !gap.at)
+    .filter(gap => !gap.at && !BLOCKS.test(gap.property))
     .map(gap => ({
-      title: `Write the ${gap.property} as an open question: the sheet then lists it`,
+      title: `Write "${gap.property} unknown": ${gap.what} then stands on the sheet as an open question`,
       edits: [{ do: 'set', host: gap.host, property: gap.property, text: 'unknown' } as const],
       stub: true,
     }));
 }
+
+/** What is missing is a whole part or block, which no single word can stand for. */
+const BLOCKS = /^(engine|clutch|mesh)\b/;
 
 /** `clockwise` for a sense seen from aft. */
 export function turnWords(sense: Sense): Turn {

@@ -2,7 +2,7 @@ import { pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import { nameOf } from '../../model/part.js';
+import type { Engine } from '../../model/engine.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { engineWord, exchange, otherEngineWord } from './edits.js';
 import { ENGINES_EXCHANGED, HANDED_ENGINES } from './exchange-examples.js';
@@ -56,7 +56,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   return say.fails({
     place,
     message:
-      `The port engine (${nameOf(pair.port.engine)}) is of ${engineWord(atPort)} rotation, but the port side expects ${otherEngineWord(atPort)}; ` +
+      `The engine to port${named(pair.port.engine)} is of ${engineWord(atPort)} rotation, but the port side expects ${otherEngineWord(atPort)}; ` +
       `to starboard it is the other way round. Both propellers would drive astern with the lever ahead: the engines are exchanged.`,
     related: [
       { at: pair.starboard.engine.nameOrigin ?? pair.starboard.engine.origin, message: 'the other engine' },
@@ -80,4 +80,8 @@ function check(context: ArrangementContext): Verdict | undefined {
       ...pairRoutes(context),
     ],
   });
+}
+
+function named(engine: Engine): string {
+  return engine.entry ? `, ${engine.entry.name},` : '';
 }

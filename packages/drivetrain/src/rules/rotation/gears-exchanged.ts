@@ -4,6 +4,7 @@ import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import type { Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -69,7 +70,7 @@ function judgePair(context: ArrangementContext, pair: Pair): Verdict | undefined
   return say.fails({
     place,
     message:
-      `The port gear (${nameOf(port.gear)}) ${does(atPort)} the rotation of its engine and the starboard gear (${nameOf(starboard.gear)}) ` +
+      `The gear to port${named(port.gear)} ${does(atPort)} the rotation of its engine and the one to starboard${named(starboard.gear)} ` +
       `${does(atStarboard)} it; with these engines and propellers it must be the other way round. ` +
       'Both propellers would drive astern with the lever ahead: the gears are exchanged.',
     related: [{ at: starboard.gear.nameOrigin ?? starboard.gear.origin, message: 'the other gear' }],
@@ -147,4 +148,8 @@ function does(factor: Sense): string {
 function ratioWords({ port, starboard }: Pair): string {
   const [a, b] = [port.gear?.ratioUsed?.written, starboard.gear?.ratioUsed?.written];
   return a && b && a !== b ? ` with their ratios (${b} to port, ${a} to starboard)` : '';
+}
+
+function named(gear: Gear): string {
+  return gear.entry ? `, ${gear.entry.name},` : '';
 }

@@ -17,17 +17,30 @@ import { isWeak } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { engineWord, fitHand, handWords, turnWords, useClutch } from './edits.js';
+import { isWelcome } from './turning-routes.js';
 
 /** How many catalogue gears are offered. */
 const MOST_GEARS = 6;
 
-type About = Pick<LineContext, 'line' | 'analysis' | 'arrangement' | 'analysisOf' | 'catalogue'>;
+/** A ratio further off than this makes another propeller of it, which no fix of the rotation should bring along. */
+const LIKE_RATIO = 0.03;
+
+/** What data sheets round: a propeller that stays, or the other side of a pair, allows no more. */
+const SAME_RATIO = 0.005;
+
+/** A gear at a ratio that is offered already. */
+export interface Offered {
+  readonly name: string | undefined;
+  readonly ratio: number;
+}
+
+type About = Pick<LineContext, 'line' | 'analysis' | 'arrangement' | 'analysisOf' | 'catalogue' | 'vessel'>;
 
 /**
  * Every consistent way out of a propeller that would drive the wrong way, each with what it leads to. None touches a
  * shift cable: crossing it only moves the fault into the clutch.
  */
-export function handRoutes(context: About): Route[] {
+export function handRoutes(context: About, without?: Offered): Route[] {
   const { ahead } = context.analysis.rotation;
   const hand = handOf(context.line);
   if (!ahead || !hand || !context.line.propeller) return [];
@@ -35,7 +48,7 @@ export function handRoutes(context: About): Route[] {
     otherHandRoute(context, ahead),
     ...clutchRoutes(context, hand),
     ...pairRoutes(context),
-    ...gearRoutes(context, senseThatDrivesAhead(hand)),
+    ...gearRoutes(context, senseThatDrivesAhead(hand), without),
   ];
 }
 
@@ -58,12 +71,19 @@ export function clutchRoutes({ line, arrangement }: About, hand: Hand): Route[] 
 }
 
 /** Catalogue gears that turn the shaft this way. */
-export function gearRoutes({ line, arrangement, catalogue }: About, wanted: Sense): Route[] {
+export function gearRoutes(
+  { line, arrangement, catalogue }: About,
+  wanted: Sense,
+  without?: Offered,
+): Route[] {
   const { gear } = line;
   if (!gear) return [];
   const now = [gear.entry?.name, (gear.variant?.nominal ?? gear.ratioUsed?.value)?.si];
+  const near = line.propeller?.change === 'retained' ? SAME_RATIO : LIKE_RATIO;
   return gearsThatTurn(line, wanted, catalogue.gears)
     .filter(one => one.entry.name !== now[0] || one.variant.nominal.si !== now[1])
+    .filter(one => one.entry.name !== without?.name || one.variant.nominal.si !== without?.ratio)
+    .filter(one => Math.abs(one.ratioChange ?? 0) <= near && suitsOtherSide(arrangement, line, one))
     .slice(0, MOST_GEARS)
     .map(one => ({
       title:
@@ -84,11 +104,20 @@ function otherHandRoute({ line, arrangement }: About, ahead: Sense): Route {
 }
 
 /** Ways that change both sides at once, for pairs that end up turning opposite ways. */
-export function pairRoutes({ arrangement, analysisOf }: Pick<About, 'arrangement' | 'analysisOf'>): Route[] {
+export function pairRoutes({
+  arrangement,
+  analysisOf,
+  vessel,
+}: Pick<About, 'arrangement' | 'analysisOf' | 'vessel'>): Route[] {
   const pair = pairOf(arrangement);
   if (!pair) return [];
   return combinationsOf(pair, line => analysisOf(line).rotation)
-    .filter(one => one.allowed === 'yes' && one.pair !== 'same hand' && one.port.machineryOf === 'port')
+    .filter(
+      one =>
+        one.allowed === 'yes' &&
+        isWelcome({ arrangement, vessel }, one.pair) &&
+        one.port.machineryOf === 'port',
+    )
     .flatMap(one => {
       const sides = [one.port, one.starboard].map(choice => {
         const line = pair[choice.side];
@@ -108,10 +137,9 @@ export function pairRoutes({ arrangement, analysisOf }: Pick<About, 'arrangement
         return { edits, words };
       });
       if (sides.some(side => side.edits.length === 0)) return [];
-      const reason = one.pair === 'inward' ? ' (needs a written reason)' : '';
       return [
         {
-          title: `Change both sides: ${sides.flatMap(side => side.words).join('; ')}; propellers turn ${one.pair}${reason}`,
+          title: `Change both sides: ${sides.flatMap(side => side.words).join('; ')}; propellers turn ${one.pair}`,
           edits: sides.flatMap(side => side.edits),
         },
       ];
@@ -127,6 +155,19 @@ export function pairWords(arrangement: LineContext['arrangement'], line: ShaftLi
   if (other === hand) return `; both propellers are then ${hand}-hand`;
   const side = line === pair.port ? 'port' : 'starboard';
   return `; propellers then turn ${handFor(side, 'outward') === hand ? 'outward' : 'inward'}`;
+}
+
+/** Both sides of a pair keep one ratio, as near as data sheets round. */
+function suitsOtherSide(
+  arrangement: About['arrangement'],
+  line: ShaftLine,
+  { variant }: GearChoice,
+): boolean {
+  const pair = pairOf(arrangement);
+  const other =
+    pair && (line === pair.port ? pair.starboard : line === pair.starboard ? pair.port : undefined);
+  const ratio = (other?.gear?.variant?.nominal ?? other?.gear?.ratioUsed?.value)?.si;
+  return ratio === undefined || Math.abs(variant.nominal.si / ratio - 1) <= SAME_RATIO;
 }
 
 function gearEdits(line: ShaftLine, gear: Gear, choice: GearChoice, revises: boolean): ModelEdit[] {

@@ -67,14 +67,14 @@ function check(context: LineContext): Verdict | undefined {
   if (accepts) {
     return say.holds({
       place,
-      message: `${line.name}: ${nameOf(gear)} takes ${takes}, and its engine turns so.`,
+      message: `${line.name}: ${nameOf(gear)} takes "${takes}", and ${nameOf(mover)} turns so.`,
     });
   }
   const hand = handOf(line);
   const wanted = hand ? senseThatDrivesAhead(hand) : rotation.ahead;
   return say.fails({
     place,
-    message: `${line.name}: ${nameOf(gear)} takes an engine of ${takes} rotation, and ${nameOf(mover)} is ${rotation.neededPump}.`,
+    message: `${line.name}: ${nameOf(gear)} takes "${takes}", and ${nameOf(mover)} is of ${rotation.neededPump ?? 'another'} rotation.`,
     related: [
       { at: gear.inputRotation!.origin, message: 'what the gear takes' },
       { at: mover.rotation?.origin ?? mover.origin, message: 'how the engine turns' },

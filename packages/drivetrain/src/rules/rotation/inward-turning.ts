@@ -9,7 +9,7 @@ import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { handNeeded, twoPropellers, type WithPropeller } from './same-hand.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
-import { turningRoutes } from './turning-routes.js';
+import { inwardReason, turningRoutes } from './turning-routes.js';
 
 const INWARD = changed(
   TWIN_LINES,
@@ -73,22 +73,15 @@ function check(context: ArrangementContext): Verdict | undefined {
       message: 'Starboard is right-hand and port left-hand: the propellers turn outward.',
     });
   }
-  const reason = arrangement.reasons.find(one => one.about === 'inward turning');
+  const reason = inwardReason(context);
   if (reason) {
-    return say.holds({ place, message: `The propellers turn inward, with the reason given: ${reason.text}` });
+    return say.holds({ place, message: `The propellers turn inward, ${reason}.` });
   }
   return say.fails({
     place,
     message:
-      'Starboard is left-hand and port right-hand: the propellers turn inward, and the convention is outward. State the reason, or make them turn outward.',
-    routes: () => [
-      ...turningRoutes(context, 'outward'),
-      {
-        title: 'Give the reason for turning inward',
-        edits: [{ do: 'set', host: arrangement.origin, property: 'reason for inward turning', text: '""' }],
-        stub: true,
-      },
-    ],
+      'Starboard is left-hand and port right-hand: the propellers turn inward, and the convention is outward. Make them turn outward, or write reason for inward turning "...".',
+    routes: () => turningRoutes(context, 'outward'),
   });
 }
 

@@ -67,7 +67,7 @@ function check(context: LineContext): Verdict | undefined {
         `cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
       explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
       routes: () => [
-        ...(facing ? [] : (['aft', 'forward'] as const).map(way => facingRoute(line, way))),
+        ...(facing ? [] : facingRoutes(line, boxes)),
         ...seenRoutes(line, boxes),
         ...stubRoutes(needs.missing),
       ],
@@ -118,6 +118,15 @@ function gapsOf(
   const seen = missing.filter(gap => gap.what.startsWith('from where the output sense'));
   needs.take({ value: undefined, missing: seen });
   return needs;
+}
+
+/** The facing that lets the power leave aft; both where a box does not say whether it turns the line back. */
+function facingRoutes(line: ShaftLine, boxes: readonly (Gear | Transfer)[]): Route[] {
+  const turns = boxes.map(turnsBack);
+  const ways = turns.includes(undefined)
+    ? (['aft', 'forward'] as const)
+    : [turns.filter(Boolean).length % 2 === 0 ? ('aft' as const) : ('forward' as const)];
+  return ways.map(way => facingRoute(line, way));
 }
 
 /** What follows when the flywheel faces this way. */

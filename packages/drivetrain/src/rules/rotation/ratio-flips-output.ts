@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { gearEdits } from '../gear-edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords } from './edits.js';
 import { handRoutes } from './hand-routes.js';
@@ -91,7 +92,17 @@ function check(context: LineContext): Verdict | undefined {
     ],
     steps: is.steps.map(step => step.text),
     explains: handFolds(line.path, context.arrangement.path),
-    routes: () => handRoutes(context),
+    routes: () => [
+      ...(gear.ratioUsed && is.clutch?.name === was.clutch?.name
+        ? [
+            {
+              title: `Stay at ${from.written}: the shaft then turns ${turnWords(was.ahead!)} ahead, as the ${hand}-hand propeller needs`,
+              edits: gearEdits(gear, { ratio: from.written }),
+            },
+          ]
+        : []),
+      ...handRoutes(context, { name: gear.entry?.name, ratio: from.value!.si }),
+    ],
   });
 }
 

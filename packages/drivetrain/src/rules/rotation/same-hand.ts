@@ -3,7 +3,6 @@ import { handFact } from '../../analysis/hand.js';
 import { pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home } from '../../model/part.js';
@@ -78,9 +77,9 @@ function check(context: ArrangementContext): Verdict | undefined {
   }
   return say.fails({
     place,
-    message: `Both propellers are ${hands[0]}-hand: expect a steering and heeling bias, and less use of the two screws in handling. Give the reason, or make them turn opposite ways.`,
+    message: `Both propellers are ${hands[0]}-hand: expect a steering and heeling bias, and less use of the two screws in handling. Make them turn opposite ways, or write reason for same hand "...".`,
     related,
-    routes: () => routes(context),
+    routes: () => turningRoutes(context),
   });
 }
 
@@ -98,16 +97,4 @@ export type WithPropeller = ShaftLine & { readonly propeller: Propeller };
 export function handNeeded({ path, propeller }: WithPropeller, needs: Needs): Hand | undefined {
   const what = `hand of the propeller of ${path}`;
   return needs.fact(handFact(propeller), { what, host: home(propeller), property: 'hand', strict: true });
-}
-
-/** Combinations in which both drive ahead and turn opposite ways; and the reason, for those that want it so. */
-function routes({ arrangement, analysisOf }: ArrangementContext): Route[] {
-  return [
-    ...turningRoutes({ arrangement, analysisOf }),
-    {
-      title: 'Give the reason for propellers of the same hand',
-      edits: [{ do: 'set', host: arrangement.origin, property: 'reason for same hand', text: '""' }],
-      stub: true,
-    },
-  ];
 }

@@ -31,7 +31,7 @@ const INFO: RuleInfo = {
   examples: {
     failing: changed(SINGLE_LINE, [
       STATED,
-      'rotation standard viewed from flywheel\n  sheet rotation counter-clockwise viewed from front\n  fuel',
+      'rotation opposite viewed from flywheel\n  sheet rotation clockwise viewed from front\n  fuel',
     ]),
     passing: changed(SINGLE_LINE, [
       STATED,
@@ -82,7 +82,7 @@ function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
     place,
     message: `The sheet of ${name} says ${same}. The spec declares it as ${engine.rotation!.written}, which is the other way round.`,
     related: [{ at: sheet.origin, message: 'the words of the sheet' }],
-    explains: foldOn(lines, 'rotation/propeller-hand'),
+    explains: foldOn(lines, ...RESTING),
     routes: (): Route[] => [
       {
         title: `Declare the rotation as "${text}", as the sheet has it${hands(engine, lines, text)}`,
@@ -101,3 +101,12 @@ function hands(engine: Engine, lines: Use<Engine>['lines'], text: string): strin
   });
   return needed.length > 0 ? `: ${needed.join('; ')}` : '';
 }
+
+/** Rules that rest on the rotation of the engine: with the wrong one they say nothing of worth. */
+const RESTING = [
+  'rotation/propeller-hand',
+  'rotation/engine-changed',
+  'rotation/input-accepted',
+  'rotation/pump-index',
+  'rotation/accessory',
+];

@@ -36,7 +36,7 @@ const INFO: RuleInfo = {
     'either until the sheet has been read again.',
   caution: `${DOCK_CAUTION} Count the meshes that carry power in this clutch only; idlers count too.`,
   examples: {
-    failing: changed(TRAINED, ['mesh A 23 with B 47', 'mesh A 23 with I 31  mesh I 31 with B 47']),
+    failing: changed(TRAINED, ['clutch B output opposite', 'clutch B output same']),
     passing: TRAINED,
     cannotTell: changed(TRAINED, ['mesh A 23 with B 47', 'sun teeth 30  ring teeth 60']),
   },

@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Requirement } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { sideNeeded } from './inward-turning.js';
@@ -44,9 +45,8 @@ const INFO: RuleInfo = {
 export const turningRequirement: Rule = { ...INFO, scope: 'arrangement', check };
 
 function check(context: ArrangementContext): Verdict[] {
-  const { arrangement, vessel } = context;
-  if (vessel.arrangements.some(one => one.revises === arrangement.name)) return [];
-  return vessel.requirements
+  if (!isPlanned(context)) return [];
+  return context.vessel.requirements
     .filter(one => one.about === 'propellers turn')
     .flatMap(one => (one.word === 'outward' || one.word === 'inward' ? judge(context, one, one.word) : []));
 }

@@ -14,6 +14,13 @@ import { readingsOf } from './viewpoint-routes.js';
 
 const ENGINE_FACT = 'rotation standard viewed from flywheel\n  fuel';
 
+/** A line whose checks do not turn on the reading, so that either reading can be written. */
+const OPEN_LINE = changed(
+  SINGLE_LINE,
+  ['input rotation standard viewed from flywheel', 'input rotation either'],
+  ['      propeller { hand right [drawing]  blades 4  diameter 26 in  pitch 24 in  area ratio 0.72 }\n', ''],
+);
+
 const INFO: RuleInfo = {
   id: 'rotation/viewpoint',
   title: 'Every rotation says from where it is seen',
@@ -28,9 +35,9 @@ const INFO: RuleInfo = {
     '`viewed from flywheel` or `viewed from front`.',
   caution: `${DOCK_CAUTION} Do not guess the end from habit: makers and countries differ.`,
   examples: {
-    failing: changed(SINGLE_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
+    failing: changed(OPEN_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
     passing: SINGLE_LINE,
-    cannotTell: changed(SINGLE_LINE, [ENGINE_FACT, 'rotation clockwise\n  fuel']),
+    cannotTell: changed(OPEN_LINE, [ENGINE_FACT, 'rotation clockwise\n  fuel']),
   },
 };
 
@@ -59,11 +66,11 @@ function statedOn(line: ShaftLine): { of: Stated; at: Origin }[] {
   );
 }
 
-function judge({ of, line, lines }: Use<Stated>): Verdict {
+function judge({ of, lines }: Use<Stated>): Verdict {
   const { part, fact, property } = of;
   const rotation = fact.value!;
   const view = rotation.viewedFrom;
-  const say = sayFor(INFO, line.path);
+  const say = sayFor(INFO, of.part.path);
   const subject = property === 'rotation' ? nameOf(part) : `the input of ${nameOf(part)}`;
   const routes = () => readingsOf(fact, lines, part.role);
   const needs = new Needs();
