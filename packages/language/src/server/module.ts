@@ -19,7 +19,14 @@ import type { Connection } from 'vscode-languageserver';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
 import { Project } from '../project/project.js';
 import { type TailshaftAdded, tailshaftCoreModule } from '../services/module.js';
+import { CodeLenses } from './codeLenses.js';
+import { Completions } from './completion/completion.js';
+import { DocumentSymbols } from './documentSymbols.js';
+import { FoldingRanges } from './foldingRanges.js';
+import { Hovers } from './hover/hover.js';
+import { InlayHints } from './inlayHints.js';
 import { TailshaftLanguageServer } from './languageServer.js';
+import { SemanticTokenColours } from './semanticTokens.js';
 import { Settings } from './settings.js';
 import { Updates } from './updates.js';
 import { ProjectValidator } from './validator.js';
@@ -29,6 +36,7 @@ import { DocumentFactory } from './workspace/documentFactory.js';
 import { NoIndex, NoLinks, noScopes } from './workspace/noReferences.js';
 import { WorkspaceScan } from './workspace/scan.js';
 import { TextSnapshots } from './workspace/snapshots.js';
+import { WorkspaceSymbols } from './workspaceSymbols.js';
 
 /** What the editor server has beside the services of the library. */
 export interface ServerAdded extends TailshaftAdded {
@@ -85,6 +93,7 @@ function sharedModule(
       DocumentUpdateHandler: services => new Updates(services, language),
       NodeKindProvider: () => new DefaultNodeKindProvider(),
       FuzzyMatcher: () => new DefaultFuzzyMatcher(),
+      WorkspaceSymbolProvider: services => new WorkspaceSymbols(services.lsp.FuzzyMatcher, language),
     },
     workspace: {
       TextDocuments: () => new TextSnapshots(),
@@ -108,6 +117,13 @@ function serverModule(
 ): Module<TailshaftServices, DeepPartial<TailshaftServices>> {
   const { workspace } = shared;
   const lsp: Module<TailshaftServices, LangiumLSPServices['lsp']> = {
+    HoverProvider: services => new Hovers(services),
+    CompletionProvider: services => new Completions(services),
+    InlayHintProvider: services => new InlayHints(services),
+    CodeLensProvider: services => new CodeLenses(services),
+    SemanticTokenProvider: services => new SemanticTokenColours(services),
+    DocumentSymbolProvider: services => new DocumentSymbols(services),
+    FoldingRangeProvider: () => new FoldingRanges(),
     // Formatting, code actions and names are added here by their own folders.
   };
   return {

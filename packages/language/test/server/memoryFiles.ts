@@ -30,7 +30,8 @@ export class MemoryFiles extends EmptyFileSystemProvider {
   override async readDirectory(uri?: URI): Promise<FileSystemNode[]> {
     const base = `${uri!.toString().replace(/\/$/, '')}/`;
     const names = new Set<string>();
-    for (const one of this.texts.keys()) if (one.startsWith(base)) names.add(one.slice(base.length).split('/')[0]!);
+    for (const one of this.texts.keys())
+      if (one.startsWith(base)) names.add(one.slice(base.length).split('/')[0]!);
     return [...names].map(name => this.find(URI.parse(base + name))!);
   }
 

@@ -1,0 +1,224 @@
+import { type CatalogueEntry, clutchesOf, type GearFacts } from '@tailshaft/drivetrain';
+import type { LangiumDocument } from 'langium';
+import type { CompletionProvider } from 'langium/lsp';
+import { type CompletionList, type CompletionParams, CompletionTriggerKind } from 'vscode-languageserver';
+import type { EntryTable } from '../../elaborate/catalogue.js';
+import { type JudgedLine, linesOf } from '../lines.js';
+import type { TailshaftServices } from '../module.js';
+import { rangeIn } from '../places.js';
+import { scan } from '../text/scan.js';
+import { entryOffers, ratioOffers } from './catalogueNames.js';
+import { type CursorContext, contextAt, type Frame } from './context.js';
+import { factPlace, propertyOffers } from './facts.js';
+import { importOffers } from './imports.js';
+import { type Offer, toItems } from './items.js';
+import { lineOffers } from './lineStatements.js';
+import { arrangementOffers, fileOffers, type Surroundings, vesselOffers } from './statements.js';
+import { evidenceOffers, type KnownNames, nextInValue, unitOffers } from './values.js';
+
+/** Offers what can stand at the cursor: found from the text before it, however broken the rest is. */
+export class Completions implements CompletionProvider {
+  readonly completionOptions = { triggerCharacters: [' ', '[', '"', '/'] };
+  /** Whether the client fills in places of a snippet. */
+  snippets = true;
+
+  constructor(private readonly services: TailshaftServices) {
+    services.shared.lsp.LanguageServer.onInitialize(params => {
+      this.snippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+    });
+  }
+
+  async getCompletion(document: LangiumDocument, params: CompletionParams): Promise<CompletionList> {
+    const text = document.textDocument;
+    const offset = text.offsetAt(params.position);
+    const context = contextAt(text.getText(), offset);
+    const offers = context ? await this.offers(context, document, offset) : [];
+    const bySpace =
+      params.context?.triggerKind === CompletionTriggerKind.TriggerCharacter &&
+      params.context.triggerCharacter === ' ';
+    // A space asks only inside a statement: at the beginning of a line it would be in the way.
+    const shown = bySpace && context?.statement.length === 0 ? [] : offers;
+    const from = (start: number | undefined) =>
+      rangeIn(text, { start: start ?? startOf(context?.partial, offset), end: offset });
+    return { isIncomplete: false, items: toItems(shown, from, this.snippets) };
+  }
+
+  private async offers(context: CursorContext, document: LangiumDocument, offset: number): Promise<Offer[]> {
+    const { frames, statement, partial, evidence } = context;
+    const { project } = this.services;
+    const frame = frames.at(-1)!;
+    if (partial.kind === 'string') {
+      if (statement.at(-1)?.text !== 'import') return [];
+      const files = this.services.shared.workspace.FileSystemProvider;
+      return importOffers(files, document.uri, partial.text.slice(1), partial.start + 1, project.roots);
+    }
+    if (evidence) return evidenceOffers(evidence, project.today(), false);
+    const table = project.entries(document);
+    const line = this.lineAt(frames, statement, document);
+    const gears = table.catalogue.gears;
+    switch (frame.kind) {
+      case 'file':
+        return fileOffers(statement);
+      case 'vessel':
+        return vesselOffers(statement, this.surroundings(frames, document));
+      case 'arrangement':
+        return arrangementOffers(statement, this.surroundings(frames, document));
+      case 'line':
+        return lineOffers(statement, {
+          revising: frames.some(
+            one => one.kind === 'arrangement' && one.header.some(token => token.text === 'revises'),
+          ),
+          entries: role => entryOffers(role, table, line),
+          duties: engine => dutiesOf(table, engine ?? line?.line.engine?.entry?.name),
+          ratios: gear => ratioOffers(gearNamed(gears, gear ?? line?.line.gear?.entry?.name)),
+          clutches: (gear, ratio) =>
+            clutchNames(gearNamed(gears, gear ?? line?.line.gear?.entry?.name), ratio),
+          neededHand: line?.analysis.rotation.neededHand,
+        });
+      case 'facts':
+        return this.factOffers(frame, context, document, offset, table);
+      case 'nowhere':
+        return [];
+    }
+  }
+
+  private factOffers(
+    frame: Frame,
+    { statement, partial, frames }: CursorContext,
+    document: LangiumDocument,
+    offset: number,
+    table: EntryTable,
+  ): Offer[] {
+    const today = this.services.project.today();
+    const place = factPlace(frame.vocabulary!, statement);
+    const known: KnownNames = {
+      duties: [],
+      clutches: clutchNames(gearNamed(table.catalogue.gears, entryName(frames)), undefined),
+      materials: () => entryOffers('shaft material', table, undefined),
+      today,
+    };
+    const offers: Offer[] = [];
+    let done = true;
+    if (place.row) {
+      const next = nextInValue(place.row, place.value, partial, known);
+      offers.push(...next.offers);
+      done = next.done;
+    } else if (place.bare.length > 0 && place.value.length === 1) {
+      const number = Number.parseFloat(place.value[0]!.text);
+      for (const { kind } of place.bare) {
+        const dimension =
+          kind.form === 'quantity' ? kind.dimension : kind.form === 'point' ? kind.of : undefined;
+        if (dimension) offers.push(...unitOffers(dimension, number, false));
+      }
+      return once(offers);
+    }
+    if (!done) return offers;
+    const needed =
+      place.row?.field === 'hand'
+        ? this.lineAt(frames, [], document)?.analysis.rotation.neededHand
+        : undefined;
+    const ordered = needed
+      ? [...offers].sort((a, b) => Number(b.label === needed) - Number(a.label === needed))
+      : offers;
+    const written = writtenIn(frame, document.textDocument.getText(), offset);
+    const marks = place.row && place.value.length > 0 ? evidenceOffers([], today, true) : [];
+    return [...ordered, ...propertyOffers(place, written), ...marks];
+  }
+
+  /** The shaft line around the cursor as last judged, by the names in the headers. */
+  private lineAt(
+    frames: readonly Frame[],
+    statement: readonly { text: string }[],
+    document: LangiumDocument,
+  ): JudgedLine | undefined {
+    const name = (kind: Frame['kind']) => frames.find(one => one.kind === kind)?.header[1]?.text;
+    const path = `${name('arrangement')}.${name('line') ?? statement[1]?.text}`;
+    const vessel = this.services.project
+      .check(document)
+      .vessels.find(one => one.vessel.name === name('vessel'));
+    return vessel && linesOf(vessel).find(one => one.line.path === path);
+  }
+
+  private surroundings(frames: readonly Frame[], document: LangiumDocument): Surroundings {
+    const name = (kind: Frame['kind']) => frames.find(one => one.kind === kind)?.header[1]?.text;
+    const vessel = this.services.project.reading(document).vessels.find(one => one.name === name('vessel'));
+    const arrangements = vessel?.arrangements ?? [];
+    const here = arrangements.find(one => one.name === name('arrangement'));
+    return {
+      duties: ['pleasure', 'light', 'medium', 'heavy', 'continuous'],
+      arrangements: arrangements.map(one => one.name),
+      lines: here?.lines.map(one => one.name) ?? [],
+      paths: [
+        ...new Set(
+          arrangements.flatMap(one => [
+            one.name,
+            ...one.lines.flatMap(line => [line.name, `${one.name}.${line.name}`]),
+          ]),
+        ),
+      ],
+      today: this.services.project.today(),
+    };
+  }
+}
+
+function startOf(partial: CursorContext['partial'] | undefined, offset: number): number {
+  // A number is not replaced: what is offered behind it is added to it.
+  return partial && partial.kind === 'word' ? partial.start : offset;
+}
+
+function gearNamed(
+  gears: readonly CatalogueEntry<GearFacts>[],
+  name: string | undefined,
+): CatalogueEntry<GearFacts> | undefined {
+  return gears.find(one => one.name === name);
+}
+
+function clutchNames(gear: CatalogueEntry<GearFacts> | undefined, ratio: string | undefined): string[] {
+  if (!gear) return [];
+  const variants = gear.facts.ratios.filter(one => ratio === undefined || one.nominalFact.written === ratio);
+  const clutches =
+    variants.length > 0 ? variants.flatMap(one => clutchesOf(gear.facts, one)) : gear.facts.clutches;
+  return [...new Set(clutches.map(one => one.name))];
+}
+
+function dutiesOf(table: EntryTable, engine: string | undefined): string[] {
+  const entry = table.catalogue.engines.find(one => one.name === engine);
+  return entry
+    ? entry.facts.ratings.map(one => one.duty)
+    : ['pleasure', 'light', 'medium', 'heavy', 'continuous'];
+}
+
+/** The catalogue entry whose block is open around the cursor. */
+function entryName(frames: readonly Frame[]): string | undefined {
+  return frames[1]?.header[1]?.text;
+}
+
+/** Properties that the block of the cursor says already, on either side of it. */
+function writtenIn(frame: Frame, text: string, offset: number): Set<string> {
+  const written = new Set<string>();
+  let depth = 0;
+  const words: { text: string; line: number }[] = [];
+  for (const token of scan(text.slice(frame.start + 1))) {
+    if (token.kind === 'close' && depth === 0) break;
+    if (token.kind === 'open') depth += 1;
+    else if (token.kind === 'close') depth -= 1;
+    else if (depth === 0 && token.end + frame.start + 1 !== offset) words.push(token);
+  }
+  for (const row of [...frame.vocabulary!.rows, ...frame.vocabulary!.blocks]) {
+    const parts = row.words.split(' ');
+    const found = words.some((_word, index) =>
+      parts.every((part, ahead) => words[index + ahead]?.text === part),
+    );
+    if (found) written.add(row.words);
+  }
+  return written;
+}
+
+function once(offers: readonly Offer[]): Offer[] {
+  const seen = new Set<string>();
+  return offers.filter(one => {
+    if (seen.has(one.label)) return false;
+    seen.add(one.label);
+    return true;
+  });
+}

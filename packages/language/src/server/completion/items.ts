@@ -1,0 +1,79 @@
+import { type CompletionItem, CompletionItemKind, InsertTextFormat, type Range } from 'vscode-languageserver';
+
+/** One thing to offer, before it is put in the place of what was typed. */
+export interface Offer {
+  readonly label: string;
+  readonly kind: CompletionItemKind;
+  /** Beside the label. */
+  readonly detail?: string;
+  /** Markdown below. */
+  readonly doc?: string;
+  /** What is written; the label when absent. */
+  readonly insert?: string;
+  /** `insert` holds places to fill in. */
+  readonly snippet?: boolean;
+  /** What the typed letters are compared with; the label when absent. */
+  readonly filter?: string;
+  /** Start of what is replaced, when it is more than the word at the cursor. */
+  readonly from?: number;
+  readonly preferred?: boolean;
+  /** Ask for the next thing at once. */
+  readonly goOn?: boolean;
+}
+
+/** Offers as the protocol wants them, in the order given. */
+export function toItems(
+  offers: readonly Offer[],
+  rangeFrom: (from: number | undefined) => Range,
+  snippets: boolean,
+): CompletionItem[] {
+  return offers.map((offer, index) => {
+    const insert = offer.insert ?? offer.label;
+    const asSnippet = offer.snippet === true && snippets;
+    return {
+      label: offer.label,
+      kind: offer.kind,
+      ...(offer.detail ? { detail: offer.detail } : {}),
+      ...(offer.doc ? { documentation: { kind: 'markdown' as const, value: offer.doc } } : {}),
+      sortText: String(index).padStart(4, '0'),
+      filterText: offer.filter ?? offer.label,
+      insertTextFormat: asSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+      textEdit: {
+        range: rangeFrom(offer.from),
+        newText: offer.snippet && !snippets ? withoutPlaces(insert) : insert,
+      },
+      ...(offer.preferred ? { preselect: true } : {}),
+      ...(offer.goOn
+        ? { command: { title: 'Offer what comes next', command: 'editor.action.triggerSuggest' } }
+        : {}),
+    };
+  });
+}
+
+/** A snippet as plain text, for clients that know none. */
+export function withoutPlaces(snippet: string): string {
+  return snippet
+    .replace(/\$\{\d+\|([^,|}]*)[^}]*\}/g, '$1')
+    .replace(/\$\{\d+:([^}]*)\}/g, '$1')
+    .replace(/\$\{?\d+\}?/g, '')
+    .replace(/\\([$}\\])/g, '$1');
+}
+
+/** Text inside a snippet. */
+export function escapeSnippet(text: string): string {
+  return text.replace(/[$}\\]/g, '\\$&');
+}
+
+export const keyword = (label: string, doc?: string, insert?: string): Offer => ({
+  label,
+  kind: CompletionItemKind.Keyword,
+  ...(doc ? { doc } : {}),
+  ...(insert ? { insert } : {}),
+});
+
+export const value = (label: string, detail?: string, doc?: string): Offer => ({
+  label,
+  kind: CompletionItemKind.EnumMember,
+  ...(detail ? { detail } : {}),
+  ...(doc ? { doc } : {}),
+});

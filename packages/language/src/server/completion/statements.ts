@@ -1,0 +1,159 @@
+import { RULES } from '@tailshaft/drivetrain';
+import { CompletionItemKind } from 'vscode-languageserver';
+import { WORDS } from '../hover/words.js';
+import type { Token } from '../text/scan.js';
+import { keyword, type Offer, value } from './items.js';
+import { ARRANGEMENT_SNIPPETS, FILE_SNIPPETS, VESSEL_SNIPPETS } from './snippets.js';
+import { unitOffers } from './values.js';
+
+/** What statements can name that stands elsewhere. */
+export interface Surroundings {
+  readonly duties: readonly string[];
+  readonly arrangements: readonly string[];
+  readonly lines: readonly string[];
+  /** `Port`, `Port.gear`, `proposed.Port`. */
+  readonly paths: readonly string[];
+  readonly today: string;
+}
+
+/** What may stand at the beginning of a file's statement, or go on with the one begun. */
+export function fileOffers(statement: readonly Token[]): Offer[] {
+  if (statement.length > 0) return statement.at(-1)!.text === 'shaft' ? [keyword('material')] : [];
+  return [
+    keyword('import', 'A file or folder beside this one.', 'import "'),
+    ...['engine', 'motor', 'gear', 'transfer', 'coupling', 'shaft material', 'propeller'].map(kind =>
+      keyword(kind, `A catalogue entry: a ${kind} with its source.`),
+    ),
+    keyword('vessel'),
+    ...FILE_SNIPPETS,
+  ];
+}
+
+export function vesselOffers(statement: readonly Token[], around: Surroundings): Offer[] {
+  const [first, ...rest] = statement.map(token => token.text);
+  const last = rest.at(-1) ?? first;
+  switch (first) {
+    case undefined:
+      return [
+        ...[
+          'duty',
+          'hull',
+          'certificate',
+          'arrangement',
+          'criteria',
+          'require',
+          'assume',
+          'accept',
+          'revision',
+        ].map(word => keyword(word, WORDS[word])),
+        ...VESSEL_SNIPPETS,
+      ];
+    case 'duty':
+      return rest.length === 0 ? around.duties.map(duty => value(duty, undefined, WORDS[duty])) : [];
+    case 'hull':
+      return rest.length === 0
+        ? ['planing', 'semi-displacement', 'displacement'].map(form => value(form))
+        : [];
+    case 'arrangement':
+      if (last === 'revises')
+        return around.arrangements.filter(one => one !== rest[0]).map(name => value(name, 'arrangement'));
+      return rest.length === 1 ? [keyword('revises', WORDS.revises)] : [];
+    case 'require':
+      return requireOffers(rest);
+    case 'assume':
+      return assumeOffers(statement.slice(1));
+    case 'accept':
+      return acceptOffers(rest, around);
+    case 'revision':
+      return last === 'dated' ? [value(around.today, 'today')] : rest.length === 1 ? [keyword('dated')] : [];
+    default:
+      return [];
+  }
+}
+
+export function arrangementOffers(statement: readonly Token[], around: Surroundings): Offer[] {
+  const [first, ...rest] = statement.map(token => token.text);
+  if (first === undefined) return [keyword('shaftline'), keyword('reason for'), ...ARRANGEMENT_SNIPPETS];
+  if (first === 'reason') {
+    if (rest.length === 0) return [keyword('for')];
+    const typed = rest.slice(1).join(' ');
+    const reasons = ['same hand', 'inward turning', 'unequal ratios'];
+    return typed ? [] : reasons.map(reason => value(reason, undefined, undefined));
+  }
+  if (rest.length === 0)
+    return ['Port', 'Starboard', 'Centre']
+      .filter(side => !around.lines.includes(side))
+      .map(side => value(side));
+  if (rest.at(-1) === 'mirrors')
+    return around.lines.filter(one => one !== rest[0]).map(name => value(name, 'shaft line'));
+  return rest.length === 1 ? [keyword('mirrors', WORDS.mirrors)] : [];
+}
+
+/** The words that begin a requirement, with the bound that goes with them. */
+const REQUIREMENTS = [
+  'speed at least 22 kn at full power',
+  'speed at most 5 kn at idle ahead',
+  'trolling speed at most 2 kn',
+  'propellers turn outward',
+  'propellers turn inward',
+];
+
+function requireOffers(rest: readonly string[]): Offer[] {
+  if (rest.length === 0)
+    return REQUIREMENTS.map(text => ({
+      label: text,
+      kind: CompletionItemKind.Text,
+      insert: filled(text),
+      snippet: true,
+    }));
+  const typed = `${rest.join(' ')} `;
+  return REQUIREMENTS.filter(text => text.startsWith(typed)).map(text => ({
+    label: text.slice(typed.length),
+    kind: CompletionItemKind.Text,
+    insert: filled(text.slice(typed.length)),
+    snippet: true,
+  }));
+}
+
+const ASSUMPTIONS = ['gear efficiency 97 %', 'transfer efficiency 98 %', 'slip 30 %'];
+
+function assumeOffers(rest: readonly Token[]): Offer[] {
+  if (rest.length === 0)
+    return ASSUMPTIONS.map(text => ({
+      label: text,
+      kind: CompletionItemKind.Text,
+      insert: `${filled(text)} because "\${9:reason}"`,
+      snippet: true,
+    }));
+  const last = rest.at(-1)!;
+  if (last.kind === 'number')
+    return unitOffers('ratio', Number(last.text), false).filter(one => one.label === '%');
+  return rest.some(token => token.kind === 'number') && !rest.some(token => token.text === 'because')
+    ? [keyword('because', undefined, 'because "')]
+    : [];
+}
+
+function acceptOffers(rest: readonly string[], around: Surroundings): Offer[] {
+  if (rest.length === 0)
+    return RULES.map(rule => ({
+      label: rule.id,
+      kind: CompletionItemKind.Reference,
+      detail: rule.title,
+      doc: rule.manual,
+    }));
+  const last = rest.at(-1)!;
+  if (last === 'on') return around.paths.map(path => value(path));
+  if (last === 'dated' || last === 'until') return [value(around.today, 'today')];
+  if (last === 'because' || last === 'by') return [];
+  return ['on', 'because', 'by', 'dated', 'until']
+    .filter(clause => !rest.includes(clause))
+    .map(clause =>
+      keyword(clause, undefined, clause === 'because' || clause === 'by' ? `${clause} "` : clause),
+    );
+}
+
+/** Numbers become places to fill in. */
+function filled(text: string): string {
+  let place = 0;
+  return text.replace(/\d+(?:\.\d+)?/g, number => `\${${++place}:${number}}`);
+}

@@ -1,0 +1,226 @@
+import {
+  type Dimension,
+  findUnit,
+  formatValue,
+  given,
+  measures,
+  toSI,
+  type Unit,
+  unitsOf,
+} from '@tailshaft/mechanics';
+import { CompletionItemKind } from 'vscode-languageserver';
+import { EVIDENCE_KINDS } from '../../reading/evidence.js';
+import type { Row } from '../../vocabulary/kinds.js';
+import { WORDS } from '../hover/words.js';
+import type { Token } from '../text/scan.js';
+import { keyword, type Offer, value } from './items.js';
+
+/** Names that a value may be, which only the surroundings know. */
+export interface KnownNames {
+  readonly duties: readonly string[];
+  readonly clutches: readonly string[];
+  readonly materials: () => readonly Offer[];
+  readonly today: string;
+}
+
+/** What may come next in the value of a property; `done` says that the value may end here. */
+export interface NextInValue {
+  readonly offers: readonly Offer[];
+  readonly done: boolean;
+}
+
+const DUTIES = ['pleasure', 'light', 'medium', 'heavy', 'continuous'];
+const FREE_WORDS: Readonly<Record<string, readonly string[]>> = {
+  standard: ['ISO-8665', 'ISO-3046-1', 'SAE-J1349'],
+  'housing size': ['SAE-5', 'SAE-4', 'SAE-3', 'SAE-2', 'SAE-1', 'SAE-1/2', 'SAE-0'],
+  'flywheel size': ['7.5', '8', '10', '11.5', '14', '18'],
+  accessory: ['starter', 'alternator', 'raw-water-pump', 'coolant-pump'],
+};
+const UNKNOWN = keyword('unknown', WORDS.unknown);
+
+export function nextInValue(
+  row: Row,
+  typed: readonly Token[],
+  partial: Token,
+  known: KnownNames,
+): NextInValue {
+  const words = typed.map(token => token.text);
+  const kind = row.kind;
+  if (words[0] === 'unknown') return { offers: [], done: true };
+  switch (kind.form) {
+    case 'quantity':
+      return quantity(kind.dimension, typed, partial);
+    case 'span':
+      return span(kind.dimension, typed, partial);
+    case 'point':
+      return point(kind.of, kind.at, typed, partial);
+    case 'per year':
+      return typed.length === 0
+        ? open([UNKNOWN])
+        : words.at(-1) === 'year'
+          ? { offers: [], done: true }
+          : open([keyword(words.at(-1) === 'per' ? 'year' : 'per year')]);
+    case 'ratio':
+      return typed.length === 0 ? open([UNKNOWN]) : { offers: [], done: true };
+    case 'word':
+      return listed(kind.words, words);
+    case 'any word':
+      return typed.length > 0
+        ? { offers: [], done: true }
+        : open([...freeWords(kind.what, known).map(word => value(word, undefined, WORDS[word])), UNKNOWN]);
+    case 'name':
+      if (typed.length > 0) return { offers: [], done: true };
+      return open([
+        ...(kind.of === 'clutch' ? known.clutches.map(name => value(name, 'clutch')) : known.materials()),
+        UNKNOWN,
+      ]);
+    case 'source':
+      return words.at(-1) === 'dated'
+        ? open([value(known.today, 'today')])
+        : { offers: typed.length === 1 ? [keyword('dated')] : [], done: typed.length > 0 };
+    case 'rotation':
+      return rotation(words);
+    case 'output sense':
+      return listed(['same', 'opposite'], words, ['seen from aft', 'each seen at its own end']);
+    case 'layout':
+      return typed.length === 0
+        ? open([
+            ...['coaxial', 'parallel-offset', 'down-angle', 'V-drive', 'U-drive'].map(word => value(word)),
+            UNKNOWN,
+          ])
+        : typed.length === 1
+          ? { offers: [], done: true }
+          : quantity('angle', typed.slice(1), partial);
+    case 'bolts':
+      return words.includes('x')
+        ? quantity('length', typed.slice(words.indexOf('x') + 1), partial)
+        : open(typed.length === 1 ? [keyword('x')] : []);
+    case 'pilot': {
+      const size = quantity('length', typed, partial);
+      return size.done && typed.length >= 2 ? { offers: [value('male'), value('female')], done: true } : size;
+    }
+    case 'mesh':
+      return typed.length === 2
+        ? open([keyword('with')])
+        : {
+            offers: typed.length === 4 ? [value('internal'), value('by chain'), value('by belt')] : [],
+            done: typed.length >= 4,
+          };
+    case 'date':
+      return typed.length === 0 ? open([value(known.today, 'today'), UNKNOWN]) : { offers: [], done: true };
+    case 'shaft criterion': {
+      if (words.at(-1) === 'factor') return open([]);
+      return words.includes('factor')
+        ? { offers: [], done: true }
+        : listed(['small-craft formula', 'class formula'], words, ['factor']);
+    }
+    case 'text':
+      return { offers: [], done: typed.length > 0 };
+  }
+}
+
+/** The units for a number, the value in the other units beside each. */
+export function unitOffers(dimension: Dimension, number: number, space: boolean): Offer[] {
+  return unitsOf(dimension).map(unit => ({
+    label: unit.symbol,
+    kind: CompletionItemKind.Unit,
+    detail: meaning(unit, dimension, number),
+    doc: `${unit.name}; ${unit.use}`,
+    ...(space ? { insert: ` ${unit.symbol}` } : {}),
+  }));
+}
+
+/** Marks that say how a value is known. */
+export function evidenceOffers(inside: readonly Token[], today: string, bracket: boolean): Offer[] {
+  const kind = inside.map(token => token.text).join(' ');
+  if (kind === '') {
+    return EVIDENCE_KINDS.map(one => ({
+      ...value(one),
+      ...(bracket ? { insert: `[${one}]`, filter: `[${one}` } : {}),
+    }));
+  }
+  if (kind === 'sister') return [value('vessel')];
+  return [value(today, 'today')];
+}
+
+function quantity(dimension: Dimension, typed: readonly Token[], partial: Token): NextInValue {
+  const last = typed.at(-1);
+  if (!last && partial.kind === 'number' && partial.text)
+    return open(dimension === 'number' ? [] : unitOffers(dimension, numberOf(partial.text), true));
+  if (!last) return open([UNKNOWN]);
+  if (dimension === 'number') return { offers: [], done: true };
+  if (last.kind === 'number') {
+    const whole = typed.at(-2)?.kind === 'number' ? numberOf(typed.at(-2)!.text) : 0;
+    return { offers: unitOffers(dimension, whole + numberOf(last.text), false), done: dimension === 'ratio' };
+  }
+  return { offers: [], done: true };
+}
+
+function span(dimension: Dimension, typed: readonly Token[], partial: Token): NextInValue {
+  const dots = typed.findIndex(token => token.text === '..');
+  if (dots >= 0) return quantity(dimension, typed.slice(dots + 1), partial);
+  if (typed.length === 0) return open([UNKNOWN]);
+  return open([keyword('..', 'From the lower to the higher end.')]);
+}
+
+function point(of: Dimension, at: Dimension, typed: readonly Token[], partial: Token): NextInValue {
+  const joint = typed.findIndex(token => token.text === 'at');
+  if (joint >= 0) {
+    const rest = quantity(at, typed.slice(joint + 1), partial);
+    return rest.offers.length === 1 && rest.offers[0] === UNKNOWN ? { offers: [], done: false } : rest;
+  }
+  const first = quantity(of, typed, partial);
+  return first.done && typed.length > 0 ? open([keyword('at')]) : first;
+}
+
+function rotation(words: readonly string[]): NextInValue {
+  const views = ['flywheel', 'front', 'aft', 'forward'];
+  if (words.length === 0)
+    return open([
+      value('standard', 'counter-clockwise at the flywheel end (SAE J824)'),
+      value('opposite', 'clockwise at the flywheel end (SAE J824)'),
+      value('clockwise'),
+      value('counter-clockwise'),
+      value('either'),
+      value('either by pump index', 'the pump must be set for it'),
+      UNKNOWN,
+    ]);
+  if (words.at(-1) === 'from') return open(views.map(view => value(view)));
+  if (words.at(-1) === 'viewed') return open([keyword('from')]);
+  if (words.includes('from') || words[0] === 'either') return { offers: [], done: true };
+  return { offers: views.map(view => value(`viewed from ${view}`)), done: true };
+}
+
+/** One of some words, of which the first may be typed already, and what may follow. */
+function listed(
+  choices: readonly string[],
+  words: readonly string[],
+  then: readonly string[] = [],
+): NextInValue {
+  if (words.length === 0) return open([...choices.map(one => value(one, undefined, WORDS[one])), UNKNOWN]);
+  const typed = words.join(' ');
+  const rest = choices
+    .filter(one => one.startsWith(`${typed} `))
+    .map(one => value(one.slice(typed.length + 1)));
+  const done = choices.includes(typed);
+  return { offers: [...rest, ...(done ? then.map(one => value(one)) : [])], done: done || rest.length === 0 };
+}
+
+const open = (offers: readonly Offer[]): NextInValue => ({ offers, done: false });
+
+function freeWords(what: string, known: KnownNames): readonly string[] {
+  return what === 'duty class' ? [...new Set([...known.duties, ...DUTIES])] : (FREE_WORDS[what] ?? []);
+}
+
+function meaning(unit: Unit, dimension: Dimension, number: number): string {
+  const si = toSI(number, unit);
+  const text = formatValue(given('', '', dimension, si));
+  return findUnit(unit.symbol) && measures(unit, dimension) && text !== `${number} ${unit.display}`
+    ? `= ${text}`
+    : unit.name;
+}
+
+function numberOf(text: string): number {
+  const mixed = /^(?:(\d+)-)?(\d+)\/(\d+)$/.exec(text);
+  return mixed ? Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]) : Number.parseFloat(text);
+}

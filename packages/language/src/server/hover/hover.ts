@@ -1,0 +1,168 @@
+import type { Part, Shaft } from '@tailshaft/drivetrain';
+import { type LangiumDocument, URI } from 'langium';
+import type { HoverProvider } from 'langium/lsp';
+import type { Hover, HoverParams } from 'vscode-languageserver';
+import type { DocumentReading, EntryReading } from '../../reading/document.js';
+import { countsOf, countWords, type JudgedLine, judgedLine, linesOf, vesselsThatSee } from '../lines.js';
+import type { TailshaftServices } from '../module.js';
+import { rangeIn, samePlace } from '../places.js';
+import { type Spot, spotAt } from '../spot.js';
+import { scan, type Token, tokenAt } from '../text/scan.js';
+import { unitHover, valueHover } from './fact.js';
+import { lineHover, openChecks, rotationHover } from './line.js';
+import { paragraphs, plain } from './markdown.js';
+import { entryHover, placedPartHover } from './part.js';
+import { blockHover, propertyHover } from './property.js';
+import { ruleHover } from './rule.js';
+import { WORDS } from './words.js';
+
+/** What there is to say of the thing under the pointer. */
+export class Hovers implements HoverProvider {
+  constructor(private readonly services: TailshaftServices) {}
+
+  getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
+    const text = document.textDocument;
+    const offset = text.offsetAt(position);
+    const token = tokenAt(scan(text.getText()), offset);
+    if (!token || token.kind === 'open' || token.kind === 'close') return undefined;
+    const reading = this.services.project.reading(document);
+    const spot = spotAt(reading, offset);
+    const markdown = this.of(spot, token, document) ?? WORDS[token.text];
+    return markdown
+      ? { contents: { kind: 'markdown', value: markdown }, range: rangeIn(text, token) }
+      : undefined;
+  }
+
+  private of(spot: Spot | undefined, token: Token, document: LangiumDocument): string | undefined {
+    const { project } = this.services;
+    switch (spot?.kind) {
+      case 'import':
+        return this.importHover(spot.wanted.path, document);
+      case 'entry':
+        return entryHover(spot.entry, this.linesOfEntry(spot.entry));
+      case 'vessel': {
+        const judged = project.check(document).vessels.find(one => one.reading === spot.vessel);
+        return (
+          judged &&
+          paragraphs(
+            `**vessel ${plain(spot.vessel.name)}**${spot.vessel.title ? ` · ${plain(spot.vessel.title)}` : ''}`,
+            spot.vessel.doc,
+            `All checks: ${countWords(countsOf(judged.verdicts))}.`,
+            openChecks(judged.verdicts),
+          )
+        );
+      }
+      case 'arrangement':
+      case 'base': {
+        const name = spot.kind === 'base' ? spot.arrangement.revises?.name : spot.arrangement.name;
+        const judged = project.check(document).vessels.find(one => one.reading === spot.vessel);
+        const verdicts =
+          judged?.verdicts.filter(one => one.subject === name || one.subject.startsWith(`${name}.`)) ?? [];
+        return paragraphs(
+          `**arrangement ${plain(name ?? '')}** · ${countWords(countsOf(verdicts))}`,
+          openChecks(verdicts),
+        );
+      }
+      case 'line':
+      case 'mirrored': {
+        if (token.text === 'mirrors') return WORDS.mirrors;
+        const reading =
+          spot.kind === 'line'
+            ? spot.line
+            : spot.arrangement.lines.find(one => one.name === spot.line.mirrors?.name);
+        const line = reading && judgedLine(project, document, reading);
+        return line && lineHover(line);
+      }
+      case 'part': {
+        const line = judgedLine(project, document, spot.line);
+        if (spot.on === 'name') {
+          const entry = spot.part.name
+            ? project.entries(document).find(spot.part.role, spot.part.name)
+            : undefined;
+          return entry && entryHover(entry, this.linesOfEntry(entry));
+        }
+        return token.text in WORDS ? undefined : placedPartHover(spot.part.role, line, spot.part.host);
+      }
+      case 'fact':
+        return this.factHover(spot, token, document);
+      case 'nested':
+        return blockHover(spot.nested.row);
+      case 'acceptance':
+        return ruleHover(token.text);
+      case 'requirement':
+      case 'assumption':
+        return unitHover(token.text, undefined);
+      default:
+        return undefined;
+    }
+  }
+
+  private factHover(
+    spot: Extract<Spot, { kind: 'fact' }>,
+    token: Token,
+    document: LangiumDocument,
+  ): string | undefined {
+    const { fact, block, owner } = spot;
+    const { project } = this.services;
+    if (spot.on === 'words') return propertyHover(fact.row, block.host.vocabulary);
+    const unit =
+      token.kind === 'word' && fact.row.kind.form !== 'word' ? unitHover(token.text, fact) : undefined;
+    if (unit) return unit;
+    const lines = owner.entry
+      ? this.linesOfEntry(owner.entry)
+      : project
+          .check(document)
+          .vessels.filter(one => one.reading === owner.vessel)
+          .flatMap(linesOf);
+    const own = owner.line && judgedLine(project, document, owner.line);
+    if (fact.row.kind.form === 'name' && fact.row.kind.of === 'shaft material') {
+      const entry = project.entries(document).find('shaft material', token.text);
+      if (entry) return entryHover(entry, this.linesOfEntry(entry));
+    }
+    const place = { uri: document.uri.toString(), ...(fact.value ?? fact.words) };
+    return paragraphs(
+      valueHover(fact, place, lines),
+      WORDS[fact.row.field === 'class' && token.text === 'continuous' ? 'continuousDuty' : token.text],
+      own && ROTATES.has(fact.row.field) && rotationHover(own),
+    );
+  }
+
+  private importHover(path: string, document: LangiumDocument): string | undefined {
+    const seen = this.services.project.visible(document).slice(1);
+    const entries = seen.flatMap((one: DocumentReading) => one.entries);
+    const kinds = new Map<string, number>();
+    for (const entry of entries) kinds.set(entry.kind, (kinds.get(entry.kind) ?? 0) + 1);
+    const counts = [...kinds].map(([kind, count]) => `${count} ${kind}`).join(', ');
+    return paragraphs(
+      `**import** ${plain(path)}`,
+      `This file sees ${seen.length} other files by its imports${counts ? `: ${counts}` : ''}.`,
+    );
+  }
+
+  /** Lines of loaded vessels that use an entry, wherever it is declared. */
+  private linesOfEntry(entry: EntryReading): JudgedLine[] {
+    const documents = this.services.shared.workspace.LangiumDocuments;
+    const home = documents.getDocument(URI.parse(entry.host.uri));
+    if (!home) return [];
+    return vesselsThatSee(this.services.project, home, documents.all)
+      .flatMap(one => [...linesOf(one)])
+      .filter(({ line }) => line.chain.some(part => entriesOf(part).some(one => samePlace(one, entry.host))));
+  }
+}
+
+/** Where the facts of a part come from: its entry, and for a shaft the grade of its bar. */
+function entriesOf(part: Part): object[] {
+  const grade = part.role === 'shaft' ? (part as Shaft).grade?.origin : undefined;
+  return [part.entry?.origin, grade].filter(one => one !== undefined);
+}
+
+/** Facts that decide which way the shaft turns, or must agree with it. */
+const ROTATES = new Set([
+  'hand',
+  'handSetting',
+  'aheadClutch',
+  'flywheelFaces',
+  'pumpIndex',
+  'rotation',
+  'output',
+]);

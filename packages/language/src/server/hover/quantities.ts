@@ -1,0 +1,73 @@
+import type { Evidence, Point, Span } from '@tailshaft/drivetrain';
+import {
+  type Dimension,
+  findUnit,
+  formatNumber,
+  formatQuantity,
+  formatValue,
+  SI_UNIT,
+  type Unit,
+  unitsOf,
+  type Value,
+} from '@tailshaft/mechanics';
+
+/** The quantities that a declared value consists of: one, or the two of a range or a point. */
+export function quantitiesIn(value: unknown): Value[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('si' in value) return [value as Value];
+  if ('low' in value) return [(value as Span).low, (value as Span).high];
+  if ('y' in value) return [(value as Point).y, (value as Point).x];
+  return Object.values(value).flatMap(part =>
+    typeof part === 'object' && part !== null && 'si' in part ? [part as Value] : [],
+  );
+}
+
+/** `300 kW = 300000 W; 402.3 hp, 407.9 PS`. */
+export function conversionLine(value: Value): string {
+  const written = value.written ?? formatValue(value);
+  const si = inSI(value);
+  const others = conversions(value).join(', ');
+  const same = si === written ? '' : ` = ${si}`;
+  return `**${written}**${same}${others ? `; ${others}` : ''}`;
+}
+
+/** The same quantity in the other units that people know, best known first. */
+export function conversions(value: Value, most = 5): string[] {
+  if (value.dimension === 'number') return [];
+  const written = unitOf(value);
+  const seen = new Set([value.written, inSI(value)]);
+  const found: string[] = [];
+  for (const unit of unitsOf(value.dimension)) {
+    if (unit === written || found.length >= most) continue;
+    const text = formatQuantity(value.si, unit);
+    if (!seen.has(text)) found.push(text);
+    seen.add(text);
+  }
+  return found;
+}
+
+export function unitOf(value: Value): Unit | undefined {
+  return findUnit(/[^\d\s.,/-]\S*$/.exec(value.written ?? '')?.[0] ?? '');
+}
+
+export function inSI({ si, dimension }: { si: number; dimension: Dimension }): string {
+  const unit = SI_UNIT[dimension];
+  return unit === '1' ? formatNumber(si, 5) : `${formatNumber(si, 5)} ${unit}`;
+}
+
+const EVIDENCE: Readonly<Record<Evidence['kind'], string>> = {
+  measured: 'measured on board',
+  plate: 'read from the plate',
+  drawing: 'taken from a drawing',
+  sheet: 'taken from a data sheet',
+  'sister vessel': 'taken from a sister vessel',
+  hearsay: 'hearsay: it cannot close a check of rotation',
+  assumed: 'assumed: it cannot close a check of rotation',
+};
+
+export function evidenceLine(evidence: Evidence | undefined): string | undefined {
+  if (!evidence) return undefined;
+  const dated = evidence.dated ? `, ${evidence.dated}` : '';
+  const note = evidence.note ? `, ${evidence.note}` : '';
+  return `Known how: ${EVIDENCE[evidence.kind]}${note}${dated}.`;
+}

@@ -1,0 +1,33 @@
+/** What the words of the trade mean where the language uses them. */
+export const WORDS: Readonly<Record<string, string>> = {
+  continuous: 'This clutch may carry full power ahead for as long as the vessel runs.',
+  never: 'This clutch must not be used for running ahead.',
+  same: 'The output turns as the input does, both seen from aft unless the entry says otherwise.',
+  opposite:
+    'The output turns the other way than the input, both seen from aft unless the entry says otherwise.',
+  pleasure:
+    'Lightest duty class: short time at full power, few hours a year. Makers use the words differently: the hours count.',
+  light: 'Light duty class, above pleasure. Makers use the words differently: the hours count.',
+  medium:
+    'Medium duty class: much of the time near full power. Makers use the words differently: the hours count.',
+  intermediate: 'The same step as medium duty.',
+  heavy: 'Heavy duty class, below continuous. Makers use the words differently: the hours count.',
+  continuousDuty: 'Heaviest duty class: full power without limit of time.',
+  mirrors:
+    'Takes the parts of another line. Facts that have a hand, as propeller hand, ahead clutch and pump index, are never taken over: write them.',
+  revises:
+    'The repower: each part of the arrangement before is replaced, retained, modified or removed here.',
+  retain: 'The part stays as it is, under the new loads.',
+  replace: 'Another part comes in its place.',
+  modify: 'The part stays, with some of its facts changed.',
+  remove: 'The part goes, and nothing comes in its place.',
+  require:
+    'A wish of the owner, class or flag over a derived quantity. Nothing that verifies it is a finding too.',
+  accept:
+    'A waiver: who accepts which finding where, why, and until when. It never hides: the finding becomes accepted.',
+  assume: 'Overrides a default that the computation uses, with the reason.',
+  criteria:
+    'Which published criterion judges what, with its factor and reason. What is not written has a default, which the sheet marks as such.',
+  unknown:
+    'An open question: listed on the sheet with the checks that wait for it. No check takes it for a value.',
+};
