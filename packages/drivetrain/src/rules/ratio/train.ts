@@ -38,9 +38,12 @@ const INFO: RuleInfo = {
     'Count teeth, or turn the input by hand and count turns, before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
   examples: {
-    failing: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 23 with B 49']),
+    failing: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 45 with B 92']),
     passing: WITH_TEETH,
-    cannotTell: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 23 with B 47  mesh unknown']),
+    cannotTell: changed(WITH_TEETH, [
+      'mesh A 23 with B 47',
+      'sun teeth 46  ring teeth 48  input sun  output carrier',
+    ]),
   },
 };
 
