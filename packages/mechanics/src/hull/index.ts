@@ -1,3 +1,5 @@
+export * from './appendages.js';
+export * from './form-coefficients.js';
 export * from './friction-line.js';
 export * from './holtrop-propulsion.js';
 export * from './holtrop-resistance.js';
