@@ -1,8 +1,10 @@
 import { CAPACITY_RULES } from './capacity/index.js';
+import { INTERFACE_RULES } from './interface/index.js';
 import { PAPER_RULES } from './paper/index.js';
 import { RATIO_RULES } from './ratio/index.js';
 import { ROTATION_RULES } from './rotation/index.js';
 import type { Rule } from './rule.js';
+import { SHAFTING_RULES } from './shafting/index.js';
 import { SPEED_RULES } from './speed/index.js';
 import { UNIT_RULES } from './units/index.js';
 
@@ -12,6 +14,8 @@ export const RULES: readonly Rule[] = [
   ...RATIO_RULES,
   ...CAPACITY_RULES,
   ...SPEED_RULES,
+  ...SHAFTING_RULES,
+  ...INTERFACE_RULES,
   ...UNIT_RULES,
   ...PAPER_RULES,
 ];

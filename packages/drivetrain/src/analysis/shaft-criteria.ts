@@ -1,0 +1,99 @@
+import { given, type ShaftServiceFactor, shaftServiceFactors, type Value } from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
+import type { Vessel } from '../model/vessel.js';
+
+/** A criterion as it is applied to a shaft, and in which words. */
+export type AppliedCriterion =
+  | { readonly formula: 'small-craft'; readonly factor: Value<'number'>; readonly said: string }
+  | { readonly formula: 'class'; readonly said: string };
+
+/** Which published use stands for a duty class where the author chose no factor. */
+const USE_OF_DUTY: Readonly<Record<string, string>> = {
+  pleasure: 'average yacht',
+  recreational: 'average yacht',
+  light: 'racing or commercial',
+  'light-duty': 'racing or commercial',
+  medium: 'racing or commercial',
+  'medium-duty': 'racing or commercial',
+  intermediate: 'racing or commercial',
+  intermittent: 'racing or commercial',
+  heavy: 'heavy commercial or towing',
+  'heavy-duty': 'heavy commercial or towing',
+  continuous: 'heavy commercial or towing',
+  workboat: 'heavy commercial or towing',
+};
+
+/** The published factor for the service of the vessel; undefined, with the gap noted, where duty does not tell it. */
+export function serviceFactor(vessel: Vessel, needs: Needs): ShaftServiceFactor | undefined {
+  const { duty } = vessel;
+  const host = duty?.origin ?? vessel.origin;
+  const passengers = needs.fact(duty?.passengers, {
+    what: `whether ${vessel.name} carries passengers`,
+    host,
+    property: duty ? 'passengers' : 'duty',
+  });
+  const word = needs.fact(duty?.class, {
+    what: `duty of vessel ${vessel.name}`,
+    host: vessel.origin,
+    property: 'duty',
+  });
+  if (passengers === undefined || word === undefined) return undefined;
+  if (passengers === 'carried') return useNamed('inspected passenger');
+  const use = USE_OF_DUTY[word.toLowerCase()];
+  if (use) return useNamed(use);
+  return needs.miss(
+    {
+      what: `a safety factor for the shaft: no published one belongs to ${word} duty`,
+      host: vessel.criteria?.origin ?? vessel.origin,
+      property: vessel.criteria ? 'shaft diameter by' : 'criteria',
+    },
+    duty?.class?.origin,
+  );
+}
+
+/** The criteria that the vessel chose, or the small-craft formula with the published factor for her service. */
+export function shaftCriteria(vessel: Vessel, needs: Needs): AppliedCriterion[] {
+  const chosen = vessel.criteria?.shaftDiameter ?? [];
+  if (chosen.length === 0) {
+    const factor = smallCraftDefault(vessel, needs);
+    return factor ? [factor] : [];
+  }
+  return chosen.flatMap((fact): AppliedCriterion[] => {
+    const wanted = {
+      what: 'the criterion of shaft diameter',
+      host: vessel.criteria!.origin,
+      property: 'shaft diameter by',
+    };
+    const criterion = needs.fact(fact, wanted);
+    if (!criterion) return [];
+    const reason = criterion.reason ? `, ${criterion.reason}` : '';
+    if (criterion.formula === 'class') return [{ formula: 'class', said: `class formula${reason}` }];
+    const { factor } = criterion;
+    if (!factor) return [smallCraftDefault(vessel, needs)].filter(one => one !== undefined);
+    return [
+      {
+        formula: 'small-craft',
+        factor,
+        said: `small-craft formula, factor ${factor.written ?? factor.si}${reason}`,
+      },
+    ];
+  });
+}
+
+/** The small-craft formula with the published factor for the service of the vessel. */
+export function smallCraftDefault(vessel: Vessel, needs: Needs): AppliedCriterion | undefined {
+  const row = serviceFactor(vessel, needs);
+  if (!row) return undefined;
+  const factor = given('safety factor', 'SF', 'number', row.low, {
+    assumed: `${row.low}: published for ${row.use} (${row.source.title}); the spec chooses none`,
+  });
+  return {
+    formula: 'small-craft',
+    factor,
+    said: `small-craft formula, factor ${row.low} (default, published for ${row.use})`,
+  };
+}
+
+function useNamed(use: string): ShaftServiceFactor | undefined {
+  return shaftServiceFactors.find(one => one.use === use);
+}

@@ -1,0 +1,162 @@
+import { powerAllowed, renamed } from '@tailshaft/mechanics';
+import type { LineAnalysis } from '../../analysis/line.js';
+import type { Load } from '../../analysis/loads.js';
+import { type AppliedCriterion, shaftCriteria, smallCraftDefault } from '../../analysis/shaft-criteria.js';
+import {
+  gradeOf,
+  ratedShaftLoad,
+  type ShaftStrength,
+  shaftSize,
+  shaftStrength,
+} from '../../analysis/shaft-strength.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import { marginOf, type Verdict } from '../../judge/verdict.js';
+import type { Shaft } from '../../model/shafting.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { findOffered } from '../capacity/offered-ratios.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { gearEdits } from '../gear-edits.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { strongerShafts } from './shaft-routes.js';
+import { DEFER, SHAFT_DIAMETER } from './sources.js';
+
+const CHOSEN = changed(SINGLE_LINE, [
+  '  arrangement proposed {',
+  '  criteria { shaft diameter by small-craft formula factor 5.0 "pilot service" }\n\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'shafting/diameter',
+  title: 'Each shaft is thick enough by the criterion chosen',
+  mistakes: ['L01'],
+  severity: 'error',
+  criterion: 'power per speed that the fitted shaft takes against what it gets at rated power',
+  source: SHAFT_DIAMETER,
+  manual:
+    'The small-craft formula is torsion at the torsional yield divided by a safety factor: it depends on power per speed, ' +
+    'so the same bar carries twice the power at twice the speed. The class formula goes by tensile strength and gives ' +
+    'thicker shafts. Both are turned round here to show what the fitted shaft takes. Choose them in the criteria: "shaft ' +
+    'diameter by small-craft formula factor 5.0", "shaft diameter by class formula"; with none chosen, the small-craft ' +
+    'formula judges with the published factor for duty and passengers, and where the class formula can be worked out and ' +
+    'disagrees, both are shown. Put it right with a thicker bar, a stronger grade, or a shallower ratio, which lowers the ' +
+    'torque.',
+  caution: `${DEFER} Neither formula proves fatigue, corrosion, bending of an overhung propeller, ice or grounding; unprotected shafts in sea water are outside the class formula.`,
+  examples: {
+    failing: changed(CHOSEN, ['diameter 65 mm', 'diameter 45 mm']),
+    passing: CHOSEN,
+    cannotTell: changed(CHOSEN, ['  torsional yield 70000 psi\n', '']),
+  },
+};
+
+export const diameter: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.shafts.flatMap(shaft => judgeShaft(context, shaft));
+}
+
+function judgeShaft(context: LineContext, shaft: Shaft): Verdict[] {
+  const { line, analysis, vessel } = context;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const criteria = shaftCriteria(vessel, needs);
+  const load = ratedShaftLoad(analysis, shaft, needs);
+  if (!load || criteria.length === 0) {
+    shaftSize(shaft, needs);
+    gradeOf(shaft, needs);
+  }
+  const strengths = load
+    ? criteria.flatMap(one => shaftStrength(shaft, load, one, isLast(line, shaft), needs) ?? [])
+    : [];
+  const verdicts = strengths.map(one => judge(context, shaft, load!, one));
+  if (!needs.any) return verdicts;
+  const criterion = criteria.map(one => one.said).join('; ') || INFO.criterion;
+  return [
+    ...verdicts,
+    waits(say, needs, shaft.origin, `${line.name}: whether the shaft is thick enough`, { criterion }),
+  ];
+}
+
+function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftStrength): Verdict {
+  const { line, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  const { capacity, demand, needed, fittedFactor, criterion } = strength;
+  const carried = renamed(powerAllowed({ capacity, speed: load.speed }), 'power that the shaft takes');
+  const factor = fittedFactor ? `; its factor against torsional yield is ${fittedFactor.si.toFixed(1)}` : '';
+  const size = shaft.diameter!.written;
+  const numbers =
+    `the ${size} shaft carries ${analysis.tell(carried)} at its ${analysis.tell(load.speed)} (${analysis.tell(capacity, 3)}) ` +
+    `by the ${criterion.said}; it gets ${analysis.tell(load.power)}${factor}`;
+  const other = otherFormula(context, shaft, load, strength);
+  return say.compare({
+    place: shaft.diameter!.origin,
+    criterion: criterion.said,
+    capacity,
+    demand,
+    workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
+    message: `${line.name}: ${numbers}.${other}`,
+    failMessage: `${line.name}: ${numbers}. It takes ${analysis.tell(needed, 3)} of this grade, a stronger grade, or less ratio.${other}`,
+    related: [
+      { at: shaft.material!.origin, message: `its grade: ${shaft.grade!.name}` },
+      ...(line.gear
+        ? [{ at: line.gear.ratioUsed?.origin ?? line.gear.origin, message: 'the ratio before it' }]
+        : []),
+    ],
+    routes: () => routes(context, shaft, load, criterion),
+  });
+}
+
+/** What the formula that was not chosen says, where it can be worked out and disagrees. */
+function otherFormula(
+  { line, vessel }: LineContext,
+  shaft: Shaft,
+  load: Load,
+  judged: ShaftStrength,
+): string {
+  if ((vessel.criteria?.shaftDiameter ?? []).length > 1) return '';
+  const needs = new Needs();
+  const criterion: AppliedCriterion | undefined =
+    judged.criterion.formula === 'small-craft'
+      ? { formula: 'class', said: 'class formula' }
+      : smallCraftDefault(vessel, needs);
+  const other = criterion && shaftStrength(shaft, load, criterion, isLast(line, shaft), needs);
+  if (!other) return '';
+  const [own, its] = [marginOf(judged.capacity, judged.demand), marginOf(other.capacity, other.demand)];
+  if (own === undefined || its === undefined || own >= 0 === its >= 0) return '';
+  return ` The ${other.criterion.said} disagrees: by it the margin is ${percent(its)}.`;
+}
+
+function routes(context: LineContext, shaft: Shaft, load: Load, criterion: AppliedCriterion): Route[] {
+  const { line } = context;
+  const all = shaftCriteria(context.vessel, new Needs());
+  const worst = (other: Shaft, under: Load): number | undefined => {
+    const margins = (all.length > 0 ? all : [criterion]).map(one => {
+      const strength = shaftStrength(other, under, one, isLast(line, shaft), new Needs());
+      return strength && marginOf(strength.capacity, strength.demand);
+    });
+    return margins.some(one => one === undefined) ? undefined : Math.min(...margins.map(one => one!));
+  };
+  const marginWith = (other: LineAnalysis) => {
+    const under = ratedShaftLoad(other, shaft, new Needs());
+    return under && worst(shaft, under);
+  };
+  return [
+    ...strongerShafts(context, shaft, other => worst(other, load)),
+    ...findOffered(context, other => (marginWith(other) ?? -1) >= 0).map(({ words, change, other }) => ({
+      title: `Use ${words.ratio}: shaft margin ${percent(marginWith(other)!)}, ${change}`,
+      edits: gearEdits(line.gear!, words),
+    })),
+  ];
+}
+
+/** The aftmost shaft carries the propeller. */
+function isLast(line: ShaftLine, shaft: Shaft): boolean {
+  return shaft === line.shafts.at(-1);
+}

@@ -1,0 +1,95 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import type { Shaft } from '../../model/shafting.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { editOf } from './shaft-routes.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+/** Words that name a family of alloys and no grade. */
+const FAMILIES = new Set([
+  'stainless',
+  'stainless-steel',
+  'steel',
+  'bronze',
+  'brass',
+  'nickel-copper',
+  'inox',
+  'alloy',
+]);
+
+const INFO: RuleInfo = {
+  id: 'shafting/material-named',
+  title: 'The shaft material is a grade, not a family',
+  mistakes: ['L03'],
+  severity: 'warning',
+  criterion: 'the shaft names a grade by more than hearsay, and an entry gives its properties',
+  source: PRACTICE,
+  manual:
+    'Torsional yield of bars sold as stainless ranges over more than 3 to 1, from some 20,000 psi for plain austenitic bar ' +
+    'to 70,000 psi for the high-strength marine grades. "Stainless" alone is not a specification, and no check of diameter ' +
+    'can stand on it. Name the grade as an entry "shaft material" with its torsional yield and the document it comes from. ' +
+    'For a shaft that stays a mill certificate is usually not to be had: then use the weak grade of the family.',
+  caution: `${DEFER} A magnet or a spark test does not tell a grade; a hardness test or analysis by a laboratory does.`,
+  examples: {
+    failing: changed(
+      SINGLE_LINE,
+      ['shaft material high-strength-stainless {', 'shaft material stainless {'],
+      ['material high-strength-stainless  diameter', 'material stainless  diameter'],
+    ),
+    passing: SINGLE_LINE,
+    cannotTell: changed(SINGLE_LINE, [
+      'material high-strength-stainless  diameter',
+      'material unknown  diameter',
+    ]),
+  },
+};
+
+export const materialNamed: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  return isPlanned(context) ? context.line.shafts.map(shaft => judge(context, shaft)) : [];
+}
+
+function judge(context: LineContext, shaft: Shaft): Verdict {
+  const { line, catalogue } = context;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = needs.fact(shaft.material, {
+    what: `material of ${nameOf(shaft)}`,
+    host: shaft.origin,
+    property: 'material',
+    strict: true,
+  });
+  const place = shaft.material?.origin ?? shaft.origin;
+  if (name === undefined) return waits(say, needs, place, `${line.name}: what the shaft may carry`);
+  if (FAMILIES.has(name.toLowerCase())) {
+    return say.fails({
+      place,
+      message:
+        `${line.name}: "${name}" names a family, not a grade: torsional yield within it ranges over more than 3 to 1. ` +
+        'Name the grade, with its certificate; where there is none, the weak grade of the family.',
+      routes: () =>
+        catalogue.materials
+          .filter(one => !FAMILIES.has(one.name.toLowerCase()))
+          .map(one => ({
+            title: `Write ${one.name}, if certificate or analysis says so`,
+            edits: [editOf(shaft, 'material', shaft.material?.origin, one.name)],
+          })),
+    });
+  }
+  if (!shaft.grade) {
+    const what = `properties of ${name}: no entry "shaft material ${name}" is declared or imported`;
+    needs.miss({ what, host: shaft.origin, property: 'material' }, place);
+    return waits(say, needs, place, `${line.name}: what the shaft may carry`);
+  }
+  return say.holds({
+    place,
+    message: `${line.name}: the shaft is of ${name}, whose properties are declared.`,
+  });
+}

@@ -1,0 +1,21 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
+import type { Said, sayFor } from '../judge/say.js';
+import type { Verdict } from '../judge/verdict.js';
+import { stubRoutes } from './rotation/edits.js';
+
+/** The verdict of a check that waits for facts: names all of them, and offers to write each as an open question. */
+export function waits(
+  say: ReturnType<typeof sayFor>,
+  needs: Needs,
+  place: Origin,
+  what: string,
+  more: Partial<Said> = {},
+): Verdict {
+  return say.cannotTell(needs, {
+    place: needs.missing[0]?.at ?? place,
+    message: `${what} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+    routes: () => stubRoutes(needs.missing),
+    ...more,
+  });
+}
