@@ -117,11 +117,11 @@ function compareSides(before: Side, after: Side, revision: boolean): Parts {
   };
 }
 
-function finish({ vessel }: Judged, compared: Parts): VesselComparison {
+function finish({ vessel, key }: Judged, compared: Parts): VesselComparison {
   const changes = [...compared.changes, ...stalePapers(vessel.name, compared.changes)];
   return {
     ...compared,
-    name: vessel.name,
+    name: key ?? vessel.name,
     ...(vessel.title ? { title: vessel.title } : {}),
     changes: changes.sort(byConsequence),
   };
@@ -150,6 +150,6 @@ function gravest(one: VesselComparison): number {
 
 function byName(vessels: readonly Judged[]): Map<string, Judged> {
   const map = new Map<string, Judged>();
-  for (const one of vessels) if (!map.has(one.vessel.name)) map.set(one.vessel.name, one);
+  for (const one of vessels) map.set(one.key ?? one.vessel.name, one);
   return map;
 }

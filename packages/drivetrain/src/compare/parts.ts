@@ -120,8 +120,8 @@ function title({ part, facts }: KnownPart): string {
 }
 
 /**
- * The line whose part this now is. A part moved when it is, fact by fact, the one that another line had before and has
- * no longer; a part that merely became equal to its neighbour did not.
+ * The line whose part this now is: fact by fact the one that another line had before. Only where that line has lost it,
+ * got ours for it, or got another make; a part that merely became equal to its neighbour did not move.
  */
 function movedFrom(
   was: KnownPart,
@@ -135,7 +135,8 @@ function movedFrom(
     if (other.slot !== is.slot || other.line.key === is.line.key) continue;
     if (other.line.line.arrangement !== was.line.line.arrangement || identity(other) !== here) continue;
     const left = now.get(key);
-    if (!left || identity(left) !== here) return other;
+    const swapped = left && identity(left) === identity(was);
+    if (!left || swapped || left.part.entry?.name !== other.part.entry?.name) return other;
   }
   return undefined;
 }

@@ -4,6 +4,8 @@ import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
 
 /** A vessel with everything judged of it. */
 export interface Judged {
+  /** What it is compared by, where its name alone does not tell it from another of its set. */
+  readonly key?: string;
   readonly vessel: Vessel;
   readonly verdicts: readonly Verdict[];
   /** Where the host keeps analyses; made anew when absent. */

@@ -1,0 +1,120 @@
+import { resolve } from 'node:path';
+import { CannotRun } from '../cannot-run.js';
+import { type Command, dayOf, type Given, oneOf, ROOT, TODAY, textOf } from '../command.js';
+import { checkJson, specJson } from '../report/check-json.js';
+import { specText, summaryText } from '../report/check-text.js';
+import { sarifLog } from '../report/sarif.js';
+import { counts, SEVERITIES } from '../report/severity.js';
+import { addTo, emptyTally } from '../report/tally.js';
+import { findSpecs, shownPath } from '../specs/find.js';
+import { decodeSpec } from '../specs/read-text.js';
+import { type CheckedSpec, Specs } from '../specs/specs.js';
+import type { Io } from '../terminal/io.js';
+
+export const check: Command = {
+  usage: ['tailshaft check [paths...] [options]', 'tailshaft check --stdin [--stdin-name <path>] [options]'],
+  about:
+    'Judges every vessel and every catalogue entry of the files and folders given; of the current folder when none is. ' +
+    'Imported files are read, but only the given ones are reported on.',
+  options: [
+    { name: 'verdicts', means: 'Also print every verdict with its margin, capacity and demand.' },
+    { name: 'json', means: 'Print JSON, as schema/check.schema.json describes it.' },
+    { name: 'sarif', means: 'Print SARIF 2.1.0, for sites that show findings in a review.' },
+    {
+      name: 'severity',
+      takes: '<level>',
+      means:
+        'End with status 1 from this level on: error (the usual), warning, note, or information, which counts checks ' +
+        'that could not be made for want of data.',
+    },
+    { name: 'stdin', means: 'Judge the spec on standard input.' },
+    {
+      name: 'stdin-name',
+      takes: '<path>',
+      means: 'The path that the spec on standard input belongs to: its imports are found from there.',
+    },
+    TODAY,
+    ROOT,
+  ],
+  notes: [
+    'Status: 0 no finding of the chosen level, 1 findings, 2 something could not be read or asked.',
+    'A check that lacks data is neither passed nor failed: it is listed as NOT CHECKED, at the top.',
+  ],
+  run,
+};
+
+async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
+  const from = oneOf(given, 'severity', SEVERITIES, 'error');
+  const today = dayOf(given);
+  const root = textOf(given, 'root');
+  const specs = new Specs({ cwd: io.cwd, today, ...(root === undefined ? {} : { root }) });
+  const tally = emptyTally();
+  const failures: string[] = [];
+  const json: object[] = [];
+  const kept: CheckedSpec[] = [];
+  const machine = given.json === true || given.sarif === true;
+  let failed = false;
+  if (given.json && given.sarif)
+    throw new CannotRun('--json and --sarif are two forms of one answer: choose one');
+
+  for await (const outcome of specsToJudge(io, given, words, specs)) {
+    if (outcome instanceof CannotRun) {
+      failures.push(outcome.message);
+      io.complain(outcome.message);
+      continue;
+    }
+    addTo(tally, outcome);
+    failed ||= outcome.findings.some(one => counts(one, from));
+    if (given.json) json.push(specJson(specs, outcome));
+    else if (given.sarif) kept.push(outcome);
+    else {
+      const text = specText(io, specs, outcome, given.verdicts === true);
+      if (text) io.out(`${text}\n`);
+    }
+    if (!given.sarif) specs.drop(outcome);
+  }
+  if (given.json) io.out(JSON.stringify(checkJson(json, failures, tally, today), null, 2));
+  if (given.sarif) io.out(JSON.stringify(sarifLog(specs, kept), null, 2));
+  if (!machine && tally.files > 0) io.out(summaryText(io, tally));
+  return failures.length > 0 ? 2 : failed ? 1 : 0;
+}
+
+/** Each spec as it is judged, or why one could not be: the others are judged all the same. */
+async function* specsToJudge(
+  io: Io,
+  given: Given,
+  words: readonly string[],
+  specs: Specs,
+): AsyncGenerator<CheckedSpec | CannotRun> {
+  if (given.stdin) {
+    if (words.length > 0) throw new CannotRun('--stdin takes no paths: name the spec with --stdin-name');
+    const name = textOf(given, 'stdin-name') ?? 'stdin.shaft';
+    const text = decodeSpec(await io.readStdin(), 'standard input');
+    yield await specs.checkText(resolve(io.cwd, name), text);
+    return;
+  }
+  if (given['stdin-name'] !== undefined) throw new CannotRun('--stdin-name belongs to --stdin');
+  const paths: string[] = [];
+  for (const word of words.length > 0 ? words : ['.']) {
+    try {
+      paths.push(...(await findSpecs([word], io.cwd)));
+    } catch (error) {
+      yield asCannotRun(error);
+    }
+  }
+  const each = [...new Set(paths)].sort();
+  for (const [index, path] of each.entries()) {
+    if (each.length > 20) io.progress(`${index + 1} of ${each.length}: ${shownPath(path, io.cwd)}`);
+    try {
+      yield await specs.check(path);
+    } catch (error) {
+      yield asCannotRun(error);
+    }
+  }
+  io.progress('');
+}
+
+function asCannotRun(error: unknown): CannotRun {
+  if (error instanceof CannotRun) return error;
+  throw error;
+}

@@ -1,0 +1,80 @@
+import { resolve } from 'node:path';
+import { formatText } from '@tailshaft/language';
+import { CannotRun } from '../cannot-run.js';
+import type { Command, Given } from '../command.js';
+import { findSpecs, shownPath } from '../specs/find.js';
+import { decodeSpec, readBytes } from '../specs/read-text.js';
+import { writeWhole } from '../specs/write-file.js';
+import type { Io } from '../terminal/io.js';
+import { count } from '../terminal/layout.js';
+
+export const format: Command = {
+  usage: ['tailshaft format [paths...] [--check]', 'tailshaft format --stdin'],
+  about:
+    'Lays out specs in the one way: indents, spaces, blank lines. Meaning, comments, order and line ends stay. Without ' +
+    'paths: every spec of the current folder. What cannot be read as a spec is left as it is.',
+  options: [
+    { name: 'check', means: 'Write nothing; list the files whose layout would change.' },
+    { name: 'stdin', means: 'Lay out standard input and print it.' },
+  ],
+  notes: [
+    'Status: 0 done, or nothing to do; 1 with --check where a layout would change; 2 something could not be read or written.',
+  ],
+  run,
+};
+
+async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
+  if (given.stdin) return formatStdin(io, given, words);
+  const failures: string[] = [];
+  const changed: string[] = [];
+  let seen = 0;
+  for (const path of await findEach(io, words, failures)) {
+    const shown = shownPath(path, io.cwd);
+    try {
+      const bytes = await readBytes(path, shown);
+      const text = decodeSpec(bytes, shown);
+      const laidOut = formatText(text);
+      seen += 1;
+      if (laidOut === text) continue;
+      changed.push(shown);
+      if (!given.check) await writeWhole(path, byteOrderMark(bytes) + laidOut, shown);
+    } catch (error) {
+      if (!(error instanceof CannotRun)) throw error;
+      failures.push(error.message);
+    }
+  }
+  for (const shown of changed) io.out(shown);
+  for (const failure of failures) io.complain(failure);
+  const verb = given.check ? 'would change' : 'laid out';
+  if (seen > 0)
+    io.complain(`${count(changed.length, 'file')} ${verb}, ${seen - changed.length} as they should be`);
+  return failures.length > 0 ? 2 : given.check && changed.length > 0 ? 1 : 0;
+}
+
+/** Read as text it is gone; the file gets it back. */
+function byteOrderMark(bytes: Uint8Array): string {
+  return bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? '\u{feff}' : '';
+}
+
+async function formatStdin(io: Io, given: Given, words: readonly string[]): Promise<number> {
+  if (words.length > 0) throw new CannotRun('--stdin takes no paths');
+  const text = decodeSpec(await io.readStdin(), 'standard input');
+  const laidOut = formatText(text);
+  if (given.check) return laidOut === text ? 0 : 1;
+  io.print(laidOut);
+  return 0;
+}
+
+/** Every file that the words name; one that is missing does not keep the others from being laid out. */
+async function findEach(io: Io, words: readonly string[], failures: string[]): Promise<string[]> {
+  const found = new Set<string>();
+  for (const word of words.length > 0 ? words : ['.']) {
+    try {
+      for (const path of await findSpecs([resolve(io.cwd, word)], io.cwd)) found.add(path);
+    } catch (error) {
+      if (!(error instanceof CannotRun)) throw error;
+      failures.push(error.message);
+    }
+  }
+  return [...found].sort();
+}

@@ -1,0 +1,82 @@
+import { basename, resolve } from 'node:path';
+import type { JudgedVessel, Place } from '@tailshaft/language';
+import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
+import { CannotRun } from '../cannot-run.js';
+import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
+import { shownPath } from '../specs/find.js';
+import { judgedOf } from '../specs/spec-set.js';
+import { type CheckedSpec, Specs } from '../specs/specs.js';
+import { writeWhole } from '../specs/write-file.js';
+import type { Io } from '../terminal/io.js';
+
+export const sheet: Command = {
+  usage: ['tailshaft sheet <file> [--out <file.html>] [--vessel <name>]'],
+  about:
+    'Writes the drivetrain sheet of a vessel as one HTML page that needs nothing else: what was not checked, verdicts and ' +
+    'margins, pictures of the lines, parts, workings. Printed to standard output unless --out names a file.',
+  options: [
+    { name: 'out', takes: '<file>', means: 'Write it there. The folder must exist.' },
+    { name: 'vessel', takes: '<name>', means: 'Which vessel, where the file holds several.' },
+    { name: 'markdown', means: 'Write Markdown instead of HTML.' },
+    { name: 'open', means: 'Workings stand open from the start, for printing.' },
+    TODAY,
+    ROOT,
+  ],
+  notes: ['Status: 0 written, whatever the checks say; 2 something could not be read or written.'],
+  run,
+};
+
+async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
+  const [path, ...more] = words;
+  if (path === undefined || more.length > 0)
+    throw new CannotRun('sheet takes one file. See: tailshaft sheet --help');
+  const today = dayOf(given);
+  const root = textOf(given, 'root');
+  const specs = new Specs({ cwd: io.cwd, today, ...(root === undefined ? {} : { root }) });
+  const spec = await specs.check(resolve(io.cwd, path));
+  const input = sheetInput(specs, spec, chosenVessel(spec, textOf(given, 'vessel')), today);
+  const text = given.markdown
+    ? vesselSheetMarkdown(input)
+    : vesselSheetHtml(input, { open: given.open === true });
+  const out = textOf(given, 'out');
+  if (out === undefined) {
+    io.print(text);
+    return 0;
+  }
+  const full = resolve(io.cwd, out);
+  const shown = shownPath(full, io.cwd);
+  if (full === spec.path) throw new CannotRun(`--out ${shown} is the spec itself`);
+  await writeWhole(full, text, shown);
+  io.complain(`wrote ${shown}`);
+  return 0;
+}
+
+function chosenVessel(spec: CheckedSpec, name: string | undefined): JudgedVessel {
+  const { vessels } = spec.check;
+  const names = vessels.map(one => one.vessel.name).join(', ');
+  if (vessels.length === 0) throw new CannotRun(`${spec.shown} holds no vessel, and a sheet is of a vessel`);
+  const found = name === undefined ? vessels : vessels.filter(one => one.vessel.name === name);
+  if (found.length === 0)
+    throw new CannotRun(`${spec.shown} holds no vessel called ${name}: there are ${names}`);
+  if (found.length > 1)
+    throw new CannotRun(`${spec.shown} holds several vessels: choose one of ${names} with --vessel`);
+  return found[0]!;
+}
+
+function sheetInput(specs: Specs, spec: CheckedSpec, chosen: JudgedVessel, today: string): SheetInput {
+  const { vessel, verdicts, analysisOf } = judgedOf(chosen);
+  const placeText = (place: Place) => {
+    const spot = specs.spot(place);
+    return spot && `${basename(spot.shown)}:${spot.line}`;
+  };
+  return {
+    vessel,
+    verdicts,
+    analysisOf,
+    today,
+    problems: spec.findings
+      .filter(one => one.problem)
+      .map(one => ({ message: one.message, where: placeText(one.place) ?? spec.shown })),
+    placeText: origin => placeText(origin as Place),
+  };
+}

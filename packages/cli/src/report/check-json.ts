@@ -1,0 +1,116 @@
+import type { Verdict } from '@tailshaft/drivetrain';
+import type { Finding, Place } from '@tailshaft/language';
+import { formatValue, type Value } from '@tailshaft/mechanics';
+import type { CheckedSpec, Specs } from '../specs/specs.js';
+import { VERSION } from '../version.js';
+import { CAUTION } from './cautions.js';
+import { severityOf } from './severity.js';
+import type { Tally } from './tally.js';
+
+/** Grows by one when a reader of the old form would misread the new one. */
+export const FORM = 1;
+
+/** One file as the schema `check.schema.json` has it. */
+export function specJson(specs: Specs, spec: CheckedSpec) {
+  return {
+    path: spec.shown,
+    findings: spec.findings.map(one => findingJson(specs, one)),
+    vessels: spec.check.vessels.map(({ vessel, verdicts }) => ({
+      name: vessel.name,
+      ...(vessel.title ? { title: vessel.title } : {}),
+      arrangements: vessel.arrangements.map(one => ({
+        name: one.name,
+        ...(one.revises ? { revises: one.revises } : {}),
+        lines: one.lines.map(line => ({
+          path: line.path,
+          ...(line.side?.value ? { side: line.side.value } : {}),
+        })),
+      })),
+      verdicts: verdicts.map(one => verdictJson(specs, one)),
+    })),
+    entries: spec.check.entries.map(({ reading, verdicts }) => ({
+      kind: reading.kind,
+      name: reading.name,
+      verdicts: verdicts.map(one => verdictJson(specs, one)),
+    })),
+  };
+}
+
+export function checkJson(
+  files: readonly object[],
+  failures: readonly string[],
+  tally: Tally,
+  today: string,
+) {
+  const { smallest, ...numbers } = tally;
+  return {
+    form: FORM,
+    program: 'tailshaft',
+    version: VERSION,
+    today,
+    summary: {
+      ...numbers,
+      ...(smallest
+        ? { smallestMargin: { rule: smallest.rule, subject: smallest.subject, margin: smallest.margin } }
+        : {}),
+    },
+    couldNotRun: failures,
+    files,
+    caution: CAUTION,
+  };
+}
+
+function findingJson(specs: Specs, finding: Finding) {
+  return {
+    code: finding.code,
+    severity: severityOf(finding),
+    message: finding.message,
+    ...placeJson(specs, finding.place),
+    ...(finding.verdict ? { subject: finding.verdict.subject } : {}),
+    related: finding.related.map(one => ({ message: one.message, ...placeJson(specs, one.place) })),
+    waysOut: [
+      ...(finding.verdict?.routes() ?? []).map(one => one.title),
+      ...(finding.problem?.choices ?? []).map(one => one.title),
+    ],
+  };
+}
+
+export function verdictJson(specs: Specs, verdict: Verdict) {
+  const { capacity, demand, margin, criterion } = verdict;
+  return {
+    rule: verdict.rule,
+    subject: verdict.subject,
+    outcome: verdict.outcome,
+    severity: verdict.severity,
+    message: verdict.message,
+    ...(criterion ? { criterion } : {}),
+    ...(margin === undefined ? {} : { margin }),
+    ...(capacity ? { capacity: valueJson(capacity) } : {}),
+    ...(demand ? { demand: valueJson(demand) } : {}),
+    missing: verdict.missing.map(one => ({
+      what: one.what,
+      property: one.property,
+      ...placeJson(specs, (one.at ?? one.host) as Place),
+    })),
+    ...placeJson(specs, verdict.place as Place),
+  };
+}
+
+/** A number that is not finite has no JSON; its absence says so, and the text says why. */
+function valueJson(value: Value) {
+  return {
+    label: value.label,
+    dimension: value.dimension,
+    ...(Number.isFinite(value.si) ? { si: value.si } : {}),
+    text: formatValue(value),
+    ...(value.written ? { written: value.written } : {}),
+  };
+}
+
+/** Lines and columns from 1, columns in UTF-16 code units; the end stands behind the last one. */
+export function placeJson(specs: Specs, place: Place) {
+  const spot = specs.spot(place);
+  if (!spot) return {};
+  const { shown: path, line, column, endLine, endColumn } = spot;
+  return { place: { path, line, column, endLine, endColumn } };
+}

@@ -1,0 +1,97 @@
+import {
+  COMPARISON_CAUTION,
+  type Comparison,
+  headline,
+  isWorse,
+  type SpecChange,
+  type Verdict,
+  type VesselComparison,
+} from '@tailshaft/drivetrain';
+import type { Value } from '@tailshaft/mechanics';
+import { VERSION } from '../version.js';
+
+/** Grows by one when a reader of the old form would misread the new one. */
+export const FORM = 1;
+
+/** A comparison as the schema `compare.schema.json` has it. */
+export function comparisonJson(
+  before: string,
+  after: string,
+  comparison: Comparison,
+  notes: readonly string[],
+) {
+  return {
+    form: FORM,
+    program: 'tailshaft',
+    version: VERSION,
+    before,
+    after,
+    notes,
+    vessels: comparison.vessels.map(vesselJson),
+    addedVessels: comparison.addedVessels.map(one => one.key ?? one.vessel.name),
+    removedVessels: comparison.removedVessels.map(one => one.key ?? one.vessel.name),
+    entries: comparison.entries.map(({ kind, name, fate, facts }) => ({ kind, name, fate, facts })),
+    caution: COMPARISON_CAUTION,
+  };
+}
+
+function vesselJson(comparison: VesselComparison) {
+  const { name, changes, kept, addedLines, removedLines } = comparison;
+  return {
+    name,
+    headline: headline(comparison),
+    worse: isWorse(comparison),
+    changes: changes.map(changeJson),
+    kept: kept.map(one => ({ subject: one.subject, words: one.words })),
+    addedLines,
+    removedLines,
+  };
+}
+
+function changeJson(change: SpecChange) {
+  const { kind, subject, words } = change;
+  const base = { kind, subject, words };
+  switch (change.kind) {
+    case 'verdict':
+      return {
+        ...base,
+        movement: change.movement,
+        rule: change.rule,
+        severity: change.severity,
+        ...(change.before ? { before: outcomeJson(change.before) } : {}),
+        ...(change.after ? { after: outcomeJson(change.after) } : {}),
+      };
+    case 'derived':
+      return {
+        ...base,
+        what: change.what,
+        ...(change.before === undefined ? {} : { before: change.before }),
+        ...(change.after === undefined ? {} : { after: change.after }),
+        ...(change.share === undefined ? {} : { share: change.share }),
+        ...(change.valueBefore ? { valueBefore: valueJson(change.valueBefore) } : {}),
+        ...(change.valueAfter ? { valueAfter: valueJson(change.valueAfter) } : {}),
+      };
+    case 'part':
+      return {
+        ...base,
+        role: change.role,
+        fate: change.fate,
+        ...(change.from ? { from: change.from } : {}),
+        facts: change.facts,
+      };
+    case 'statement':
+      return { ...base, about: change.about, ...(change.tendency ? { tendency: change.tendency } : {}) };
+    case 'silent':
+      return { ...base, what: change.what };
+    case 'one-sided':
+      return { ...base, changed: change.changed, unchanged: change.unchanged };
+    case 'paper':
+      return base;
+  }
+}
+
+function outcomeJson({ outcome, margin, message }: Verdict) {
+  return { outcome, message, ...(margin === undefined ? {} : { margin }) };
+}
+
+const valueJson = ({ dimension, si }: Value) => ({ dimension, si });

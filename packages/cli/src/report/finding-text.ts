@@ -1,0 +1,49 @@
+import type { Finding, Place } from '@tailshaft/language';
+import type { Specs } from '../specs/specs.js';
+import type { Io } from '../terminal/io.js';
+import { wrapped } from '../terminal/layout.js';
+import { excerpt, visible } from './excerpt.js';
+import { severityOf } from './severity.js';
+
+/** A finding for a person: where, how grave, the line itself, what is wrong, why, and the ways out. */
+export function findingText(io: Io, specs: Specs, finding: Finding): string {
+  const { paint, width } = io;
+  const spot = specs.spot(finding.place);
+  const severity = severityOf(finding);
+  const tint = severity === 'error' ? paint.error : severity === 'warning' ? paint.warning : paint.open;
+  const at = spot ? `${spot.shown}:${spot.line}:${spot.column}` : '';
+  const lines = [`${tint(severity)}  ${finding.code}  ${paint.quiet(at)}`];
+  if (spot) {
+    const { number, line, marks } = excerpt(spot);
+    lines.push(`${paint.quiet(`${number.padStart(6)} |`)} ${line}`);
+    lines.push(`${paint.quiet(`${''.padStart(6)} |`)} ${tint(marks)}`);
+  }
+  lines.push(wrapped(visible(finding.message), width, '  '));
+  const criterion = finding.verdict?.criterion;
+  if (criterion && finding.verdict?.margin !== undefined) {
+    lines.push(wrapped(`judged by: ${visible(criterion)}`, width, '    ', '  '));
+  }
+  for (const related of finding.related.slice(0, MOST)) lines.push(relatedText(io, specs, related));
+  const ways = waysOut(finding);
+  for (const way of ways.slice(0, MOST)) {
+    lines.push(wrapped(visible(way), width, '           ', `  ${paint.good('way out:')} `));
+  }
+  if (ways.length > MOST) lines.push(`           and ${ways.length - MOST} more, offered in the editor`);
+  return lines.join('\n');
+}
+
+/** More of either would hide the next finding. */
+const MOST = 5;
+
+/** What stands elsewhere and made the finding so. */
+function relatedText(io: Io, specs: Specs, related: { place: Place; message: string }): string {
+  const spot = specs.spot(related.place);
+  const at = spot ? ` (${spot.shown}:${spot.line}:${spot.column})` : '';
+  return wrapped(`${visible(related.message)}${at}`, io.width, '       ', `  ${io.paint.quiet('see:')} `);
+}
+
+function waysOut(finding: Finding): string[] {
+  const routes = finding.verdict?.routes().filter(one => !one.stub) ?? [];
+  const ordered = [...routes.filter(one => one.preferred), ...routes.filter(one => !one.preferred)];
+  return [...ordered.map(one => one.title), ...(finding.problem?.choices ?? []).map(one => one.title)];
+}

@@ -1,0 +1,14 @@
+import type { Finding } from '@tailshaft/language';
+
+/** Gravest first. What cannot be told is `information`: it is not a fault, and it has not been checked either. */
+export const SEVERITIES = ['error', 'warning', 'note', 'information'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+export function severityOf(finding: Finding): Severity {
+  return finding.severity === 'hint' ? 'note' : finding.severity;
+}
+
+/** Whether a finding counts where this severity and all graver ones do. */
+export function counts(finding: Finding, from: Severity): boolean {
+  return SEVERITIES.indexOf(severityOf(finding)) <= SEVERITIES.indexOf(from);
+}

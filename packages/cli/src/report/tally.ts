@@ -1,0 +1,64 @@
+import type { Outcome, Verdict } from '@tailshaft/drivetrain';
+import type { CheckedSpec } from '../specs/specs.js';
+import { severityOf } from './severity.js';
+
+/** What a check came to, in numbers. */
+export interface Tally {
+  files: number;
+  vessels: number;
+  errors: number;
+  warnings: number;
+  notes: number;
+  /** Checks that wait for data. */
+  notChecked: number;
+  holds: number;
+  accepted: number;
+  /** The verdict that holds by least. */
+  smallest?: Verdict;
+}
+
+export function emptyTally(): Tally {
+  return { files: 0, vessels: 0, errors: 0, warnings: 0, notes: 0, notChecked: 0, holds: 0, accepted: 0 };
+}
+
+export function addTo(tally: Tally, spec: CheckedSpec): void {
+  tally.files += 1;
+  tally.vessels += spec.check.vessels.length;
+  for (const finding of spec.findings) {
+    const severity = severityOf(finding);
+    if (severity === 'error') tally.errors += 1;
+    else if (severity === 'warning') tally.warnings += 1;
+    else if (severity === 'note') tally.notes += 1;
+    else tally.notChecked += 1;
+  }
+  for (const verdict of verdictsOf(spec)) {
+    if (verdict.outcome === 'accepted') tally.accepted += 1;
+    if (verdict.outcome !== 'holds') continue;
+    tally.holds += 1;
+    const { margin } = verdict;
+    if (margin !== undefined && margin < (tally.smallest?.margin ?? Number.POSITIVE_INFINITY)) {
+      tally.smallest = verdict;
+    }
+  }
+}
+
+/** Every verdict of a file, on its vessels and on its entries. */
+export function verdictsOf(spec: CheckedSpec): Verdict[] {
+  return [...spec.check.vessels, ...spec.check.entries].flatMap(one => one.verdicts);
+}
+
+export function countOutcome(verdicts: readonly Verdict[], outcome: Outcome): number {
+  return verdicts.filter(one => one.outcome === outcome).length;
+}
+
+/** `gear input torque`: the rule as a row of a table calls it. */
+export function shortName(rule: string): string {
+  return rule.split('/').at(-1)!.replaceAll('-', ' ');
+}
+
+/** `12 %`; whole percents, tenths while they are small. */
+export function percentWords(share: number): string {
+  const size = Math.abs(share * 100);
+  const text = (share * 100).toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
+  return `${text === '-0' ? '0' : text.replace('-', '−')} %`;
+}

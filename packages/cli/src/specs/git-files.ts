@@ -1,0 +1,150 @@
+import { spawnSync } from 'node:child_process';
+import { realpathSync } from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
+import { EXTENSION } from '@tailshaft/language';
+import { type FileSystemNode, type FileSystemProvider, URI } from 'langium';
+import { CannotRun } from '../cannot-run.js';
+import { decodeSpec, LARGEST } from './read-text.js';
+
+/** The folder of the repository around a path. */
+export function repositoryOf(folder: string, shown: string): string {
+  const answer = git(folder, ['rev-parse', '--show-toplevel']);
+  if (answer.status !== 0) throw new CannotRun(`${shown} is not in a git repository`);
+  return realpathSync(answer.text.trim());
+}
+
+/** The specs of one revision, as a disk that can only be read. */
+export class RevisionFiles implements FileSystemProvider {
+  private readonly texts = new Map<string, Buffer | undefined>();
+  private readonly folders = new Map<string, FileSystemNode[]>();
+
+  constructor(
+    private readonly top: string,
+    private readonly revision: string,
+  ) {
+    const tree = this.treeOf();
+    const listed = git(top, ['ls-tree', '-r', '-l', '-z', tree]);
+    const blobs = listed.text.split('\0').flatMap(row => blobOf(row));
+    const contents = contentsOf(
+      top,
+      blobs.filter(one => one.size <= LARGEST).map(one => one.id),
+    );
+    for (const blob of blobs) this.add(join(top, ...blob.path.split('/')), contents.get(blob.id));
+  }
+
+  /** Specs of this revision at or below a path. */
+  specsUnder(path: string): string[] {
+    const inside = path === this.top ? `${path}${sep}` : path.endsWith(sep) ? path : `${path}${sep}`;
+    return [...this.texts.keys()].filter(one => one === path || one.startsWith(inside)).sort();
+  }
+
+  async readFile(uri: URI): Promise<string> {
+    return this.readFileSync(uri);
+  }
+
+  readFileSync(uri: URI): string {
+    const shown = `${relative(this.top, uri.fsPath).split(sep).join('/')} at ${this.revision}`;
+    if (!this.texts.has(uri.fsPath)) throw new CannotRun(`there is no ${shown}`);
+    const bytes = this.texts.get(uri.fsPath);
+    if (!bytes) throw new CannotRun(`${shown} is too large to be read as a spec`);
+    return decodeSpec(bytes, shown);
+  }
+
+  async readBinary(uri: URI): Promise<Uint8Array> {
+    return this.readBinarySync(uri);
+  }
+
+  readBinarySync(uri: URI): Uint8Array {
+    return new TextEncoder().encode(this.readFileSync(uri));
+  }
+
+  async exists(uri: URI): Promise<boolean> {
+    return this.existsSync(uri);
+  }
+
+  existsSync(uri: URI): boolean {
+    return this.texts.has(uri.fsPath) || this.folders.has(uri.fsPath);
+  }
+
+  async stat(uri: URI): Promise<FileSystemNode> {
+    return this.statSync(uri);
+  }
+
+  statSync(uri: URI): FileSystemNode {
+    const isFile = this.texts.has(uri.fsPath);
+    return { isFile, isDirectory: !isFile, uri };
+  }
+
+  async readDirectory(uri: URI): Promise<FileSystemNode[]> {
+    return this.readDirectorySync(uri);
+  }
+
+  readDirectorySync(uri: URI): FileSystemNode[] {
+    return this.folders.get(uri.fsPath) ?? [];
+  }
+
+  private treeOf(): string {
+    if (this.revision.startsWith('-')) throw new CannotRun(`"${this.revision}" is not a git revision`);
+    const answer = git(this.top, ['rev-parse', '--verify', '--quiet', `${this.revision}^{tree}`]);
+    if (answer.status !== 0) throw new CannotRun(`git knows no revision "${this.revision}" here`);
+    return answer.text.trim();
+  }
+
+  private add(path: string, bytes: Buffer | undefined): void {
+    this.texts.set(path, bytes);
+    let node: FileSystemNode = { isFile: true, isDirectory: false, uri: URI.file(path) };
+    for (let folder = dirname(path); folder.startsWith(this.top); folder = dirname(folder)) {
+      const nodes = this.folders.get(folder);
+      if (nodes) {
+        nodes.push(node);
+        return;
+      }
+      this.folders.set(folder, [node]);
+      node = { isFile: false, isDirectory: true, uri: URI.file(folder) };
+    }
+  }
+}
+
+interface Blob {
+  readonly id: string;
+  readonly size: number;
+  readonly path: string;
+}
+
+/** `100644 blob <id> <size>\t<path>`; links, submodules and other files are left out. */
+function blobOf(row: string): Blob[] {
+  const [, id, size, path] = /^100\d{3} blob ([0-9a-f]+) +(\d+)\t([\s\S]+)$/.exec(row) ?? [];
+  return id && size && path?.endsWith(EXTENSION) ? [{ id, size: Number(size), path }] : [];
+}
+
+/** All blobs in one process: `<id> blob <size>\n<bytes>\n`, one behind the other. */
+function contentsOf(top: string, ids: readonly string[]): Map<string, Buffer> {
+  const contents = new Map<string, Buffer>();
+  if (ids.length === 0) return contents;
+  const { bytes } = git(top, ['cat-file', '--batch'], `${ids.join('\n')}\n`);
+  for (let at = 0; at < bytes.length; ) {
+    const end = bytes.indexOf(10, at);
+    if (end < 0) break;
+    const [id = '', , size = ''] = bytes.subarray(at, end).toString('latin1').split(' ');
+    const length = Number(size);
+    if (!Number.isFinite(length)) break;
+    contents.set(id, bytes.subarray(end + 1, end + 1 + length));
+    at = end + 1 + length + 1;
+  }
+  return contents;
+}
+
+function git(folder: string, words: readonly string[], input?: string) {
+  const answer = spawnSync('git', words, {
+    cwd: folder,
+    maxBuffer: 1024 * 1024 * 1024,
+    ...(input === undefined ? {} : { input }),
+  });
+  if (answer.error) {
+    const missing = (answer.error as NodeJS.ErrnoException).code === 'ENOENT';
+    throw new CannotRun(
+      missing ? 'git is not installed, or not on the path' : `git did not run: ${answer.error.message}`,
+    );
+  }
+  return { status: answer.status, bytes: answer.stdout, text: answer.stdout.toString('utf8') };
+}

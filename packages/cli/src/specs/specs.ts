@@ -1,0 +1,129 @@
+import { resolve } from 'node:path';
+import {
+  createTailshaftCore,
+  type FileCheck,
+  type Finding,
+  findingsOf,
+  type Place,
+} from '@tailshaft/language';
+import { type FileSystemProvider, type LangiumDocument, URI } from 'langium';
+import { NodeFileSystemProvider } from 'langium/node';
+import { CannotRun, reasonOf } from '../cannot-run.js';
+import { rootOf, shownPath } from './find.js';
+import { readSpec } from './read-text.js';
+
+/** A spec file with everything judged of it. */
+export interface CheckedSpec {
+  readonly path: string;
+  /** Its path as shown. */
+  readonly shown: string;
+  readonly check: FileCheck;
+  readonly findings: readonly Finding[];
+}
+
+/** A stretch of text as people count: lines and columns from 1. */
+export interface Spot {
+  readonly shown: string;
+  readonly line: number;
+  readonly column: number;
+  readonly endLine: number;
+  readonly endColumn: number;
+  readonly start: number;
+  readonly end: number;
+  /** The whole first line. */
+  readonly text: string;
+}
+
+export interface SpecsOptions {
+  readonly cwd: string;
+  readonly today: string;
+  /** The folder outside which nothing is imported, when the caller names one. */
+  readonly root?: string;
+  /** Where files come from; the disk when absent. */
+  readonly files?: FileSystemProvider;
+}
+
+/** Opens and judges specs, each file once. */
+export class Specs {
+  private readonly core;
+
+  constructor(private readonly options: SpecsOptions) {
+    const files = options.files ?? new GuardedFiles(options.cwd);
+    this.core = createTailshaftCore({ fileSystemProvider: () => files });
+    this.core.language.project.today = () => options.today;
+  }
+
+  /** Judges a file. */
+  async check(path: string): Promise<CheckedSpec> {
+    return this.judge(path, () =>
+      this.core.shared.workspace.LangiumDocuments.getOrCreateDocument(URI.file(path)),
+    );
+  }
+
+  /** Judges a text as if it stood at this path. */
+  async checkText(path: string, text: string): Promise<CheckedSpec> {
+    return this.judge(path, async () => {
+      const { LangiumDocumentFactory, LangiumDocuments } = this.core.shared.workspace;
+      const document = LangiumDocumentFactory.fromString(text, URI.file(path));
+      LangiumDocuments.addDocument(document);
+      return document;
+    });
+  }
+
+  /** Forgets a file that nothing else needs. */
+  drop(spec: CheckedSpec): void {
+    if (spec.check.entries.length > 0) return;
+    this.core.shared.workspace.LangiumDocuments.deleteDocument(URI.file(spec.path));
+  }
+
+  /** Lines and columns of a place in any file that was read. */
+  spot(place: Place): Spot | undefined {
+    const uri = URI.parse(place.uri);
+    const text = this.core.shared.workspace.LangiumDocuments.getDocument(uri)?.textDocument;
+    if (!text) return undefined;
+    const [start, end] = [text.positionAt(place.start), text.positionAt(Math.max(place.start, place.end))];
+    const line = text.getText({
+      start: { line: start.line, character: 0 },
+      end: { line: start.line + 1, character: 0 },
+    });
+    return {
+      shown: shownPath(uri.fsPath, this.options.cwd),
+      line: start.line + 1,
+      column: start.character + 1,
+      endLine: end.line + 1,
+      endColumn: end.character + 1,
+      start: place.start,
+      end: place.end,
+      text: line.replace(/[\r\n]+$/, ''),
+    };
+  }
+
+  private async judge(path: string, open: () => Promise<LangiumDocument>): Promise<CheckedSpec> {
+    const shown = shownPath(path, this.options.cwd);
+    const { project } = this.core.language;
+    const root = this.options.root
+      ? resolve(this.options.cwd, this.options.root)
+      : rootOf(path, this.options.cwd);
+    project.roots = [URI.file(root)];
+    try {
+      const document = await open();
+      await project.load(document);
+      const check = project.check(document);
+      return { path, shown, check, findings: findingsOf(check) };
+    } catch (error) {
+      if (error instanceof CannotRun) throw error;
+      throw new CannotRun(`${shown} cannot be judged: ${reasonOf(error)}`);
+    }
+  }
+}
+
+/** The disk, but only what is text of a sensible size. */
+class GuardedFiles extends NodeFileSystemProvider {
+  constructor(private readonly cwd: string) {
+    super();
+  }
+
+  override readFile(uri: URI): Promise<string> {
+    return readSpec(uri.fsPath, shownPath(uri.fsPath, this.cwd));
+  }
+}
