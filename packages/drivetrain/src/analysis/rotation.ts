@@ -122,13 +122,13 @@ const NO_MOVER = {
 };
 
 function moverOf(line: ShaftLine, needs: Needs): Mover {
-  if (line.engine) return engineOf(line, line.engine, needs);
+  if (line.engine) return engineOf(line.engine, needs);
   if (line.motor) return motorOf(line, line.motor, needs);
   needs.miss({ what: `engine or motor of ${line.path}`, host: line.origin, property: 'engine' });
   return { ...NO_MOVER, name: 'engine', at: line.origin };
 }
 
-function engineOf(_line: ShaftLine, engine: NonNullable<ShaftLine['engine']>, needs: Needs): Mover {
+function engineOf(engine: NonNullable<ShaftLine['engine']>, needs: Needs): Mover {
   const name = nameOf(engine);
   const whole = { what: `rotation of ${name}`, host: home(engine), property: 'rotation', strict: true };
   const rotation = needs.fact(engine.rotation, whole);

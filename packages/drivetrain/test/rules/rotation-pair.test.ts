@@ -206,3 +206,37 @@ describe('rotation/turning-requirement', () => {
     expect(found(vessel({ arrangements: [before, after], requirements: require }))).toEqual([]);
   });
 });
+
+describe('handed choices left open on a planned line', () => {
+  const { ahead: _, ...unchosen } = line({}).gear!;
+  const bare: PlainLine = { ...line({}), gear: unchosen, propeller: {}, mirrors: 'Port' };
+
+  test('offers each consistent pair of clutch and hand that turns the propellers outward', () => {
+    expect(routesOf(only(pair(turning('A'), bare)))).toEqual([
+      'Starboard: run ahead on clutch B and fit a right-hand propeller: the shaft turns clockwise ahead; propellers then turn outward ' +
+        '[proposed.Starboard.gear: ahead clutch B; proposed.Starboard.propeller: hand right]',
+      expect.stringMatching(/^\(stub\) Write "ahead clutch unknown"/),
+      expect.stringMatching(/^\(stub\) Write "hand unknown"/),
+    ]);
+  });
+
+  test('offers the hand alone where the clutch is written, and the clutch alone where the hand is', () => {
+    expect(routesOf(only(pair(turning('A'), { ...bare, gear: { ...unchosen, ahead: 'B' } })))[0]).toBe(
+      'Starboard: fit a right-hand propeller: the shaft turns clockwise ahead; propellers then turn outward [proposed.Starboard.propeller: hand right]',
+    );
+    expect(routesOf(only(pair(turning('A'), { ...bare, propeller: { hand: 'right' } })))[0]).toBe(
+      'Starboard: run ahead on clutch B: the shaft turns clockwise ahead; propellers then turn outward [proposed.Starboard.gear: ahead clutch B]',
+    );
+  });
+
+  test('what is in the boat already is looked at, not chosen', () => {
+    const before = arrangement('existing', {
+      Port: turning('A'),
+      Starboard: { ...turning('B'), propeller: {} },
+    });
+    const after = arrangement('proposed', { Port: turning('A'), Starboard: turning('B') }, { before });
+    expect(routesOf(only(vessel({ arrangements: [before, after] })))).toEqual([
+      expect.stringMatching(/^\(stub\) Write "hand unknown"/),
+    ]);
+  });
+});

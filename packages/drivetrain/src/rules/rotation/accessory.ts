@@ -81,13 +81,13 @@ function judge({ of, line }: Use<Fitted>): Verdict {
   if (built === turns) {
     return say.holds({
       place,
-      message: `${name} is built for ${engineWord(built)} rotation, as the engine turns.`,
+      message: `${begin(name)} is built for ${engineWord(built)} rotation, as the engine turns.`,
     });
   }
   const text = `${engineWord(turns)} viewed from flywheel`;
   return say.fails({
     place,
-    message: `${name.charAt(0).toUpperCase()}${name.slice(1)} is built for ${engineWord(built)} rotation, and the engine is ${engineWord(turns)}: it would work backwards.`,
+    message: `${begin(name)} is built for ${engineWord(built)} rotation, and the engine is ${engineWord(turns)}: it would work backwards.`,
     related: [{ at: engine.rotation!.origin, message: 'rotation of the engine' }],
     routes: () => [
       {
@@ -100,4 +100,8 @@ function judge({ of, line }: Use<Fitted>): Verdict {
       },
     ],
   });
+}
+
+function begin(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

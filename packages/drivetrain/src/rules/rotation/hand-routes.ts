@@ -29,7 +29,7 @@ const LIKE_RATIO = 0.03;
 const SAME_RATIO = 0.005;
 
 /** A gear at a ratio that is offered already. */
-export interface Offered {
+interface Offered {
   readonly name: string | undefined;
   readonly ratio: number;
 }
@@ -53,7 +53,7 @@ export function handRoutes(context: About, without?: Offered): Route[] {
 }
 
 /** Runs ahead on each other clutch that turns the shaft as the hand needs and may do so all day. */
-export function clutchRoutes({ line, arrangement }: About, hand: Hand): Route[] {
+function clutchRoutes({ line, arrangement }: About, hand: Hand): Route[] {
   const { gear } = line;
   if (!gear?.aheadClutch) return [];
   return clutchesOf(gear, gear.variant)

@@ -67,7 +67,7 @@ function check(context: LineContext): Verdict | undefined {
   if (accepts) {
     return say.holds({
       place,
-      message: `${line.name}: ${nameOf(gear)} takes "${takes}", and ${nameOf(mover)} turns so.`,
+      message: `${line.name}: ${nameOf(gear)} takes the rotation of ${nameOf(mover)} ("${takes}").`,
     });
   }
   const hand = handOf(line);

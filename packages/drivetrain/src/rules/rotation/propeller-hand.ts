@@ -7,6 +7,7 @@ import { changed, SINGLE_LINE } from '../example-specs.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords } from './edits.js';
 import { handRoutes } from './hand-routes.js';
+import { openRoutes } from './open-routes.js';
 import { pairFolds } from './pair-folds.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
 import { foldOn } from './uses.js';
@@ -49,7 +50,7 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.`,
       steps,
       explains: [...pairFolds(arrangement.path), ...foldOn([line], ...WAITING)],
-      routes: () => stubRoutes(checked.needs.missing),
+      routes: () => [...openRoutes(context, checked.needs.missing), ...stubRoutes(checked.needs.missing)],
     });
   }
   if (checked.state === 'either' || !checked.needed || !checked.hand) {

@@ -1,4 +1,4 @@
-import type { Sense } from '@tailshaft/mechanics';
+import { type Sense, WILLIS } from '@tailshaft/mechanics';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { declaredSense, senseOfTrain, trainOf, turnsBack } from '../../analysis/stages.js';
 import { signedTrainRatio } from '../../analysis/train-ratio.js';
@@ -23,12 +23,7 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'error',
   criterion: 'output sense as declared against the one that the meshes give, both seen from aft',
-  source: {
-    author: 'R. Willis',
-    title: 'Principles of Mechanism',
-    clause: 'every external mesh reverses; speeds of a planetary set relative to its carrier',
-    confidence: 'from memory',
-  },
+  source: WILLIS,
   manual:
     'Every external mesh between parallel shafts reverses the rotation, an internal mesh and a chain keep it, and a ' +
     'planetary set keeps or reverses it by the member that is held. Where a clutch gives its train and declares its output ' +

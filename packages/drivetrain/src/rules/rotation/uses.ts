@@ -1,6 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Context } from '../../judge/context.js';
-import type { Fact } from '../../model/fact.js';
 import type { ShaftLine } from '../../model/vessel.js';
 
 /** One declared thing and every line that stands on it: it is judged once, however many lines share it. */
@@ -32,9 +31,4 @@ export function usesOf<T>(
 /** Verdicts of these rules on these lines, to be folded under the one that causes them. */
 export function foldOn(lines: readonly ShaftLine[], ...rules: string[]) {
   return lines.flatMap(line => rules.map(rule => ({ rule, subject: line.path })));
-}
-
-/** A fact as a thing to group, where it is declared at all. */
-export function factUse<T>(fact: Fact<T> | undefined): { of: Fact<T>; at: Origin }[] {
-  return fact ? [{ of: fact, at: fact.origin }] : [];
 }
