@@ -16,6 +16,7 @@ import {
   NormalizedNotebookDocuments,
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import { TailshaftFormatter } from '../format/provider.js';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
 import { Project } from '../project/project.js';
 import { type TailshaftAdded, tailshaftCoreModule } from '../services/module.js';
@@ -124,7 +125,8 @@ function serverModule(
     SemanticTokenProvider: services => new SemanticTokenColours(services),
     DocumentSymbolProvider: services => new DocumentSymbols(services),
     FoldingRangeProvider: () => new FoldingRanges(),
-    // Formatting, code actions and names are added here by their own folders.
+    Formatter: services => new TailshaftFormatter(services),
+    // Code actions and names are added here by their own folders.
   };
   return {
     settings: () => new Settings(),

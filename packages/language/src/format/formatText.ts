@@ -1,0 +1,51 @@
+import { EmptyFileSystem, type LangiumDocument, type ParseResult, URI } from 'langium';
+import type { Replacement } from '../edit/textEdit.js';
+import type { Document } from '../generated/ast.js';
+import { type DocumentReading, readDocument } from '../reading/document.js';
+import { createTailshaftCore } from '../services/module.js';
+import { outlineOf } from './outline.js';
+import { printText } from './print.js';
+import { lineBreakOf, piecesOf } from './tokens.js';
+
+/** The text with its usual layout. What cannot be read stays as it is; line ends, comments and meaning always do. */
+export function formatText(text: string): string {
+  const parsed = parse(text);
+  return formatParsed(text, parsed, readDocument(parsed.value as Document, 'memory:/text.shaft', text));
+}
+
+/** The same of a text that is parsed and read already. */
+export function formatParsed(text: string, parsed: ParseResult, reading: DocumentReading): string {
+  const printed = printText(text, outlineOf(parsed, reading), lineBreakOf(text));
+  return sameWords(text, printed) ? printed : text;
+}
+
+/** What formatting changes: the space between two tokens, wherever it is not the usual one. */
+export function formatEdits(text: string, formatted: string): Replacement[] {
+  const before = piecesOf(text);
+  const after = piecesOf(formatted);
+  const edits: Replacement[] = [];
+  for (let index = 0; index <= before.length; index += 1) {
+    const start = before[index - 1]?.end ?? 0;
+    const end = before[index]?.start ?? text.length;
+    const space = formatted.slice(after[index - 1]?.end ?? 0, after[index]?.start ?? formatted.length);
+    if (text.slice(start, end) !== space) edits.push({ start, end, text: space });
+  }
+  return edits;
+}
+
+/** Whether two texts have the same tokens and comments in the same order. */
+export function sameWords(one: string, other: string): boolean {
+  const [a, b] = [piecesOf(one), piecesOf(other)];
+  return a.length === b.length && a.every((piece, index) => piece.text === b[index]!.text);
+}
+
+let core: ReturnType<typeof createTailshaftCore> | undefined;
+
+function parse(text: string): ParseResult {
+  core ??= createTailshaftCore(EmptyFileSystem);
+  const document: LangiumDocument = core.shared.workspace.LangiumDocumentFactory.fromString(
+    text,
+    URI.parse('memory:/text.shaft'),
+  );
+  return document.parseResult;
+}

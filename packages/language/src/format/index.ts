@@ -1,0 +1,2 @@
+export { formatEdits, formatText } from './formatText.js';
+export { TailshaftFormatter } from './provider.js';

@@ -1,0 +1,67 @@
+import type { LangiumDocument } from 'langium';
+import type { Formatter } from 'langium/lsp';
+import type {
+  DocumentFormattingParams,
+  DocumentOnTypeFormattingOptions,
+  DocumentOnTypeFormattingParams,
+  DocumentRangeFormattingParams,
+  TextEdit,
+} from 'vscode-languageserver';
+import type { Replacement } from '../edit/textEdit.js';
+import type { Project } from '../project/project.js';
+import { formatEdits, formatParsed } from './formatText.js';
+import { piecesOf } from './tokens.js';
+
+/** Formats documents of the editor: whole, in part, and the block that a typed brace closes. */
+export class TailshaftFormatter implements Formatter {
+  constructor(private readonly services: { readonly project: Project }) {}
+
+  formatDocument(document: LangiumDocument, _params: DocumentFormattingParams): TextEdit[] {
+    return this.edits(document);
+  }
+
+  formatDocumentRange(document: LangiumDocument, { range }: DocumentRangeFormattingParams): TextEdit[] {
+    const start = document.textDocument.offsetAt({ line: range.start.line, character: 0 });
+    return this.edits(document, start, document.textDocument.offsetAt(range.end));
+  }
+
+  formatDocumentOnType(document: LangiumDocument, params: DocumentOnTypeFormattingParams): TextEdit[] {
+    const end = document.textDocument.offsetAt(params.position);
+    const open = openingBrace(document.textDocument.getText().slice(0, end));
+    if (open === undefined) return [];
+    const { line } = document.textDocument.positionAt(open);
+    return this.edits(document, document.textDocument.offsetAt({ line, character: 0 }), end);
+  }
+
+  get formatOnTypeOptions(): DocumentOnTypeFormattingOptions {
+    return { firstTriggerCharacter: '}' };
+  }
+
+  private edits(document: LangiumDocument, from = 0, to = Number.POSITIVE_INFINITY): TextEdit[] {
+    const text = document.textDocument.getText();
+    const formatted = formatParsed(text, document.parseResult, this.services.project.reading(document));
+    const inRange = (edit: Replacement) => edit.end >= from && edit.start <= to;
+    return formatEdits(text, formatted)
+      .filter(inRange)
+      .map(({ start, end, text: newText }) => ({
+        range: {
+          start: document.textDocument.positionAt(start),
+          end: document.textDocument.positionAt(end),
+        },
+        newText,
+      }));
+  }
+}
+
+/** The brace that the last one of a text closes. */
+function openingBrace(text: string): number | undefined {
+  const open: number[] = [];
+  let closed: number | undefined;
+  for (const piece of piecesOf(text)) {
+    if (piece.comment) continue;
+    closed = undefined;
+    if (piece.text === '{') open.push(piece.start);
+    else if (piece.text === '}') closed = open.pop();
+  }
+  return closed;
+}
