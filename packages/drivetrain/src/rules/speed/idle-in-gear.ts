@@ -1,6 +1,6 @@
 import { given, pitchFromSlip, shaftSpeedThroughGear } from '@tailshaft/mechanics';
 import { idleSlip } from '../../analysis/idle.js';
-import { percent } from '../../analysis/telling.js';
+import { percent, tellLike } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -117,7 +117,7 @@ function remedy({ line, analysis, vessel }: LineContext, wanted: number): string
   const deeper = ratio.si * (now.si / pitch.si);
   const slower = { ...engineSpeed, si: engineSpeed.si * (pitch.si / now.si) };
   return (
-    `Alone it would take ${deeper.toFixed(2)}:1, or a low idle of ${analysis.tell(slower)}, or a pitch of ${analysis.tell(pitch)}; ` +
+    `Alone it would take ${deeper.toFixed(2)}:1, or a low idle of ${analysis.tell(slower, 3)}, or a pitch of ${tellLike(now)(pitch, 3)}; ` +
     'or a device that lets the clutch slip.'
   );
 }
