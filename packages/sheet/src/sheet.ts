@@ -7,7 +7,7 @@ import {
   type Vessel,
 } from '@tailshaft/drivetrain';
 import type { Origin, Value } from '@tailshaft/mechanics';
-import { quiet, separated, type Text } from './document/text.js';
+import { quiet, separated, strong, type Text } from './document/text.js';
 import type { SheetInput } from './input.js';
 import { WorkingsBook } from './sections/workings-book.js';
 import { valueWords } from './words.js';
@@ -68,6 +68,6 @@ export class Sheet {
   /** Title of a rule with its id. */
   rule(id: string): Text {
     const title = findRule(id)?.title;
-    return title ? separated(' ', title, quiet(id)) : id;
+    return title ? separated(' ', strong(title), quiet(id)) : strong(id);
   }
 }

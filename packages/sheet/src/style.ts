@@ -41,7 +41,8 @@ body { margin: 0; background: var(--paper); }
 .sheet footer { margin-top: 3rem; padding-top: 0.7rem; border-top: 1px solid var(--rule); color: var(--soft); }
 .sheet code { font: 0.92em/1.4 "DejaVu Sans Mono", ui-monospace, "Cascadia Mono", Consolas, monospace; }
 .sheet .quiet, .sheet .place { color: var(--soft); }
-.sheet .place { font-size: 0.86em; overflow-wrap: anywhere; }
+.sheet .place { font-size: 0.86em; white-space: nowrap; }
+.sheet .nowrap { white-space: nowrap; }
 .sheet button.place { font-family: inherit; line-height: inherit; background: none; border: 0; padding: 0; text-align: left; cursor: pointer; text-decoration: underline dotted; }
 .sheet .warning { color: var(--unsure); }
 .sheet .anchor { font-weight: 600; color: var(--accent); scroll-margin-top: 1rem; }
@@ -75,11 +76,13 @@ const TABLES = `
 .sheet tbody { border-bottom: 1px solid var(--rule); }
 .sheet tr.group th { background: var(--panel); font-weight: 600; border-top: 1px solid var(--rule); }
 .sheet tr.group .quiet, .sheet tr.group .place, .sheet tr.group .warning { font-weight: 400; }
+.sheet table.form td, .sheet table.form th[scope=row] { height: 2.8rem; }
 .sheet th.number, .sheet td.number { text-align: right; white-space: nowrap; }
 .sheet td.wide { min-width: 11rem; }
 `;
 
 const DRAWINGS = `
+.sheet .row { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 22rem), 1fr)); gap: 0 2rem; }
 .sheet figure { margin: 0.9rem 0 1.4rem; }
 .sheet figcaption { color: var(--soft); font-size: 0.86rem; max-width: 46rem; }
 .sheet svg { display: block; max-width: 100%; height: auto; margin: 0 0 0.4rem; }
@@ -127,9 +130,12 @@ const PRINT = `
   .sheet h2, .sheet h3, .sheet h4, .sheet caption, .sheet summary { break-after: avoid; }
   .sheet tr, .sheet figure, .sheet li { break-inside: avoid; } .sheet thead { display: table-header-group; }
   .sheet details > p { break-after: avoid; }
-  .sheet .scroll { overflow: visible; } .sheet td.wide { min-width: 0; } .sheet svg { max-width: 160mm; }
+  .sheet .scroll { overflow: visible; } .sheet td.wide { min-width: 0; } .sheet svg { max-width: 150mm; } .sheet figcaption { font-size: 8pt; }
   .sheet details { border: 0; padding: 0; } .sheet summary { list-style: none; padding: 2mm 0 0; }
   .sheet details::details-content { display: block; content-visibility: visible; block-size: auto; }
+  .sheet .row { grid-template-columns: 1fr 1fr; gap: 0 5mm; } .sheet .row svg { max-width: 100%; }
+  .sheet details { columns: 2; column-gap: 7mm; font-size: 7.5pt; line-height: 1.3; } .sheet summary { column-span: all; }
+  .sheet details > p { margin-top: 2.5mm; }
   .sheet footer { display: none; }
 }
 `;

@@ -11,7 +11,7 @@ import {
 
 /** A value as the author wrote it where he did, or in the unit of its trade. */
 export function valueWords(value: Value): string {
-  return value.written ?? formatValue(value);
+  return value.written?.replace(/([A-Za-z])\.(?=[a-z])/g, '$1·') ?? formatValue(value);
 }
 
 /** The same in SI, for the column beside what was written; undefined where there is nothing to convert. */

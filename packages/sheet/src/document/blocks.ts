@@ -2,7 +2,7 @@ import type { Markup } from './markup.js';
 import type { Text } from './text.js';
 
 /** What a sheet is made of, before it is HTML or Markdown. */
-export type Block = Paragraph | List | Table | Figure | Details | Section;
+export type Block = Paragraph | List | Table | Figure | Row | Details | Section;
 
 export interface Paragraph {
   readonly block: 'paragraph';
@@ -22,6 +22,8 @@ export interface Table {
   readonly caption: string;
   readonly columns: readonly Column[];
   readonly groups: readonly RowGroup[];
+  /** Room to write by hand. */
+  readonly form?: boolean;
 }
 
 export interface Column {
@@ -42,6 +44,12 @@ export interface Figure {
   readonly block: 'figure';
   readonly svg: Markup;
   readonly caption: Text;
+}
+
+/** Figures side by side where there is room. */
+export interface Row {
+  readonly block: 'row';
+  readonly figures: readonly Figure[];
 }
 
 export interface Details {

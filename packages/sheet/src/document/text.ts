@@ -5,7 +5,7 @@ import type { Origin } from '@tailshaft/mechanics';
 export type Text = string | Mark | readonly Text[];
 
 export type Mark =
-  | { readonly as: 'strong' | 'code' | 'quiet' | 'warning'; readonly text: Text }
+  | { readonly as: 'strong' | 'code' | 'quiet' | 'warning' | 'together'; readonly text: Text }
   /** A verdict: a sign and a word, never a colour alone. */
   | { readonly as: 'verdict'; readonly outcome: Outcome }
   /** A place of the spec: `ternhaven.shaft:23`. */
@@ -20,6 +20,8 @@ export const code = (text: Text): Mark => ({ as: 'code', text });
 export const quiet = (text: Text): Mark => ({ as: 'quiet', text });
 export const warning = (text: Text): Mark => ({ as: 'warning', text });
 export const verdict = (outcome: Outcome): Mark => ({ as: 'verdict', outcome });
+/** Words that stay on one line. */
+export const together = (text: Text): Mark => ({ as: 'together', text });
 export const lineBreak: Mark = { as: 'break' };
 
 /** Parts with something between them; empty ones are left out. */

@@ -27,6 +27,8 @@ export function textHtml(text: Text, options: Pick<HtmlOptions, 'placeKey'> = {}
       return element(text.as, {}, textHtml(text.text, options));
     case 'quiet':
       return element('span', { class: 'quiet' }, textHtml(text.text, options));
+    case 'together':
+      return element('span', { class: 'nowrap' }, textHtml(text.text, options));
     case 'warning':
       return element('strong', { class: 'warning' }, textHtml(text.text, options));
     case 'verdict':
@@ -65,6 +67,8 @@ function blockHtml(block: Block, options: HtmlOptions): Markup {
       return tableHtml(block, options);
     case 'figure':
       return element('figure', {}, block.svg, element('figcaption', {}, textHtml(block.caption, options)));
+    case 'row':
+      return element('div', { class: 'row' }, blocksHtml(block.figures, options));
     case 'details':
       return element(
         'details',
@@ -117,7 +121,7 @@ function tableHtml(table: Table, options: HtmlOptions): Markup {
     { class: 'scroll', tabindex: 0, role: 'region', 'aria-label': table.caption },
     element(
       'table',
-      {},
+      { class: table.form ? 'form' : undefined },
       element('caption', {}, table.caption),
       element('thead', {}, element('tr', {}, head)),
       table.groups.filter(one => one.rows.length > 0 || one.title !== undefined).map(group),

@@ -57,6 +57,8 @@ function blockMarkdown(block: Block, level: number): string {
       return tableMarkdown(block);
     case 'figure':
       return outside(block.caption);
+    case 'row':
+      return blocksMarkdown(block.figures, level);
     case 'details':
       return `**${textMarkdown(block.summary)}**\n\n${blocksMarkdown(block.blocks, level)}`;
     case 'section':

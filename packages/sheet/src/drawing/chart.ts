@@ -11,7 +11,7 @@ export type XY = readonly [x: number, y: number];
 export interface Series {
   readonly name: string;
   readonly points: readonly XY[];
-  readonly kind: 'solid' | 'dashed' | 'level' | 'marks';
+  readonly kind: 'solid' | 'dashed' | 'level' | 'marks' | 'rings';
 }
 
 export interface ChartSpec {
@@ -63,7 +63,7 @@ export function chart({ id, title, xTitle, yTitle, series }: ChartSpec): Markup 
 }
 
 function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale) {
-  if (kind === 'marks') return points.map(point => mark(x(point[0]), y(point[1])));
+  if (isMark(kind)) return points.map(point => mark(kind, x(point[0]), y(point[1])));
   const drawn = line<XY>(
     point => x(point[0]),
     point => y(point[1]),
@@ -75,8 +75,14 @@ function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale)
 
 type Scale = ScaleLinear<number, number>;
 
-function mark(x: number, y: number): Markup {
-  return element('path', { d: `M${fix(x)} ${fix(y - 5)}l5 5l-5 5l-5 -5Z`, class: 'point' });
+function isMark(kind: Series['kind']): kind is 'marks' | 'rings' {
+  return kind === 'marks' || kind === 'rings';
+}
+
+function mark(kind: 'marks' | 'rings', x: number, y: number): Markup {
+  return kind === 'rings'
+    ? element('circle', { cx: x, cy: y, r: 4.5, class: 'point' })
+    : element('path', { d: `M${fix(x)} ${fix(y - 5)}l5 5l-5 5l-5 -5Z`, class: 'point' });
 }
 
 function legend({ kind, name }: Series, index: number): Markup {
@@ -85,8 +91,8 @@ function legend({ kind, name }: Series, index: number): Markup {
   return element(
     'g',
     {},
-    kind === 'marks'
-      ? mark(x + 13, y - 4)
+    isMark(kind)
+      ? mark(kind, x + 13, y - 4)
       : lineFrom(x, y - 4, x + 26, y - 4, `series series-${index} ${kind}`),
     label(x + 33, y, name, 'label', 'start'),
   );

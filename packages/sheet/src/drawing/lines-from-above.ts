@@ -2,14 +2,15 @@ import type { Arrangement, LineAnalysis, Part, ShaftLine } from '@tailshaft/driv
 import type { Turn } from '@tailshaft/mechanics';
 import { type Child, element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
-import { turnWords } from '../words.js';
 import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
 
 const WIDTH = 760;
 const ROW = 132;
 const TOP = 46;
 const RIGHT = WIDTH - 24;
-const STERN = 84;
+const STERN = 46;
+/** How far beside its own shaft an engine is drawn that faces forward. */
+const RAISED = -35;
 
 /** Lengths on paper of what declares no length. */
 const SIZE: Readonly<Record<Part['role'], readonly [length: number, height: number]>> = {
@@ -55,11 +56,11 @@ function row(analysis: LineAnalysis, line: ShaftLine, y: number, longest: number
   const children: Child[] = [label(STERN - 44, y - 48, line.name, 'label strong', 'start')];
   for (const station of stations) {
     // Where the line turns back the engine stands over its own shaft: it is drawn beside it.
-    const raised = back && (station.part === line.engine || station.part === line.motor) ? -26 : 0;
-    children.push(drawPart(station, y + raised));
+    const raised = back && (station.part === line.engine || station.part === line.motor) ? RAISED : 0;
+    children.push(drawPart(station, y + raised, y + 46, back));
   }
   for (const station of stations) {
-    const raised = back && station === first ? -26 : 0;
+    const raised = back && station === first ? RAISED : 0;
     children.push(arrow(station, y + raised, station === last));
   }
   return element('g', {}, ...children);
@@ -122,24 +123,23 @@ function turnsOf({ rotation }: LineAnalysis, line: ShaftLine): Map<Part, Turn | 
   return turns;
 }
 
-function drawPart({ part, from, to }: Station, y: number): Markup {
+function drawPart({ part, from, to }: Station, y: number, words: number, back: boolean): Markup {
   const [, height] = SIZE[part.role];
   const middle = (from + to) / 2;
   if (part.role === 'shaft')
-    return joined(box(from, y - 3, to - from, 6, 'shaft'), label(middle, y + 46, 'shaft', 'label quiet'));
+    return joined(box(from, y - 3, to - from, 6, 'shaft'), label(middle, words, 'shaft', 'label quiet'));
   if (part.role === 'propeller')
     return joined(
       element('ellipse', { cx: middle, cy: y, rx: 6, ry: height / 2, class: 'disc' }),
-      label(middle, y + 46, 'propeller', 'label quiet'),
+      label(middle, words, 'propeller', 'label quiet'),
     );
   const name = part.entry?.name ?? part.role;
   const down = part.role === 'coupling' ? 30 : 0;
+  const flywheel = back ? to - 10 : from + 10;
   return joined(
     box(from, y - height / 2, to - from, height, part.change === 'retained' ? 'part kept' : 'part'),
-    part.role === 'engine'
-      ? lineFrom(from + 10, y - height / 2, from + 10, y + height / 2, 'edge')
-      : undefined,
-    label(middle, y + 46 + down / 3, fitted(name, to - from), 'label'),
+    part.role === 'engine' ? lineFrom(flywheel, y - height / 2, flywheel, y + height / 2, 'edge') : undefined,
+    label(middle, words + down / 3, fitted(name, to - from), 'label'),
   );
 }
 
@@ -167,7 +167,7 @@ function describe(analysis: LineAnalysis, line: ShaftLine): string {
   return line.chain
     .map(part => {
       const turn = turns.get(part);
-      return `${part.role}${part.entry ? ` ${part.entry.name}` : ''} ${turn ?? turnWords(undefined).replace('? ', '')}`;
+      return `${part.role}${part.entry ? ` ${part.entry.name}` : ''} ${turn ?? 'cannot tell'}`;
     })
     .join(', ');
 }

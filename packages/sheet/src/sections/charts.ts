@@ -1,6 +1,6 @@
 import { type Arrangement, type LineAnalysis, type ShaftLine, scaledDemand } from '@tailshaft/drivetrain';
 import { findUnit, fromSI, given, torqueFromPower, type Value } from '@tailshaft/mechanics';
-import { type Block, section } from '../document/blocks.js';
+import { type Block, type Figure, section } from '../document/blocks.js';
 import { type ChartSpec, chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
 
@@ -19,7 +19,7 @@ export function chartsSection(sheet: Sheet, arrangement: Arrangement): Block | u
   return section(
     `charts-${arrangement.path}`,
     'Power and torque',
-    [...drawn.values()].flatMap(({ lines, series }) => figures(lines, series)),
+    [...drawn.values()].map(({ lines, series }) => ({ block: 'row', figures: figures(lines, series) })),
   );
 }
 
@@ -28,10 +28,10 @@ interface ChartSeries {
   readonly torque: readonly Series[];
 }
 
-function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): Block[] {
+function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): Figure[] {
   const names = lines.map(line => line.name).join(' and ');
   const first = lines[0]!.path;
-  const figure = (spec: ChartSpec, caption: string): Block => ({
+  const figure = (spec: ChartSpec, caption: string): Figure => ({
     block: 'figure',
     svg: chart(spec),
     caption,
@@ -136,7 +136,7 @@ function idleMark(
 ): Series[] {
   const first = demand[0];
   return analysis.idleSpeed.value && first
-    ? [{ name: 'low idle', kind: 'marks', points: [[rpm(first[0]), kW(first[1])]] }]
+    ? [{ name: 'low idle', kind: 'rings', points: [[rpm(first[0]), kW(first[1])]] }]
     : [];
 }
 

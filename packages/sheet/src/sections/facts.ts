@@ -84,6 +84,8 @@ const WORDS: Readonly<Record<string, string>> = {
   ratedAt: 'used at',
   ratioUsed: 'ratio',
   takeOff: 'power take-off',
+  powerCurve: 'full-load power',
+  torqueCurve: 'full-load torque',
   boreDiameter: 'bore of hollow shaft',
   powerPerSpeed: 'rated, power per speed',
   pumpIndex: 'pump set for',

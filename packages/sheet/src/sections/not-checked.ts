@@ -1,6 +1,6 @@
 import type { Missing, Verdict } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
-import { code, quiet, separated, strong, type Text, warning } from '../document/text.js';
+import { code, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { count } from '../words.js';
 import { CHECKLIST_ID } from './checklist.js';
@@ -29,11 +29,7 @@ export function notCheckedSection(sheet: Sheet): Block {
       : undefined,
     gaps.length > 0 ? gapTable(sheet, gaps) : undefined,
     numberless.length > 0
-      ? list(
-          numberless.map(one =>
-            separated(' ', strong(sheet.rule(one.rule)), one.message, sheet.place(one.place)),
-          ),
-        )
+      ? list(numberless.map(one => separated(' ', sheet.rule(one.rule), one.message, sheet.place(one.place))))
       : undefined,
     ...openQuestions(sheet, unsure),
     input.problems.length + unsure.length + sheet.vessel.openQuestions.length === 0

@@ -1,4 +1,5 @@
 import type { LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
+import { formatValue } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -6,7 +7,7 @@ import type { Sheet } from '../sheet.js';
 /** Speeds and loads at each operating point, to be held against the trial, and what else follows from the line. */
 export function operatingSection(sheet: Sheet, line: ShaftLine): Block {
   const analysis = sheet.analysis(line);
-  const { operatingPoints: points } = analysis;
+  const points = distinct(analysis.operatingPoints);
   return section(`points-${line.path}`, 'Operating points', [
     keyNumbers(sheet, line, analysis),
     points.length > 0
@@ -23,7 +24,13 @@ export function operatingSection(sheet: Sheet, line: ShaftLine): Block {
           points.map(point => {
             const shaft = point.stations.at(-1);
             const tell = (value: Parameters<typeof analysis.tell>[0] | undefined): Text =>
-              value ? sheet.number(value, line.path, analysis.tell(value)) : quiet('—');
+              value
+                ? sheet.number(
+                    value,
+                    line.path,
+                    value.dimension === 'ratio' ? `${formatValue(value)}:1` : analysis.tell(value),
+                  )
+                : quiet('—');
             return [
               point.name,
               sheet.number(point.engineSpeed, line.path),
@@ -67,4 +74,19 @@ type RatioDerived = ReturnType<LineAnalysis['overallRatio']>;
 
 function needs(missing: readonly { readonly what: string }[]): Text {
   return [quiet('needs '), strong(missing.map(one => one.what).join('; '))];
+}
+
+/** A declared curve point at the speed of a named point says nothing more. */
+function distinct(points: LineAnalysis['operatingPoints']): LineAnalysis['operatingPoints'] {
+  return points.filter(
+    one =>
+      one.name !== 'full load' ||
+      !points.some(
+        other =>
+          other.name !== 'full load' &&
+          other.direction === one.direction &&
+          other.engineSpeed.si === one.engineSpeed.si &&
+          Math.abs((other.shaftTorque?.si ?? Number.NaN) - (one.shaftTorque?.si ?? Number.NaN)) < 1e-6,
+      ),
+  );
 }

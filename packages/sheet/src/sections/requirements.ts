@@ -30,7 +30,10 @@ function answer(requirement: Requirement, verdicts: readonly Verdict[]): Text {
   const naming = verdicts.filter(
     one => one.place === requirement.origin || one.related.some(({ at }) => at === requirement.origin),
   );
-  if (naming.length === 0) return warning('no check names it: show on trial or by document');
+  if (naming.length === 0)
+    return warning(
+      'not answered here: the data it needs are missing, or it is to be shown on trial or by document',
+    );
   return separated(
     '; ',
     ...naming.map(one => separated(' ', verdictMark(one.outcome), quiet(`${one.rule} (${one.subject})`))),

@@ -1,5 +1,5 @@
 import { type Block, section, table } from '../document/blocks.js';
-import { lineBreak, quiet, separated, strong, type Text, warning } from '../document/text.js';
+import { lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 
 /** Revisions, departures accepted, and who signs for what: the record that goes with the numbers. */
@@ -23,7 +23,7 @@ function revisions(sheet: Sheet): Block {
 
 function acceptances(sheet: Sheet): Block | undefined {
   const rows = sheet.vessel.acceptances.map((one): Text[] => [
-    separated(lineBreak, strong(sheet.rule(one.rule)), one.on),
+    separated(lineBreak, sheet.rule(one.rule), one.on),
     one.because ?? warning('no reason given'),
     one.by ?? warning('nobody named: accepts nothing'),
     one.dated ?? quiet('not dated'),
@@ -53,7 +53,7 @@ function until(date: string | undefined, today: string): Text {
 /** An approval says whose it is, for what and of which revision; none stands for another. */
 function signatures(sheet: Sheet): Block {
   const revision = sheet.vessel.revisions.at(-1)?.name ?? '';
-  return table(
+  const form = table(
     'Signatures; none of them replaces another',
     [
       { title: 'As' },
@@ -64,4 +64,5 @@ function signatures(sheet: Sheet): Block {
     ],
     ['Prepared', 'Checked', 'Owner', 'Class or flag', 'Surveyor'].map(role => [role, '', '', revision, '']),
   );
+  return { ...form, form: true };
 }

@@ -1,7 +1,7 @@
 import type { Arrangement, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
 import { turnFromAft } from '@tailshaft/mechanics';
 import { type Block, section, type Table, table } from '../document/blocks.js';
-import { quiet, separated, type Text, warning } from '../document/text.js';
+import { quiet, separated, type Text, together, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { turnWords } from '../words.js';
 
@@ -101,9 +101,11 @@ function stationsTable(sheet: Sheet, line: ShaftLine): Table {
     ],
     rotation.steps.map((step, index) => [
       step.station,
-      turnWords(step.turn),
-      rotation.asternSteps.length > 0 ? turnWords(rotation.asternSteps[index]?.turn) : quiet('not known'),
-      step.text,
+      together(turnWords(step.turn)),
+      rotation.asternSteps.length > 0
+        ? together(turnWords(rotation.asternSteps[index]?.turn))
+        : quiet('not known'),
+      step.text.replace(`${step.station}: `, ''),
       sheet.place(step.at) ?? '',
     ]),
   );

@@ -1,5 +1,5 @@
 import { citeSource, filledFormula, formatValue, type Origin, type Value } from '@tailshaft/mechanics';
-import { code, quiet, separated, type Text, warning } from '../document/text.js';
+import { code, lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
 import { valueWords } from '../words.js';
 
 /** One computed number with its formula, ready to print. */
@@ -43,39 +43,45 @@ export class WorkingsBook {
     ];
   }
 
-  /** Formula with the numbers in it, inputs, source, range, remarks. */
+  /** Formula with the numbers in it, inputs, range, remarks, source. */
   lines({ value, under }: BookEntry): Text[] {
     const working = value.working!;
     const filled = filledFormula(value);
     const [left = value.symbol] = working.text.split('=');
+    const met = working.range.filter(one => one.met).map(one => one.condition);
     return [
       separated(
-        ' ',
+        lineBreak,
         code(working.text),
         filled && code(`${left.trim()} = ${filled} = ${formatValue(value)}`),
         value.assumed && warning(`assumed: ${value.assumed}`),
       ),
-      ...working.inputs.map((input, index) => this.#input(input, working.keys?.[index], under)),
-      separated('', quiet(`Source: ${citeSource(working.source)}.`)),
-      ...working.range.map(
-        (range): Text =>
-          range.met
-            ? quiet(`Within its range: ${range.condition}.`)
-            : warning(`OUTSIDE ITS RANGE: needs ${range.condition}.`),
+      ...working.inputs.map((input, index) => this.#input(input, letterOf(value, index), under)),
+      ...working.range
+        .filter(one => !one.met)
+        .map((one): Text => warning(`OUTSIDE ITS RANGE: needs ${one.condition}.`)),
+      quiet(
+        separated(
+          ' ',
+          `Source: ${citeSource(working.source)}.`,
+          met.length > 0 ? `Within its range: ${met.join('; ')}.` : undefined,
+          ...(working.notes ?? []).map(note => `Note: ${note}.`),
+        ),
       ),
-      ...(working.notes ?? []).map(note => quiet(`Note: ${note}.`)),
     ];
   }
 
-  #input(input: Value, key: string | undefined, under: string): Text {
+  #input(input: Value, letter: string, under: string): Text {
     const number = this.refer(input, under);
-    const letter = key ?? input.symbol;
-    const declared = input.origin && this.place(input.origin);
+    const words = valueWords(input);
+    const same = formatValue(input);
     return separated(
       ' ',
-      separated(' ', code(letter), `${input.label}:`, code(valueWords(input))),
-      input.written && input.written !== formatValue(input) ? quiet(`= ${formatValue(input)}`) : undefined,
-      number === undefined ? declared : { as: 'reference', text: `W${number}`, to: `w${number}` },
+      separated(' ', code(letter), `${input.label}:`, code(words)),
+      input.written && words !== same && input.dimension !== 'ratio' ? quiet(`= ${same}`) : undefined,
+      number === undefined
+        ? this.place(input.origin)
+        : { as: 'reference', text: `W${number}`, to: `w${number}` },
       input.assumed && warning(`assumed: ${input.assumed}`),
     );
   }
@@ -85,9 +91,9 @@ export class WorkingsBook {
     const had = this.#keys.get(value);
     if (had !== undefined) return had;
     const { working } = value;
+    // A computed or declared number keeps its working and its place under whatever name it goes; an assumed one has none.
     const key = [
-      value.label,
-      value.symbol,
+      working || value.origin ? '' : value.label,
       value.si,
       value.assumed ?? '',
       value.origin ? this.#originNumber(value.origin) : '',
@@ -116,3 +122,13 @@ export class WorkingsBook {
     return this.#origins.size - 1;
   }
 }
+
+/** The letter that an input goes by in the formula, or else its own symbol. */
+function letterOf(value: Value, index: number): string {
+  const { keys, text, inputs } = value.working!;
+  const key = keys?.[index];
+  const symbol = inputs[index]!.symbol;
+  return key !== undefined && text.match(LETTERS)?.includes(key) ? key : symbol;
+}
+
+const LETTERS = /\p{L}[\p{L}\p{N}_′'₀-₉]*/gu;
