@@ -19,20 +19,21 @@ export function answerFileRequests(client: BaseLanguageClient): void {
   });
   client.onRequest('tailshaft/fs/readFile', async ({ uri }: { uri: string }) => {
     try {
-      return new TextDecoder('utf-8').decode(await vscode.workspace.fs.readFile(vscode.Uri.parse(uri)));
+      const bytes = await vscode.workspace.fs.readFile(vscode.Uri.parse(uri));
+      return { text: new TextDecoder('utf-8').decode(bytes) };
     } catch {
       return null;
     }
   });
   client.onRequest('tailshaft/fs/readDirectory', async ({ uri }: { uri: string }) => {
     try {
-      const folder = vscode.Uri.parse(uri);
-      const entries = await vscode.workspace.fs.readDirectory(folder);
-      return entries.map(([name, type]) => ({
-        uri: vscode.Uri.joinPath(folder, name).toString(),
+      const listed = await vscode.workspace.fs.readDirectory(vscode.Uri.parse(uri));
+      const entries = listed.map(([name, type]) => ({
+        name,
         isFile: (type & vscode.FileType.File) !== 0,
         isDirectory: (type & vscode.FileType.Directory) !== 0,
       }));
+      return { entries };
     } catch {
       return null;
     }

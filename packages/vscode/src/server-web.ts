@@ -1,3 +1,3 @@
 import { startBrowserServer } from '@tailshaft/language/browser';
 
-startBrowserServer();
+startBrowserServer(globalThis);
