@@ -16,6 +16,7 @@ import {
   NormalizedNotebookDocuments,
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import { CodeActions } from '../actions/provider.js';
 import { TailshaftFormatter } from '../format/provider.js';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
 import { Project } from '../project/project.js';
@@ -126,7 +127,8 @@ function serverModule(
     DocumentSymbolProvider: services => new DocumentSymbols(services),
     FoldingRangeProvider: () => new FoldingRanges(),
     Formatter: services => new TailshaftFormatter(services),
-    // Code actions and names are added here by their own folders.
+    CodeActionProvider: services => new CodeActions(services),
+    // Names are added here by their own folder.
   };
   return {
     settings: () => new Settings(),

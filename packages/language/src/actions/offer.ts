@@ -1,0 +1,16 @@
+import type { TextEdit } from '../edit/textEdit.js';
+import type { Finding } from '../project/findings.js';
+
+/** A change that is offered, with what it leads to in its title; nothing happens until somebody takes it. */
+export interface Offer {
+  readonly title: string;
+  readonly kind: string;
+  readonly edits: readonly TextEdit[];
+  /** The one way out, or the one that changes least. */
+  readonly preferred?: boolean;
+  /** What it puts right. */
+  readonly finding?: Finding;
+}
+
+/** The text of a loaded file. */
+export type TextOf = (uri: string) => string;

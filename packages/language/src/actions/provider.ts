@@ -1,0 +1,84 @@
+import type { LangiumDocument } from 'langium';
+import type { CodeActionProvider, LangiumSharedServices } from 'langium/lsp';
+import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import { type Finding, findingsOf } from '../project/findings.js';
+import type { Project } from '../project/project.js';
+import { convertUnits } from './convertUnits.js';
+import { extractPart } from './extractPart.js';
+import { FIX_ALL, fixAll } from './fixAll.js';
+import { mirrorLine } from './mirrorLine.js';
+import type { Offer } from './offer.js';
+import { quickFixes } from './quickFixes.js';
+import { touchesShiftCable } from './shiftCable.js';
+import { textsOf, workspaceEdit } from './workspaceEdit.js';
+
+/** Kinds of what is offered, for the client's menus. */
+export const CODE_ACTION_KINDS = ['quickfix', 'refactor', 'refactor.rewrite', 'refactor.extract', FIX_ALL];
+
+/** Offers what could be done at a place of the text. Which of it is right stays with the author. */
+export class CodeActions implements CodeActionProvider {
+  constructor(
+    private readonly services: {
+      readonly project: Project;
+      readonly shared: Pick<LangiumSharedServices, 'workspace'>;
+    },
+  ) {}
+
+  getCodeActions(document: LangiumDocument, params: CodeActionParams): CodeAction[] {
+    const { workspace } = this.services.shared;
+    const textOf = textsOf(workspace.LangiumDocuments);
+    const { diagnostics } = params.context;
+    return this.offers(document, params)
+      .filter(offer => offer.edits.length > 0 && !touchesShiftCable(offer.edits, textOf))
+      .map(offer => {
+        const about = offer.finding ? diagnosticsOf(offer.finding, diagnostics, document) : [];
+        return {
+          title: offer.title,
+          kind: offer.kind,
+          edit: workspaceEdit(offer.edits, workspace),
+          ...(about.length > 0 ? { diagnostics: about } : {}),
+          ...(offer.preferred ? { isPreferred: true } : {}),
+        };
+      });
+  }
+
+  private offers(document: LangiumDocument, { range, context }: CodeActionParams): Offer[] {
+    const { project, shared } = this.services;
+    const textOf = textsOf(shared.workspace.LangiumDocuments);
+    const wants = (kind: string) =>
+      context.only === undefined || context.only.some(one => kind === one || kind.startsWith(`${one}.`));
+    const start = document.textDocument.offsetAt(range.start);
+    const end = document.textDocument.offsetAt(range.end);
+    const check = project.check(document);
+    const reading = project.reading(document);
+    const offers: Offer[] = [];
+    if (wants('quickfix') || wants(FIX_ALL)) {
+      const findings = findingsOf(check);
+      const here = findings.filter(({ place }) => place.start <= end && place.end >= start);
+      if (wants('quickfix')) offers.push(...here.flatMap(finding => quickFixes(finding, textOf)));
+      const all = wants(FIX_ALL) && fixAll(findings, textOf);
+      if (all) offers.push(all);
+    }
+    if (wants('refactor.rewrite')) offers.push(...convertUnits(reading, check, start));
+    if (wants('refactor.extract'))
+      offers.push(...extractPart(reading, project.visible(document), start, textOf));
+    if (wants('refactor')) offers.push(...mirrorLine(reading, check, start, textOf));
+    return offers;
+  }
+}
+
+/** The diagnostics that the client shows for a finding. */
+function diagnosticsOf(
+  finding: Finding,
+  shown: readonly Diagnostic[],
+  document: LangiumDocument,
+): Diagnostic[] {
+  const start = document.textDocument.positionAt(finding.place.start);
+  return shown.filter(
+    one =>
+      one.code === finding.code &&
+      one.message === finding.message &&
+      one.range.start.line === start.line &&
+      one.range.start.character === start.character,
+  );
+}
