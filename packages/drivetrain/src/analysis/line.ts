@@ -14,6 +14,8 @@ import { idleShaftSpeed, idleVesselSpeed } from './idle.js';
 import { type LineLoads, loadsAlong } from './loads.js';
 import { type OperatingPoint, operatingPoints } from './operating-points.js';
 import { propellerPower } from './propeller-power.js';
+import { speedIsAsked } from './propulsion/hull-method.js';
+import { type PropulsionResult, propulsionOf } from './propulsion/propulsion.js';
 import { type RotationAnalysis, rotationOf } from './rotation.js';
 import { type Direction, gearRatio, overallRatio, type StageRatio } from './speeds.js';
 import { type Tell, tellerOf } from './telling.js';
@@ -91,6 +93,17 @@ export class LineAnalysis {
   /** Power that reaches the propeller at rated speed, less a take-off that counts as running. */
   get propellerPower(): Derived<Value<'power'>> {
     return this.#once('propeller power', () => propellerPower(this.line, this.vessel));
+  }
+
+  /**
+   * How propeller, hull and engine go together; undefined where the spec does not ask for it, or the pitch of the
+   * propeller is set under way.
+   */
+  get propulsion(): PropulsionResult | undefined {
+    const { line, vessel } = this;
+    if (!line.propeller || !(line.engine || line.motor) || !speedIsAsked(vessel)) return undefined;
+    if (line.propeller.kind?.value === 'controllable pitch') return undefined;
+    return this.#once('propulsion', () => propulsionOf(line, vessel));
   }
 
   /** Speed, torque and power at every part for one full-load point. */

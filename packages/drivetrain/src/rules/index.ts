@@ -1,6 +1,7 @@
 import { CAPACITY_RULES } from './capacity/index.js';
 import { INTERFACE_RULES } from './interface/index.js';
 import { PAPER_RULES } from './paper/index.js';
+import { PROPELLER_RULES } from './propeller/index.js';
 import { RATIO_RULES } from './ratio/index.js';
 import { ROTATION_RULES } from './rotation/index.js';
 import type { Rule } from './rule.js';
@@ -14,6 +15,7 @@ export const RULES: readonly Rule[] = [
   ...RATIO_RULES,
   ...CAPACITY_RULES,
   ...SPEED_RULES,
+  ...PROPELLER_RULES,
   ...SHAFTING_RULES,
   ...INTERFACE_RULES,
   ...UNIT_RULES,

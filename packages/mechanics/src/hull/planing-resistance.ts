@@ -84,7 +84,7 @@ export function planingAt(hull: PlaningHull, vesselSpeed: Value<'speed'>): Outco
   const numbers = numbersOf(hull);
   const refusal = refuse(numbers, vesselSpeed.si);
   if (refusal) return refusal;
-  const state = planingEquilibrium(numbers, vesselSpeed.si);
+  const state = equilibriumAt(numbers, vesselSpeed.si);
   if (!state)
     return doesNotApply(
       `No planing trim balances this hull at ${vesselSpeed.si.toFixed(2)} m/s. Check the longitudinal centre of gravity (${hull.gravityForward.si.toFixed(2)} m from the transom); the hull may simply not plane at this speed.`,
@@ -124,11 +124,7 @@ export function planingRange(state: PlaningState): RangeResult[] {
  */
 export function planingCurve(hull: PlaningHull, upTo: Value<'speed'>): Outcome<ResistanceCurve> {
   const numbers = numbersOf(hull);
-  const within = (V: number): number | undefined => {
-    if (refuse(numbers, V)) return undefined;
-    const state = planingEquilibrium(numbers, V);
-    return state && planingRange(state).every(one => one.met) ? state.resistance : undefined;
-  };
+  const within = (V: number): number | undefined => resistanceWithin(numbers, V);
   const steps = 60;
   const speeds = Array.from({ length: steps }, (_, index) => (upTo.si * (index + 1)) / steps);
   const first = speeds.findIndex(V => within(V) !== undefined);
@@ -160,6 +156,29 @@ export function planingCurve(hull: PlaningHull, upTo: Value<'speed'>): Outcome<R
       return result.applies ? result.resistance : undefined;
     },
   };
+}
+
+/** Equilibria already solved for, by hull and speed: a spec asks for the same hull at every keystroke. */
+const SOLVED = new Map<string, Map<number, PlaningState | undefined>>();
+const MOST_HULLS = 64;
+const MOST_SPEEDS = 2000;
+
+function equilibriumAt(numbers: PlaningNumbers, V: number): PlaningState | undefined {
+  const hull = Object.values(numbers).join(' ');
+  let solved = SOLVED.get(hull);
+  if (!solved || solved.size >= MOST_SPEEDS) {
+    if (SOLVED.size >= MOST_HULLS) SOLVED.delete(SOLVED.keys().next().value!);
+    solved = new Map();
+    SOLVED.set(hull, solved);
+  }
+  if (!solved.has(V)) solved.set(V, planingEquilibrium(numbers, V));
+  return solved.get(V);
+}
+
+/** Resistance where the published limits hold. */
+function resistanceWithin(numbers: PlaningNumbers, V: number): number | undefined {
+  const state = refuse(numbers, V) ? undefined : equilibriumAt(numbers, V);
+  return state && planingRange(state).every(one => one.met) ? state.resistance : undefined;
 }
 
 function refuse(numbers: PlaningNumbers, V: number) {

@@ -1,0 +1,33 @@
+import { type EngineCurve, type EnginePoint, engineCurve, given, type Value } from '@tailshaft/mechanics';
+import type { ShaftLine, Vessel } from '../../model/vessel.js';
+import { type FullLoadPoint, fullLoadPoints, governedSpeed, peakTorquePoint } from '../engine-points.js';
+
+/**
+ * Torque against speed at full throttle: what is declared of the full-load curve up to rated speed, the rated point
+ * itself, and from there straight to nothing at high idle, as a governor has it. A curve that starts at rated speed
+ * says nothing of an engine that is pulled below it.
+ */
+export function fullThrottleTable(
+  line: ShaftLine,
+  vessel: Vessel,
+  rated: FullLoadPoint,
+): EngineCurve | undefined {
+  const points = new Map<number, EnginePoint>();
+  const add = (speed: Value<'rotational speed'>, torque: Value<'torque'>) =>
+    points.set(speed.si, { speed, torque });
+  const peak = peakTorquePoint(line, vessel).value;
+  const below = [...fullLoadPoints(line), ...(peak ? [peak] : [])].filter(
+    point => point.speed.si < rated.speed.si * (1 - 1e-9),
+  );
+  for (const point of below) add(point.speed, point.torque);
+  add(rated.speed, rated.torque);
+  const governed = governedSpeed(line).value;
+  if (governed && governed.si > rated.speed.si * (1 + 1e-9)) {
+    add(
+      governed,
+      given('torque at high idle', 'Qe', 'torque', 0, { assumed: 'no load is left at the governed speed' }),
+    );
+  }
+  const table = engineCurve([...points.values()]);
+  return table.applies ? table : undefined;
+}

@@ -1,0 +1,121 @@
+import type { Value } from '@tailshaft/mechanics';
+import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
+import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Vessel } from '../../model/vessel.js';
+import { findOffered } from '../capacity/offered-ratios.js';
+import { changed } from '../example-specs.js';
+import { gearEdits } from '../gear-edits.js';
+import { isPlanned } from '../planned.js';
+import { writeInPlace } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { PROPELLED } from './example-hull.js';
+import { demandWords, fullThrottleWords, knots, methodWords, noRun } from './run-words.js';
+import { DEFER_PROPELLER, FULL_THROTTLE_BAND } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'propeller/absorbed-power',
+  title: 'The propeller lets the engine reach its rated speed, and asks its power there',
+  mistakes: [],
+  severity: 'warning',
+  criterion:
+    'power that the propeller asks at rated shaft speed, by a published series at the speed worked out for the hull, between 86 and 106 % of what reaches it (98 to 105 % of rated speed by the propeller law), or as the criteria say',
+  source: FULL_THROTTLE_BAND,
+  manual:
+    'An engine that cannot reach its rated speed with the levers forward is overloaded over the top of its range: it smokes, ' +
+    'runs hot and wears. One that runs past it never gives the power that was paid for. What the propeller asks follows from ' +
+    'its series, its size, shaft speed and the speed of the water that meets it, and that from the resistance of the hull. ' +
+    'More or less pitch or diameter, or another ratio, puts it right; each way out names what it asks and the speed it leads ' +
+    'to. "propeller demand at least" and "at most" in the criteria set another band.',
+  caution:
+    `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. Check ` +
+    'tachometer, throttle travel, fuel and air before a propeller is changed.',
+  examples: {
+    failing: changed(PROPELLED, ['pitch 28 in', 'pitch 34 in']),
+    passing: PROPELLED,
+    cannotTell: changed(PROPELLED, ['  area ratio 0.72', '']),
+  },
+};
+
+export const absorbedPower: Rule = { ...INFO, scope: 'line', check };
+
+/** Shares of the power that reaches the propeller. */
+const LEAST = 0.86;
+const MOST = 1.06;
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis, vessel } = context;
+  const result = analysis.propulsion;
+  if (!result || !isPlanned(context)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const propulsion = result.value;
+  if (!propulsion) return noRun(say, line, result, 'what the propeller asks at rated speed');
+  const { least, most, said: criterion } = band(vessel);
+  const { rated, available, demand } = propulsion;
+  const full = propulsion.full.applies ? [propulsion.full.engineSpeed, propulsion.full.vesselSpeed] : [];
+  const said = {
+    place: (line.propeller!.pitch ?? line.propeller!).origin,
+    criterion,
+    workings: [rated.power, available, demand, rated.vesselSpeed, ...full],
+    explains: ['overload', 'light'].map(kind => ({
+      rule: `capacity/retained-propeller-${kind}`,
+      subject: line.path,
+    })),
+  };
+  const asks =
+    `${line.name}: at rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed, about ${knots(propulsion, 'rated')}) the propeller asks ` +
+    `${analysis.tell(rated.power, 3)} of the ${analysis.tell(available, 3)} that reach it, ${percent(demand.si)}`;
+  const fullWords = fullThrottleWords(propulsion);
+  const ends = `${fullWords ? `; ${fullWords}` : ''}. ${methodWords(propulsion)}`;
+  if (demand.si <= most && demand.si >= least) return say.holds({ ...said, message: `${asks}${ends}` });
+  const over = demand.si > most;
+  return say.fails({
+    ...said,
+    message: `${asks}: ${over ? 'too much, and the engine does not reach its rated speed' : 'too little, and its power is never used'}${ends}`,
+    routes: () => routes(context, propulsion, least, most),
+  });
+}
+
+function band(vessel: Vessel): { least: number; most: number; said: string } {
+  const { propellerDemandLeast, propellerDemandMost } = vessel.criteria ?? {};
+  const words = (own: Value | undefined, usual: number) =>
+    own ? (own.written ?? percent(own.si)) : `${percent(usual)} (default)`;
+  return {
+    least: propellerDemandLeast?.value?.si ?? LEAST,
+    most: propellerDemandMost?.value?.si ?? MOST,
+    said: `power asked at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of what reaches the propeller`,
+  };
+}
+
+function routes(context: LineContext, now: Propulsion, least: number, most: number): Route[] {
+  const { line, vessel } = context;
+  const propeller = line.propeller!;
+  const fits = (propulsion: Propulsion | undefined) =>
+    propulsion !== undefined && propulsion.demand.si >= least && propulsion.demand.si <= most;
+  const sized = (what: 'pitch' | 'diameter', size: OtherSize | undefined): Route[] =>
+    size && fits(size.propulsion)
+      ? [
+          {
+            title: `Change the ${what} of ${line.name} to ${size.written}: the propeller asks ${demandWords(size.propulsion)}`,
+            edits: [writeInPlace(propeller, what, size.written)],
+          },
+        ]
+      : [];
+  const ratios = findOffered(context, other => fits(other.propulsion?.value)).map(
+    ({ words, change, other }) => ({
+      title: `Use ${words.ratio}: ${change}, and the propeller asks ${demandWords(other.propulsion!.value!)}`,
+      edits: gearEdits(line.gear!, words),
+    }),
+  );
+  const cleared = propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
+  return [
+    ...sized('pitch', pitchForRated(line, vessel, now)),
+    // A diameter changes the clearances with it: where they are declared, they are the first thing to look at.
+    ...(cleared ? [] : sized('diameter', diameterForRated(line, vessel, now))),
+    ...ratios,
+  ];
+}
