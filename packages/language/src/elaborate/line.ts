@@ -17,6 +17,7 @@ export interface LinePlan {
   readonly layers: readonly PartLayers[];
 }
 
+/** Order of a plain line; a coupling stands where it is written, and so does a shaft before a transfer. */
 const ORDER: readonly Role[] = ['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller'];
 const CHANGE: Readonly<Record<string, Change>> = {
   replace: 'replaced',
@@ -37,7 +38,7 @@ export function planLine(
   const path = (role: string) => `${arrangement}.${reading.name}.${role}`;
   const spoken = new Set<Role>();
 
-  for (const part of reading.parts) {
+  for (const [index, part] of reading.parts.entries()) {
     const role = roleOf(part);
     const fresh = !spoken.has(role);
     spoken.add(role);
@@ -52,6 +53,7 @@ export function planLine(
       ...(part.namePlace ? { namePlace: part.namePlace } : {}),
       ...(entry ? { entry } : {}),
       facts: [part.facts.fields],
+      rank: rankOf(reading.parts, index),
     };
     const kept =
       part.action === 'retain' || part.action === 'modify'
@@ -126,8 +128,27 @@ export function planLine(
       spoken.add(old.role);
     }
   }
-  const ordered = [...layers].sort((a, b) => ORDER.indexOf(a.role) - ORDER.indexOf(b.role));
+  const ordered = [...layers].sort((a, b) => a.rank - b.rank);
   return { reading, arrangement, layers: withLineFacts(ordered, reading) };
+}
+
+/** Place in the chain: by role, but a coupling behind whatever is written before it, a shaft before a later transfer. */
+function rankOf(parts: readonly PartReading[], index: number): number {
+  const role = roleOf(parts[index]!);
+  const roles = (some: readonly PartReading[]) => some.filter(one => one.action !== 'remove').map(roleOf);
+  if (role === 'coupling') {
+    const before = parts.flatMap((one, at) =>
+      at < index && one.action !== 'remove' && !['coupling', 'propeller'].includes(one.role)
+        ? [rankOf(parts, at) + 0.1]
+        : [],
+    );
+    return Math.max(ORDER.indexOf('coupling'), ...before);
+  }
+  const transferAt = roles(parts).indexOf('transfer');
+  if (role === 'shaft' && transferAt >= 0 && !roles(parts.slice(0, index)).includes('transfer')) {
+    return ORDER.indexOf('transfer') - 0.25;
+  }
+  return ORDER.indexOf(role);
 }
 
 /** The line itself, from its plan. */
@@ -176,6 +197,7 @@ function over(own: PartLayers, beneath: PartLayers, mirror: boolean): PartLayers
           ...(beneath.entry ? { entry: beneath.entry } : {}),
         }),
     facts: [...facts, ...own.facts],
+    rank: beneath.rank,
   };
 }
 

@@ -17,6 +17,8 @@ export interface PartLayers {
   readonly entry?: EntryReading;
   /** Facts in place, innermost last. */
   readonly facts: readonly Readonly<Record<string, unknown>>[];
+  /** Its place in the chain among the parts of the line. */
+  readonly rank: number;
 }
 
 /** A part with the facts of its entry and of its place laid over one another. */
