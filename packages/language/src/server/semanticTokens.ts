@@ -39,7 +39,8 @@ export class SemanticTokenColours implements SemanticTokenProvider {
   readonly tokenModifiers = index(TOKEN_MODIFIERS);
   readonly semanticTokensOptions: SemanticTokensOptions = {
     legend: { tokenTypes: [...TOKEN_TYPES], tokenModifiers: [...TOKEN_MODIFIERS] },
-    full: true,
+    // Without this word the library offers deltas, which nobody here answers.
+    full: { delta: false },
     range: true,
   };
 
