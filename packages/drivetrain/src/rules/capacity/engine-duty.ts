@@ -4,6 +4,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
@@ -84,8 +85,8 @@ function check(context: LineContext): Verdict | undefined {
     capacity: allowed,
     demand: hours,
     workings: [],
-    message: `${line.name}: the ${rating.duty} rating allows ${rating.hours.written}, the vessel runs ${duty.hours.written}.`,
-    failMessage: `${line.name}: the vessel runs ${duty.hours.written}, the ${rating.duty} rating of ${nameOf(engine)} allows ${rating.hours.written}. ${instead}`,
+    message: `${line.name}: the ${rating.duty} rating allows ${hoursWords(rating.hours)}, the vessel runs ${hoursWords(duty.hours)}.`,
+    failMessage: `${line.name}: the vessel runs ${hoursWords(duty.hours)}, the ${rating.duty} rating of ${nameOf(engine)} allows ${hoursWords(rating.hours)}. ${instead}`,
     routes: () => routesToOther(context),
   });
 }
@@ -104,8 +105,12 @@ function routesToOther({ line, vessel, analysis }: LineContext) {
       const power = one.power!.value!.y;
       const change = now ? `, ${analysis.tell(power)} instead of ${analysis.tell(now)}` : '';
       return {
-        title: `Use the ${one.duty} rating: ${one.hours!.written}${change}`,
+        title: `Use the ${one.duty} rating: ${hoursWords(one.hours!)}${change}`,
         edits: [{ do: 'replace' as const, at: engine.ratedAt!.origin, text: one.duty }],
       };
     });
+}
+
+function hoursWords(hours: Quantity<'number'>): string {
+  return hours.written.replace(/ per year$/, ' hours a year');
 }

@@ -101,7 +101,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   return say.holds({
     place,
-    message: `${line.name}: ${power}, ${rating.duty}, ${rating.standard!.written}, ${rating.hours!.written}.`,
+    message: `${line.name}: ${power}, ${rating.duty}, ${rating.standard!.written}, ${rating.hours!.written.replace(/ per year$/, ' hours a year')}.`,
   });
 }
 

@@ -40,7 +40,7 @@ const INFO: RuleInfo = {
   examples: {
     failing: changed(UNEQUAL, ['ratio 1.96:1 ahead', 'ratio 2.05:1 ahead']),
     passing: UNEQUAL,
-    cannotTell: changed(UNEQUAL, ['ahead clutch B\n', 'ahead clutch unknown\n']),
+    cannotTell: changed(UNEQUAL, ['ratio 1.96:1 ahead clutch B', 'ratio 2.05:1 ahead clutch unknown']),
   },
 };
 
