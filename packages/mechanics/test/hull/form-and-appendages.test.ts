@@ -7,46 +7,55 @@ import {
   outsideRange,
   resistanceWithAppendages,
 } from '@tailshaft/mechanics';
-import { describe, expect, it } from 'vitest';
-import { EXAMPLE_1982 } from './holtrop-examples.js';
+import { expect, it } from 'vitest';
+import { published } from '../published.js';
 
-describe('form coefficients and appendages', () => {
-  it('finds the block coefficient of the published example hull', () => {
-    // Holtrop and Mennen, International Shipbuilding Progress 29, 1982: CP is printed as 0.5833 and CM given as 0.98.
-    const block = blockCoefficient({
-      displacedVolume: displacedVolume({
-        displacement: given('displacement', 'Δ', 'mass', EXAMPLE_1982.displacedVolume * 1025),
-        density: given('density', 'ρ', 'density', 1025),
-      }),
-      waterlineLength: given('length', 'L', 'length', EXAMPLE_1982.waterlineLength),
-      beam: given('beam', 'B', 'length', EXAMPLE_1982.beam),
-      draught: given('draught', 'T', 'length', EXAMPLE_1982.draughtAft),
-    });
-    const midship = midshipFromPrismatic({
-      blockCoefficient: block,
-      prismaticCoefficient: given('CP', 'CP', 'ratio', 0.5833),
-    });
-    expect(midship.si).toBeCloseTo(0.98, 4);
-    expect(outsideRange(midship)).toEqual([]);
-  });
+published(displacedVolume, "Archimedes' principle, by hand", [
+  {
+    case: '11.8 t in sea water of 1025 kg/m³',
+    inputs: { displacement: 11800, density: 1025 },
+    gives: 11.5122,
+    within: 5e-5,
+  },
+]);
 
-  it('says when a hull does not fit in its own box', () => {
-    const block = blockCoefficient({
-      displacedVolume: given('volume', '∇', 'volume', 90),
-      waterlineLength: given('length', 'L', 'length', 10),
-      beam: given('beam', 'B', 'length', 3),
-      draught: given('draught', 'T', 'length', 1),
-    });
-    expect(outsideRange(block)).toHaveLength(1);
-  });
+published(blockCoefficient, 'Holtrop and Mennen 1982, worked example', [
+  {
+    case: 'L 205, B 32, T 10, volume 37500 m³: CP 0.5833 times CM 0.98',
+    inputs: { displacedVolume: 37500, waterlineLength: 205, beam: 32, draught: 10 },
+    gives: 0.5833 * 0.98,
+    within: 5e-5,
+  },
+]);
 
-  it('adds appendages to the bare hull', () => {
-    const efficiency = appendageEfficiencyFromShare({ share: given('share', 'a', 'ratio', 0.25) });
-    expect(efficiency.si).toBeCloseTo(0.8, 12);
-    const whole = resistanceWithAppendages({
-      bareResistance: given('bare', 'R0', 'force', 8000),
-      appendageEfficiency: efficiency,
-    });
-    expect(whole.si).toBeCloseTo(10000, 9);
+published(midshipFromPrismatic, 'Holtrop and Mennen 1982, worked example', [
+  {
+    case: 'CB 0.57165 and the printed CP 0.5833',
+    inputs: { blockCoefficient: 37500 / (205 * 32 * 10), prismaticCoefficient: 0.5833 },
+    gives: 0.98,
+    within: 5e-5,
+  },
+]);
+
+published(appendageEfficiencyFromShare, 'definition, by hand', [
+  { case: 'a quarter on top', inputs: { share: 0.25 }, gives: 0.8, within: 1e-12 },
+]);
+
+published(resistanceWithAppendages, 'definition, by hand', [
+  {
+    case: '8 kN bare at 0.8',
+    inputs: { bareResistance: 8000, appendageEfficiency: 0.8 },
+    gives: 10000,
+    within: 1e-9,
+  },
+]);
+
+it('says when a hull does not fit in its own box', () => {
+  const block = blockCoefficient({
+    displacedVolume: given('volume', '∇', 'volume', 90),
+    waterlineLength: given('length', 'L', 'length', 10),
+    beam: given('beam', 'B', 'length', 3),
+    draught: given('draught', 'T', 'length', 1),
   });
+  expect(outsideRange(block)).toHaveLength(1);
 });

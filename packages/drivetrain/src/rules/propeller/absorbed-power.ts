@@ -35,7 +35,7 @@ const INFO: RuleInfo = {
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. Check ` +
     'tachometer, throttle travel, fuel and air before a propeller is changed.',
   examples: {
-    failing: changed(PROPELLED, ['pitch 28 in', 'pitch 34 in']),
+    failing: changed(PROPELLED, ['pitch 27 in', 'pitch 34 in']),
     passing: PROPELLED,
     cannotTell: changed(PROPELLED, ['  area ratio 0.72', '']),
   },

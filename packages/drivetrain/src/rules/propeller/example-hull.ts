@@ -16,5 +16,5 @@ export const PROPELLED = changed(
   }
   arrangement proposed {`,
   ],
-  ['diameter 26 in  pitch 24 in  area ratio 0.72', 'diameter 30 in  pitch 28 in  area ratio 0.72  cup none'],
+  ['diameter 26 in  pitch 24 in  area ratio 0.72', 'diameter 30 in  pitch 27 in  area ratio 0.72  cup none'],
 );
