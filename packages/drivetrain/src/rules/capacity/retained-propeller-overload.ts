@@ -72,7 +72,7 @@ function check(context: LineContext): Verdict | undefined {
     ...said,
     message:
       `${line.name}: at rated speed the retained propeller would ask ${times} that reaches it: ${analysis.tell(asked)} ` +
-      `against ${analysis.tell(available)}, ${turns}. The engine would stop near ${analysis.tell(balance)} of shaft speed, ` +
+      `against ${analysis.tell(available)}, ${turns}. The shaft would get no faster than about ${analysis.tell(balance)}, the engine ` +
       'overloaded. It takes a deeper ratio or another propeller.',
     related: [
       { at: line.engine?.origin ?? line.origin, message: `${analysis.tell(available)} reach the propeller` },
