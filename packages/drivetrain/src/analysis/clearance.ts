@@ -1,0 +1,75 @@
+import {
+  type Dimension,
+  renamed,
+  TIP_CLEARANCE_CRITERIA,
+  tipClearanceShare,
+  tipGap,
+  type Value,
+} from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
+import type { Quantity } from '../model/fact.js';
+import { home, nameOf } from '../model/part.js';
+import type { Propeller } from '../model/shafting.js';
+import type { Vessel } from '../model/vessel.js';
+import { percent } from './telling.js';
+
+/** Room between blade tip and hull. */
+export interface TipRoom {
+  readonly gap: Value<'length'>;
+  /** gap ÷ diameter */
+  readonly share: Value<'ratio'>;
+  readonly diameter: Value<'length'>;
+}
+
+/** Whether anything is said of the room above the propeller. */
+export function hasTipRoom(propeller: Propeller): boolean {
+  return propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
+}
+
+/** The tip clearance as declared, or from the height of the hull over the shaft axis. */
+export function tipRoomOf(propeller: Propeller, needs: Needs): TipRoom | undefined {
+  const name = nameOf(propeller);
+  const bare = needs.fact(propeller.diameter, {
+    what: `diameter of ${name}`,
+    host: home(propeller),
+    property: 'diameter',
+  });
+  const diameter = bare && renamed(bare, 'propeller diameter', 'D');
+  const gap = gapOf(propeller, diameter, needs);
+  if (!diameter || !gap) return undefined;
+  return { gap, share: tipClearanceShare({ clearance: gap, diameter }), diameter };
+}
+
+function gapOf(
+  propeller: Propeller,
+  propellerDiameter: Value<'length'> | undefined,
+  needs: Needs,
+): Value<'length'> | undefined {
+  const name = nameOf(propeller);
+  const here = <D extends Dimension>(fact: Quantity<D> | undefined, property: string) =>
+    needs.fact(fact, { what: `${property} of ${name}`, host: propeller.origin, property });
+  if (propeller.tipClearance || !propeller.axisToHull) {
+    const own = here(propeller.tipClearance, 'tip clearance');
+    return own && renamed(own, 'tip clearance', 'c');
+  }
+  const axis = here(propeller.axisToHull, 'axis to hull');
+  if (!axis || !propellerDiameter) return undefined;
+  return renamed(
+    tipGap({ axisToHull: renamed(axis, 'shaft axis to hull', 's'), propellerDiameter }),
+    'tip clearance',
+    'c',
+  );
+}
+
+const MOTOR_CRAFT = TIP_CLEARANCE_CRITERIA.find(one => one.craft === 'motor craft')!;
+
+/** Least share of the diameter that is wanted, and who wants it. */
+export function wantedTipShare(vessel: Vessel): { readonly share: number; readonly said: string } {
+  const own = vessel.criteria?.tipClearance?.value;
+  return own
+    ? { share: own.si, said: `tip clearance at least ${own.written ?? percent(own.si)} of the diameter` }
+    : {
+        share: MOTOR_CRAFT.share,
+        said: `tip clearance at least ${percent(MOTOR_CRAFT.share)} of the diameter (default, common practice for motor craft)`,
+      };
+}

@@ -1,0 +1,119 @@
+import { tipGapNeeded, type Value } from '@tailshaft/mechanics';
+import { hasTipRoom } from '../../analysis/clearance.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { PLACED } from './example-place.js';
+import { DEFER_PROPELLER } from './sources.js';
+
+const CHOSEN = changed(PLACED, [
+  '  arrangement proposed {',
+  '  criteria { rudder clearance at least 12 % }\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'propeller/other-clearances',
+  title: 'Rudder and strut are as well looked at as the hull',
+  mistakes: ['P03'],
+  severity: 'warning',
+  criterion:
+    'clearance of the blades to the rudder and to strut, bracket or skeg: that it is given, and that it meets the share of the diameter that the criteria choose, if they choose one',
+  source: {
+    author: "Lloyd's Register",
+    title: 'Rules and Regulations for the Classification of Ships',
+    clause: 'Part 3 Chapter 6 Table 6.7.2: blade to rudder 0.12 of the diameter, as one example of a share',
+    year: 2000,
+    confidence: 'published',
+  },
+  manual:
+    'A tip clearance by itself says nothing of the blade that comes near the rudder, the strut or the skeg: the flow off ' +
+    'them shakes the blade, and a propeller that clears them may still not come off past the rudder. Once one clearance of a ' +
+    'propeller is given, the others are asked for. They are judged where the criteria choose a share: "rudder clearance at ' +
+    'least 12 %", "strut clearance at least 15 %".',
+  caution: `${DEFER_PROPELLER} Leave room to draw the propeller, puller and nut too.`,
+  examples: {
+    failing: changed(CHOSEN, ['rudder clearance 120 mm', 'rudder clearance 60 mm']),
+    passing: CHOSEN,
+    cannotTell: changed(PLACED, ['  rudder clearance 120 mm', '']),
+  },
+};
+
+export const otherClearances: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | readonly Verdict[] | undefined {
+  const { line, vessel, analysis } = context;
+  const { propeller } = line;
+  if (!propeller || !isPlanned(context)) return undefined;
+  const { rudderClearance, strutClearance } = vessel.criteria ?? {};
+  const places = [
+    { what: 'rudder', fact: propeller.rudderClearance, wanted: rudderClearance },
+    { what: 'strut', fact: propeller.strutClearance, wanted: strutClearance },
+  ];
+  const asked = hasTipRoom(propeller) || places.some(({ fact, wanted }) => fact || wanted);
+  if (!asked) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const given = places.map(one => ({
+    ...one,
+    value: needs.fact(one.fact, {
+      what: `${one.what} clearance of ${nameOf(propeller)}`,
+      host: propeller.origin,
+      property: `${one.what} clearance`,
+    }),
+  }));
+  const diameter = places.some(one => one.wanted?.value)
+    ? needs.fact(propeller.diameter, {
+        what: `diameter of ${nameOf(propeller)}`,
+        host: home(propeller),
+        property: 'diameter',
+      })
+    : undefined;
+  const short = diameter
+    ? given.flatMap(one => {
+        const needed = one.value && neededOf(one.wanted, diameter);
+        return needed && one.value!.si < needed.si ? [{ ...one, value: one.value!, needed }] : [];
+      })
+    : [];
+  if (short.length > 0) {
+    return short.map(({ what, fact, value, needed, wanted }) =>
+      say.fails({
+        place: fact!.origin,
+        capacity: value,
+        demand: needed,
+        criterion: `${what} clearance at least ${wanted!.written}`,
+        workings: [needed],
+        related: [{ at: wanted!.origin, message: 'the share chosen' }],
+        message: `${line.name}: ${fact!.written} between blade and ${what}, ${percent(value.si / diameter!.si)} of the diameter; at least ${wanted!.written} is wanted, ${analysis.tell(needed, 3)} here. A smaller diameter, or the ${what} moved, gives it.`,
+      }),
+    );
+  }
+  if (needs.any) {
+    return waits(say, needs, propeller.origin, `${line.name}: whether the blades clear all around them`);
+  }
+  const words = given
+    .map(
+      one =>
+        `${one.what} ${one.fact!.written}${one.wanted?.value ? ` (at least ${one.wanted.written})` : ''}`,
+    )
+    .join(', ');
+  return say.holds({
+    place: propeller.rudderClearance!.origin,
+    message: `${line.name}: clearance of the blades is given: ${words}.`,
+  });
+}
+
+function neededOf(
+  wanted: Quantity<'ratio'> | undefined,
+  propellerDiameter: Value<'length'>,
+): Value<'length'> | undefined {
+  const clearanceShare = wanted?.value;
+  return clearanceShare && tipGapNeeded({ propellerDiameter, clearanceShare });
+}

@@ -1,0 +1,149 @@
+import {
+  BLADE_NUMBER_FACTORS,
+  given,
+  largestPropeller,
+  tipClearanceAfterChange,
+  tipGapNeeded,
+  type Value,
+} from '@tailshaft/mechanics';
+import { hasTipRoom, type TipRoom, tipRoomOf, wantedTipShare } from '../../analysis/clearance.js';
+import { rounded, sizeAt } from '../../analysis/propulsion/other-size.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { PLACED } from './example-place.js';
+import { writePropeller } from './propeller-edits.js';
+import { demandWords } from './run-words.js';
+import { DEFER_PROPELLER } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'propeller/tip-clearance',
+  title: 'The blade tips clear the hull',
+  mistakes: ['P01'],
+  severity: 'warning',
+  criterion:
+    'tip clearance over propeller diameter against the share that the criteria choose; 15 % where they choose none',
+  source: { title: 'tip clearance of 15 % of the diameter for motor craft', confidence: 'common practice' },
+  manual:
+    'A tip that passes close under the hull beats on it at every blade: noise, vibration, cavitation erosion and loose ' +
+    'fastenings. About 10 % of the diameter is quoted for small slow sailing craft, 15 % for motor craft, 17 % in one ' +
+    'handbook, 20 % and more for fast or heavily loaded vessels; which of them judges is for the criteria to say: "tip ' +
+    'clearance at least 15 %". Write the tip clearance as measured, or "axis to hull". A smaller diameter, with more blades ' +
+    'or area where the load asks for it, or a slower or faster shaft with the propeller that suits it, puts it right.',
+  caution: `${DEFER_PROPELLER} Class rules have clearances of their own, which grow with power.`,
+  examples: {
+    failing: changed(PLACED, ['axis to hull 430 mm', 'axis to hull 400 mm']),
+    passing: PLACED,
+    cannotTell: changed(PLACED, ['axis to hull 430 mm [measured 2026-01-14]', 'axis to hull unknown']),
+  },
+};
+
+export const tipClearance: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, vessel, analysis } = context;
+  const { propeller } = line;
+  if (!propeller || !isPlanned(context)) return undefined;
+  if (!hasTipRoom(propeller) && !vessel.criteria?.tipClearance) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const room = tipRoomOf(propeller, needs);
+  const fact = propeller.tipClearance ?? propeller.axisToHull;
+  const place = propeller.diameter?.origin ?? propeller.origin;
+  if (!room) return waits(say, needs, place, `${line.name}: the tip clearance`);
+  const { share, said } = wantedTipShare(vessel);
+  const needed = tipGapNeeded({
+    propellerDiameter: room.diameter,
+    clearanceShare: given('share wanted', 'c/D', 'ratio', share, { assumed: said }),
+  });
+  const leaves = `${line.name}: ${propeller.diameter!.written} of diameter leave ${analysis.tell(room.gap, 3)} to the hull, ${percent(room.share.si)} of it`;
+  const related = fact ? [{ at: fact.origin, message: `${fact.written} here` }] : [];
+  const common = { place, related, criterion: said, workings: [room.gap, room.share, needed] };
+  if (!(room.gap.si > 0)) {
+    return say.fails({
+      ...common,
+      severity: 'error',
+      message: `${line.name}: ${propeller.diameter!.written} of diameter do not go in: the blade tips would be ${analysis.tell(negated(room.gap), 3)} inside the hull.`,
+      routes: () => routes(context, room, share),
+    });
+  }
+  return say.compare({
+    ...common,
+    capacity: room.gap,
+    demand: needed,
+    message: `${leaves}; wanted is ${said}.`,
+    failMessage: `${leaves}; wanted is ${said}, ${analysis.tell(needed, 3)} here.`,
+    routes: () => routes(context, room, share),
+  });
+}
+
+function negated(value: Value<'length'>): Value<'length'> {
+  return { ...value, si: -value.si };
+}
+
+function routes(context: LineContext, room: TipRoom, share: number): Route[] {
+  const { line, vessel, analysis } = context;
+  const propeller = line.propeller!;
+  const limit = largestPropeller({
+    axisToHull: given('shaft axis to hull', 's', 'length', room.gap.si + room.diameter.si / 2),
+    clearanceShare: given('share wanted', 'c/D', 'ratio', share),
+  });
+  const diameter = rounded(limit.si, propeller.diameter!.value!, true);
+  if (!(diameter.si > 0)) return [];
+  const gap = tipClearanceAfterChange({
+    clearance: room.gap,
+    diameter: room.diameter,
+    newDiameter: diameter,
+  });
+  const leaves = `${analysis.tell(gap, 3)} to the hull, ${percent(gap.si / diameter.si)}`;
+  const clearance = propeller.tipClearance
+    ? { 'tip clearance': roundedGap(gap, propeller.tipClearance.value!) }
+    : {};
+  const then = analysis.propulsion?.value && sizeAt(line, vessel, 'diameter', diameter)?.propulsion;
+  const asks = then ? `; with the pitch kept it asks ${demandWords(then)}` : '';
+  const all: Route[] = [
+    {
+      title: `Make the diameter ${diameter.written}: ${leaves}${asks}`,
+      edits: writePropeller(propeller, { diameter: diameter.written!, ...clearance }),
+      preferred: true,
+    },
+  ];
+  const four = BLADE_NUMBER_FACTORS[4];
+  const pitch = propeller.pitch?.value;
+  if (propeller.blades?.value?.si === 3 && pitch && room.diameter.si * four.diameter <= limit.si) {
+    const smaller = rounded(room.diameter.si * four.diameter, propeller.diameter!.value!, true);
+    const finer = rounded(pitch.si * four.pitch, pitch);
+    const left = tipClearanceAfterChange({
+      clearance: room.gap,
+      diameter: room.diameter,
+      newDiameter: smaller,
+    });
+    all.push({
+      title: `Take four blades of ${smaller.written} by ${finer.written}, by the handbook's factors: ${analysis.tell(left, 3)} to the hull, ${percent(left.si / smaller.si)}`,
+      edits: writePropeller(propeller, {
+        blades: '4',
+        diameter: smaller.written!,
+        pitch: finer.written!,
+        ...(propeller.tipClearance
+          ? { 'tip clearance': roundedGap(left, propeller.tipClearance.value!) }
+          : {}),
+      }),
+    });
+  }
+  return all;
+}
+
+/** Down to a tenth of the unit's usual fineness, so that it never promises more than there is. */
+function roundedGap(gap: Value<'length'>, model: Value<'length'>): string {
+  const millimetres = Math.floor(gap.si * 1000);
+  return /\bin$/.test(model.written ?? '')
+    ? `${(Math.floor((gap.si / 0.0254) * 100) / 100).toFixed(2)} in`
+    : `${millimetres} mm`;
+}
