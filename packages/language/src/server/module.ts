@@ -19,6 +19,7 @@ import type { Connection } from 'vscode-languageserver';
 import { CodeActions } from '../actions/provider.js';
 import { TailshaftFormatter } from '../format/provider.js';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
+import { NameProviders } from '../names/providers.js';
 import { Project } from '../project/project.js';
 import { type TailshaftAdded, tailshaftCoreModule } from '../services/module.js';
 import { CodeLenses } from './codeLenses.js';
@@ -118,6 +119,11 @@ function serverModule(
   log: ServerAdded['log'],
 ): Module<TailshaftServices, DeepPartial<TailshaftServices>> {
   const { workspace } = shared;
+  let names: NameProviders | undefined;
+  const namesOf = (services: TailshaftServices) => {
+    names ??= new NameProviders(services);
+    return names;
+  };
   const lsp: Module<TailshaftServices, LangiumLSPServices['lsp']> = {
     HoverProvider: services => new Hovers(services),
     CompletionProvider: services => new Completions(services),
@@ -128,7 +134,11 @@ function serverModule(
     FoldingRangeProvider: () => new FoldingRanges(),
     Formatter: services => new TailshaftFormatter(services),
     CodeActionProvider: services => new CodeActions(services),
-    // Names are added here by their own folder.
+    DefinitionProvider: namesOf,
+    ReferencesProvider: namesOf,
+    DocumentHighlightProvider: namesOf,
+    DocumentLinkProvider: namesOf,
+    RenameProvider: namesOf,
   };
   return {
     settings: () => new Settings(),

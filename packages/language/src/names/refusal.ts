@@ -1,0 +1,97 @@
+import { TailshaftTerminals } from '../generated/ast.js';
+import { WordIndex } from '../reading/wordIndex.js';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '../vocabulary/index.js';
+import { KEYWORDS } from '../vocabulary/keywords.js';
+import type { Names } from './names.js';
+import { entryKey, type Occurrence } from './occurrence.js';
+
+const WHOLE_WORD = new RegExp(`^(?:${TailshaftTerminals.WORD.source})$`);
+const SIDES = ['port', 'starboard', 'centre'];
+
+/** Why something cannot be renamed at all, in words for its author; nothing when it can. */
+export function whyNotRename(names: Names, one: Occurrence): string | undefined {
+  if (one.kind === 'ratio')
+    return 'A ratio is called by its value: it changes with the value, in the catalogue and in the lines that use it.';
+  if (one.kind === 'rating')
+    return 'A duty class is a word that engines, gears and vessels share: renaming it here would only cut this one off.';
+  if (names.declarations(one).length === 0)
+    return `No ${one.kind} is declared as ${one.name}, so there is nothing to rename.`;
+  if (one.kind === 'shaft line' && sideByName(names, one))
+    return `The name ${one.name} also says on which side the line is. Write "side ${one.name.toLowerCase()}" in each line of that name first; then it can have any name.`;
+  return undefined;
+}
+
+/** Why this cannot be the new name; nothing when it can. */
+export function whyNotNamed(names: Names, one: Occurrence, name: string): string | undefined {
+  if (!WHOLE_WORD.test(name))
+    return `"${name}" is not one word: a name begins with a letter, and has letters, digits and single hyphens.`;
+  if (KEYWORDS.has(name)) return `"${name}" is a word of the language, so it cannot be a name.`;
+  if (name === 'unknown') return '"unknown" stands for what nobody knows yet, so it cannot be a name.';
+  if (/[./]/.test(name) && ['shaft line', 'arrangement', 'vessel'].includes(one.kind))
+    return `Acceptances name lines as arrangement.line, so the name of ${article(one.kind)} has no "." or "/" in it.`;
+  if (['clutch', 'shaft material'].includes(one.kind) && beginsProperty(name))
+    return `A property begins with "${name}", so behind "${one.kind === 'clutch' ? 'clutch' : 'material'}" it would not be read as a name.`;
+  if (one.kind === 'shaft line' && SIDES.includes(name.toLowerCase()))
+    return `A line called ${name} is taken for the ${name.toLowerCase()} one. Write the line's side, and give it another name.`;
+  return taken(names, one, name);
+}
+
+function taken(names: Names, one: Occurrence, name: string): string | undefined {
+  const already = `There is ${article(one.kind)} ${name} already`;
+  const own = names.declarations(one);
+  const inside = one.key.slice(0, one.key.lastIndexOf(' '));
+  for (const document of names.documents.all) {
+    const uses = document.textDocument.getText().includes(one.name) ? names.in(document) : [];
+    if (!uses.some(other => other.key === one.key)) continue;
+    const entry = ENTRY_VOCABULARY[one.kind] && names.project.entries(document).find(one.kind, name);
+    if (entry && entryKey(one.kind, entry.namePlace) !== one.key)
+      return `${already}, in ${fileName(entry.namePlace.uri)}: a name must say which is meant.`;
+  }
+  for (const declared of own) {
+    const document = names.documents.all.find(other => other.uri.toString() === declared.uri);
+    const clash =
+      document && names.in(document).some(other => other.declares && clashes(other, one, inside, name));
+    if (clash) return `${already} here: a name must say which is meant.`;
+  }
+  return undefined;
+}
+
+/** Another thing of the kind, with the name, in the same part or vessel or, for a vessel, file. */
+function clashes(other: Occurrence, one: Occurrence, inside: string, name: string): boolean {
+  if (other.kind !== one.kind || other.name !== name || other.key === one.key) return false;
+  return (
+    one.kind === 'vessel' || ENTRY_VOCABULARY[one.kind] !== undefined || other.key.startsWith(`${inside} `)
+  );
+}
+
+function sideByName(names: Names, one: Occurrence): boolean {
+  if (!SIDES.includes(one.name.toLowerCase())) return false;
+  return names.documents.all.some(document =>
+    names.project
+      .check(document)
+      .vessels.some(({ reading }) =>
+        reading.arrangements.some(arrangement =>
+          arrangement.lines.some(
+            line =>
+              line.name === one.name &&
+              one.key.includes(`${reading.namePlace.uri}#${reading.namePlace.start}`) &&
+              line.facts.fields.side === undefined,
+          ),
+        ),
+      ),
+  );
+}
+
+function beginsProperty(name: string): boolean {
+  const all = [...Object.values(ENTRY_VOCABULARY), ...Object.values(PLACE_VOCABULARY)];
+  const inner = all.flatMap(vocabulary => vocabulary.blocks.map(row => row.block));
+  return [...all, ...inner].some(vocabulary => [...WordIndex.of(vocabulary).firstWords].includes(name));
+}
+
+function article(kind: string): string {
+  return `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
+}
+
+function fileName(uri: string): string {
+  return decodeURIComponent(uri.split('/').at(-1)!);
+}
