@@ -4,7 +4,7 @@ import type { Source } from '@tailshaft/mechanics';
 export const ENGINE_ROTATION: Source = {
   title: 'SAE J824, Engine Rotation and Cylinder Numbering',
   clause: 'standard rotation is counter-clockwise seen at the principal output end',
-  confidence: 'from memory',
+  confidence: 'published',
 };
 
 /** Which hand goes with which way of turning; the algebra follows from it. */

@@ -43,7 +43,7 @@ function check({ entry: one }: EntryContext): Verdict[] {
       });
     }
     const message = `${one.entry.name} is offered as ${variant.nominal.written}: is that exact? Write its tooth-count ratio as "exact ..."; plate or sheet gives it.`;
-    if (isRound(variant.nominal.written))
+    if (isRound(variant.nominal.written) && !variant.exact)
       return say.fails({ place, message, routes: () => stub(variant.origin) });
     const needs = new Needs();
     needs.miss(
