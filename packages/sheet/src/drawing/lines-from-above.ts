@@ -3,6 +3,7 @@ import type { Turn } from '@tailshaft/mechanics';
 import { type Child, element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
 import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
+import { AHEAD, followed, type LinesView, pointOf, shownLines, stepsOf } from './view.js';
 
 const WIDTH = 760;
 const ROW = 132;
@@ -31,8 +32,8 @@ interface Station {
 }
 
 /** The lines seen from above, bow to the right, port on top: the parts in their order with the turn at each. */
-export function linesFromAbove(sheet: Sheet, arrangement: Arrangement): Markup {
-  const lines = [...arrangement.lines].sort((one, other) => RANK(one) - RANK(other));
+export function linesFromAbove(sheet: Sheet, arrangement: Arrangement, view: LinesView = AHEAD): Markup {
+  const lines = [...shownLines(arrangement.lines, view)].sort((one, other) => RANK(one) - RANK(other));
   const longest = Math.max(0, ...lines.map(shaftLength));
   const height = TOP + lines.length * ROW + 4;
   return drawing(
@@ -40,35 +41,58 @@ export function linesFromAbove(sheet: Sheet, arrangement: Arrangement): Markup {
     WIDTH,
     height,
     `${arrangement.name}: seen from above, bow to the right`,
-    lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line)}.`).join(' '),
+    lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line, view)}.`).join(' '),
     label(STERN - 44, 20, '← aft', 'label quiet', 'start'),
     label(RIGHT, 20, 'forward →', 'label quiet', 'end'),
-    lines.map((line, index) => row(sheet.analysis(line), line, TOP + index * ROW + ROW / 2, longest)),
+    lines.map((line, index) => row(sheet, line, TOP + index * ROW + ROW / 2, longest, view)),
   );
 }
 
 const RANK = (line: ShaftLine) => ({ port: 0, centre: 1, starboard: 2, none: 3 })[line.side?.value ?? 'none'];
 
-function row(analysis: LineAnalysis, line: ShaftLine, y: number, longest: number): Markup {
+function row(sheet: Sheet, line: ShaftLine, y: number, longest: number, view: LinesView): Markup {
+  const analysis = sheet.analysis(line);
   const back = turnsBack(line);
-  const stations = laid(analysis, line, longest);
+  const stations = laid(analysis, line, longest, view);
   const [first, last] = [stations[0], stations.at(-1)];
-  const children: Child[] = [label(STERN - 44, y - 48, line.name, 'label strong', 'start')];
-  for (const station of stations) {
-    // Where the line turns back the engine stands over its own shaft: it is drawn beside it.
-    const raised = back && (station.part === line.engine || station.part === line.motor) ? RAISED : 0;
-    children.push(drawPart(station, y + raised, y + 46, back));
-  }
-  for (const station of stations) {
-    const raised = back && station === first ? RAISED : 0;
-    children.push(arrow(station, y + raised, station === last));
-  }
-  return element('g', {}, ...children);
+  // Where the line turns back the engine stands over its own shaft: it is drawn beside it.
+  const raised = (station: Station) => (back && station === first ? RAISED : 0);
+  const bodies = stations.map(station =>
+    followed(
+      sheet,
+      station.part,
+      `${line.name}, ${partWords(station)}`,
+      drawPart(station, y + raised(station), y + 46, back),
+    ),
+  );
+  const arrows = stations.map(station => arrow(station, y + raised(station), station === last));
+  const speeds = numbers(analysis, stations, y, view);
+  const name = label(STERN - 44, y - 48, line.name, 'label strong', 'start');
+  return element('g', {}, name, bodies, arrows, speeds);
+}
+
+function partWords({ part, turn }: Station): string {
+  return `${part.role}${part.entry ? ` ${part.entry.name}` : ''}, ${turn ? `turns ${turn}` : 'turn cannot be told'}`;
+}
+
+/** Speeds and torque at the operating point of the view, where they change along the line. */
+function numbers(analysis: LineAnalysis, stations: readonly Station[], y: number, view: LinesView): Child[] {
+  const point = pointOf(analysis, view);
+  if (!point) return [];
+  const speedAt = (part: Part) => point.stations.find(one => one.part === part)?.speed;
+  return stations.flatMap(({ part, from, to }): Child[] => {
+    const middle = (from + to) / 2;
+    const speed = speedAt(part);
+    if (isMover(part) && speed) return [label(middle, y - 38, analysis.tell(speed), 'label reading')];
+    if (part.role !== 'shaft' || !speed) return [];
+    const words = [speed, point.shaftTorque].filter(one => one !== undefined).map(one => analysis.tell(one));
+    return [label(middle, y - 28, words.join(' · '), 'label reading')];
+  });
 }
 
 /** Places the chain from the stern forward; a turned-back engine stands aft of its gear. */
-function laid(analysis: LineAnalysis, line: ShaftLine, longest: number): Station[] {
-  const turns = turnsOf(analysis, line);
+function laid(analysis: LineAnalysis, line: ShaftLine, longest: number, view: LinesView): Station[] {
+  const turns = turnsOf(analysis, line, view);
   const chain = [...line.chain].reverse();
   const moverIsAft = turnsBack(line);
   const fixed = chain.reduce((sum, part) => sum + (isMover(part) && moverIsAft ? 0 : SIZE[part.role][0]), 0);
@@ -111,15 +135,16 @@ function turnsBack(line: ShaftLine): boolean {
 }
 
 /** The turn behind each part: the steps of the rotation stand in the order of the chain. */
-function turnsOf({ rotation }: LineAnalysis, line: ShaftLine): Map<Part, Turn | undefined> {
+function turnsOf(analysis: LineAnalysis, line: ShaftLine, view: LinesView): Map<Part, Turn | undefined> {
+  const steps = stepsOf(analysis, view);
   const turns = new Map<Part, Turn | undefined>();
   const mover = line.engine ?? line.motor;
-  if (mover) turns.set(mover, rotation.steps[0]?.turn);
+  if (mover) turns.set(mover, steps[0]?.turn);
   const stages = line.chain.filter(part => ['gear', 'transfer', 'coupling', 'shaft'].includes(part.role));
   stages.forEach((part, index) => {
-    turns.set(part, rotation.steps[index + 1]?.turn);
+    turns.set(part, steps[index + 1]?.turn);
   });
-  if (line.propeller) turns.set(line.propeller, rotation.steps[stages.length + 1]?.turn);
+  if (line.propeller) turns.set(line.propeller, steps[stages.length + 1]?.turn);
   return turns;
 }
 
@@ -162,8 +187,8 @@ function arrow({ part, from, to, turn }: Station, y: number, last: boolean): Mar
   );
 }
 
-function describe(analysis: LineAnalysis, line: ShaftLine): string {
-  const turns = turnsOf(analysis, line);
+function describe(analysis: LineAnalysis, line: ShaftLine, view: LinesView): string {
+  const turns = turnsOf(analysis, line, view);
   return line.chain
     .map(part => {
       const turn = turns.get(part);

@@ -3,6 +3,7 @@ import { type Turn, turnFromAft } from '@tailshaft/mechanics';
 import { element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
 import { arrowTip, drawing, label, lineFrom, path } from './svg.js';
+import { AHEAD, followed, type LinesView, senseOf, shownLines, turningOf } from './view.js';
 
 const WIDTH = 640;
 const HEIGHT = 330;
@@ -10,21 +11,29 @@ const KEEL = 176;
 const AXIS = 216;
 
 /** The lines seen from aft, looking forward: port is left. Every propeller with the way it turns ahead. */
-export function linesFromAft(sheet: Sheet, arrangement: Arrangement): Markup {
+export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: LinesView = AHEAD): Markup {
+  const lines = shownLines(arrangement.lines, view);
   const id = `aft-${arrangement.path}`;
   const largest = Math.max(0, ...arrangement.lines.map(diameterOf));
-  const places = placed(arrangement.lines);
+  const places = placed(lines);
   return drawing(
     id,
     WIDTH,
     HEIGHT,
     `${arrangement.name}: seen from aft, looking forward`,
-    arrangement.lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line)}.`).join(' '),
+    lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line, view)}.`).join(' '),
     hullSection(sheet.vessel.hull),
     lineFrom(WIDTH / 2, 14, WIDTH / 2, AXIS + 52, 'centre-line'),
     label(92, 22, 'port', 'label quiet'),
     label(WIDTH - 92, 22, 'starboard', 'label quiet'),
-    places.map(([line, x]) => propeller(sheet.analysis(line), line, x, largest)),
+    places.map(([line, x]) =>
+      followed(
+        sheet,
+        line.propeller ?? line,
+        `${line.name}: ${describe(sheet.analysis(line), line, view)}`,
+        propeller(sheet.analysis(line), line, x, largest, view),
+      ),
+    ),
   );
 }
 
@@ -46,8 +55,15 @@ function placed(lines: readonly ShaftLine[]): [ShaftLine, number][] {
   ];
 }
 
-function propeller({ rotation, hand }: LineAnalysis, line: ShaftLine, x: number, largest: number): Markup {
-  const turn = rotation.ahead && turnFromAft(rotation.ahead);
+function propeller(
+  analysis: LineAnalysis,
+  line: ShaftLine,
+  x: number,
+  largest: number,
+  view: LinesView,
+): Markup {
+  const { hand } = analysis;
+  const turn = turnOf(analysis, view);
   const size = diameterOf(line);
   const radius = size > 0 && largest > 0 ? 38 * Math.sqrt(size / largest) : 34;
   const wrong = hand?.state === 'wrong';
@@ -60,15 +76,20 @@ function propeller({ rotation, hand }: LineAnalysis, line: ShaftLine, x: number,
     turn ? turnArrow(x, AXIS, radius + 8, turn) : label(x, AXIS - radius - 8, '?', 'label warning'),
     label(x, AXIS + radius + 24, `${line.name}${line.side ? '' : ' (side ?)'}`, 'label strong'),
     label(x, AXIS + radius + 40, hand?.hand ? `${hand.hand}-hand propeller` : 'hand not known'),
-    label(x, AXIS + radius + 55, turnText(turn, rotation, line), 'label'),
+    label(x, AXIS + radius + 55, turnText(turn, analysis, line, view), 'label'),
     wrong ? label(x, AXIS + radius + 70, '✕ drives ASTERN', 'label warning') : joined(),
   );
 }
 
-function turnText(turn: Turn | undefined, rotation: LineAnalysis['rotation'], line: ShaftLine): string {
-  if (!turn) return 'turn ahead: cannot tell';
-  const way = rotation.turning ?? (line.side?.value === 'centre' ? 'centre' : undefined);
-  return `${turn} ahead${way ? `, ${way === 'centre' ? 'centre' : `${way}-turning`}` : ''}`;
+function turnOf(analysis: LineAnalysis, view: LinesView): Turn | undefined {
+  const sense = senseOf(analysis, view);
+  return sense && turnFromAft(sense);
+}
+
+function turnText(turn: Turn | undefined, analysis: LineAnalysis, line: ShaftLine, view: LinesView): string {
+  if (!turn) return `turn ${view.direction}: cannot tell`;
+  const way = turningOf(analysis, view, turn) ?? (line.side?.value === 'centre' ? 'centre' : undefined);
+  return `${turn} ${view.direction}${way ? `, ${way === 'centre' ? 'centre' : `${way}-turning`}` : ''}`;
 }
 
 /** An arc over the top of the disc: most of a half turn, with a tip at the end it moves to. */
@@ -139,9 +160,9 @@ function diameterOf(line: ShaftLine): number {
   return Number.isFinite(size) && size > 0 ? size : 0;
 }
 
-function describe({ rotation, hand }: LineAnalysis, line: ShaftLine): string {
-  const turn = rotation.ahead && turnFromAft(rotation.ahead);
+function describe(analysis: LineAnalysis, line: ShaftLine, view: LinesView): string {
+  const { hand } = analysis;
   const fitted = hand?.hand ? `${hand.hand}-hand propeller` : 'hand of the propeller not known';
   const wrong = hand?.state === 'wrong' ? ', which drives astern with the lever ahead' : '';
-  return `${fitted}${wrong}, ${turnText(turn, rotation, line)}`;
+  return `${fitted}${wrong}, ${turnText(turnOf(analysis, view), analysis, line, view)}`;
 }
