@@ -1,3 +1,4 @@
+export * from './actions/index.js';
 export * from './edit/index.js';
 export * from './format/formatText.js';
 export * from './project/findings.js';
