@@ -13,6 +13,10 @@ export async function sheetOfExample(path: string): Promise<SheetInput> {
   return sheetInput(await checkFile(join(EXAMPLES, path)));
 }
 
+export function readExample(path: string): string {
+  return readFileSync(join(EXAMPLES, path), 'utf8');
+}
+
 export async function sheetOfText(text: string): Promise<SheetInput> {
   return sheetInput(await checkText(text));
 }

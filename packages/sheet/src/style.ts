@@ -77,7 +77,7 @@ const TABLES = `
 .sheet tr.group th { background: var(--panel); font-weight: 600; border-top: 1px solid var(--rule); }
 .sheet tr.group .quiet, .sheet tr.group .place, .sheet tr.group .warning { font-weight: 400; }
 .sheet table.form td, .sheet table.form th[scope=row] { height: 2.8rem; }
-.sheet th.number, .sheet td.number { text-align: right; white-space: nowrap; }
+.sheet th.number, .sheet td.number { text-align: right; white-space: nowrap; width: 1%; }
 .sheet td.wide { min-width: 11rem; }
 `;
 

@@ -14,7 +14,6 @@ export function drawing(
   return element(
     'svg',
     {
-      xmlns: 'http://www.w3.org/2000/svg',
       viewBox: `0 0 ${width} ${height}`,
       width,
       height,

@@ -55,7 +55,11 @@ function keyNumbers(sheet: Sheet, line: ShaftLine, analysis: LineAnalysis): Bloc
     rows.push([
       what,
       value
-        ? sheet.number(value, line.path, analysis.tell(value))
+        ? sheet.number(
+            value,
+            line.path,
+            value.dimension === 'ratio' ? `${formatValue(value)}:1` : analysis.tell(value),
+          )
         : separated(' ', warning('? cannot tell'), missing.length > 0 ? needs(missing) : undefined),
     ]);
   };

@@ -80,7 +80,7 @@ export class WorkingsBook {
       separated(' ', code(letter), `${input.label}:`, code(words)),
       input.written && words !== same && input.dimension !== 'ratio' ? quiet(`= ${same}`) : undefined,
       number === undefined
-        ? this.place(input.origin)
+        ? (this.place(input.origin) ?? (input.assumed ? undefined : quiet('place not recorded')))
         : { as: 'reference', text: `W${number}`, to: `w${number}` },
       input.assumed && warning(`assumed: ${input.assumed}`),
     );
