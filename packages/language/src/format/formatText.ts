@@ -3,6 +3,7 @@ import type { Replacement } from '../edit/textEdit.js';
 import type { Document } from '../generated/ast.js';
 import { type DocumentReading, readDocument } from '../reading/document.js';
 import { createTailshaftCore } from '../services/module.js';
+import { reshapesBlocks } from '../services/repair/openBlocks.js';
 import { outlineOf } from './outline.js';
 import { printText } from './print.js';
 import { lineBreakOf, piecesOf } from './tokens.js';
@@ -15,6 +16,8 @@ export function formatText(text: string): string {
 
 /** The same of a text that is parsed and read already. */
 export function formatParsed(text: string, parsed: ParseResult, reading: DocumentReading): string {
+  // Which block a line belongs to was told by its indentation: moving lines would change what they say.
+  if (parsed.lexerErrors.some(reshapesBlocks)) return text;
   const printed = printText(text, outlineOf(parsed, reading), lineBreakOf(text));
   return sameWords(text, printed) ? printed : text;
 }

@@ -330,7 +330,7 @@ export interface Misplaced extends langium.AstNode {
     readonly $container: Document;
     readonly $type: 'Misplaced';
     block?: FactBlock;
-    text: 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'dated' | 'for' | 'hand' | 'material' | 'mirrors' | 'modify' | 'on' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'until' | '}' | StatementWord;
+    text: 'ahead' | 'modify' | 'reason' | 'remove' | 'replace' | 'retain' | 'shaft' | 'shaftline' | 'side' | '}' | StatementWord;
 }
 
 export const Misplaced = {
@@ -538,10 +538,10 @@ export function isStray(item: unknown): item is Stray {
     return reflection.isInstance(item, Stray.$type);
 }
 
-export type StrayText = '[' | ']' | string;
+export type StrayText = '[' | ']' | 'at' | 'because' | 'by' | 'clutch' | 'dated' | 'for' | 'hand' | 'material' | 'mirrors' | 'on' | 'ratio' | 'revises' | 'until' | string;
 
 export function isStrayText(item: unknown): item is StrayText {
-    return item === '[' || item === ']' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
+    return item === '[' || item === ']' || item === 'material' || item === 'ratio' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'revises' || item === 'mirrors' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B7]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+\/\d+/.test(item) || /\d+\/\d+/.test(item) || /[+-]?\d+(\.\d+)?([eE][+-]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Token extends langium.AstNode {

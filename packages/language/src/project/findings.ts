@@ -1,5 +1,13 @@
 import { isFinding, type ShaftLine, type Verdict, type Vessel } from '@tailshaft/drivetrain';
-import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
+import { nearest } from '../reading/misspelt.js';
+import {
+  type BlockReading,
+  type FactReading,
+  type Host,
+  hostOf,
+  type Place,
+  placeOf,
+} from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
 import type { FileCheck, JudgedVessel } from './project.js';
 
@@ -96,11 +104,28 @@ function echoesProblem(verdict: Verdict, check: FileCheck): boolean {
     const host = hostOf(missing.host);
     if (!host) return false;
     if (host.unresolved) return true;
+    const { reading } = host;
+    if (!reading) return false;
+    const told = check.problems.length > 0 || (host.uri === check.uri && reading.concerns.length > 0);
     return (
-      host.reading?.facts.some(found => found.row.words === missing.property && !found.fact) === true &&
-      (check.problems.length > 0 || (host.uri === check.uri && host.reading.concerns.length > 0))
+      told &&
+      (reading.facts.some(one => failedToSay(one, missing.property)) || begun(reading, missing.property))
     );
   });
+}
+
+function failedToSay({ row, fact, doubtful }: FactReading, property: string): boolean {
+  return row.words === property && (!fact || doubtful === true);
+}
+
+/** Whether words that nobody can read yet are probably this property, half typed or misspelt. */
+function begun(reading: BlockReading, property: string): boolean {
+  const first = property.split(' ')[0]!;
+  return reading.unread.some(
+    ({ text }) =>
+      text !== '' &&
+      (property === text || property.startsWith(`${text} `) || nearest(text, [first]) === first),
+  );
 }
 
 function once(findings: Finding[]): Finding[] {

@@ -143,7 +143,8 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
   const namePlace =
     node.name === undefined ? placeOfNode(context, node) : propertyPlace(context, node, 'name');
   const host: Host = { ...namePlace, vocabulary: LINE_VOCABULARY, form: 'line', ...braces(context, node) };
-  const facts = startReading(host);
+  const unnamed = node.name === undefined ? { unresolved: true } : {};
+  const facts = startReading(Object.assign(host, unnamed));
   const parts: PartReading[] = [];
   for (const member of node.members) {
     if (ast.isPartUse(member)) parts.push(readPart(context, member));
@@ -177,6 +178,20 @@ function readPart(context: ReadContext, node: ast.PartUse): PartReading {
     else header(context, facts, fact, HEADER_ROWS.hand, 'hand', fact.evidence && evidenceOf(fact.evidence));
   }
   if (node.block) readFacts(facts, atomsOf(node.block).atoms);
+  else if (
+    node.name === undefined &&
+    node.header.length === 0 &&
+    node.action !== 'retain' &&
+    node.action !== 'remove'
+  ) {
+    problem(
+      context,
+      node.$cstNode,
+      'text/value-missing',
+      `Say which ${node.role}: the name of a catalogue entry, or its facts in braces: ${node.role} { ... }.`,
+    );
+    Object.assign(host, { unresolved: true });
+  }
   context.problems.push(...facts.problems);
   const action = node.action as PartReading['action'];
   return {
@@ -207,7 +222,7 @@ function header(
       'text/value-missing',
       `"${row.words}" has no value yet: for example "${row.example}".`,
     );
-    into.unread.push(whole);
+    into.unread.push({ ...whole, text: row.words });
     return;
   }
   const at = propertyPlace(context, node, property);

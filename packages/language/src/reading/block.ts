@@ -58,11 +58,12 @@ function readOne(reading: BlockReading, cursor: Cursor, words: WordIndex): void 
 /** The value behind a property's words, with `unknown` and evidence. */
 export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words: Range): FactReading {
   const before = cursor.problems.length + cursor.concerns.length;
+  const problems = cursor.problems.length;
   const from = cursor.index;
   const open = cursor.takeWords('unknown');
   const value = open ? undefined : takeValue(cursor, row.words, row.kind);
   if (cursor.index === from) {
-    reading.unread.push(words);
+    reading.unread.push({ ...words, text: row.words });
     return { row, words };
   }
   const range = { start: cursor.atoms[from]!.start, end: cursor.previous!.end };
@@ -86,6 +87,7 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
     value: range,
     ...(evidence ? { evidence: evidence.range } : {}),
     ...(fact ? { fact } : {}),
+    ...(cursor.problems.length > problems ? { doubtful: true } : {}),
   };
 }
 
@@ -209,7 +211,7 @@ function unknownWords(reading: BlockReading, cursor: Cursor, words: WordIndex): 
     last.kind !== 'block'
   )
     cursor.index += 1;
-  reading.unread.push({ start: first.start, end: last.end });
+  reading.unread.push({ start: first.start, end: last.end, text: isTok(first) ? first.text : '' });
   reading.problems.push(unknownProblem(reading.host.vocabulary, first, last, words));
 }
 
@@ -247,7 +249,11 @@ function unknownProblem(vocabulary: Vocabulary, first: AtomTok, last: AtomTok, w
     code: 'text/unknown-property',
     ...range,
     severity: 'error',
-    message: `"${first.text}" is no property of a ${vocabulary.title}.${near}`,
+    message: `"${first.text}" is no property of ${article(vocabulary.title)}.${near}`,
     ...(choices ? { choices } : {}),
   };
+}
+
+function article(title: string): string {
+  return `${/^[aeiou]/.test(title) ? 'an' : 'a'} ${title}`;
 }

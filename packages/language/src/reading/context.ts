@@ -11,6 +11,8 @@ export interface ReadContext {
   readonly uri: string;
   readonly text: string;
   readonly problems: Problem[];
+  /** Where the last words that meant nothing ended: what stands behind them on their line is part of one mistake. */
+  strayLine?: number;
 }
 
 /** A host for the facts of a statement: the header is underlined by findings, the block takes new facts. */
@@ -34,9 +36,18 @@ export function makeHost(
   };
 }
 
+/** Whether a mistake on this line is told already. */
+export function repeatsStray(context: ReadContext, node: AstNode): boolean {
+  const range = node.$cstNode?.range;
+  const repeated = range !== undefined && range.start.line === context.strayLine;
+  if (range) context.strayLine = range.end.line;
+  return repeated;
+}
+
 /** What nothing in the grammar knows, with what was probably meant. */
 export function stray(context: ReadContext, node: ast.Stray, known: readonly string[], where: string): void {
   const text = node.text;
+  if (repeatsStray(context, node)) return;
   if (text === undefined) {
     problem(
       context,

@@ -11,6 +11,7 @@ import {
   problem,
   propertyPlace,
   type ReadContext,
+  repeatsStray,
   stray,
 } from './context.js';
 import { unquoted } from './forms/words.js';
@@ -118,6 +119,7 @@ function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading
 
 function misplaced(context: ReadContext, node: ast.Misplaced): void {
   const closing = node.text === '}';
+  if (!closing && repeatsStray(context, node)) return;
   problem(
     context,
     node.$cstNode,

@@ -42,6 +42,13 @@ export interface FactReading {
   readonly value?: Range;
   readonly evidence?: Range;
   readonly fact?: Fact<unknown>;
+  /** Something of the value could not be read as meant, and a problem says so. */
+  readonly doubtful?: boolean;
+}
+
+/** A stretch that says nothing yet, with its words. */
+export interface Unread extends Range {
+  readonly text: string;
 }
 
 /** A block inside the block: `clutch A ... { }`. */
@@ -62,7 +69,7 @@ export interface BlockReading {
   readonly problems: Problem[];
   readonly concerns: UnitConcern[];
   /** Words of properties of which nothing more was typed yet, and other unread stretches: for completion. */
-  readonly unread: Range[];
+  readonly unread: Unread[];
 }
 
 /** An origin seen as the place it is. */

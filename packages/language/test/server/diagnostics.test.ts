@@ -1,14 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { changed, SINGLE_LINE } from '../../../drivetrain/src/rules/example-specs.js';
+import { CATALOGUE, SPEC, VESSEL, withChange } from './specs.js';
 import { listed, Testbed } from './testbed.js';
 
 describe('diagnostics', () => {
-  it('leaves a sound spec alone', async () => {
-    const document = await new Testbed().open(SINGLE_LINE);
+  it('leave a sound spec alone', async () => {
+    const document = await new Testbed().open(SPEC);
     expect(listed(document.diagnostics)).toBe('');
   });
-  it('x', async () => {
-    const document = await new Testbed().open(changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 650 rmp']));
-    expect(listed(document.diagnostics)).toBe('');
+
+  it('carry the rule, related places and what code actions need', async () => {
+    const document = await new Testbed().open(withChange('hand left [drawing]', 'hand right [drawing]'));
+    const found = document.diagnostics!.find(one => one.code === 'rotation/propeller-hand')!;
+    const text = document.textDocument;
+    expect(text.getText(found.range)).toBe('right');
+    expect(found.source).toBe('tailshaft');
+    expect(found.codeDescription).toBeUndefined();
+    expect(found.relatedInformation!.length).toBeGreaterThan(1);
+    expect(found.data).toMatchObject({
+      code: 'rotation/propeller-hand',
+      subject: 'proposed.Port',
+      outcome: 'fails',
+    });
   });
 });

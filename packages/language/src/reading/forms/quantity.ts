@@ -247,7 +247,7 @@ function missingNumber(
   return cursor.problem(
     'text/value-missing',
     range,
-    `"${property}" needs a ${dimension === 'number' ? 'number' : dimension}${found}: for example "${property} ${example}", or "unknown" while it is not known.`,
+    `"${property}" needs a ${dimension === 'number' ? 'number' : dimension}${found}: for example "${property.replace(/, (?=\w+$)/, ' ... ')} ${example}", or "unknown" while it is not known.`,
   );
 }
 

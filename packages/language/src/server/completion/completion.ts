@@ -73,6 +73,7 @@ export class Completions implements CompletionProvider {
           ratios: gear => ratioOffers(gearNamed(gears, gear ?? line?.line.gear?.entry?.name)),
           clutches: (gear, ratio) =>
             clutchNames(gearNamed(gears, gear ?? line?.line.gear?.entry?.name), ratio),
+          present: new Set(line?.line.chain.map(part => part.role)),
           neededHand: line?.analysis.rotation.neededHand,
         });
       case 'facts':
@@ -108,21 +109,19 @@ export class Completions implements CompletionProvider {
       for (const { kind } of place.bare) {
         const dimension =
           kind.form === 'quantity' ? kind.dimension : kind.form === 'point' ? kind.of : undefined;
-        if (dimension) offers.push(...unitOffers(dimension, number, false));
+        if (dimension) offers.push(...unitOffers(dimension, number, false, true));
       }
       return once(offers);
     }
-    if (!done) return offers;
     const needed =
       place.row?.field === 'hand'
         ? this.lineAt(frames, [], document)?.analysis.rotation.neededHand
         : undefined;
-    const ordered = needed
-      ? [...offers].sort((a, b) => Number(b.label === needed) - Number(a.label === needed))
-      : offers;
+    if (needed) offers.sort((a, b) => Number(b.label === needed) - Number(a.label === needed));
+    if (!done) return offers;
     const written = writtenIn(frame, document.textDocument.getText(), offset);
     const marks = place.row && place.value.length > 0 ? evidenceOffers([], today, true) : [];
-    return [...ordered, ...propertyOffers(place, written), ...marks];
+    return [...offers, ...propertyOffers(place, written), ...marks];
   }
 
   /** The shaft line around the cursor as last judged, by the names in the headers. */

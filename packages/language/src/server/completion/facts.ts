@@ -145,19 +145,28 @@ function asSnippet(row: Row): Pick<Offer, 'insert' | 'snippet' | 'filter' | 'goO
   )
     return { insert: `${words} `, filter: words, goOn: true };
   const example = row.example.startsWith(words) ? row.example.slice(words.length).trim() : row.example;
-  let place = 0;
-  const body = example
-    .split(/("[^"]*"|[+-]?\d[\d./:-]*)/)
+  return { insert: `${words} ${withPlaces(example)}`, snippet: true, filter: words };
+}
+
+/** An example whose numbers and quoted words are places to fill in. */
+function withPlaces(example: string, from = 0): string {
+  let place = from;
+  return example
+    .split(/("[^"]*"|(?<![\w.])[+-]?\d[\d./:-]*)/)
     .map((part, index) => {
       if (index % 2 === 0) return escapeSnippet(part);
       place += 1;
       return part.startsWith('"') ? `"\${${place}:${part.slice(1, -1)}}"` : `\${${place}:${part}}`;
     })
     .join('');
-  return { insert: `${words} ${body}`, snippet: true, filter: words };
 }
 
+/** A block with its name as the first place to fill in, and its facts as in the example. */
 function blockSnippet(row: BlockRow): string {
   if (!row.head) return `${row.words} {\n\t$0\n}`;
-  return `${row.words} \${1} {\n\t$0\n}`;
+  const rest = row.example.slice(row.words.length).trim();
+  const space = rest.indexOf(' ');
+  const [name, facts] = space < 0 ? [rest, ''] : [rest.slice(0, space), rest.slice(space + 1)];
+  const body = facts.includes('{') ? '{\n\t$0\n}' : withPlaces(facts, 1);
+  return `${row.words} \${1:${name}} ${body}`;
 }

@@ -11,6 +11,8 @@ export interface LineNames {
   readonly duties: (engine: string | undefined) => readonly string[];
   readonly ratios: (gear: string | undefined) => Offer[];
   readonly clutches: (gear: string | undefined, ratio: string | undefined) => readonly string[];
+  /** Roles that the line has already; those that it lacks are offered first. */
+  readonly present: ReadonlySet<string>;
   /** The hand that the line needs, when it can be told. */
   readonly neededHand: string | undefined;
 }
@@ -26,7 +28,9 @@ export function lineOffers(statement: readonly Token[], names: LineNames): Offer
   const last = words.at(-1);
   if (last === undefined) {
     const actions = ACTIONS.map(action => keyword(action, WORDS[action]));
-    const roles = ROLES.map(one => keyword(one));
+    const roles = [...ROLES]
+      .sort((a, b) => Number(names.present.has(a)) - Number(names.present.has(b)))
+      .map(one => keyword(one));
     const others = [keyword('side'), keyword('ahead clutch')];
     return names.revising ? [...actions, ...roles, ...others] : [...roles, ...others];
   }

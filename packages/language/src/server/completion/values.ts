@@ -120,8 +120,9 @@ export function nextInValue(
 }
 
 /** The units for a number, the value in the other units beside each. */
-export function unitOffers(dimension: Dimension, number: number, space: boolean): Offer[] {
-  return unitsOf(dimension).map(unit => ({
+export function unitOffers(dimension: Dimension, number: number, space: boolean, own = false): Offer[] {
+  const units = unitsOf(dimension).filter(unit => !own || unit.dimensions[0] === dimension);
+  return units.map(unit => ({
     label: unit.symbol,
     kind: CompletionItemKind.Unit,
     detail: meaning(unit, dimension, number),

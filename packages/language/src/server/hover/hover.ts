@@ -86,7 +86,7 @@ export class Hovers implements HoverProvider {
       case 'fact':
         return this.factHover(spot, token, document);
       case 'nested':
-        return blockHover(spot.nested.row);
+        return paragraphs(blockHover(spot.nested.row), WORDS[token.text]);
       case 'acceptance':
         return ruleHover(token.text);
       case 'requirement':

@@ -23,11 +23,11 @@ export function blockHover(row: BlockRow): string {
 export function formWords({ kind }: Pick<Row, 'kind'>): string {
   switch (kind.form) {
     case 'quantity':
-      return kind.dimension === 'number' ? 'a number' : `a ${kind.dimension} with its unit`;
+      return kind.dimension === 'number' ? 'a number' : `${article(kind.dimension)} with its unit`;
     case 'span':
       return `a range of ${kind.dimension}, as \`20 .. 24\` with its unit`;
     case 'point':
-      return `a ${kind.of} at a ${kind.at}`;
+      return `${article(kind.of)} at ${article(kind.at)}`;
     case 'ratio':
       return 'a ratio, input to output, as `2.04:1`';
     case 'per year':
@@ -35,7 +35,7 @@ export function formWords({ kind }: Pick<Row, 'kind'>): string {
     case 'word':
       return kind.words.map(word => `\`${word}\``).join(', ');
     case 'any word':
-      return `a ${kind.what}`;
+      return article(kind.what);
     case 'name':
       return `the name of a ${kind.of}`;
     case 'text':
@@ -59,4 +59,8 @@ export function formWords({ kind }: Pick<Row, 'kind'>): string {
     case 'mesh':
       return 'two wheels with their tooth counts, driver first';
   }
+}
+
+function article(words: string): string {
+  return `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
 }

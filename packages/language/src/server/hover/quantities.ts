@@ -5,6 +5,7 @@ import {
   formatNumber,
   formatQuantity,
   formatValue,
+  fromSI,
   SI_UNIT,
   type Unit,
   unitsOf,
@@ -32,16 +33,16 @@ export function conversionLine(value: Value): string {
 }
 
 /** The same quantity in the other units that people know, best known first. */
-export function conversions(value: Value, most = 5): string[] {
+export function conversions(value: Value, most = 4): string[] {
   if (value.dimension === 'number') return [];
   const written = unitOf(value);
-  const seen = new Set([value.written, inSI(value)]);
   const found: string[] = [];
   for (const unit of unitsOf(value.dimension)) {
-    if (unit === written || found.length >= most) continue;
-    const text = formatQuantity(value.si, unit);
-    if (!seen.has(text)) found.push(text);
-    seen.add(text);
+    const number = Math.abs(fromSI(value.si, unit));
+    const awkward = number !== 0 && (number < 0.05 || number > 1e5);
+    if (unit === written || unit.display === SI_UNIT[value.dimension] || awkward) continue;
+    found.push(formatQuantity(value.si, unit));
+    if (found.length === most) break;
   }
   return found;
 }

@@ -1,0 +1,204 @@
+import { describe, expect, it } from 'vitest';
+import type { CompletionItem, TextEdit } from 'vscode-languageserver';
+import { CATALOGUE, SPEC, withChange } from './specs.js';
+import { positionOf, Testbed, withCursor } from './testbed.js';
+
+const FILES = {
+  'parts/gears.shaft': '',
+  'parts/old/gears.shaft': '',
+  'hull.shaft': '',
+  'notes.txt': '',
+  '.hidden/x.shaft': '',
+  'node_modules/a/b.shaft': '',
+};
+
+async function itemsAt(marked: string): Promise<CompletionItem[]> {
+  const { text, offset } = withCursor(marked);
+  const bed = new Testbed(FILES);
+  const document = await bed.open(text);
+  const list = await bed.services.lsp.CompletionProvider!.getCompletion(document, {
+    textDocument: { uri: document.uri.toString() },
+    position: positionOf(document, offset),
+  });
+  return list!.items;
+}
+
+/** What is offered at `<|>`, in this order. */
+async function labels(marked: string): Promise<string> {
+  return (await itemsAt(marked)).map(one => one.label).join(', ');
+}
+
+/** The text after the offer with this label was taken. */
+async function taken(marked: string, label: string): Promise<string> {
+  const { text, offset } = withCursor(marked);
+  const item = (await itemsAt(marked)).find(one => one.label === label);
+  if (!item) throw new Error(`"${label}" is not offered`);
+  const edit = item.textEdit as TextEdit;
+  const start = text.lastIndexOf('\n', offset - 1) + 1 + edit.range.start.character;
+  const line = text.slice(text.lastIndexOf('\n', offset - 1) + 1, start) + edit.newText;
+  return `${line}${text.slice(offset).split('\n')[0]}`.trim();
+}
+
+/** The spec with other words, and the cursor, in the place of some of its own. */
+const typing = (instead: string, typed: string) => withChange(instead, `${typed}<|>`);
+
+describe('completion of units', () => {
+  it('offers the units of the dimension, best known first, with the value in each', async () => {
+    const items = await itemsAt(typing('300 kW', '300 '));
+    expect(items.slice(0, 3).map(one => `${one.label} ${one.detail}`)).toMatchInlineSnapshot(`
+      [
+        "kW kilowatt",
+        "hp = 223.7 kW",
+        "PS = 220.6 kW",
+      ]
+    `);
+  });
+  it('puts the space that is missing behind a number', async () => {
+    expect(await taken(typing('650 rpm', '650'), 'rpm')).toBe('low idle 650 rpm');
+  });
+  it('replaces a unit half typed', async () => {
+    expect(await taken(typing('650 rpm', '650 rp'), 'rpm')).toBe('low idle 650 rpm');
+  });
+  it('knows the second quantity of a point', async () => {
+    expect(await labels(typing('at 2300 rpm', 'at 2300 '))).toBe('rpm, rad/s, rev/s, deg/s');
+    expect(await labels(typing(' at 2300 rpm', ' '))).toBe('at');
+  });
+  it('knows a rating that needs no words', async () => {
+    expect(await labels(typing('0.18 kW/rpm', '0.18 '))).toMatchInlineSnapshot(
+      `"kW/rpm, hp/rpm, hp/100rpm, PS/rpm, kW/1000rpm, N.m, lbf.ft, kN.m, lbf.in, N.mm, kgf.m, kgf.cm, MN.m, kW, hp, PS, MW, W, hp-electric, lbf.ft/s, kgf.m/s"`,
+    );
+  });
+});
+
+describe('completion of properties', () => {
+  it('offers what the block does not say yet', async () => {
+    const found = await labels(typing('  fuel diesel\n', '  fuel diesel\n  '));
+    expect(found).toContain('aspiration');
+    expect(found).toContain('full-load power');
+    expect(found).not.toContain('low idle');
+  });
+  it('goes on with a property of several words', async () => {
+    expect(await taken(typing('input speed at least 600 rpm', 'input sp'), 'input speed at least')).toBe(
+      'input speed at least ${1:600} rpm',
+    );
+  });
+  it('offers the facts of a clutch on its own line', async () => {
+    expect(await labels(typing('ahead continuous', 'ahead '))).toBe('continuous, never, unknown');
+    expect(await labels(typing('ahead continuous', ''))).toMatch(
+      /^seen from aft, each seen at its own end, .*ahead/,
+    );
+  });
+  it('writes whole blocks', async () => {
+    expect(
+      await taken(withChange('  slip device offered\n', '  slip device offered\n  rat<|>\n'), 'ratio'),
+    ).toBe('ratio ${1:2.04:1} {\n\t$0\n}');
+    expect(await taken(typing('rated medium 0.18', 'ra'), 'rated')).toBe(
+      'rated ${1:medium} ${2:0.112} kW/rpm kW/rpm',
+    );
+  });
+});
+
+describe('completion of values', () => {
+  it('offers words, then from where a rotation is viewed', async () => {
+    expect(await labels(typing('standard viewed from flywheel', ''))).toMatchInlineSnapshot(
+      `"standard, opposite, clockwise, counter-clockwise, either, either by pump index, unknown"`,
+    );
+    expect(await labels(typing('viewed from flywheel', 'viewed from '))).toBe(
+      'flywheel, front, aft, forward',
+    );
+  });
+  it('puts the hand that the line needs first', async () => {
+    expect(await labels(typing('left [drawing]', ''))).toBe('left, right, unknown');
+    expect(await labels(typing('right [drawing]', ''))).toBe('right, left, unknown');
+  });
+  it('offers how a value is known', async () => {
+    expect(await labels(typing('left [drawing]', 'left ['))).toBe(
+      'measured, plate, drawing, sheet, sister vessel, hearsay, assumed',
+    );
+    expect(await labels(typing('left [drawing]', 'left [measured '))).toBe('2026-06-01');
+    expect(await labels(typing('left [drawing]', 'left '))).toContain('measured');
+  });
+  it('offers the grades of the catalogue', async () => {
+    expect(await labels(typing('high-strength-stainless  diameter', ''))).toBe(
+      'high-strength-stainless, unknown',
+    );
+  });
+});
+
+describe('completion of parts', () => {
+  it('offers gears by how they fare in the line, with the margin', async () => {
+    const items = await itemsAt(typing('Alder-63 ratio 2.04:1 ahead clutch A', ''));
+    expect(items[0]!.label).toBe('Alder-63');
+    expect(items[0]!.detail).toMatch(/^2\.04:1 clutch A: holds, margin \+16 % · down-angle reduction gear$/);
+    expect(items[1]!.label).toBe('Rowan-7');
+    expect(items[1]!.detail).toMatch(/fails .*margin −\d+ %/);
+    expect(JSON.stringify(items[0]!.documentation)).toContain('Alder 63 technical sheet, issue 4');
+  });
+  it('offers ratios and clutches of that gear, and duties of that engine', async () => {
+    expect(await labels(typing('2.04:1 ahead clutch A', ''))).toBe('2.04:1, 2.52:1');
+    expect(await labels(typing('clutch A\n      shaft', 'clutch '))).toBe('A, B');
+    expect(await labels(typing('at medium', 'at '))).toBe('medium');
+  });
+  it('offers what becomes of a part where the arrangement revises another', async () => {
+    const spec = withChange(
+      '    }\n  }\n}\n',
+      '    }\n  }\n  arrangement better revises proposed {\n    shaftline Port {\n      <|>\n    }\n  }\n}\n',
+    );
+    expect(await labels(spec)).toMatch(/^replace, retain, modify, remove, /);
+    expect(await labels(spec.replace('<|>', 'retain <|>'))).toBe(
+      'engine, motor, coupling, gear, transfer, shaft, propeller',
+    );
+  });
+});
+
+describe('completion of statements', () => {
+  it('offers what a file, a vessel and an arrangement hold', async () => {
+    expect(await labels(`${CATALOGUE}<|>`)).toMatchInlineSnapshot(
+      `"import, engine, motor, gear, transfer, coupling, shaft material, propeller, vessel, engine … { }, gear … { }, shaft material … { }, vessel … { }"`,
+    );
+    expect(await labels(typing('  duty medium', '  '))).toContain('criteria');
+    expect(await labels(typing('    shaftline Starboard', '    '))).toMatch(/^shaftline, reason for/);
+    expect(await labels(typing('shaftline Starboard {', 'shaftline '))).toBe('Starboard, Centre');
+  });
+  it('offers lines to mirror and arrangements to revise', async () => {
+    expect(await labels(typing('shaftline Starboard {', 'shaftline Starboard mirrors '))).toBe('Port');
+    const two = withChange(
+      '  arrangement proposed {',
+      '  arrangement existing { }\n  arrangement proposed revises <|> {',
+    );
+    expect(await labels(two)).toBe('existing');
+  });
+  it('offers rules, places and clauses of an acceptance', async () => {
+    const accept = (typed: string) => withChange('    }\n  }\n}\n', `    }\n  }\n  accept ${typed}<|>\n}\n`);
+    expect(await labels(accept(''))).toContain('rotation/propeller-hand');
+    expect(await labels(accept('rotation/same-hand on '))).toBe(
+      'proposed, Port, proposed.Port, Starboard, proposed.Starboard',
+    );
+    expect(await labels(accept('rotation/same-hand on proposed '))).toBe('because, by, dated, until');
+  });
+  it('offers criteria, requirements and assumptions', async () => {
+    const here = (typed: string) =>
+      withChange('  arrangement proposed', `  ${typed}<|>\n  arrangement proposed`);
+    expect(await labels(here('criteria { '))).toContain('gear torque margin at least');
+    expect(await labels(here('require '))).toContain('propellers turn outward');
+    expect(await labels(here('assume '))).toContain('gear efficiency 97 %');
+  });
+  it('offers files and folders beside, and nothing hidden', async () => {
+    expect(await labels('import "<|>"')).toBe('parts/, hull.shaft');
+    expect(await labels('import "parts/<|>"')).toBe('gears.shaft, old/');
+    expect(await labels('import "../<|>"')).toBe('');
+    expect(await taken('import "parts/g<|>"', 'gears.shaft')).toBe('import "parts/gears"');
+  });
+});
+
+describe('completion where the text is broken', () => {
+  it('lives on when a block before is not closed', async () => {
+    const open = withChange('  housing SAE-3\n}', '  housing SAE-3\n');
+    expect(await labels(open.replace('650 rpm', '650 <|>'))).toContain('rpm');
+    expect(await labels(open.replace('at medium', 'at <|>'))).toBe('medium');
+  });
+  it('stays silent in words and comments', async () => {
+    expect(await labels(typing('"harbour', '"harb'))).toBe('');
+    expect(await labels(`${SPEC}// low <|>`)).toBe('');
+  });
+});

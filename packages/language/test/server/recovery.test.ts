@@ -1,0 +1,111 @@
+import { describe, expect, it } from 'vitest';
+import { SPEC, withChange } from './specs.js';
+import { listed, Testbed } from './testbed.js';
+
+/** Findings before and behind the place that is typed at: they must stay, whatever is being typed. */
+const BEFORE = 'propeller Tern-3 {\n  source "Tern 3 sheet" dated 2025-03-01\n  diameter 26\n}\n\n';
+const BEHIND = '\nvessel Skua {\n  duty light\n  certificate { power 440 }\n}\n';
+
+const STATES: readonly (readonly [name: string, from: string, to: string])[] = [
+  ['a value missing', 'low idle 650 rpm', 'low idle'],
+  ['a property half typed', '  low idle 650 rpm', '  low idle 650 rpm\n  asp'],
+  ['the name of a property half typed in two words', '  low idle 650 rpm', '  low'],
+  ['a closing brace missing', '  housing SAE-3\n}', '  housing SAE-3\n'],
+  ['a closing brace missing inside', '    rated medium 0.18 kW/rpm\n  }', '    rated medium 0.18 kW/rpm\n'],
+  [
+    'a closing brace of a line missing',
+    'area ratio 0.72 }\n    }\n    shaftline',
+    'area ratio 0.72 }\n    shaftline',
+  ],
+  ['an opening brace missing', 'shaftline Port {', 'shaftline Port'],
+  ['an opening brace of an entry missing', 'diesel" {', 'diesel"'],
+  ['a string open', '"six-cylinder diesel" {', '"six-cylinder diesel {'],
+  ['a string open in a fact', 'source "Rowan 7 sheet" dated', 'source "Rowan 7 sheet dated'],
+  ['a unit missing', 'low idle 650 rpm', 'low idle 650'],
+  ['a unit half typed', 'low idle 650 rpm', 'low idle 650 rp'],
+  ['a keyword misspelt', 'vessel Ternhaven', 'vesel Ternhaven'],
+  ['a property misspelt', 'fuel diesel', 'feul diesel'],
+  ['a word of a value misspelt', 'fuel diesel', 'fuel disel'],
+  ['a statement misspelt', '    shaftline Port {', '    shaftlin Port {'],
+  ['a role misspelt', '      gear Alder-63', '      gaer Alder-63'],
+  ['a stray mark', 'fuel diesel', 'fuel diesel @'],
+  ['a stray mark between statements', 'gear Rowan-7', '@\ngear Rowan-7'],
+  ['an extra closing brace', '  housing SAE-3\n}', '  housing SAE-3\n}\n}'],
+  ['an extra closing brace inside a vessel', '    shaftline Starboard {', '    }\n    shaftline Starboard {'],
+  ['an extra closing brace inside an entry', '  ratio 2.52:1', '  }\n  ratio 2.52:1'],
+  ['a name missing', 'gear Rowan-7 "small', 'gear "small'],
+  ['a name of a vessel missing', 'vessel Ternhaven', 'vessel'],
+  ['a name of a line missing', 'shaftline Port {', 'shaftline {'],
+  ['an evidence mark open', 'diameter 65 mm [drawing] }', 'diameter 65 mm [drawing }'],
+  ['a range half typed', '  slip device offered', '  slip device offered\n  oil pressure 20 ..'],
+  ['a range of one end', '  slip device offered', '  slip device offered\n  oil pressure 20 bar'],
+  ['a number only', '  slip device offered', '  slip device offered\n  12'],
+  ['a point half typed', 'power 300 kW at 2300 rpm', 'power 300 kW at'],
+  ['a part half typed', '      shaft {', '      gear\n      shaft {'],
+  ['a clutch not named', 'ahead clutch A\n', 'ahead clutch\n'],
+  ['a statement half typed', '  arrangement proposed', '  require speed at\n  arrangement proposed'],
+];
+
+const bed = new Testbed();
+
+async function findings(text: string): Promise<string[]> {
+  const document = await bed.open(text);
+  return listed(document.diagnostics).split('\n').filter(Boolean);
+}
+
+describe('half-typed text', () => {
+  it.each(STATES)('%s: one diagnostic, and all else keeps its findings', async (_name, from, to) => {
+    const found = await findings(BEFORE + withChange(from, to) + BEHIND);
+    const elsewhere = found.filter(one => /"(?:diameter|power) \d+" has no unit/.test(one));
+    expect(elsewhere).toHaveLength(2);
+    const own = found.filter(one => !elsewhere.includes(one));
+    expect(own, own.join('\n')).toHaveLength(1);
+  });
+
+  it('has no more to say of the sound spec', async () => {
+    expect(await findings(SPEC)).toEqual([]);
+    expect(await findings(BEFORE + SPEC + BEHIND)).toHaveLength(2);
+  });
+
+  it('says each mistake in words that help', async () => {
+    const said: Record<string, string> = {};
+    for (const [name, from, to] of STATES) said[name] = (await findings(withChange(from, to))).join('\n');
+    expect(said).toMatchInlineSnapshot(`
+      {
+        "a closing brace missing": "2:42 error text/syntax: This block is not closed: a closing brace } is missing. I read on as if it stood where the block seems to end.",
+        "a closing brace missing inside": "28:30 error text/syntax: This block is not closed: a closing brace } is missing. I read on as if it stood where the block seems to end.",
+        "a closing brace of a line missing": "62:20 error text/syntax: This block is not closed: a closing brace } is missing. I read on as if it stood where the block seems to end.",
+        "a clutch not named": "64:34 error text/value-missing: "ahead clutch" has no value yet: for example "ahead clutch A".",
+        "a keyword misspelt": "59:1 error text/stray: "vesel" means nothing here. Did you mean "vessel"?",
+        "a name missing": "40:1 error text/name-missing: A catalogue gear needs a name to be called by: gear My-gear { ... }.",
+        "a name of a line missing": "62:5 error text/name-missing: A shaft line needs a name: shaftline Port { ... }.",
+        "a name of a vessel missing": "59:1 error text/name-missing: A vessel needs a name: vessel Name { ... }.",
+        "a number only": "28:3 error text/unknown-property: "12" is no property of a gear.",
+        "a part half typed": "65:7 error text/value-missing: Say which gear: the name of a catalogue entry, or its facts in braces: gear { ... }.",
+        "a point half typed": "9:18 error text/value-missing: "power, at" needs a rotational speed: for example "power ... at 100 rpm", or "unknown" while it is not known.",
+        "a property half typed": "15:3 error text/unknown-property: "asp" is no property of an engine. Did you mean "aspiration"?",
+        "a property misspelt": "5:3 error text/unknown-property: "feul" is no property of an engine. Did you mean "fuel"?",
+        "a range half typed": "28:19 error text/value-missing: "oil pressure" needs a pressure: for example "oil pressure 100 MPa", or "unknown" while it is not known.",
+        "a range of one end": "28:16 error text/range: "oil pressure" is a range: write both ends with two dots between, as in "20 .. 24 bar".",
+        "a role misspelt": "64:7 error text/stray: "gaer" means nothing here. Did you mean "gear"?",
+        "a statement half typed": "61:3 error text/sentence: I read a requirement as a thing and its bound: require speed at least 22 kn at full power, or require propellers turn outward.",
+        "a statement misspelt": "62:5 error text/stray: "shaftlin" means nothing here. Did you mean "shaftline"?",
+        "a stray mark": "5:15 error text/unknown-property: "@" is no property of an engine.",
+        "a stray mark between statements": "40:1 error text/stray: "@" means nothing here. In a file stand: import, vessel, engine, motor, gear, transfer, coupling, shaft material, propeller.",
+        "a string open": "2:20 error text/syntax: The closing quote is missing, and what stands behind it on this line with it. I read on as if the block were opened here.",
+        "a string open in a fact": "41:10 error text/open-quote: The closing quote is missing: I read the text up to the end of the line.",
+        "a unit half typed": "14:12 error units/unit-needed: "rp" in "low idle 650 rp" is no unit that I know. Nothing is computed with it until its unit is there.",
+        "a unit missing": "14:12 error units/unit-needed: "low idle 650" has no unit. Nothing is computed with it until its unit is there.",
+        "a value missing": "14:7 error text/value-missing: "low idle" needs a rotational speed: for example "low idle 100 rpm", or "unknown" while it is not known.",
+        "a word of a value misspelt": "5:8 error text/value: "fuel" cannot be "disel": it is petrol, diesel or gas.",
+        "an evidence mark open": "65:64 error text/syntax: This mark is not closed: a ] is missing behind how the value is known, as in [measured 2026-01-14].",
+        "an extra closing brace": "19:1 error text/brace: This closing brace closes nothing: remove it, or look for an opening one that is missing above.",
+        "an extra closing brace inside a vessel": "68:5 error text/syntax: This closing brace is one too many: I read on as if it were not there.",
+        "an extra closing brace inside an entry": "33:3 error text/syntax: This closing brace is one too many: I read on as if it were not there.",
+        "an opening brace missing": "62:5 error text/syntax: An opening brace { is missing at the end of this line. I read on as if it were there.",
+        "an opening brace of an entry missing": "2:1 error text/syntax: An opening brace { is missing at the end of this line. I read on as if it were there.",
+        "the name of a property half typed in two words": "14:3 error text/unknown-property: "low" is no property of an engine. Did you mean "low idle"?",
+      }
+    `);
+  });
+});
