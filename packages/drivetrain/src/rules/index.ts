@@ -7,6 +7,7 @@ import { ROTATION_RULES } from './rotation/index.js';
 import type { Rule } from './rule.js';
 import { SHAFTING_RULES } from './shafting/index.js';
 import { SPEED_RULES } from './speed/index.js';
+import { TRACE_RULES } from './trace/index.js';
 import { UNIT_RULES } from './units/index.js';
 
 /** Every rule, in the order of the catalogue of mistakes. */
@@ -20,6 +21,7 @@ export const RULES: readonly Rule[] = [
   ...INTERFACE_RULES,
   ...UNIT_RULES,
   ...PAPER_RULES,
+  ...TRACE_RULES,
 ];
 
 /** The rule with this id. */

@@ -1,0 +1,35 @@
+import { given } from '@tailshaft/mechanics';
+import { derive } from '../../../analysis/derived.js';
+import { inputTorques } from '../../../analysis/input-torque.js';
+import { wantedDuty } from '../../planned.js';
+import type { NamedQuantity } from './quantity.js';
+
+export const GEAR_TORQUE_MARGIN: NamedQuantity = {
+  name: 'gear torque margin',
+  doc: 'Rating of the gear over the torque that enters it, less one: the least over rated power and peak torque.',
+  example: 'require gear torque margin at least 10 %',
+  dimensions: ['ratio'],
+  conditions: [],
+  over: 'line',
+  of: analysis =>
+    derive(needs => {
+      const { line, vessel } = analysis;
+      if (!line.gear) {
+        return needs.miss(
+          { what: `the gear of ${line.path}`, host: line.origin, property: 'gear' },
+          line.nameOrigin,
+        );
+      }
+      const duty = wantedDuty(vessel, needs);
+      if (!duty) return undefined;
+      const torques = inputTorques(analysis, duty, 'ahead');
+      const least = torques.compared[0];
+      if (!least || torques.needs.any) {
+        needs.take({ value: undefined, missing: torques.needs.missing });
+        return undefined;
+      }
+      return given('gear torque margin', 'm', 'ratio', least.margin, {
+        assumed: `${least.capacity.label} over ${least.demand.label}, less one`,
+      });
+    }),
+};

@@ -1,0 +1,132 @@
+import { given, type Value } from '@tailshaft/mechanics';
+import type { ArrangementContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Requirement, ShaftLine } from '../../model/vessel.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { DEFER_PROPELLER } from '../propeller/sources.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { type Evaluated, type NamedQuantity, verificationOf } from './quantities/index.js';
+
+const REQUIRED = changed(SINGLE_LINE, [
+  '  arrangement proposed {',
+  '  require shaft speed at most 1200 rpm at rated power "silencing note 4"\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'trace/requirement-met',
+  title: 'What is required of the vessel is met',
+  mistakes: ['U13'],
+  severity: 'error',
+  criterion:
+    'the quantity that a requirement names, as worked out for the arrangement to be built, against its bound',
+  source: { title: 'the requirement itself, by whoever set it', confidence: 'common practice' },
+  manual:
+    '"require" holds a derived quantity against a bound: speed at full power, shaft speed, shaft torque, tip speed, tip ' +
+    'clearance, bollard thrust, propeller demand, gear torque margin. It is held against the arrangement that is to be ' +
+    'built, with the margin that is left. Where it is not met, change what the quantity follows from, or the requirement ' +
+    'with whoever set it.',
+  caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial meets it at sea.`,
+  examples: {
+    failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),
+    passing: REQUIRED,
+    cannotTell: changed(REQUIRED, ['power 300 kW at 2300 rpm', 'power unknown']),
+  },
+};
+
+export const requirementMet: Rule = { ...INFO, scope: 'arrangement', check };
+
+function check(context: ArrangementContext): Verdict[] {
+  if (!isPlanned(context)) return [];
+  return context.vessel.requirements.flatMap(requirement => {
+    const found = verificationOf(requirement);
+    return found.by === 'quantity' ? judge(context, requirement, found.quantity, found.condition) : [];
+  });
+}
+
+function judge(
+  context: ArrangementContext,
+  requirement: Requirement,
+  quantity: NamedQuantity,
+  condition: string | undefined,
+): Verdict[] {
+  const { arrangement, analysisOf } = context;
+  const dimension = requirement.quantity!.value!.dimension;
+  const lines = arrangement.lines.map(line => ({
+    line,
+    found: quantity.of(analysisOf(line), condition, dimension),
+  }));
+  if (quantity.over === 'line' || lines.some(({ found }) => found.value === undefined)) {
+    const worth =
+      quantity.over === 'line' ? lines : lines.filter(({ found }) => found.value === undefined).slice(0, 1);
+    return worth.map(one => verdict(context, requirement, quantity, condition, one.line.path, [one]));
+  }
+  return lines.length > 0
+    ? [verdict(context, requirement, quantity, condition, arrangement.path, lines)]
+    : [];
+}
+
+function verdict(
+  { analysisOf }: ArrangementContext,
+  requirement: Requirement,
+  quantity: NamedQuantity,
+  condition: string | undefined,
+  subject: string,
+  lines: readonly { readonly line: ShaftLine; readonly found: Evaluated }[],
+): Verdict {
+  const say = sayFor(INFO, subject);
+  const first = lines[0]!;
+  const { tell } = analysisOf(first.line);
+  const where = condition ? ` at ${condition}` : '';
+  const related = [{ at: (first.line.propeller ?? first.line).origin, message: `worked out for ${subject}` }];
+  const value = together(
+    quantity,
+    lines.map(({ found }) => found.value),
+  );
+  const required = requirement.quantity!.value!;
+  if (!value) {
+    const needs = new Needs();
+    needs.take({ value: undefined, missing: first.found.missing });
+    const gaps = needs.missing.map(gap => gap.what).join('; ');
+    return say.cannotTell(needs, {
+      place: requirement.origin,
+      related: needs.missing.map(gap => ({
+        at: gap.at ?? gap.host,
+        message: `${gap.what} is to be written here`,
+      })),
+      message: first.found.refusal
+        ? `${subject}: ${quantity.name}${where} cannot be told, as the method does not apply here. ${first.found.refusal} It would take ${gaps}.`
+        : `${subject}: ${quantity.name}${where} cannot be told without ${gaps}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  const least = requirement.bound === 'at least';
+  const note = first.found.note ? ` ${first.found.note}` : '';
+  const text = tell(value);
+  const said = requirement.note ? ` (${requirement.note})` : '';
+  return say.compare({
+    place: requirement.origin,
+    related,
+    capacity: least ? value : required,
+    demand: least ? required : value,
+    criterion: requirement.written,
+    workings: [value],
+    message: `${subject}: ${quantity.name}${where} is ${text}; ${requirement.bound} ${requirement.quantity!.written} is required${said}.${note}`,
+    failMessage: `${subject}: ${quantity.name}${where} is ${text}, and ${requirement.bound} ${requirement.quantity!.written} is required${said}.${note}`,
+  });
+}
+
+/** The least of the lines, or all of them together. */
+function together(quantity: NamedQuantity, values: readonly (Value | undefined)[]): Value | undefined {
+  const [first, ...rest] = values;
+  if (!first || rest.length === 0 || quantity.over === 'line') return first;
+  const known = values as readonly Value[];
+  if (quantity.over === 'vessel') return known.reduce((a, b) => (b.si < a.si ? b : a));
+  const sum = known.reduce((total, one) => total + one.si, 0);
+  return given(`${quantity.name} of all lines`, first.symbol, first.dimension, sum, {
+    assumed: `sum over ${known.length} lines`,
+  });
+}

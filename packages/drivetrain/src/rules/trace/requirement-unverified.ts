@@ -1,0 +1,80 @@
+import type { Context } from '../../judge/context.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { NAMED_QUANTITIES, verificationOf } from './quantities/index.js';
+
+const REQUIRED = changed(SINGLE_LINE, [
+  '  arrangement proposed {',
+  '  require shaft torque at most 3000 N.m at full power "shafting note 2"\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'trace/requirement-unverified',
+  title: 'Every requirement is verified by something',
+  mistakes: ['U13'],
+  severity: 'warning',
+  criterion:
+    'each requirement is held against a quantity that is worked out here, or judged by a rule of its own',
+  source: { title: 'requirement tracing as design offices keep it', confidence: 'common practice' },
+  manual:
+    'A requirement that nothing verifies is forgotten until the owner remembers it at sea. What can be required here are ' +
+    `${NAMED_QUANTITIES.map(one => one.name).join(', ')}, the speed in gear at idle, trolling speed, and which way the propellers ` +
+    'turn. Word the requirement so that one of these meets it. Where only a document or a trial can, accept the finding and ' +
+    'name who verifies it and how.',
+  caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
+  examples: {
+    failing: changed(REQUIRED, [
+      'require shaft torque at most 3000 N.m at full power',
+      'require noise at most 72 percent',
+    ]),
+    passing: REQUIRED,
+    cannotTell:
+      'Whether a check stands behind a requirement shows from its words alone; nothing has to be known for it.',
+  },
+};
+
+export const requirementUnverified: Rule = { ...INFO, scope: 'vessel', check };
+
+function check(context: Context): Verdict[] {
+  const { vessel } = context;
+  const say = sayFor(INFO, vessel.name);
+  const built = vessel.arrangements.some(
+    arrangement => isPlanned({ arrangement, vessel }) && arrangement.lines.length > 0,
+  );
+  const open = vessel.requirements.flatMap(requirement => {
+    const found = verificationOf(requirement);
+    const why =
+      found.by === 'nothing' ? found.why : built ? undefined : 'there is no shaft line to hold it against';
+    if (why === undefined) return [];
+    const meant = found.by === 'nothing' ? found.meant : undefined;
+    const note = requirement.note ? ` "${requirement.note}"` : '';
+    const routes = (): Route[] =>
+      meant
+        ? [
+            {
+              title: `Require ${meant}: that is worked out`,
+              edits: [{ do: 'replace', at: requirement.origin, text: `require ${meant}${note}` }],
+            },
+          ]
+        : [];
+    return [
+      say.fails({
+        place: requirement.origin,
+        message: `Nothing verifies "require ${requirement.written}": ${why}. Word it so that a check meets it, or accept this and name who verifies it.`,
+        routes,
+      }),
+    ];
+  });
+  const first = vessel.requirements[0];
+  if (open.length > 0 || !first) return open;
+  return [
+    say.holds({
+      place: first.origin,
+      message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is met by a check.`,
+    }),
+  ];
+}
