@@ -2,6 +2,7 @@ import type { Connection } from 'vscode-languageserver';
 import { publishDiagnostics } from './diagnostics.js';
 import { answerRequests } from './handlers.js';
 import { createTailshaftServices, type ServerContext, type TailshaftServices } from './module.js';
+import { answerOutlineRequests } from './outline.js';
 import type { WorkspaceScan } from './workspace/scan.js';
 
 /** Brings a server to life on a connection. */
@@ -21,6 +22,7 @@ export function startServer(context: ServerContext & { readonly connection: Conn
       .catch(error => language.log('reading the settings', error));
   });
   answerRequests(connection, language);
+  answerOutlineRequests(connection, language);
 
   connection.onInitialize(params => shared.lsp.LanguageServer.initialize(params));
   connection.onInitialized(params => {

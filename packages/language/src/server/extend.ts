@@ -1,0 +1,15 @@
+/*
+ * For hosts of the server that answer requests of their own beside the protocol: the editor extension draws the sheet
+ * in its server process.
+ */
+export { onDocument } from './handlers.js';
+export { linesOf } from './lines.js';
+export type { TailshaftServices } from './module.js';
+export {
+  OUTLINE,
+  type Outline,
+  type OutlineCheck,
+  type OutlineNode,
+  VESSELS,
+} from './outline.js';
+export { locationOf, rangeOf } from './places.js';

@@ -1,0 +1,124 @@
+import { findRule, type Outcome, type Severity, type Verdict } from '@tailshaft/drivetrain';
+import type { LangiumDocument } from 'langium';
+import type { CancellationToken, Connection, Location } from 'vscode-languageserver';
+import type { JudgedVessel } from '../project/project.js';
+import { placeOf } from '../reading/place.js';
+import { onDocument } from './handlers.js';
+import { type Counts, countsOf, linesOf } from './lines.js';
+import type { TailshaftServices } from './module.js';
+import { locationOf } from './places.js';
+
+/** Asks for the vessels of one file with everything judged of them. */
+export const OUTLINE = 'tailshaft/outline';
+/** Asks for the same of all files that were read so far. */
+export const VESSELS = 'tailshaft/vessels';
+
+export interface OutlineCheck {
+  readonly rule: string;
+  readonly title: string;
+  readonly outcome: Outcome;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly subject: string;
+  readonly margin?: number;
+  readonly location?: Location;
+}
+
+/** A vessel, arrangement or line: how its checks stand, those on itself, and what is inside it. */
+export interface OutlineNode {
+  readonly kind: 'vessel' | 'arrangement' | 'line';
+  readonly name: string;
+  readonly title?: string;
+  /** `proposed.Port`; the name of a vessel. */
+  readonly path: string;
+  readonly location?: Location;
+  /** Of everything inside. */
+  readonly counts: Counts;
+  readonly checks: readonly OutlineCheck[];
+  readonly children: readonly OutlineNode[];
+}
+
+export interface Outline {
+  readonly uri: string;
+  readonly vessels: readonly OutlineNode[];
+}
+
+export function answerOutlineRequests(connection: Connection, services: TailshaftServices): void {
+  connection.onRequest(
+    OUTLINE,
+    onDocument(services, 'the outline', document => outlineOf(services, document)),
+  );
+  connection.onRequest(VESSELS, (token: CancellationToken): Outline[] => {
+    const outlines: Outline[] = [];
+    for (const document of services.shared.workspace.LangiumDocuments.all) {
+      if (token.isCancellationRequested) break;
+      if (services.project.reading(document).vessels.length > 0) outlines.push(outlineOf(services, document));
+    }
+    return outlines.sort((one, other) => (one.uri < other.uri ? -1 : 1));
+  });
+}
+
+export function outlineOf(services: TailshaftServices, document: LangiumDocument): Outline {
+  return {
+    uri: document.uri.toString(),
+    vessels: services.project.check(document).vessels.map(one => vesselNode(services, one)),
+  };
+}
+
+function vesselNode(services: TailshaftServices, judged: JudgedVessel): OutlineNode {
+  const documents = services.shared.workspace.LangiumDocuments;
+  const { vessel, verdicts } = judged;
+  const claimed = new Set<Verdict>();
+  const node = (
+    kind: OutlineNode['kind'],
+    named: { readonly name: string; readonly title?: string; readonly nameOrigin: object },
+    path: string,
+    all: readonly Verdict[],
+    children: readonly OutlineNode[],
+  ): OutlineNode => {
+    const own = all.filter(one => !claimed.has(one));
+    for (const one of own) claimed.add(one);
+    const location = locationOf(placeOf(named.nameOrigin), documents);
+    return {
+      kind,
+      name: named.name,
+      ...(named.title ? { title: named.title } : {}),
+      path,
+      ...(location ? { location } : {}),
+      counts: countsOf(all),
+      checks: own.map(one => checkOf(one, locationOf(placeOf(one.place), documents))).sort(worstFirst),
+      children,
+    };
+  };
+  const lines = linesOf(judged);
+  const arrangements = vessel.arrangements.map(arrangement => {
+    const inside = lines
+      .filter(one => one.arrangement === arrangement)
+      .map(one => node('line', one.line, one.line.path, one.verdicts, []));
+    const own = verdicts.filter(
+      one => one.subject === arrangement.path || one.subject.startsWith(`${arrangement.path}.`),
+    );
+    return node('arrangement', arrangement, arrangement.path, own, inside);
+  });
+  return node('vessel', vessel, vessel.name, verdicts, arrangements);
+}
+
+function checkOf(verdict: Verdict, location: Location | undefined): OutlineCheck {
+  const { rule, outcome, severity, message, subject, margin } = verdict;
+  return {
+    rule,
+    title: findRule(rule)?.title ?? rule,
+    outcome,
+    severity,
+    message,
+    subject,
+    ...(margin === undefined ? {} : { margin }),
+    ...(location ? { location } : {}),
+  };
+}
+
+const ORDER: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'];
+
+function worstFirst(one: OutlineCheck, other: OutlineCheck): number {
+  return ORDER.indexOf(one.outcome) - ORDER.indexOf(other.outcome);
+}

@@ -1,0 +1,70 @@
+import {
+  type Arrangement,
+  compareArrangements,
+  headline,
+  outcomeWords,
+  sectionsOf,
+} from '@tailshaft/drivetrain';
+import { type Block, list, paragraph, section, table } from '../document/blocks.js';
+import type { Sheet } from '../sheet.js';
+import { percentWords } from '../words.js';
+
+/** What leads from one arrangement to the other, by consequence. */
+export function changesSection(sheet: Sheet, before: Arrangement, after: Arrangement): Block {
+  const compared = compareArrangements(sheet.input, before, after);
+  const blocks = sectionsOf(compared).map(({ title, kind, lines }): Block => {
+    if (kind === 'derived')
+      return table(
+        title,
+        [
+          { title: 'Quantity', wide: true },
+          { title: 'Line' },
+          { title: before.name, numeric: true },
+          { title: after.name, numeric: true },
+          { title: 'Change', numeric: true },
+        ],
+        lines.flatMap(({ change, subjects }) =>
+          change.kind === 'derived'
+            ? [
+                [
+                  change.what,
+                  subjects.map(nameOf).join(', '),
+                  change.before ?? '?',
+                  change.after ?? '?',
+                  change.share === undefined ? '' : percentWords(change.share),
+                ],
+              ]
+            : [],
+        ),
+      );
+    if (kind === 'verdict')
+      return table(
+        title,
+        [{ title: '' }, { title: 'Check', wide: true }, { title: before.name }, { title: after.name }],
+        lines.flatMap(({ change, subjects }) =>
+          change.kind === 'verdict'
+            ? [
+                [
+                  change.movement,
+                  `${subjects.map(nameOf).join(', ')}: ${change.rule}`,
+                  outcomeWords(change.before),
+                  outcomeWords(change.after),
+                ],
+              ]
+            : [],
+        ),
+      );
+    return section(`changes-${kind}`, title, [
+      list(lines.map(({ change, subjects }) => `${subjects.map(nameOf).join(', ')}: ${change.words}`)),
+    ]);
+  });
+  return section('changes', `From ${before.name} to ${after.name}`, [
+    paragraph(headline(compared)),
+    ...blocks,
+  ]);
+}
+
+/** `proposed.Port` stands under the heading of its arrangement: `Port`. */
+function nameOf(subject: string): string {
+  return subject.slice(subject.indexOf('.') + 1);
+}

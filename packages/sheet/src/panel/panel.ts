@@ -1,0 +1,148 @@
+import type { Arrangement, Outcome, Verdict } from '@tailshaft/drivetrain';
+import { type Block, section } from '../document/blocks.js';
+import { element, joined, Markup } from '../document/markup.js';
+import { VERDICT_SIGN } from '../document/text.js';
+import { blocksHtml } from '../document/to-html.js';
+import { linesFromAbove } from '../drawing/lines-from-above.js';
+import { linesFromAft } from '../drawing/lines-from-aft.js';
+import { shownLines } from '../drawing/view.js';
+import type { SheetInput } from '../input.js';
+import { CAUTION_LINE } from '../sections/cautions.js';
+import { chartsSection } from '../sections/charts.js';
+import { marginSection } from '../sections/margin-bars.js';
+import { Sheet } from '../sheet.js';
+import { capital } from '../words.js';
+import { changesSection } from './changes.js';
+import { checksHtml } from './checks.js';
+import { choicesOf, find, type PanelChoice, type PanelChoices, viewOf } from './choice.js';
+
+/** What a panel beside the text shows, and what its controls offer. */
+export interface Panel {
+  readonly title: string;
+  readonly html: string;
+  readonly choices: PanelChoices;
+}
+
+/** The sheet of a vessel for looking at while writing: pictures, margins, charts, checks; workings stay in the print. */
+export function sheetPanel(input: SheetInput, choice: PanelChoice): Panel {
+  const choices = choicesOf(input, choice);
+  const sheet = new Sheet(input);
+  const { vessel } = input;
+  const shown = [find(vessel, choices.chosen.beside), find(vessel, choices.chosen.arrangement)].filter(
+    one => one !== undefined,
+  );
+  const [before, after] = shown;
+  const options = { level: 3, placeKey: input.placeKey };
+  const html = element(
+    'main',
+    { class: 'sheet panel' },
+    element('h1', {}, vessel.title ?? vessel.name),
+    counts(input.verdicts, shown, sheet),
+    element(
+      'div',
+      { class: shown.length > 1 ? 'beside' : 'alone' },
+      shown.map(one => arrangementHtml(sheet, one, choices)),
+    ),
+    before && after
+      ? blocksHtml([changesSection(sheet, before, after)], { ...options, level: 2 })
+      : undefined,
+    vesselChecks(sheet),
+    element('footer', {}, CAUTION_LINE),
+  ).source;
+  return { title: vessel.title ?? vessel.name, html, choices };
+}
+
+/** How the checks of what is shown stand, in one line. */
+function counts(verdicts: readonly Verdict[], shown: readonly Arrangement[], sheet: Sheet): Markup {
+  const here = new Set(shown.flatMap(one => ofArrangement(sheet, one)));
+  for (const one of sheet.ofVessel()) here.add(one);
+  const told = ORDER.map(
+    outcome => [outcome, verdicts.filter(one => here.has(one) && one.outcome === outcome).length] as const,
+  );
+  return element(
+    'p',
+    { class: 'counts', role: 'status' },
+    told
+      .filter(([outcome, number]) => number > 0 || outcome === 'holds')
+      .map(([outcome, number]) =>
+        element(
+          'span',
+          { class: `verdict ${outcome.replaceAll(' ', '-')}` },
+          element('span', { class: 'sign', 'aria-hidden': 'true' }, VERDICT_SIGN[outcome]),
+          ` ${number} ${WORDS[outcome]} `,
+        ),
+      ),
+  );
+}
+
+const ORDER: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds'];
+const WORDS: Readonly<Record<Outcome, string>> = {
+  fails: 'failing',
+  'cannot tell': 'cannot tell',
+  accepted: 'accepted',
+  holds: 'holding',
+  'does not apply': 'not applying',
+};
+
+function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelChoices): Markup {
+  const view = viewOf(arrangement, choices);
+  const lines = shownLines(arrangement.lines, view);
+  const part: Arrangement = { ...arrangement, lines };
+  const options = { level: 3, placeKey: sheet.input.placeKey };
+  const title = capital(arrangement.title ? `${arrangement.name}: ${arrangement.title}` : arrangement.name);
+  const wanted = ofArrangement(sheet, arrangement).filter(
+    one =>
+      lines.length === arrangement.lines.length ||
+      lines.some(line => one.subject === line.path || one.subject.startsWith(`${line.path}.`)),
+  );
+  const lever = view.direction === 'ahead' ? 'lever ahead' : 'lever astern';
+  const pictures: (Block | undefined)[] = [
+    lines.length > 0
+      ? section(`picture-${arrangement.path}`, `Lines, ${lever}`, [
+          {
+            block: 'figure',
+            svg: lively(linesFromAft(sheet, arrangement, view)),
+            caption: 'Seen from aft, looking forward. Propellers to one scale; hull not.',
+          },
+          {
+            block: 'figure',
+            svg: lively(linesFromAbove(sheet, arrangement, view)),
+            caption: `Seen from above. An arrow shows how the top of a part moves: down the page is to starboard.${view.point ? ` Speeds and torque at ${view.point}.` : ''}`,
+          },
+        ])
+      : undefined,
+    marginSection(sheet, part),
+    chartsSection(sheet, part),
+  ];
+  return element(
+    'section',
+    { class: 'arrangement', 'aria-labelledby': `panel-${arrangement.path}` },
+    element('h2', { id: `panel-${arrangement.path}` }, title),
+    blocksHtml(
+      pictures.filter(one => one !== undefined),
+      options,
+    ),
+    element('h3', {}, 'Checks'),
+    checksHtml(sheet, wanted),
+  );
+}
+
+function vesselChecks(sheet: Sheet): Markup {
+  const verdicts = sheet.ofVessel();
+  if (verdicts.length === 0) return joined();
+  return element(
+    'section',
+    { class: 'vessel' },
+    element('h2', {}, 'Vessel and catalogue'),
+    checksHtml(sheet, verdicts),
+  );
+}
+
+function ofArrangement(sheet: Sheet, arrangement: Arrangement): Verdict[] {
+  return [...sheet.ofArrangement(arrangement), ...arrangement.lines.flatMap(line => sheet.ofLine(line))];
+}
+
+/** A picture with parts that take the focus is a group: a reader of the page must be let into it. */
+function lively(svg: Markup): Markup {
+  return new Markup(svg.source.replace('role="img"', 'role="group"'));
+}

@@ -1,0 +1,66 @@
+import { element, Markup } from '../document/markup.js';
+import { linesFromAbove } from '../drawing/lines-from-above.js';
+import { linesFromAft } from '../drawing/lines-from-aft.js';
+import type { SheetInput } from '../input.js';
+import { Sheet } from '../sheet.js';
+import { SHEET_STYLE } from '../style.js';
+import { choicesOf, find, type PanelChoice, viewOf } from './choice.js';
+
+export interface Picture {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+const MARGIN = 24;
+const WIDTH = 760;
+
+/** The lines as one SVG file that needs nothing else: from aft, and below it from above. Ink on paper. */
+export function picturesFile(input: SheetInput, choice: PanelChoice): Picture | undefined {
+  const choices = choicesOf(input, choice);
+  const arrangement = find(input.vessel, choices.chosen.arrangement);
+  if (!arrangement) return undefined;
+  // A file leads nowhere: no part of it is to be followed.
+  const { placeKey: _, ...still } = input;
+  const sheet = new Sheet(still);
+  const view = viewOf(arrangement, choices);
+  const [aft, above] = [linesFromAft(sheet, arrangement, view), linesFromAbove(sheet, arrangement, view)];
+  const [first, second] = [sizeOf(aft), sizeOf(above)];
+  const width = WIDTH + 2 * MARGIN;
+  const height = first.height + second.height + 3 * MARGIN;
+  const svg = element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width,
+      height,
+      viewBox: `0 0 ${width} ${height}`,
+      class: 'sheet',
+    },
+    element('style', {}, new Markup(paperOnly(SHEET_STYLE))),
+    element('rect', { width, height, fill: 'var(--paper)' }),
+    placed(aft, (width - first.width) / 2, MARGIN),
+    placed(above, MARGIN, first.height + 2 * MARGIN),
+  ).source;
+  return { svg, width, height };
+}
+
+function sizeOf({ source }: Markup) {
+  const [, width, height] = /width="([\d.]+)" height="([\d.]+)"/.exec(source) ?? [];
+  return { width: Number(width), height: Number(height) };
+}
+
+function placed({ source }: Markup, x: number, y: number): Markup {
+  return new Markup(source.replace('<svg ', `<svg x="${x}" y="${y}" `));
+}
+
+/** The style without what depends on the reader's screen; of rules for pages and print only those of drawings matter. */
+function paperOnly(style: string): string {
+  const light = /:root \{[^}]*\}/.exec(style)?.[0] ?? '';
+  const drawings = style
+    .split('\n')
+    .filter(rule => rule.startsWith('.sheet svg'))
+    .join('\n')
+    .replace(/\.sheet svg \{[^}]*\}/, '');
+  return `${light.replace('color-scheme: light dark;', '')}\n${drawings}`;
+}
