@@ -27,7 +27,7 @@ const ELECTRIC = `motor Eddy-30 "liquid-cooled motor" {
   torque 270 N.m
   base speed 1060 rpm
   top speed 2400 rpm
-  thrust at most 6 kN
+  thrust at most 8 kN
   said to equal 40 hp at 1100 rpm
 }
 

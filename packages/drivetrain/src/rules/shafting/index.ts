@@ -1,7 +1,49 @@
 import type { Rule } from '../rule.js';
+import { angleLimit } from './angle-limit.js';
+import { angleStackRule } from './angle-stack.js';
+import { bearingSpan } from './bearing-span.js';
+import { bearingWater } from './bearing-water.js';
+import { couplingBore } from './coupling-bore.js';
+import { couplingFlange } from './coupling-flange.js';
 import { diameter } from './diameter.js';
+import { flexibleForMisalignment } from './flexible-for-misalignment.js';
+import { jointThrust } from './joint-thrust.js';
+import { lengthStack } from './length-stack.js';
+import { materialChanged } from './material-changed.js';
 import { materialNamed } from './material-named.js';
+import { mountRating } from './mount-rating.js';
+import { overhang } from './overhang.js';
 import { serviceFactorChosen } from './service-factor.js';
+import { softMounts } from './soft-mounts.js';
+import { spanGuide } from './span-guide.js';
+import { supportLost } from './support-lost.js';
+import { tailshaftExam } from './tailshaft-exam.js';
+import { thrustCapacity } from './thrust-capacity.js';
+import { thrustPathRule } from './thrust-path.js';
+import { tubeBore } from './tube-bore.js';
 
 /** Rules on the shaft line, in the order of the catalogue of mistakes. */
-export const SHAFTING_RULES: readonly Rule[] = [diameter, serviceFactorChosen, materialNamed];
+export const SHAFTING_RULES: readonly Rule[] = [
+  diameter,
+  serviceFactorChosen,
+  materialNamed,
+  materialChanged,
+  bearingSpan,
+  spanGuide,
+  supportLost,
+  overhang,
+  tubeBore,
+  couplingFlange,
+  couplingBore,
+  flexibleForMisalignment,
+  jointThrust,
+  thrustPathRule,
+  thrustCapacity,
+  angleLimit,
+  angleStackRule,
+  lengthStack,
+  softMounts,
+  mountRating,
+  bearingWater,
+  tailshaftExam,
+];

@@ -1,0 +1,92 @@
+import { bollardByPowerAndDiameter, renamed, type Value } from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
+import type { Quantity } from '../model/fact.js';
+import { home, nameOf, type Part } from '../model/part.js';
+import type { Bearing, Coupling, Shaft } from '../model/shafting.js';
+import type { ShaftLine } from '../model/vessel.js';
+import type { LineAnalysis } from './line.js';
+
+/** Something that may take the thrust of the propeller. */
+export interface ThrustTaker {
+  readonly name: string;
+  readonly part: Part;
+  readonly bearing?: Bearing;
+  /** Where its capacity is to be written, and in which words. */
+  readonly host: object;
+  readonly limit: Quantity<'force'> | undefined;
+}
+
+export interface ThrustPath {
+  /** The first that the thrust meets on its way forward. */
+  readonly taker: ThrustTaker | undefined;
+  /** A joint or coupling on the way that does not pass it, met before any taker. */
+  readonly stoppedBy: Coupling | undefined;
+  /** Couplings met first that do not say whether they pass it. */
+  readonly unsure: readonly Coupling[];
+}
+
+/** Follows the thrust of the propeller forward until something takes it, or cannot pass it on. */
+export function thrustPath(line: ShaftLine): ThrustPath {
+  const unsure: Coupling[] = [];
+  for (const part of [...line.chain].reverse()) {
+    const coupling = line.couplings.find(one => one === part);
+    if (coupling) {
+      const passes = coupling.passesThrust;
+      const usually = coupling.kind?.value === 'rigid' || passes?.value === 'yes';
+      if (
+        passes?.value === 'no' ||
+        (coupling.kind?.value === 'joint' && passes?.value !== 'yes' && !passes)
+      ) {
+        return { taker: undefined, stoppedBy: coupling, unsure };
+      }
+      if (!usually) unsure.push(coupling);
+      continue;
+    }
+    const taker = takerAt(line, part);
+    if (taker) return { taker, stoppedBy: undefined, unsure };
+  }
+  return { taker: undefined, stoppedBy: undefined, unsure };
+}
+
+function takerAt(line: ShaftLine, part: Part): ThrustTaker | undefined {
+  if (part.role === 'shaft') {
+    const bearing = ((part as Shaft).bearings ?? []).find(one => one.kind?.value === 'thrust');
+    return (
+      bearing && {
+        name: `thrust bearing ${bearing.name}`,
+        part,
+        bearing,
+        host: bearing.origin,
+        limit: bearing.thrust,
+      }
+    );
+  }
+  const limit =
+    part === line.gear
+      ? line.gear.thrust
+      : part === line.motor
+        ? line.motor.thrustCapacity
+        : line.transfers.find(one => one === part)?.thrust;
+  // A reversing gear carries the thrust by design; motor and transfer only when they say so.
+  if (!limit && part.role !== 'gear') return undefined;
+  return { name: nameOf(part), part, host: home(part), limit };
+}
+
+/** Thrust held at the bollard with full rated power: the worst that the thrust bearing meets, by a rule of power and size. */
+export function bollardThrust(analysis: LineAnalysis, needs: Needs): Value<'force'> | undefined {
+  const { propeller } = analysis.line;
+  if (!propeller) return undefined;
+  const diameter = needs.fact(propeller.diameter, {
+    what: `diameter of ${nameOf(propeller)}`,
+    host: home(propeller),
+    property: 'diameter',
+  });
+  const rated = needs.take(analysis.rated);
+  const loads = rated && analysis.loads(rated);
+  if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
+  if (!diameter || !loads?.shaft) return undefined;
+  return bollardByPowerAndDiameter({
+    diameter: renamed(diameter, 'propeller diameter', 'D'),
+    power: renamed(loads.shaft.power, 'power at the propeller', 'PD'),
+  });
+}

@@ -1,0 +1,88 @@
+import { engineAngleNeeded, formatValue, given, shaftAngle, type Value } from '@tailshaft/mechanics';
+import { type AngleStack, angleStack, hasAngleStack } from '../../analysis/angles.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { writeInPlace } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_ANGLES } from './angle-specs.js';
+import { DEFER, GEOMETRY } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/angle-stack',
+  title: 'Angles of engine, gear and shaft add up',
+  mistakes: ['L18'],
+  severity: 'error',
+  criterion: 'engine angle and gear down-angle together are the shaft angle',
+  source: GEOMETRY,
+  manual:
+    'The shaft lies where hull and tube put it; the engine lies at that angle less what the gear turns down. Figures from ' +
+    'three drawings that do not add up end in beds at the wrong height, or in a coupling pulled together by its bolts. This ' +
+    'adds the declared angles, aft end down positive. Half a degree is taken as drawing accuracy unless the criteria say ' +
+    '"angle difference at most". Put right the figure that is wrong.',
+  caution: `${DEFER} The coupling faces themselves must agree within 0.003 in: that is alignment and is done afloat. The half degree is common practice.`,
+  examples: {
+    failing: changed(WITH_ANGLES, ['angle 11 deg', 'angle 13 deg']),
+    passing: WITH_ANGLES,
+    cannotTell: changed(WITH_ANGLES, ['  angle 11 deg', '']),
+  },
+};
+
+export const angleStackRule: Rule = { ...INFO, scope: 'line', check };
+
+/** Half a degree. */
+const DRAWING_ACCURACY = given('angle difference allowed', 'Δα', 'angle', (0.5 * Math.PI) / 180, {
+  assumed: 'half a degree: accuracy of drawings (common practice)',
+});
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, vessel, analysis } = context;
+  const prime = line.engine ?? line.motor;
+  const shaft = line.shafts.at(-1);
+  if (!prime || !shaft || !(prime.angle || shaft.angle) || !hasAngleStack(line) || !isPlanned(context)) {
+    return undefined;
+  }
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const stack = angleStack(line, needs);
+  const place = shaft.angle?.origin ?? prime.angle!.origin;
+  if (!stack) return waits(say, needs, place, `${line.name}: whether the angles add up`);
+  const allowed: Value<'angle'> = vessel.criteria?.angleDifference?.value ?? DRAWING_ACCURACY;
+  const tell = (value: Value) => analysis.tell(value, 3);
+  const sum = `engine ${tell(stack.engine)} and gear ${tell(stack.gear)} make ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}, the shaft lies at ${tell(stack.shaft)}`;
+  const said = { place, workings: [stack.leftOpen] };
+  if (Math.abs(stack.leftOpen.si) <= allowed.si * (1 + 1e-9)) {
+    return say.holds({ ...said, message: `${line.name}: ${sum}.` });
+  }
+  return say.fails({
+    ...said,
+    message: `${line.name}: ${sum}: ${tell({ ...stack.leftOpen, si: Math.abs(stack.leftOpen.si) })} are left open. One of the three figures is wrong, or the beds do not go with the tube.`,
+    related: [
+      ...(prime.angle ? [{ at: prime.angle.origin, message: 'engine angle' }] : []),
+      ...(line.gear?.layout ? [{ at: line.gear.layout.origin, message: 'down-angle of the gear' }] : []),
+    ],
+    routes: () => routes(context, stack),
+  });
+}
+
+function routes({ line }: LineContext, stack: AngleStack): Route[] {
+  const prime = (line.engine ?? line.motor)!;
+  const engine = written(engineAngleNeeded({ shaftAngle: stack.shaft, gearDownAngle: stack.gear }));
+  const shaft = written(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }));
+  return [
+    { title: `Lay the engine at ${engine}: the beds follow`, edits: [writeInPlace(prime, 'angle', engine)] },
+    {
+      title: `Lay the shaft at ${shaft}: tube, strut and tip clearance follow`,
+      edits: [writeInPlace(line.shafts.at(-1)!, 'angle', shaft)],
+    },
+  ];
+}
+
+function written(angle: Value<'angle'>): string {
+  return formatValue(angle, 4).replace('°', ' deg').replace(/\s+/g, ' ');
+}

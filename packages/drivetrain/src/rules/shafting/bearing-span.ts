@@ -1,0 +1,158 @@
+import { LATERAL_SEPARATION, spanDiameterGuide, type Value, whirlingMargin } from '@tailshaft/mechanics';
+import {
+  greatestShaftSpeed,
+  hasSupports,
+  type Span,
+  type SpanWhirl,
+  spanWhirls,
+} from '../../analysis/shaft-supports.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import { marginOf, type Verdict } from '../../judge/verdict.js';
+import type { Shaft } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { writeInPlace } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { editOf, nextDiameter } from './shaft-routes.js';
+import { DEFER, WHIRLING } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/bearing-span',
+  title: 'No span between bearings whirls within the running range',
+  mistakes: ['L05'],
+  severity: 'error',
+  criterion: 'first whirling speed of each span against the greatest shaft speed',
+  source: WHIRLING,
+  manual:
+    'A shaft bows out and whips when it turns at the natural frequency of the span between two bearings. The handbook ' +
+    'formula of bearing spacing gives exactly that speed, with no margin in it, so this check asks for one: 20 % unless the ' +
+    'criteria say "bearing span margin at least". It takes every span between the declared bearings, the forward coupling ' +
+    'counting as a place that holds the shaft, against the governed maximum of the engine through the ratio. A flexible ' +
+    'seal is no bearing. Put it right with a bearing in the span, a thicker shaft, or less shaft speed.',
+  caution: `${DEFER} A plain span on supports that hold no slope; the propeller behind the last bearing, worn bearings and soft struts lower the speed. The default margin is from memory.`,
+  examples: {
+    failing: changed(
+      WITH_BEARINGS,
+      ['at 1.45 m', 'at 2.0 m'],
+      ['at 2.95 m', 'at 4.8 m'],
+      ['length 3.4 m', 'length 5.2 m'],
+    ),
+    passing: WITH_BEARINGS,
+    cannotTell: changed(WITH_BEARINGS, ['          at 1.45 m\n', '']),
+  },
+};
+
+export const bearingSpan: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.shafts.flatMap((shaft, index) =>
+    hasSupports(shaft) ? judgeShaft(context, shaft, line.shafts[index - 1]) : [],
+  );
+}
+
+function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefined): Verdict[] {
+  const { line, analysis } = context;
+  const needs = new Needs();
+  const whirls = spanWhirls(shaft, before, needs);
+  const fastest = greatestShaftSpeed(analysis, shaft, needs);
+  if (!fastest || needs.any) {
+    const what = `${line.name}: whether a span of the shaft whirls in the running range`;
+    return [
+      waits(sayFor(INFO, line.path), needs, shaft.origin, what, { criterion: wantedMargin(context).said }),
+    ];
+  }
+  return whirls.map(whirl => judge(context, shaft, whirl, fastest));
+}
+
+function judge(
+  context: LineContext,
+  shaft: Shaft,
+  { span, whirling }: SpanWhirl,
+  fastest: Value<'rotational speed'>,
+): Verdict {
+  const { line, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  const { share, said } = wantedMargin(context);
+  const margin = whirlingMargin({ whirlingSpeed: whirling, speed: fastest });
+  const numbers =
+    `the span from ${span.name}, ${analysis.tell(span.length)}, whirls at ${analysis.tell(whirling)}; ` +
+    `the shaft turns up to ${analysis.tell(fastest)}: margin ${percent(margin.si)}, ${percent(share)} wanted`;
+  const inside = whirling.si <= fastest.si;
+  return say.compare({
+    place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
+    criterion: said,
+    severity: inside ? 'error' : 'warning',
+    capacity: whirling,
+    demand: fastest,
+    wanted: share,
+    workings: [whirling, margin],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. ${inside ? 'It whips within the running range' : 'That is too near'}: add a bearing in it, or fit a thicker shaft.`,
+    related: [{ at: shaft.diameter!.origin, message: 'diameter of the shaft' }],
+    explains: tooLong(span, shaft) ? [{ rule: 'shafting/span-guide', subject: line.path }] : [],
+    routes: () => routes(context, shaft, span, whirling, fastest),
+  });
+}
+
+function routes(
+  context: LineContext,
+  shaft: Shaft,
+  span: Span,
+  whirling: Value<'rotational speed'>,
+  fastest: Value<'rotational speed'>,
+): Route[] {
+  const { share } = wantedMargin(context);
+  const result: Route[] = [];
+  if (span.from && span.to) {
+    // Half the span whirls at four times the speed.
+    const middle = (span.from.at + span.to.at) / 2;
+    const margin = (whirling.si * 4) / fastest.si - 1;
+    const short =
+      span.length.si / 2 < spanDiameterGuide.least * shaft.diameter!.value!.si
+        ? `, each under the guide of ${spanDiameterGuide.least} diameters`
+        : '';
+    if (margin >= share) {
+      const place = `${Number(middle.toFixed(2))} m`;
+      result.push({
+        title: `Add a bearing at ${place}, half way: margin of both halves ${percent(margin)}${short}`,
+        edits: [writeInPlace(shaft, 'bearing', `added { kind intermediate  at ${place} }`)],
+      });
+    }
+  }
+  const thicker = nextDiameter(shaft, other => {
+    const before = context.line.shafts[context.line.shafts.indexOf(shaft) - 1];
+    const margins = spanWhirls(other, before, new Needs()).map(one => marginOf(one.whirling, fastest));
+    if (margins.length === 0 || margins.some(one => one === undefined)) return undefined;
+    const least = Math.min(...margins.map(one => one!));
+    return least >= share ? least : undefined;
+  });
+  if (thicker) {
+    result.push({
+      title: `Fit a ${thicker.diameter.written} shaft: least margin ${percent(thicker.margin)}; bearings, seal, coupling and propeller bore follow`,
+      edits: [editOf(shaft, 'diameter', shaft.diameter?.origin, thicker.diameter.written!)],
+    });
+  }
+  return result;
+}
+
+/** One that is over the guide as well is one finding, not two. */
+function tooLong(span: Span, shaft: Shaft): boolean {
+  return span.length.si > spanDiameterGuide.most * shaft.diameter!.value!.si;
+}
+
+function wantedMargin({ vessel }: LineContext): { share: number; said: string } {
+  const own = vessel.criteria?.bearingSpanMargin?.value;
+  const share = own?.si ?? LATERAL_SEPARATION.si;
+  return {
+    share,
+    said: `${INFO.criterion}, margin ${percent(share)}${own ? '' : ' (default, from memory)'}`,
+  };
+}

@@ -1,0 +1,122 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Fact } from '../../model/fact.js';
+import type { Bearing, Shaft, WaterSupply } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/bearing-water',
+  title: 'Water-lubricated bearings and seals have their water',
+  mistakes: ['L22'],
+  severity: 'warning',
+  criterion: 'each water-lubricated bearing and each lip or face seal says where its water comes from',
+  source: PRACTICE,
+  manual:
+    'A rubber bearing in a tube and a seal of the dripless kind run on water that something must feed: the engine’s raw-water ' +
+    'pump, a scoop, a separate pump. A strut bearing stands in the open sea and needs none. A seal fed by its own engine ' +
+    'runs dry when that engine is stopped and the other drives the boat: on twins the feeds are cross-connected. Write ' +
+    '"water from" in the bearing and "seal water from" in the shaft.',
+  caution: `${DEFER} How much water, and from which speed on, the maker of bearing or seal says.`,
+  examples: {
+    failing: changed(WITH_BEARINGS, ['water from own engine\n        }', 'water from none\n        }']),
+    passing: WITH_BEARINGS,
+    cannotTell: changed(WITH_BEARINGS, ['        seal water from own engine\n', '']),
+  },
+};
+
+export const bearingWater: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  if (!isPlanned(context)) return [];
+  return context.line.shafts.flatMap(shaft => [
+    ...(shaft.bearings ?? []).flatMap(bearing => ofBearing(context, bearing)),
+    ...ofSeal(context, shaft),
+  ]);
+}
+
+function ofBearing(context: LineContext, bearing: Bearing): Verdict[] {
+  const { line } = context;
+  const name = `bearing ${bearing.name}`;
+  const needs = new Needs();
+  const inside = bearing.kind?.value === 'intermediate' || bearing.kind?.value === 'thrust';
+  if (inside && !bearing.lubrication) return [];
+  const by = needs.fact(bearing.lubrication, {
+    what: `lubrication of ${name}`,
+    host: bearing.origin,
+    property: 'lubrication',
+  });
+  if (!by) return [waits(sayFor(INFO, line.path), needs, bearing.origin, `${line.name}: what ${name} needs`)];
+  if (by !== 'water') {
+    return [
+      sayFor(INFO, line.path).holds({
+        place: bearing.lubrication!.origin,
+        message: `${line.name}: ${name} runs on ${by}.`,
+      }),
+    ];
+  }
+  const strut = bearing.kind?.value === 'strut' && !bearing.water;
+  if (strut) {
+    return [
+      sayFor(INFO, line.path).holds({
+        place: bearing.origin,
+        message: `${line.name}: ${name} stands in a strut, open to the sea.`,
+      }),
+    ];
+  }
+  return [judge(context, name, bearing.water, { host: bearing.origin, property: 'water from' })];
+}
+
+function ofSeal(context: LineContext, shaft: Shaft): Verdict[] {
+  const seal = shaft.seal?.value;
+  if (seal !== 'lip seal' && seal !== 'face seal' && !shaft.sealWater) return [];
+  return [
+    judge(context, `the ${seal ?? 'seal'}`, shaft.sealWater, {
+      host: shaft.origin,
+      property: 'seal water from',
+    }),
+  ];
+}
+
+function judge(
+  { line, arrangement }: LineContext,
+  name: string,
+  fact: Fact<WaterSupply> | undefined,
+  where: { host: object; property: string },
+): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const place = fact?.origin ?? where.host;
+  const from = needs.fact(fact, { what: `where the water of ${name} comes from`, ...where });
+  if (!from) return waits(say, needs, place, `${line.name}: whether ${name} has its water`);
+  if (from === 'none') {
+    return say.fails({
+      place,
+      message: `${line.name}: ${name} runs on water and gets none. Feed it from the engine, a scoop or a pump of its own.`,
+    });
+  }
+  const twins = arrangement.lines.length > 1;
+  if (from === 'own engine' && twins) {
+    return say.fails({
+      place,
+      severity: 'note',
+      message: `${line.name}: ${name} gets its water from its own engine only: with that engine stopped and the other driving, it runs dry. Cross-feed the two sides, or lock the shaft.`,
+      routes: () =>
+        fact
+          ? [
+              {
+                title: `Cross-feed ${name} from both engines`,
+                edits: [{ do: 'replace', at: fact.origin, text: 'cross-fed' }],
+              },
+            ]
+          : [],
+    });
+  }
+  return say.holds({ place, message: `${line.name}: ${name} gets its water: ${from}.` });
+}

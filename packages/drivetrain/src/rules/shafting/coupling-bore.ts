@@ -1,0 +1,87 @@
+import { compareBoreAndShaft, couplingBoreGuide } from '@tailshaft/mechanics';
+import { shaftBehind } from '../../analysis/couplings.js';
+import { shaftSize } from '../../analysis/shaft-strength.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Coupling } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_HALF_COUPLING } from './coupling-flange.js';
+import { DEFER } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/coupling-bore',
+  title: 'The half-coupling is bored and keyed for the shaft',
+  mistakes: ['L11'],
+  severity: 'error',
+  criterion: 'bore and key width of the half-coupling against the shaft end that goes into it',
+  source: couplingBoreGuide.source,
+  manual:
+    'The half-coupling sits on the shaft by a light press fit and a key. Bored for another shaft it is either not to be ' +
+    'fitted or loose, and a loose coupling works, frets and lets the shaft go aft. Compare bore and key width with the ' +
+    'shaft end; "coupling end diameter" where that is not the diameter of the shaft. Order the half-coupling for this shaft.',
+  caution: `${DEFER} Nominal sizes are compared here; the fit itself is 0.0005 to 0.001 in of clearance and is measured.`,
+  examples: {
+    failing: changed(WITH_HALF_COUPLING, ['bore 65 mm', 'bore 60 mm']),
+    passing: WITH_HALF_COUPLING,
+    cannotTell: changed(WITH_HALF_COUPLING, ['  key width 18 mm\n', '']),
+  },
+};
+
+export const couplingBore: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  if (!isPlanned(context)) return [];
+  return context.line.couplings.filter(one => one.bore || one.keyWidth).flatMap(one => judge(context, one));
+}
+
+function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict[] {
+  const shaft = shaftBehind(line, coupling);
+  if (!shaft) return [];
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = nameOf(coupling);
+  const bore = needs.fact(coupling.bore, { what: `bore of ${name}`, host: home(coupling), property: 'bore' });
+  const key = needs.fact(coupling.keyWidth, {
+    what: `key width of ${name}`,
+    host: home(coupling),
+    property: 'key width',
+  });
+  const end = shaft.couplingEnd
+    ? needs.fact(shaft.couplingEnd, {
+        what: 'diameter of the coupling end of the shaft',
+        host: shaft.origin,
+        property: 'coupling end diameter',
+      })
+    : shaftSize(shaft, needs)?.outsideDiameter;
+  const shaftKey = needs.fact(shaft.couplingKeyWidth, {
+    what: 'key width of the shaft in its coupling',
+    host: shaft.origin,
+    property: 'coupling key width',
+  });
+  const place = coupling.bore?.origin ?? coupling.origin;
+  const wrong = compareBoreAndShaft(
+    { diameter: bore, keyWidth: key },
+    { diameter: end, keyWidth: shaftKey },
+  ).filter(one => one.result === 'differs');
+  const numbers = [
+    ...(bore && end ? [`bored ${analysis.tell(bore)}, the shaft end is ${analysis.tell(end)}`] : []),
+    ...(key && shaftKey ? [`keyed ${analysis.tell(key)}, the shaft ${analysis.tell(shaftKey)}`] : []),
+  ].join('; ');
+  if (wrong.length > 0) {
+    return [
+      say.fails({
+        place,
+        message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; a sleeve is no answer.`,
+        related: [{ at: (shaft.couplingEnd ?? shaft.diameter ?? shaft).origin, message: 'the shaft end' }],
+      }),
+    ];
+  }
+  if (needs.any) return [waits(say, needs, place, `${line.name}: whether ${name} fits the shaft`)];
+  return [say.holds({ place, message: `${line.name}: ${name} is ${numbers}: they go together.` })];
+}

@@ -1,0 +1,156 @@
+import {
+  compareFlanges,
+  given,
+  type InterfaceDifference,
+  type Flange as Mating,
+  type Value,
+} from '@tailshaft/mechanics';
+import { outputBefore, outputCouplings } from '../../analysis/couplings.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Flange } from '../../model/gear.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Coupling } from '../../model/shafting.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+export const WITH_HALF_COUPLING = changed(
+  SINGLE_LINE,
+  [
+    '  slip device offered\n',
+    '  slip device offered\n  output flange { outside diameter 146 mm  bolt circle 121 mm  bolts 4 x 1/2 in  pilot 63.5 mm female }\n',
+  ],
+  [
+    'shaft material high-strength-stainless {',
+    `coupling Half-146 "half-coupling for the shaft" {
+  source "Half 146 drawing" dated 2024-09-01
+  kind rigid
+  bore 65 mm
+  key width 18 mm
+  flange { outside diameter 146 mm  bolt circle 121 mm  bolts 4 x 1/2 in  pilot 63.5 mm male }
+}
+
+shaft material high-strength-stainless {`,
+  ],
+  [
+    '      shaft { material high-strength-stainless  diameter 65 mm [drawing] }',
+    '      coupling Half-146\n      shaft { material high-strength-stainless  diameter 65 mm [drawing]  coupling key width 18 mm }',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/coupling-flange',
+  title: 'Gear flange and shaft coupling bolt together',
+  mistakes: ['L10'],
+  severity: 'error',
+  criterion: 'bolt circle, number and size of bolts, pilot kind and diameter of the two flanges agree',
+  source: PART_SHEET,
+  manual:
+    'Output couplings never came under a standard that holds: they must be compared by dimensions. One that nearly fits is ' +
+    'turned down and drilled anew, is then out of true or too thin, and knocks at every shift. Give both flanges: outside ' +
+    'diameter, bolt circle, bolts, pilot with male or female. Put a difference right with a half-coupling for this gear, or ' +
+    'with an adapter that its maker offers; never with a flange turned down or drilled again without the maker’s consent.',
+  caution: `${DEFER} Face run-out and bolt grade are checked when it is fitted.`,
+  examples: {
+    failing: changed(WITH_HALF_COUPLING, [
+      'bolt circle 121 mm  bolts 4 x 1/2 in  pilot 63.5 mm male',
+      'bolt circle 108 mm  bolts 4 x 7/16 in  pilot 63.5 mm female',
+    ]),
+    passing: WITH_HALF_COUPLING,
+    cannotTell: changed(WITH_HALF_COUPLING, ['  pilot 63.5 mm male', '']),
+  },
+};
+
+export const couplingFlange: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!isPlanned(context)) return [];
+  return outputCouplings(line)
+    .filter(one => one.flange)
+    .map(one => judge(context, one));
+}
+
+function judge({ line }: LineContext, coupling: Coupling): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const place = coupling.flange!.origin;
+  const output = outputBefore(line, coupling)!;
+  const what = `${line.name}: whether ${nameOf(coupling)} fits ${output.name}`;
+  if (!output.flange) {
+    needs.miss({
+      what: `output flange of ${output.name}`,
+      host: home(output.part),
+      property: 'output flange',
+    });
+    return waits(say, needs, place, what);
+  }
+  const differences = compareFlanges(matingOf(output.flange), matingOf(coupling.flange!));
+  for (const one of differences) {
+    if (one.result !== 'not stated' || OPTIONAL.has(one.feature)) continue;
+    const property = PROPERTY[one.feature] ?? one.feature;
+    if (one.on !== 'other') {
+      needs.miss({
+        what: `${one.feature} of the flange of ${output.name}`,
+        host: output.flange.origin,
+        property,
+      });
+    }
+    if (one.on !== 'one') {
+      needs.miss({ what: `${one.feature} of the flange of ${nameOf(coupling)}`, host: place, property });
+    }
+  }
+  const wrong = differences.filter(one => one.result === 'differs' && one.prevents);
+  const related = [{ at: output.flange.origin, message: `flange of ${output.name}` }];
+  if (wrong.length > 0) {
+    return say.fails({
+      place,
+      related,
+      message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} do not meet: ${wrong.map(words).join('; ')}. It takes a half-coupling made for this gear, or its maker’s adapter; do not turn down or drill again without the maker’s consent.`,
+    });
+  }
+  if (needs.any) return waits(say, needs, place, what, { related });
+  const minor = differences.filter(one => one.result === 'differs');
+  const note =
+    minor.length > 0 ? ` They differ in ${minor.map(words).join('; ')}, which does not prevent it.` : '';
+  return say.holds({
+    place,
+    related,
+    message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} meet: bolt circle, bolts and pilot agree.${note}`,
+  });
+}
+
+/** What two flanges may leave unsaid and still be compared. */
+const OPTIONAL = new Set(['outside diameter', 'thickness']);
+
+const PROPERTY: Readonly<Record<string, string>> = {
+  'number of bolts': 'bolts',
+  'bolt size': 'bolts',
+  'pilot diameter': 'pilot',
+};
+
+function matingOf(flange: Flange): Mating {
+  const bolts = flange.bolts?.value;
+  const pilot = flange.pilot?.value;
+  return {
+    outsideDiameter: flange.outsideDiameter?.value,
+    boltCircle: flange.boltCircle?.value,
+    bolts: bolts && given('bolts', 'z', 'number', bolts.count, { written: String(bolts.count) }),
+    boltSize: bolts?.size,
+    pilot: pilot?.kind,
+    pilotDiameter: pilot?.diameter,
+    thickness: flange.thickness?.value,
+  };
+}
+
+function words(one: InterfaceDifference): string {
+  if (one.result !== 'differs') return one.feature;
+  const said = (side: Value | string) =>
+    typeof side === 'string' ? side : (side.written ?? String(side.si));
+  return `${one.feature} ${said(one.one)} against ${said(one.other)}`;
+}

@@ -1,0 +1,79 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import type { Coupling } from '../../model/shafting.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+/** A flexible coupling behind the gear. */
+export const WITH_FLEXIBLE = changed(
+  SINGLE_LINE,
+  [
+    'shaft material high-strength-stainless {',
+    `coupling Flex-6 "flexible shaft coupling" {
+  source "Flex 6 sheet" dated 2024-09-01
+  kind flexible
+  torque at most 3600 N.m
+  passes thrust yes
+}
+
+shaft material high-strength-stainless {`,
+  ],
+  [
+    '      shaft { material',
+    '      coupling Flex-6 { chosen for torsional vibration }\n      shaft { material',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/flexible-for-misalignment',
+  title: 'A flexible coupling is not the answer to misalignment',
+  mistakes: ['L13'],
+  severity: 'warning',
+  criterion: 'what a flexible coupling is chosen for',
+  source: PRACTICE,
+  manual:
+    'A flexible coupling is soft in torsion, moves firing criticals below idle and takes up noise. Makers ask for the same ' +
+    'alignment with it as without, 0.003 in at the faces: run out of line it heats, wears, and loads gear bearing and seal ' +
+    'at every turn. Realign engine and shaft; where the lines do not meet, use a down-angle or offset gear, or joints with ' +
+    'a thrust bearing.',
+  caution: `${DEFER} What misalignment a coupling stands is stated by its maker, and is for movement under way.`,
+  examples: {
+    failing: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for misalignment']),
+    passing: WITH_FLEXIBLE,
+    cannotTell: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for unknown']),
+  },
+};
+
+export const flexibleForMisalignment: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  if (!isPlanned(context)) return [];
+  return context.line.couplings
+    .filter(one => one.chosenFor && one.kind?.value !== 'joint')
+    .map(one => judge(context, one));
+}
+
+function judge({ line }: LineContext, coupling: Coupling): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = nameOf(coupling);
+  const place = coupling.chosenFor!.origin;
+  const purpose = needs.fact(coupling.chosenFor, {
+    what: `what ${name} is chosen for`,
+    host: coupling.origin,
+    property: 'chosen for',
+  });
+  if (!purpose) return waits(say, needs, place, `${line.name}: whether ${name} does what it is there for`);
+  if (purpose !== 'misalignment')
+    return say.holds({ place, message: `${line.name}: ${name} is there for ${purpose}.` });
+  return say.fails({
+    place,
+    message: `${line.name}: ${name} is given as the answer to misalignment, and is none: it wants the alignment of a rigid one. Realign, use a down-angle or offset gear, or joints with a thrust bearing.`,
+  });
+}

@@ -1,0 +1,128 @@
+import { given, lengthLeftOver, shaftShift, stackLength, type Value } from '@tailshaft/mechanics';
+import { outputCouplings } from '../../analysis/couplings.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, GEOMETRY } from './sources.js';
+
+const WITH_LENGTHS = changed(
+  REPOWER,
+  ['  slip device offered\n', '  slip device offered\n  length 520 mm\n'],
+  [
+    'engine Old-Eight at medium { flywheel aft }',
+    'engine Old-Eight at medium { flywheel aft  output face at 0.62 m }',
+  ],
+  [
+    'replace engine Kittiwake-9 at medium { flywheel aft }',
+    'replace engine Kittiwake-9 at medium { flywheel aft  output face at 0.62 m }',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/length-stack',
+  title: 'The propeller stays where it was along the shaft line',
+  mistakes: ['L19'],
+  severity: 'warning',
+  criterion: 'output face of the engine, lengths of gear, coupling and shaft, before against after',
+  source: GEOMETRY,
+  manual:
+    'A new gear is longer or shorter than the old one; engine, coupling and shaft shift with it, and a retained shaft then ' +
+    'sticks out further aft: overhang, seal and the gap to the rudder change. Where lengths are declared this follows the ' +
+    'coupling face from before to after. Move the engine, order a shaft of the new length, or fit a spacer that the maker ' +
+    'of the coupling approves.',
+  caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
+  examples: {
+    failing: changed(WITH_LENGTHS, [
+      'aft  output face at 0.62 m }\n      retain gear',
+      'aft  output face at 0.66 m }\n      retain gear',
+    ]),
+    passing: WITH_LENGTHS,
+    cannotTell: changed(WITH_LENGTHS, ['  length 520 mm\n', '  length unknown\n']),
+  },
+};
+
+export const lengthStack: Rule = { ...INFO, scope: 'line', check };
+
+const ALLOWED = 5e-3;
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, vessel, analysis } = context;
+  const { before } = line;
+  const written = [line, before].some(one => one && (one.gear?.length || (one.engine ?? one.motor)?.faceAt));
+  const shaft = line.shafts.at(-1);
+  if (!before || !written || !shaft || before.shafts.length !== line.shafts.length || !isPlanned(context)) {
+    return undefined;
+  }
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const [now, then] = [stackOf(line, needs), stackOf(before, needs)];
+  const [face, oldFace] = [faceOf(line, needs), faceOf(before, needs)];
+  const keepsShaft = line.shafts.every(one => one.change === 'retained');
+  const [shafts, oldShafts] = keepsShaft ? [NONE, NONE] : [shaftsOf(line, needs), shaftsOf(before, needs)];
+  const place = (line.gear ?? line.engine ?? line.motor ?? shaft).origin;
+  if (!now || !then || !face || !oldFace || !shafts || !oldShafts) {
+    return waits(say, needs, place, `${line.name}: whether the propeller stays where it was`);
+  }
+  const engineMovedAft = lengthLeftOver({ stack: face, room: oldFace });
+  const coupling = shaftShift({ before: then, after: now, engineMovedAft });
+  const longer = lengthLeftOver({ stack: shafts, room: oldShafts });
+  const shift = stackLength([coupling, longer]);
+  const allowed = vessel.criteria?.lengthDifference?.value?.si ?? ALLOWED;
+  const far = analysis.tell({ ...shift, si: Math.abs(shift.si) }, 3);
+  const way = shift.si > 0 ? 'further aft' : 'further forward';
+  const said = { place, workings: [shift, coupling] };
+  if (Math.abs(shift.si) <= allowed) {
+    return say.holds({
+      ...said,
+      message: `${line.name}: lengths before and after agree: the propeller moves ${far}.`,
+    });
+  }
+  return say.fails({
+    ...said,
+    message:
+      `${line.name}: the coupling face moves ${analysis.tell({ ...coupling, si: Math.abs(coupling.si) }, 3)}, ` +
+      `and the propeller stands ${far} ${way} with this shaft. Move the engine, order a shaft of the right length, or fit a spacer with the maker’s consent.`,
+    related: [{ at: shaft.origin, message: keepsShaft ? 'the shaft that stays' : 'the new shaft' }],
+  });
+}
+
+const NONE = given('shaft length', 'L', 'length', 0, { assumed: 'the same shaft before and after' });
+
+/** Gear and coupling, input face to the coupling face of the shaft. */
+function stackOf(line: ShaftLine, needs: Needs): Value<'length'> | undefined {
+  const parts = [...(line.gear ? [line.gear] : []), ...outputCouplings(line).filter(one => one.length)];
+  const lengths = parts.map(part =>
+    needs.fact(part.length, { what: `length of ${nameOf(part)}`, host: home(part), property: 'length' }),
+  );
+  if (lengths.some(one => one === undefined)) return undefined;
+  return stackLength(lengths.map(one => one!));
+}
+
+function faceOf(line: ShaftLine, needs: Needs): Value<'length'> | undefined {
+  const prime = line.engine ?? line.motor;
+  if (!prime) return undefined;
+  return needs.fact(prime.faceAt, {
+    what: `place of the output face of ${nameOf(prime)} in ${line.path}`,
+    host: prime.origin,
+    property: 'output face at',
+  });
+}
+
+function shaftsOf(line: ShaftLine, needs: Needs): Value<'length'> | undefined {
+  const lengths = line.shafts.map(shaft =>
+    needs.fact(shaft.length, {
+      what: `length of the shaft in ${line.path}`,
+      host: shaft.origin,
+      property: 'length',
+    }),
+  );
+  if (lengths.some(one => one === undefined)) return undefined;
+  return stackLength(lengths.map(one => one!));
+}

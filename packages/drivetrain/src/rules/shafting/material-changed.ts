@@ -1,0 +1,100 @@
+import { smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import type { Load } from '../../analysis/loads.js';
+import { gradeOf, ratedShaftLoad, shaftSize, wantedOf } from '../../analysis/shaft-strength.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Shaft } from '../../model/shafting.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { strongerShafts } from './shaft-routes.js';
+import { DEFER, SHAFT_DIAMETER } from './sources.js';
+
+const TWO_GRADES = changed(
+  REPOWER,
+  [
+    'shaft material high-strength-stainless {',
+    `shaft material nickel-alloy {
+  source "Mill certificate 91" dated 2024-03-03
+  torsional yield 67000 psi
+}
+
+shaft material high-strength-stainless {`,
+  ],
+  ['retain shaft', 'replace shaft { material high-strength-stainless  diameter 65 mm }'],
+  [
+    'material high-strength-stainless  diameter 65 mm [drawing]',
+    'material nickel-alloy  diameter 65 mm [drawing]',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/material-changed',
+  title: 'A shaft of another grade at the same diameter is not the weaker one',
+  mistakes: ['L04'],
+  severity: 'warning',
+  criterion: 'factor against torsional yield of the new grade against the old one, at the power of now',
+  source: SHAFT_DIAMETER,
+  manual:
+    'A new bar of the old diameter looks like the old shaft and may carry a third of its torque: grades differ that much in ' +
+    'torsional yield. Where grade changes and diameter does not grow, this compares the factor of both under the load of ' +
+    'the new arrangement. Stiffness and corrosion change with the grade as well: whirling speed, bearings, the pairing with ' +
+    'propeller and hull. Take the old grade or a stronger one, or a thicker bar.',
+  caution: `${DEFER} A stronger grade may be more prone to crevice corrosion in a tube with still water.`,
+  examples: {
+    failing: changed(TWO_GRADES, ['torsional yield 67000 psi', 'torsional yield 95000 psi']),
+    passing: TWO_GRADES,
+    cannotTell: changed(TWO_GRADES, ['  torsional yield 67000 psi\n', '']),
+  },
+};
+
+export const materialChanged: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const shaft = line.shafts.at(-1);
+  const old = line.before?.shafts.at(-1);
+  if (!shaft || !old || !isPlanned(context)) return undefined;
+  const [now, then] = [shaft.material?.value, old.material?.value];
+  if (now === undefined || then === undefined || now === then) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = shaft.material!.origin;
+  const needs = new Needs();
+  const [size, oldSize] = [shaftSize(shaft, needs), shaftSize(old, needs)];
+  const load = ratedShaftLoad(analysis, shaft, needs);
+  const [after, before] = [factorOf(shaft, load, needs), factorOf(old, load, needs)];
+  if (!size || !oldSize || !after || !before) {
+    return waits(say, needs, place, `${line.name}: whether the new grade is the weaker one`);
+  }
+  const numbers = `${then} ${old.diameter!.written} before, factor ${before.si.toFixed(1)}; ${now} ${shaft.diameter!.written} now, factor ${after.si.toFixed(1)} under the same load`;
+  return say.compare({
+    place,
+    capacity: after,
+    demand: before,
+    workings: [after, before],
+    message: `${line.name}: ${numbers}. Stiffness and corrosion differ too.`,
+    failMessage: `${line.name}: ${numbers}: the new shaft is the weaker one. Take the old grade, a stronger one or a thicker bar, or accept it with the margin of its diameter.`,
+    related: [{ at: old.material!.origin, message: 'the grade before' }],
+    routes: () =>
+      strongerShafts(
+        context,
+        shaft,
+        other => {
+          const factor = factorOf(other, load, new Needs());
+          return factor && factor.si / before.si - 1;
+        },
+        'factor over the old one',
+      ),
+  });
+}
+
+function factorOf(shaft: Shaft, load: Load | undefined, needs: Needs): Value<'number'> | undefined {
+  const size = shaftSize(shaft, needs);
+  const grade = gradeOf(shaft, needs);
+  const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
+  if (!size || !torsionalYield || !load) return undefined;
+  return smallCraftSafetyFactor({ ...size, torsionalYield, power: load.power, speed: load.speed });
+}

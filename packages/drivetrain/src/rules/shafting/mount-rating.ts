@@ -1,0 +1,87 @@
+import { renamed, type Value } from '@tailshaft/mechanics';
+import { bollardThrust, thrustPath } from '../../analysis/thrust.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_MOUNTS } from './soft-mounts.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/mount-rating',
+  title: 'The mounts are rated for shaft torque and propeller thrust',
+  mistakes: ['L21'],
+  severity: 'warning',
+  criterion:
+    'greatest shaft torque, and thrust at the bollard where the gear takes it, against what the mounts may carry',
+  source: PART_SHEET,
+  manual:
+    'The reaction on the mounts of engine and gear bolted together is the torque of the propeller shaft, not that of the ' +
+    'engine: a deeper ratio raises it. Where the gear takes the thrust, the mounts hand it to the hull. Sheets of mounts ' +
+    'mostly rate weight only. Give what all mounts together may carry, "thrust at most" and "torque at most", and fit ' +
+    'stiffer or more of them where it is not enough.',
+  caution: `${DEFER} Mount by mount the load depends on spacing; shock and slamming come on top.`,
+  examples: {
+    failing: changed(WITH_MOUNTS, ['torque at most 3200 N.m', 'torque at most 2200 N.m']),
+    passing: WITH_MOUNTS,
+    cannotTell: changed(WITH_MOUNTS, ['  torque at most 3200 N.m', '']),
+  },
+};
+
+export const mountRating: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line, analysis } = context;
+  const prime = line.engine ?? line.motor;
+  const mounts = prime?.mounts;
+  if (!prime || !mounts || !isPlanned(context)) return [];
+  const torque = judge(context, 'torque', mounts.torque, mounts.origin, needs => {
+    const peak = needs.take(analysis.peakTorque);
+    const loads = peak && analysis.loads(peak);
+    if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
+    return loads?.shaft && renamed(loads.shaft.torque, 'torque reaction on the mounts', 'T');
+  });
+  const taker = thrustPath(line).taker?.part;
+  const onMounts = taker !== undefined && (taker === line.gear || taker === line.motor);
+  if (!onMounts || !line.propeller) return [torque];
+  return [
+    torque,
+    judge(context, 'thrust', mounts.thrust, mounts.origin, needs => bollardThrust(analysis, needs)),
+  ];
+}
+
+function judge(
+  { line, analysis }: LineContext,
+  what: 'torque' | 'thrust',
+  fact: { value: Value | undefined; written: string; origin: object } | undefined,
+  host: object,
+  demandOf: (needs: Needs) => Value | undefined,
+): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const allowed = needs.fact(fact, {
+    what: `${what} that the mounts of ${nameOf((line.engine ?? line.motor)!)} may carry`,
+    host,
+    property: `${what} at most`,
+  });
+  const demand = demandOf(needs);
+  const place = fact?.origin ?? host;
+  if (!allowed || !demand)
+    return waits(say, needs, place, `${line.name}: whether the mounts carry the ${what}`);
+  const load =
+    what === 'torque' ? 'torque reaction, that of the propeller shaft,' : 'propeller thrust at the bollard';
+  const numbers = `${load} ${what === 'torque' ? 'is' : 'is about'} ${analysis.tell(demand, 3)}, the mounts may carry ${analysis.tell(allowed, 3)}`;
+  return say.compare({
+    place,
+    capacity: allowed,
+    demand,
+    workings: [demand],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. Fit mounts rated for it${what === 'thrust' ? ', or a separate thrust bearing' : ', or less ratio'}.`,
+  });
+}

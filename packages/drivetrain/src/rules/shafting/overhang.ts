@@ -1,0 +1,73 @@
+import { given, overhangGuides, overhangInDiameters, overhangLimit, renamed } from '@tailshaft/mechanics';
+import { shaftSize } from '../../analysis/shaft-strength.js';
+import { hasSupports } from '../../analysis/shaft-supports.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/overhang',
+  title: 'The propeller stands close behind its bearing',
+  mistakes: ['L08'],
+  severity: 'warning',
+  criterion: 'aft end of the last bearing to the propeller hub, in shaft diameters',
+  source: overhangGuides[0].source,
+  manual:
+    'The propeller hangs on the end of the shaft behind its last bearing. Weight, thrust off centre and a bent blade bend the ' +
+    'shaft there, with the overhang as lever, and a long overhang brings the whirling speed down. The guide is one shaft ' +
+    'diameter; another quotation allows one and a half. Choose with "overhang at most 1.5" in the criteria. Shorten the ' +
+    'shaft, or move the bearing aft; leave room for the rope cutter and for drawing the propeller.',
+  caution: `${DEFER} The two quotations of the guide disagree.`,
+  examples: {
+    failing: changed(WITH_BEARINGS, ['overhang 60 mm', 'overhang 160 mm']),
+    passing: WITH_BEARINGS,
+    cannotTell: changed(WITH_BEARINGS, ['        overhang 60 mm\n', '']),
+  },
+};
+
+export const overhang: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis, vessel } = context;
+  const shaft = line.shafts.at(-1);
+  if (!shaft || !line.propeller || !isPlanned(context)) return undefined;
+  if (!shaft.overhang && !hasSupports(shaft)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const declared = needs.fact(shaft.overhang, {
+    what: 'overhang of the propeller',
+    host: shaft.origin,
+    property: 'overhang',
+  });
+  const size = shaftSize(shaft, needs);
+  if (!declared || !size)
+    return waits(say, needs, shaft.origin, `${line.name}: whether the propeller overhangs too far`);
+  const distance = renamed(declared, 'overhang', 'a');
+  const shaftDiameter = renamed(size.outsideDiameter, 'shaft diameter', 'd');
+  const own = vessel.criteria?.overhang?.value;
+  const guide = own
+    ? renamed(own, 'overhang allowed in diameters', 'g')
+    : given('overhang allowed in diameters', 'g', 'ratio', overhangGuides[0].diameters, {
+        assumed: `${overhangGuides[0].source.title}; ${overhangGuides[1].diameters} is quoted elsewhere`,
+      });
+  const limit = overhangLimit({ diameter: shaftDiameter, guide });
+  const count = overhangInDiameters({ overhang: distance, diameter: shaftDiameter });
+  const numbers = `the propeller hub stands ${analysis.tell(distance)} behind the last bearing, ${count.si.toFixed(1)} diameters; ${guide.si} ${own ? 'is allowed' : 'is the guide'}`;
+  const between = !own && count.si > overhangGuides[0].diameters && count.si <= overhangGuides[1].diameters;
+  return say.compare({
+    place: shaft.overhang!.origin,
+    criterion: `${INFO.criterion}: at most ${guide.si}${own ? '' : ' (default)'}`,
+    capacity: limit,
+    demand: distance,
+    workings: [count],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. It bends the shaft and lowers its whirling speed: shorten the shaft or move the bearing aft.${between ? ` Another quotation of the guide allows ${overhangGuides[1].diameters}.` : ''}`,
+  });
+}

@@ -1,0 +1,75 @@
+import { renamed, spanDiameterGuide, spanInDiameters, type Value } from '@tailshaft/mechanics';
+import { shaftSize } from '../../analysis/shaft-strength.js';
+import { hasSupports, type Span, spansOf } from '../../analysis/shaft-supports.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Shaft } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/span-guide',
+  title: 'Spans between bearings are 20 to 40 diameters',
+  mistakes: ['L06'],
+  severity: 'warning',
+  criterion: 'each span between bearing centres, counted in shaft diameters, against the guide of 20 to 40',
+  source: spanDiameterGuide.source,
+  manual:
+    'Shops keep spans between 20 and 40 shaft diameters. Longer ones whip and sag; shorter ones make the bearings fight ' +
+    'each other when the hull works, and the alignment never stays. It is a rule of thumb: the whirling check decides about ' +
+    'long spans, and an acceptance that names its result is the usual answer here. Add, move or leave out a bearing, or ' +
+    'accept it with the reason.',
+  caution: `${DEFER} Class guidance quotes 30 diameters; a span outside the guide may be right.`,
+  examples: {
+    failing: changed(WITH_BEARINGS, ['at 1.45 m', 'at 2.2 m']),
+    passing: WITH_BEARINGS,
+    cannotTell: changed(WITH_BEARINGS, ['        diameter 65 mm [drawing]\n', '']),
+  },
+};
+
+export const spanGuide: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!isPlanned(context)) return [];
+  return line.shafts.flatMap((shaft, index) => {
+    if (!hasSupports(shaft)) return [];
+    const needs = new Needs();
+    const spans = spansOf(shaft, line.shafts[index - 1], needs);
+    const size = shaftSize(shaft, needs);
+    if (size && !needs.any) return spans.map(span => judge(context, shaft, span, size.outsideDiameter));
+    const what = `${line.name}: how many diameters the spans are`;
+    return [waits(sayFor(INFO, line.path), needs, shaft.origin, what)];
+  });
+}
+
+function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outside: Value<'length'>): Verdict {
+  const say = sayFor(INFO, line.path);
+  const count = spanInDiameters({ span: span.length, diameter: renamed(outside, 'shaft diameter', 'd') });
+  const { least, most } = spanDiameterGuide;
+  const said = {
+    place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
+    workings: [count],
+  };
+  const numbers = `the span from ${span.name} is ${analysis.tell(span.length)}, ${count.si.toFixed(0)} diameters; the guide is ${least} to ${most}`;
+  if (count.si > most) {
+    return say.fails({
+      ...said,
+      message: `${line.name}: ${numbers}. Add a bearing, or accept it with the margin of the whirling check.`,
+    });
+  }
+  if (count.si < least) {
+    return say.fails({
+      ...said,
+      severity: 'note',
+      message: `${line.name}: ${numbers}. Bearings so near each other fight the alignment: leave one out, or accept it.`,
+    });
+  }
+  return say.holds({ ...said, message: `${line.name}: ${numbers}.` });
+}

@@ -1,0 +1,70 @@
+import { bollardByPowerAndDiameter } from '@tailshaft/mechanics';
+import { percent } from '../../analysis/telling.js';
+import { bollardThrust, thrustPath } from '../../analysis/thrust.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER } from './sources.js';
+
+const WITH_THRUST = changed(SINGLE_LINE, [
+  '  slip device offered\n',
+  '  slip device offered\n  thrust at most 36 kN\n',
+]);
+
+const INFO: RuleInfo = {
+  id: 'shafting/thrust-capacity',
+  title: 'The thrust bearing carries the thrust at the bollard',
+  mistakes: ['L16'],
+  severity: 'warning',
+  criterion:
+    'thrust held at the bollard at rated power, estimated, against what gear or thrust bearing may carry',
+  source: bollardByPowerAndDiameter.spec.source,
+  manual:
+    'A propeller pushes hardest when the vessel does not move: towing, aground, against a lock wall. The estimate is the ' +
+    'rule of power and diameter for open propellers, which is heavier than what a fast boat meets under way. It is compared ' +
+    'with the thrust that the gear, a thrust bearing, a transfer or a motor declares. Put it right with a gear or a ' +
+    'separate bearing rated for it; a boat that never works at the bollard may accept it with a thrust figure for her own ' +
+    'speeds.',
+  caution: `${DEFER} An estimate within some 20 %; propellers in nozzles push a third more. A fixed-pitch propeller for a fast boat may not absorb rated power at the bollard.`,
+  examples: {
+    failing: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most 24 kN']),
+    passing: WITH_THRUST,
+    cannotTell: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most unknown']),
+  },
+};
+
+export const thrustCapacity: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  const { taker } = thrustPath(line);
+  if (!taker || (!taker.limit && !taker.bearing)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = taker.limit?.origin ?? taker.bearing?.origin ?? line.origin;
+  const needs = new Needs();
+  const limit = needs.fact(taker.limit, {
+    what: `thrust that ${taker.name} may carry`,
+    host: taker.host,
+    property: 'thrust at most',
+  });
+  const thrust = bollardThrust(analysis, needs);
+  if (!limit || !thrust) {
+    return waits(say, needs, place, `${line.name}: whether ${taker.name} carries the thrust at the bollard`);
+  }
+  const numbers = `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard, ${taker.name} may carry ${analysis.tell(limit, 3)}`;
+  return say.compare({
+    place: line.gear && taker.part === line.gear ? (line.gear.nameOrigin ?? place) : place,
+    capacity: limit,
+    demand: thrust,
+    workings: [thrust],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. It takes a separate thrust bearing or a gear rated for it, or a thrust figure for the way she is used.`,
+    related: [{ at: taker.limit!.origin, message: 'thrust that it may carry' }],
+  });
+}

@@ -1,0 +1,104 @@
+import { thrustPath } from '../../analysis/thrust.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+/** An electric motor straight on the shaft, with its own thrust bearing. */
+const ELECTRIC = changed(
+  SINGLE_LINE,
+  [
+    'shaft material high-strength-stainless {',
+    `motor Teal-120 "permanent-magnet motor" {
+  source "Teal 120 sheet" dated 2025-06-01
+  rotation either
+  power 120 kW at 1200 rpm
+  torque 955 N.m
+  base speed 1200 rpm
+  top speed 1300 rpm
+  thrust at most 30 kN
+}
+
+shaft material high-strength-stainless {`,
+  ],
+  [
+    '      engine Kittiwake-9 at medium { flywheel aft }\n      gear Alder-63 ratio 2.04:1 ahead clutch B\n',
+    '      motor Teal-120\n',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/thrust-path',
+  title: 'Something carries the propeller thrust where no reversing gear does',
+  mistakes: ['L15'],
+  severity: 'error',
+  criterion: 'the thrust meets a thrust bearing on its way forward from the propeller',
+  source: PRACTICE,
+  manual:
+    'A reversing gear carries the thrust of the propeller in its output bearing, so nobody plans for it. With the gear taken ' +
+    'out, for an electric motor or a direct drive, the thrust ends in motor bearings, mounts or a coupling that were never ' +
+    'made for it. Where a line has no gear, a thrust bearing in the shaft, a motor or a transfer must declare the thrust it ' +
+    'may carry. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in the shaft, or take a motor rated for thrust.',
+  caution: `${DEFER} The bearing must be tied to the hull: a seat that bends is no thrust block.`,
+  examples: {
+    failing: changed(ELECTRIC, ['  thrust at most 30 kN\n', '']),
+    passing: ELECTRIC,
+    cannotTell: changed(ELECTRIC, ['  thrust at most 30 kN\n', '  thrust at most unknown\n']),
+  },
+};
+
+export const thrustPathRule: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line } = context;
+  const prime = line.motor ?? line.engine;
+  if (!prime || !line.propeller || line.gear || !isPlanned(context)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const path = thrustPath(line);
+  const place = prime.nameOrigin ?? prime.origin;
+  // A joint that stops the thrust is judged by the rule on joints.
+  if (path.stoppedBy) return undefined;
+  const needs = new Needs();
+  if (path.taker) {
+    const limit = needs.fact(path.taker.limit, {
+      what: `thrust that ${path.taker.name} may carry`,
+      host: path.taker.host,
+      property: 'thrust at most',
+    });
+    for (const coupling of path.unsure) {
+      needs.fact(coupling.passesThrust, {
+        what: `whether ${nameOf(coupling)} passes thrust`,
+        host: home(coupling),
+        property: 'passes thrust',
+      });
+    }
+    if (!limit || needs.any)
+      return waits(say, needs, place, `${line.name}: whether the propeller thrust is carried`);
+    return say.holds({
+      place,
+      message: `${line.name}: ${path.taker.name} carries the propeller thrust, up to ${path.taker.limit!.written}.`,
+    });
+  }
+  const before = line.before?.gear ? ' The reversing gear of before did, and it is gone.' : '';
+  return say.fails({
+    place,
+    message: `${line.name}: nothing in the line carries the propeller thrust: there is no gear, no thrust bearing, and ${nameOf(prime)} does not say that it may.${before} Add a thrust bearing, or take a motor rated for thrust.`,
+    related: line.before?.gear ? [{ at: line.before.gear.origin, message: 'the gear of before' }] : [],
+    routes: () =>
+      line.motor
+        ? [
+            {
+              title: 'Write the thrust that the motor may carry as an open question: its sheet must say',
+              edits: [{ do: 'set', host: home(line.motor), property: 'thrust at most', text: 'unknown' }],
+              stub: true,
+            },
+          ]
+        : [],
+  });
+}

@@ -1,0 +1,124 @@
+import {
+  bearingClearance,
+  given,
+  renamed,
+  strutBearingOutside,
+  thickestShaftInTube,
+  type Value,
+} from '@tailshaft/mechanics';
+import { shaftSize } from '../../analysis/shaft-strength.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
+import type { Bearing, Shaft } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER } from './sources.js';
+
+const WITH_BORES = changed(
+  WITH_BEARINGS,
+  ['kind stern tube\n', 'kind stern tube\n          bore 65.2 mm\n          housing bore 100 mm\n'],
+  ['kind strut\n', 'kind strut\n          bore 65.2 mm\n          housing bore 100 mm\n'],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/tube-bore',
+  title: 'The shaft passes tube, strut and bearings',
+  mistakes: ['L09'],
+  severity: 'error',
+  criterion:
+    'bore of bearing against the shaft; bore of tube or strut against shaft with a bearing wall of d/4 on each side',
+  source: strutBearingOutside.spec.source,
+  manual:
+    'A thicker shaft needs thicker bearings in the same tube or strut. The wall of a water-lubricated bearing is about a ' +
+    'quarter of the shaft diameter, so the housing must be bored to one and a half diameters. Where the tube does not allow ' +
+    'it, the hidden cost of a thicker shaft is a new tube, strut and seal; a stronger grade at the old diameter avoids it. ' +
+    'Write the bore of each bearing and of what holds it.',
+  caution: `${DEFER} Thin-walled bearings exist; their maker says for which shaft.`,
+  examples: {
+    failing: changed(WITH_BORES, ['housing bore 100 mm', 'housing bore 85 mm']),
+    passing: WITH_BORES,
+    cannotTell: changed(WITH_BORES, ['housing bore 100 mm', 'housing bore unknown']),
+  },
+};
+
+export const tubeBore: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  if (!isPlanned(context)) return [];
+  return context.line.shafts.flatMap(shaft => [
+    ...(shaft.tubeBore
+      ? [judge(context, shaft, 'tube', shaft.tubeBore, { host: shaft.origin, property: 'tube bore' })]
+      : []),
+    ...(shaft.bearings ?? []).flatMap(bearing => judgeBearing(context, shaft, bearing)),
+  ]);
+}
+
+function judgeBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict[] {
+  const name = `bearing ${bearing.name}`;
+  const bore = bearing.bore
+    ? [judge(context, shaft, name, bearing.bore, { host: bearing.origin, property: 'bore' })]
+    : [];
+  if (!bearing.housingBore) return bore;
+  const housing = `the housing of ${name}`;
+  return [
+    ...bore,
+    judge(
+      context,
+      shaft,
+      housing,
+      bearing.housingBore,
+      { host: bearing.origin, property: 'housing bore' },
+      true,
+    ),
+  ];
+}
+
+function judge(
+  { line, analysis }: LineContext,
+  shaft: Shaft,
+  name: string,
+  fact: Quantity<'length'>,
+  where: { host: object; property: string },
+  holdsBearing = false,
+): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const bore = needs.fact(fact, {
+    what: holdsBearing ? name.replace('the housing', 'bore of the housing') : `${where.property} of ${name}`,
+    ...where,
+  });
+  const size = shaftSize(shaft, needs);
+  if (!bore || !size) return waits(say, needs, fact.origin, `${line.name}: whether the shaft passes ${name}`);
+  const d = size.outsideDiameter;
+  const needed: Value<'length'> = holdsBearing
+    ? strutBearingOutside({ diameter: renamed(d, 'shaft diameter', 'd') })
+    : d;
+  const share = given('wall of the bearing', 'w/d', 'ratio', 0.25, { assumed: 'a quarter of the shaft' });
+  const most = thickestShaftInTube({ tubeBore: bore, wallShare: share });
+  const clearance = bearingClearance({ bearingBore: bore, shaftDiameter: d });
+  const said = {
+    place: fact.origin,
+    capacity: bore,
+    demand: needed,
+    workings: holdsBearing ? [needed, most] : [clearance],
+    related: [{ at: shaft.diameter!.origin, message: 'diameter of the shaft' }],
+  };
+  const numbers = holdsBearing
+    ? `${name} is bored ${analysis.tell(bore)}; a ${analysis.tell(d)} shaft with its bearing needs ${analysis.tell(needed)}`
+    : `${name} is bored ${analysis.tell(bore)}, the shaft is ${analysis.tell(d)}`;
+  return say.compare({
+    ...said,
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. ${
+      holdsBearing
+        ? `It takes a shaft of ${analysis.tell(most, 3)} at most: bore or renew it, or take a stronger grade at a smaller diameter.`
+        : 'The shaft does not go in: a new bearing or tube, or a stronger grade at a smaller diameter.'
+    }`,
+  });
+}
