@@ -1,0 +1,56 @@
+import type { Outline } from '@tailshaft/language/server';
+import type { PanelChoice, PanelChoices } from '@tailshaft/sheet';
+
+/*
+ * What client and server of this extension ask each other beside the protocol. Each request is a name with the types
+ * of its question and its answer; both sides import them from here.
+ */
+
+export interface AboutFile {
+  readonly textDocument: { readonly uri: string };
+}
+
+export interface AboutVessel extends AboutFile {
+  /** Name of a vessel in the file; the first one when absent. */
+  readonly vessel?: string;
+  readonly choice: PanelChoice;
+}
+
+export interface SheetAnswer {
+  readonly title: string;
+  readonly html: string;
+  readonly vessels: readonly string[];
+  readonly vessel: string;
+  readonly choices: PanelChoices;
+}
+
+export interface SheetFileAnswer {
+  readonly text: string;
+  readonly width?: number;
+  readonly height?: number;
+}
+
+export interface CompareQuestion extends AboutFile {
+  /** Texts of another time by address, or another file as it is now. */
+  readonly before: { readonly texts: Readonly<Record<string, string>>; readonly uri: string } | AboutFile;
+}
+
+export interface RuleNote {
+  readonly id: string;
+  readonly title: string;
+  readonly severity: string;
+}
+
+export interface Requests {
+  'tailshaft/outline': [AboutFile, Outline | null];
+  'tailshaft/vessels': [undefined, Outline[]];
+  'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
+  'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' }, SheetFileAnswer | null];
+  'tailshaft/compare': [CompareQuestion, { readonly markdown: string } | null];
+  'tailshaft/visible': [AboutFile, readonly string[] | null];
+  'tailshaft/rules': [undefined, readonly RuleNote[]];
+  'tailshaft/explain': [{ readonly rule: string }, { readonly markdown: string } | null];
+}
+
+/** Told by the server when a file has been checked anew. */
+export const CHECKED = 'tailshaft/checked';

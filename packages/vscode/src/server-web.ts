@@ -1,3 +1,0 @@
-import { startBrowserServer } from '@tailshaft/language/browser';
-
-startBrowserServer(globalThis);

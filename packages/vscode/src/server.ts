@@ -1,3 +1,0 @@
-import { startNodeServer } from '@tailshaft/language/node';
-
-startNodeServer();

@@ -1,0 +1,4 @@
+import { startNodeServer } from '@tailshaft/language/node';
+import { answerExtension } from './answers.js';
+
+answerExtension(startNodeServer());

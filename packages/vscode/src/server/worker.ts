@@ -1,0 +1,4 @@
+import { startBrowserServer } from '@tailshaft/language/browser';
+import { answerExtension } from './answers.js';
+
+answerExtension(startBrowserServer(globalThis));
