@@ -9,8 +9,8 @@ export const NAUTICAL_MILE = 1852;
 export const POUND = 0.45359237;
 /** m/s², CGPM 1901. */
 export const STANDARD_GRAVITY = 9.80665;
-/** kg/m³: the conventional density of mercury at 0 °C. */
-export const MERCURY_DENSITY = 13595.1;
+/** kg/m³: the conventional density of Hg at 0 °C. */
+export const HG_DENSITY = 13595.1;
 export const IMPERIAL_GALLON = 4.54609e-3;
 
 export const POUND_FORCE = POUND * STANDARD_GRAVITY;
