@@ -65,7 +65,7 @@ function propeller(
   const { hand } = analysis;
   const turn = turnOf(analysis, view);
   const size = diameterOf(line);
-  const radius = size > 0 && largest > 0 ? 38 * Math.sqrt(size / largest) : 34;
+  const radius = size > 0 && largest > 0 ? 38 * (size / largest) : 34;
   const wrong = hand?.state === 'wrong';
   return element(
     'g',
@@ -76,7 +76,7 @@ function propeller(
     turn ? turnArrow(x, AXIS, radius + 8, turn) : label(x, AXIS - radius - 8, '?', 'label warning'),
     label(x, AXIS + radius + 24, `${line.name}${line.side ? '' : ' (side ?)'}`, 'label strong'),
     label(x, AXIS + radius + 40, hand?.hand ? `${hand.hand}-hand propeller` : 'hand not known'),
-    label(x, AXIS + radius + 55, turnText(turn, analysis, line, view), 'label'),
+    label(x, AXIS + radius + 55, turnText(turn, analysis, view), 'label'),
     wrong ? label(x, AXIS + radius + 70, '✕ drives ASTERN', 'label warning') : joined(),
   );
 }
@@ -86,10 +86,10 @@ function turnOf(analysis: LineAnalysis, view: LinesView): Turn | undefined {
   return sense && turnFromAft(sense);
 }
 
-function turnText(turn: Turn | undefined, analysis: LineAnalysis, line: ShaftLine, view: LinesView): string {
+function turnText(turn: Turn | undefined, analysis: LineAnalysis, view: LinesView): string {
   if (!turn) return `turn ${view.direction}: cannot tell`;
-  const way = turningOf(analysis, view, turn) ?? (line.side?.value === 'centre' ? 'centre' : undefined);
-  return `${turn} ${view.direction}${way ? `, ${way === 'centre' ? 'centre' : `${way}-turning`}` : ''}`;
+  const way = turningOf(analysis, view, turn);
+  return `${turn} ${view.direction}${way ? `, ${way}-turning` : ''}`;
 }
 
 /** An arc over the top of the disc: most of a half turn, with a tip at the end it moves to. */
@@ -164,5 +164,5 @@ function describe(analysis: LineAnalysis, line: ShaftLine, view: LinesView): str
   const { hand } = analysis;
   const fitted = hand?.hand ? `${hand.hand}-hand propeller` : 'hand of the propeller not known';
   const wrong = hand?.state === 'wrong' ? ', which drives astern with the lever ahead' : '';
-  return `${fitted}${wrong}, ${turnText(turnOf(analysis, view), analysis, line, view)}`;
+  return `${fitted}${wrong}, ${turnText(turnOf(analysis, view), analysis, view)}`;
 }

@@ -15,7 +15,9 @@ export function summarySection(sheet: Sheet): Block {
     ]),
     ['vessel and catalogue', sheet.ofVessel()],
   ];
-  const failing = verdicts.filter(one => one.outcome === 'fails' || one.outcome === 'accepted');
+  const failing = (['fails', 'accepted'] as const).flatMap(outcome =>
+    verdicts.filter(one => one.outcome === outcome),
+  );
   return section('summary', 'Summary', [
     table(
       'Checks by verdict',

@@ -1,5 +1,12 @@
 import type { Verdict } from '@tailshaft/drivetrain';
-import { type Column, type RowGroup, type Section, section, type Table } from '../document/blocks.js';
+import {
+  type Column,
+  paragraph,
+  type RowGroup,
+  type Section,
+  section,
+  type Table,
+} from '../document/blocks.js';
 import { lineBreak, quiet, separated, strong, type Text, verdict as verdictMark } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { percentWords } from '../words.js';
@@ -10,39 +17,50 @@ const NUMBERS: readonly Column[] = [
   { title: 'Margin', numeric: true },
 ];
 
-/** Checks of one subject: worst first, then in the order of the rules. */
+/** Checks of one subject, those with numbers in a table of their own; worst first, then in the order of the rules. */
 export function verdictSection(sheet: Sheet, id: string, of: string, verdicts: readonly Verdict[]): Section {
-  return section(id, 'Checks', [verdictTable(sheet, of, verdicts)]);
+  const counted = verdicts.filter(hasNumbers);
+  const reasoned = verdicts.filter(one => !hasNumbers(one));
+  return section(id, 'Checks', [
+    counted.length > 0
+      ? verdictTable(sheet, of, `${of}: capacity against demand`, counted, NUMBERS)
+      : undefined,
+    reasoned.length > 0 ? verdictTable(sheet, of, `${of}: checks without numbers`, reasoned, []) : undefined,
+    verdicts.length === 0 ? paragraph('No check concerns it.') : undefined,
+  ]);
 }
 
-export function verdictTable(sheet: Sheet, of: string, verdicts: readonly Verdict[]): Table {
-  const counts = verdicts.some(one => one.capacity || one.demand);
+const hasNumbers = (one: Verdict) => one.capacity !== undefined || one.demand !== undefined;
+
+function verdictTable(
+  sheet: Sheet,
+  of: string,
+  caption: string,
+  verdicts: readonly Verdict[],
+  numbers: readonly Column[],
+): Table {
   const groups: RowGroup[] = ORDER.flatMap(outcome => {
     const rows = verdicts.filter(one => one.outcome === outcome);
-    return rows.length > 0 ? [{ rows: rows.map(one => verdictRow(sheet, of, one, counts)) }] : [];
+    return rows.length > 0 ? [{ rows: rows.map(one => verdictRow(sheet, of, one)) }] : [];
   });
-  return {
-    block: 'table',
-    caption: `Checks of ${of}`,
-    columns: [
-      { title: 'Verdict' },
-      { title: 'Check', wide: true },
-      ...(counts ? NUMBERS : []),
-      { title: 'Judged by', wide: true },
-    ],
-    groups,
-  };
+  const columns = [
+    { title: 'Verdict' },
+    { title: 'Check', wide: true },
+    ...numbers,
+    { title: 'Judged by', wide: true },
+  ];
+  return { block: 'table', caption, columns, groups };
 }
 
 /** What asks for attention stands first. */
 const ORDER = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'] as const;
 
-function verdictRow(sheet: Sheet, of: string, one: Verdict, counts: boolean): Text[] {
+function verdictRow(sheet: Sheet, of: string, one: Verdict): Text[] {
   for (const value of one.workings) sheet.workings.refer(value, of);
   return [
     [verdictMark(one.outcome), one.outcome === 'fails' ? [lineBreak, quiet(one.severity)] : ''],
     separated(lineBreak, separated(' ', sheet.rule(one.rule), sheet.place(one.place)), one.message),
-    ...(counts
+    ...(hasNumbers(one)
       ? [
           one.capacity ? sheet.number(one.capacity, of) : '',
           one.demand ? sheet.number(one.demand, of) : '',
