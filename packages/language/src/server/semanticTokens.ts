@@ -146,7 +146,7 @@ const KEYWORDS = new Set(
 );
 
 /** Words inside a value that join its parts. */
-const JOINING = new Set(['at', 'from', 'viewed', 'seen', 'with', 'dated', 'per', 'unknown', 'x']);
+const JOINING = new Set(['at', 'from', 'viewed', 'seen', 'with', 'dated', 'per', 'year', 'unknown', 'x']);
 
 function typeOf(token: Token, within: Type | undefined): Type | undefined {
   if (token.kind === 'string') return 'string';
