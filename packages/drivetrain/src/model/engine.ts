@@ -72,6 +72,8 @@ export interface EngineFacts {
   readonly fuelRate?: Quantity<'volume flow'>;
   // In place
   readonly flywheelFaces?: Fact<'aft' | 'forward'>;
+  /** Calculation or maker's statement on torsional vibration of the whole line. */
+  readonly torsionalStatement?: Fact<string>;
   /** Crankshaft below the base line, aft end down. */
   readonly angle?: Quantity<'angle'>;
   readonly mounts?: Mounts;
@@ -118,6 +120,7 @@ export interface MotorFacts {
   readonly installedAngleMax?: Quantity<'angle'>;
   readonly runningAngleMax?: Quantity<'angle'>;
   // In place
+  readonly torsionalStatement?: Fact<string>;
   readonly angle?: Quantity<'angle'>;
   readonly mounts?: Mounts;
   readonly position?: Quantity<'length'>;

@@ -141,7 +141,7 @@ ${DUTY}
   }
   arrangement proposed revises existing {
     shaftline Centre {
-      replace engine Kittiwake-9 at medium { flywheel aft }
+      replace engine Kittiwake-9 at medium { flywheel aft  torsional statement "Kittiwake 9 with Alder 63, calculation 17" }
       retain gear
       retain shaft
       retain propeller

@@ -8,7 +8,7 @@ import type {
   TransferFacts,
 } from '@tailshaft/drivetrain';
 import { WATER } from './bearing.js';
-import { anyWord, date, quantity, ratio, rowsFor, type Vocabulary, word } from './kinds.js';
+import { anyWord, date, quantity, ratio, rowsFor, text, type Vocabulary, word } from './kinds.js';
 
 /*
  * How parts meet each other and the hull: sizes, angles, places, mounts. The facts of each part beside its duty.
@@ -55,6 +55,13 @@ const LENGTH = [
   quantity('length'),
   'Length along the shaft line.',
   'length 520 mm',
+] as const;
+const STATEMENT = [
+  'torsionalStatement',
+  'torsional statement',
+  text,
+  'Calculation or statement on torsional vibration of the line as it will be.',
+  'torsional statement "calculation 17"',
 ] as const;
 const FITTED = word('fitted', 'not fitted');
 
@@ -127,11 +134,12 @@ export const ENGINE_PLACE_FIT = [
   ),
   engine(...POSITION),
   engine(...FACE),
+  engine(...STATEMENT),
 ];
 
 const motor = rowsFor<MotorFacts>();
 export const MOTOR_FIT = [motor(...INSTALLED_ANGLE), motor(...RUNNING_ANGLE)];
-export const MOTOR_PLACE_FIT = [motor(...ANGLE), motor(...POSITION), motor(...FACE)];
+export const MOTOR_PLACE_FIT = [motor(...ANGLE), motor(...POSITION), motor(...FACE), motor(...STATEMENT)];
 
 const mounts = rowsFor<Mounts>();
 export const MOUNTS: Vocabulary = {

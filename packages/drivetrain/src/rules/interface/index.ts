@@ -1,4 +1,23 @@
 import type { Rule } from '../rule.js';
+import { bedCentres } from './bed-centres.js';
+import { damperMatch } from './damper-match.js';
+import { damperSpline } from './damper-spline.js';
+import { engineSpace } from './engine-space.js';
+import { flywheelHousingRule } from './flywheel-housing.js';
+import { flywheelRecess } from './flywheel-recess.js';
+import { freewheel } from './freewheel.js';
+import { gearGauges } from './gear-gauges.js';
+import { torsionalStatement } from './torsional-statement.js';
 
 /** Rules on how engine, gear, shaft and hull fit each other, in the order of the catalogue of mistakes. */
-export const INTERFACE_RULES: readonly Rule[] = [];
+export const INTERFACE_RULES: readonly Rule[] = [
+  flywheelHousingRule,
+  flywheelRecess,
+  damperMatch,
+  damperSpline,
+  torsionalStatement,
+  engineSpace,
+  bedCentres,
+  gearGauges,
+  freewheel,
+];

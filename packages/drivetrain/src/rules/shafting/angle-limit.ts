@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
 export const angleLimit: Rule = { ...INFO, scope: 'line', check };
 
 interface Limit {
+  readonly subject: string;
   readonly name: string;
   readonly state: 'at rest' | 'under way';
   readonly fact: Quantity<'angle'>;
@@ -61,6 +62,7 @@ function limitsOf({ line, vessel }: LineContext): Limit[] {
     if (installedAngleMax) {
       limits.push({
         ...common,
+        subject: `${part.path}.installed-angle`,
         state: 'at rest',
         fact: installedAngleMax,
         property: 'installed angle at most',
@@ -69,6 +71,7 @@ function limitsOf({ line, vessel }: LineContext): Limit[] {
     if (runningAngleMax) {
       limits.push({
         ...common,
+        subject: `${part.path}.running-angle`,
         state: 'under way',
         fact: runningAngleMax,
         property: 'running angle at most',
@@ -78,6 +81,7 @@ function limitsOf({ line, vessel }: LineContext): Limit[] {
   const own = vessel.criteria?.shaftAngle;
   if (own && line.shafts.length > 0) {
     limits.push({
+      subject: `${line.path}.shaft-angle`,
       name: 'the shaft',
       state: 'at rest',
       fact: own,
@@ -90,7 +94,7 @@ function limitsOf({ line, vessel }: LineContext): Limit[] {
 }
 
 function judge({ line, vessel, analysis }: LineContext, limit: Limit): Verdict {
-  const say = sayFor(INFO, line.path);
+  const say = sayFor(INFO, limit.subject);
   const needs = new Needs();
   const most = needs.fact(limit.fact, {
     what: `${limit.property} of ${limit.name}`,

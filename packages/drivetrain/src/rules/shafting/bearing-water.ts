@@ -36,14 +36,16 @@ export const bearingWater: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict[] {
   if (!isPlanned(context)) return [];
   return context.line.shafts.flatMap(shaft => [
-    ...(shaft.bearings ?? []).flatMap(bearing => ofBearing(context, bearing)),
+    ...(shaft.bearings ?? []).flatMap(bearing => ofBearing(context, shaft, bearing)),
     ...ofSeal(context, shaft),
   ]);
 }
 
-function ofBearing(context: LineContext, bearing: Bearing): Verdict[] {
+function ofBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict[] {
   const { line } = context;
   const name = `bearing ${bearing.name}`;
+  const subject = `${shaft.path}.${bearing.name}`;
+  const say = sayFor(INFO, subject);
   const needs = new Needs();
   const inside = bearing.kind?.value === 'intermediate' || bearing.kind?.value === 'thrust';
   if (inside && !bearing.lubrication) return [];
@@ -52,10 +54,10 @@ function ofBearing(context: LineContext, bearing: Bearing): Verdict[] {
     host: bearing.origin,
     property: 'lubrication',
   });
-  if (!by) return [waits(sayFor(INFO, line.path), needs, bearing.origin, `${line.name}: what ${name} needs`)];
+  if (!by) return [waits(say, needs, bearing.origin, `${line.name}: what ${name} needs`)];
   if (by !== 'water') {
     return [
-      sayFor(INFO, line.path).holds({
+      say.holds({
         place: bearing.lubrication!.origin,
         message: `${line.name}: ${name} runs on ${by}.`,
       }),
@@ -64,20 +66,20 @@ function ofBearing(context: LineContext, bearing: Bearing): Verdict[] {
   const strut = bearing.kind?.value === 'strut' && !bearing.water;
   if (strut) {
     return [
-      sayFor(INFO, line.path).holds({
+      say.holds({
         place: bearing.origin,
         message: `${line.name}: ${name} stands in a strut, open to the sea.`,
       }),
     ];
   }
-  return [judge(context, name, bearing.water, { host: bearing.origin, property: 'water from' })];
+  return [judge(context, subject, name, bearing.water, { host: bearing.origin, property: 'water from' })];
 }
 
 function ofSeal(context: LineContext, shaft: Shaft): Verdict[] {
   const seal = shaft.seal?.value;
   if (seal !== 'lip seal' && seal !== 'face seal' && !shaft.sealWater) return [];
   return [
-    judge(context, `the ${seal ?? 'seal'}`, shaft.sealWater, {
+    judge(context, `${shaft.path}.seal`, `the ${seal ?? 'seal'}`, shaft.sealWater, {
       host: shaft.origin,
       property: 'seal water from',
     }),
@@ -86,11 +88,12 @@ function ofSeal(context: LineContext, shaft: Shaft): Verdict[] {
 
 function judge(
   { line, arrangement }: LineContext,
+  subject: string,
   name: string,
   fact: Fact<WaterSupply> | undefined,
   where: { host: object; property: string },
 ): Verdict {
-  const say = sayFor(INFO, line.path);
+  const say = sayFor(INFO, subject);
   const needs = new Needs();
   const place = fact?.origin ?? where.host;
   const from = needs.fact(fact, { what: `where the water of ${name} comes from`, ...where });

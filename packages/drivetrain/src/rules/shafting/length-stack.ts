@@ -20,8 +20,8 @@ const WITH_LENGTHS = changed(
     'engine Old-Eight at medium { flywheel aft  output face at 0.62 m }',
   ],
   [
-    'replace engine Kittiwake-9 at medium { flywheel aft }',
-    'replace engine Kittiwake-9 at medium { flywheel aft  output face at 0.62 m }',
+    'replace engine Kittiwake-9 at medium { flywheel aft',
+    'replace engine Kittiwake-9 at medium { flywheel aft  output face at 0.62 m',
   ],
 );
 
@@ -40,8 +40,8 @@ const INFO: RuleInfo = {
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
   examples: {
     failing: changed(WITH_LENGTHS, [
-      'aft  output face at 0.62 m }\n      retain gear',
-      'aft  output face at 0.66 m }\n      retain gear',
+      'Kittiwake-9 at medium { flywheel aft  output face at 0.62 m',
+      'Kittiwake-9 at medium { flywheel aft  output face at 0.66 m',
     ]),
     passing: WITH_LENGTHS,
     cannotTell: changed(WITH_LENGTHS, ['  length 520 mm\n', '  length unknown\n']),

@@ -87,7 +87,10 @@ function judge(
   where: { host: object; property: string },
   holdsBearing = false,
 ): Verdict {
-  const say = sayFor(INFO, line.path);
+  const say = sayFor(
+    INFO,
+    `${shaft.path}.${name.replace('the housing of bearing', 'housing').replace('bearing ', '').replace(' ', '-')}`,
+  );
   const needs = new Needs();
   const bore = needs.fact(fact, {
     what: holdsBearing ? name.replace('the housing', 'bore of the housing') : `${where.property} of ${name}`,

@@ -1,0 +1,72 @@
+import { lengthLeftOver } from '@tailshaft/mechanics';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+const WITH_BEDS = changed(
+  SINGLE_LINE,
+  ['  housing SAE-3\n', '  housing SAE-3\n  mount centres 24 in\n'],
+  ['{ flywheel aft }', '{ flywheel aft  bed centres 24 in }'],
+);
+
+const INFO: RuleInfo = {
+  id: 'interface/bed-centres',
+  title: 'The mounts stand on the beds',
+  mistakes: ['I08'],
+  severity: 'warning',
+  criterion: 'distance across between the mounts against that between the beds, within 10 mm',
+  source: PRACTICE,
+  manual:
+    'Old beds were built for the old engine. Mounts that do not stand over them need brackets, and brackets carry thrust and ' +
+    'torque reaction out of line, or the beds are changed. Compare "mount centres" of the engine with "bed centres" at its ' +
+    'place, and put brackets or beds into the scope of the work.',
+  caution: `${DEFER} The 10 mm is common practice: slots in mounts take it up.`,
+  examples: {
+    failing: changed(WITH_BEDS, ['mount centres 24 in', 'mount centres 22.5 in']),
+    passing: WITH_BEDS,
+    cannotTell: changed(WITH_BEDS, ['  mount centres 24 in\n', '']),
+  },
+};
+
+export const bedCentres: Rule = { ...INFO, scope: 'line', check };
+
+const SLOT = 10e-3;
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const { engine } = line;
+  if (!engine?.bedCentres || !isPlanned(context)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const place = engine.bedCentres.origin;
+  const beds = needs.fact(engine.bedCentres, {
+    what: 'bed centres of the vessel',
+    host: engine.origin,
+    property: 'bed centres',
+  });
+  const mounts = needs.fact(engine.mountCentres, {
+    what: `mount centres of ${nameOf(engine)}`,
+    host: home(engine),
+    property: 'mount centres',
+  });
+  if (!beds || !mounts) return waits(say, needs, place, `${line.name}: whether the mounts stand on the beds`);
+  const apart = lengthLeftOver({ stack: mounts, room: beds });
+  const numbers = `mount centres are ${mounts.written ?? analysis.tell(mounts)}, bed centres ${beds.written ?? analysis.tell(beds)}`;
+  const said = {
+    place,
+    workings: [apart],
+    related: [{ at: engine.mountCentres!.origin, message: 'mount centres' }],
+  };
+  if (Math.abs(apart.si) <= SLOT) return say.holds({ ...said, message: `${line.name}: ${numbers}.` });
+  return say.fails({
+    ...said,
+    message: `${line.name}: ${numbers}: ${analysis.tell({ ...apart, si: Math.abs(apart.si) }, 3)} apart. It takes brackets that carry thrust and torque reaction, or new beds.`,
+  });
+}

@@ -1,0 +1,79 @@
+import { inputCouplings } from '../../analysis/couplings.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Gear } from '../../model/gear.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Coupling } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_DAMPER } from './damper-specs.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'interface/damper-spline',
+  title: 'The hub of the damper goes on the input of the gear',
+  mistakes: ['I04'],
+  severity: 'error',
+  criterion: 'teeth and pitch of the hub against those of the gear input',
+  source: PART_SHEET,
+  manual:
+    'The hub of the damper slides on the splined input of the gear. Teeth and pitch must be the same, and with an old gear ' +
+    'behind a new engine they often are not: it shows when the gear is offered up. Give "spline teeth" and "spline pitch" ' +
+    'of the damper and "input spline teeth" and "input spline pitch" of the gear. Order the damper with the hub of this gear.',
+  caution: `${DEFER} Pressure angle and fit count as well: a hub that slides on may still be the wrong one.`,
+  examples: {
+    failing: changed(WITH_DAMPER, ['  spline teeth 26\n  spline pitch', '  spline teeth 10\n  spline pitch']),
+    passing: WITH_DAMPER,
+    cannotTell: changed(WITH_DAMPER, ['  input spline pitch 16/32\n', '']),
+  },
+};
+
+export const damperSpline: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  const { gear } = line;
+  if (!gear || !isPlanned(context)) return [];
+  return inputCouplings(line)
+    .filter(one => one.splineTeeth || one.splinePitch)
+    .map(one => judge(context, gear, one));
+}
+
+function judge({ line }: LineContext, gear: Gear, damper: Coupling): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const [name, of] = [nameOf(damper), nameOf(gear)];
+  const place = damper.nameOrigin ?? damper.origin;
+  const wanted = (part: Gear | Coupling, property: string) => ({
+    what: `${property} of ${nameOf(part)}`,
+    host: home(part),
+    property,
+  });
+  const teeth = needs.fact(damper.splineTeeth, wanted(damper, 'spline teeth'));
+  const pitch = needs.fact(damper.splinePitch, wanted(damper, 'spline pitch'));
+  const gearTeeth = needs.fact(gear.splineTeeth, wanted(gear, 'input spline teeth'));
+  const gearPitch = needs.fact(gear.splinePitch, wanted(gear, 'input spline pitch'));
+  const wrong = [
+    ...(teeth && gearTeeth && teeth.si !== gearTeeth.si ? [`${teeth.si} teeth against ${gearTeeth.si}`] : []),
+    ...(pitch && gearPitch && pitch !== gearPitch ? [`pitch ${pitch} against ${gearPitch}`] : []),
+  ];
+  const related = gear.splineTeeth ? [{ at: gear.splineTeeth.origin, message: `input of ${of}` }] : [];
+  if (wrong.length > 0) {
+    return say.fails({
+      place,
+      related,
+      message: `${line.name}: the hub of ${name} does not go on the input of ${of}: ${wrong.join(', ')}. Order the damper with the hub of this gear.`,
+    });
+  }
+  if (needs.any)
+    return waits(say, needs, place, `${line.name}: whether the hub of ${name} goes on the input of ${of}`);
+  return say.holds({
+    place,
+    related,
+    message: `${line.name}: hub of ${name} and input of ${of} agree: ${teeth!.si} teeth, pitch ${pitch}.`,
+  });
+}

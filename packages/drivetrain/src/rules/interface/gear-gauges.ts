@@ -1,0 +1,73 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { writeInPlace } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+const WITH_GAUGES = changed(SINGLE_LINE, [
+  'ahead clutch B\n',
+  'ahead clutch B { oil pressure gauge fitted  oil temperature gauge fitted  oil cooler fitted }\n',
+]);
+
+const INFO: RuleInfo = {
+  id: 'interface/gear-gauges',
+  title: 'Gear oil has its gauges and its cooler',
+  mistakes: ['I09'],
+  severity: 'note',
+  criterion: 'oil pressure gauge, oil temperature gauge and oil cooler of the gear are fitted',
+  source: PRACTICE,
+  manual:
+    'A clutch that slips for want of oil pressure burns before anybody hears it, and hot oil is the first sign. Some makers ' +
+    'want indication of pressure and temperature for their cover, most a cooler. Where the spec speaks of one of them, it ' +
+    'should speak of all: write "oil pressure gauge fitted", "oil temperature gauge fitted", "oil cooler fitted".',
+  caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept it with that reason.`,
+  examples: {
+    failing: changed(WITH_GAUGES, ['oil temperature gauge fitted', 'oil temperature gauge not fitted']),
+    passing: WITH_GAUGES,
+    cannotTell: changed(WITH_GAUGES, ['  oil cooler fitted', '']),
+  },
+};
+
+export const gearGauges: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line } = context;
+  const { gear } = line;
+  if (!gear || !isPlanned(context)) return undefined;
+  const list = [
+    ['oil pressure gauge', gear.pressureGauge],
+    ['oil temperature gauge', gear.temperatureGauge],
+    ['oil cooler', gear.oilCooler],
+  ] as const;
+  if (list.every(([, fact]) => !fact)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = list.find(([, fact]) => fact)![1]!.origin;
+  const needs = new Needs();
+  const absent = list.filter(([property, fact]) => {
+    const wanted = { what: `${property} of ${nameOf(gear)}`, host: gear.origin, property };
+    return needs.fact(fact, wanted) === 'not fitted';
+  });
+  if (absent.length > 0) {
+    return say.fails({
+      place: absent[0]![1]!.origin,
+      message: `${line.name}: ${nameOf(gear)} has no ${absent.map(([property]) => property).join(' and no ')}. Its maker may want it for cover; a slipping clutch shows there first.`,
+      routes: () => [
+        {
+          title: `Fit ${absent.map(([property]) => property).join(' and ')}`,
+          edits: absent.map(([property]) => writeInPlace(gear, property, 'fitted')),
+        },
+      ],
+    });
+  }
+  if (needs.any) return waits(say, needs, place, `${line.name}: whether gear oil is watched and cooled`);
+  return say.holds({
+    place,
+    message: `${line.name}: pressure and temperature of the gear oil are shown, and it is cooled.`,
+  });
+}

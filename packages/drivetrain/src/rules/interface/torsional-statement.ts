@@ -1,0 +1,92 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { writeInPlace } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PRACTICE } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'interface/torsional-statement',
+  title: 'A changed drivetrain has its torsional statement',
+  mistakes: ['I05'],
+  severity: 'warning',
+  criterion:
+    'after a change of engine, coupling, ratio, shaft or propeller, a torsional calculation or statement is named',
+  source: PRACTICE,
+  manual:
+    'Engine, damper, gear, shaft and propeller are one torsional system: change one of them and its criticals move, perhaps ' +
+    'into the running range, where gears hammer and shafts break. Class asks for the calculation again; for a small yacht ' +
+    'at least the statement of who supplies engine and gear together. Name it at the engine: torsional statement "...".',
+  caution: `${DEFER} A statement counts for the parts it names, at the speeds it names.`,
+  examples: {
+    failing: changed(REPOWER, ['  torsional statement "Kittiwake 9 with Alder 63, calculation 17"', '']),
+    passing: REPOWER,
+    cannotTell: changed(REPOWER, [
+      'torsional statement "Kittiwake 9 with Alder 63, calculation 17"',
+      'torsional statement unknown',
+    ]),
+  },
+};
+
+export const torsionalStatement: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line } = context;
+  const prime = line.engine ?? line.motor;
+  if (!prime || !line.before || !isPlanned(context)) return undefined;
+  const changes = changedParts(line, line.before);
+  if (changes.length === 0) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const place = prime.nameOrigin ?? prime.origin;
+  const statement = prime.torsionalStatement;
+  if (statement) {
+    const text = needs.fact(statement, {
+      what: `torsional statement for ${line.name}`,
+      host: prime.origin,
+      property: 'torsional statement',
+    });
+    if (text === undefined) {
+      return waits(say, needs, place, `${line.name}: whether the changed system was calculated`);
+    }
+    return say.holds({
+      place,
+      message: `${line.name}: ${changes.join(', ')} changed; torsional statement: ${text}.`,
+    });
+  }
+  return say.fails({
+    place,
+    message: `${line.name}: ${changes.join(', ')} changed, and with them the torsional criticals; no calculation or statement is named. Ask who supplies engine and gear, and class where she has one.`,
+    routes: () => [
+      {
+        title: 'Write the torsional statement as an open question: the sheet then lists it',
+        edits: [writeInPlace(prime, 'torsional statement', 'unknown')],
+        stub: true,
+      },
+    ],
+  });
+}
+
+/** What of the vibrating system is not as it was. */
+function changedParts(line: ShaftLine, before: ShaftLine): string[] {
+  const changed: string[] = [];
+  if (line.engine?.entry?.name !== before.engine?.entry?.name || line.engine?.change === 'replaced')
+    changed.push('engine');
+  if (line.motor && line.motor.change !== 'retained') changed.push('motor');
+  if (
+    line.couplings.some(one => one.change !== 'retained') ||
+    line.couplings.length !== before.couplings.length
+  ) {
+    changed.push('coupling');
+  }
+  const ratio = (one: ShaftLine) => one.gear?.variant?.nominal.si ?? one.gear?.ratioUsed?.value?.si;
+  if (line.gear?.change === 'replaced' || ratio(line) !== ratio(before)) changed.push('gear');
+  if (line.shafts.some(one => one.change === 'replaced')) changed.push('shaft');
+  if (line.propeller?.change === 'replaced') changed.push('propeller');
+  return changed;
+}
