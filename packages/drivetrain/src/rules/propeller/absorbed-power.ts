@@ -1,4 +1,3 @@
-import type { Value } from '@tailshaft/mechanics';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
@@ -6,13 +5,13 @@ import type { LineContext } from '../../judge/context.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import type { Vessel } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { demandBand } from './demand-band.js';
 import { PROPELLED } from './example-hull.js';
 import { demandWords, fullThrottleWords, knots, methodWords, noRun } from './run-words.js';
 import { DEFER_PROPELLER, FULL_THROTTLE_BAND } from './sources.js';
@@ -43,10 +42,6 @@ const INFO: RuleInfo = {
 
 export const absorbedPower: Rule = { ...INFO, scope: 'line', check };
 
-/** Shares of the power that reaches the propeller. */
-const LEAST = 0.86;
-const MOST = 1.06;
-
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const result = analysis.propulsion;
@@ -54,7 +49,7 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const propulsion = result.value;
   if (!propulsion) return noRun(say, line, result, 'what the propeller asks at rated speed');
-  const { least, most, said: criterion } = band(vessel);
+  const { least, most, said: criterion } = demandBand(vessel);
   const { rated, available, demand } = propulsion;
   const full = propulsion.full.applies ? [propulsion.full.engineSpeed, propulsion.full.vesselSpeed] : [];
   const said = {
@@ -78,17 +73,6 @@ function check(context: LineContext): Verdict | undefined {
     message: `${asks}: ${over ? 'too much, and the engine does not reach its rated speed' : 'too little, and its power is never used'}${ends}`,
     routes: () => routes(context, propulsion, least, most),
   });
-}
-
-function band(vessel: Vessel): { least: number; most: number; said: string } {
-  const { propellerDemandLeast, propellerDemandMost } = vessel.criteria ?? {};
-  const words = (own: Value | undefined, usual: number) =>
-    own ? (own.written ?? percent(own.si)) : `${percent(usual)} (default)`;
-  return {
-    least: propellerDemandLeast?.value?.si ?? LEAST,
-    most: propellerDemandMost?.value?.si ?? MOST,
-    said: `power asked at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of what reaches the propeller`,
-  };
 }
 
 function routes(context: LineContext, now: Propulsion, least: number, most: number): Route[] {

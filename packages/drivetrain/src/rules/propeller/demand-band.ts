@@ -1,0 +1,25 @@
+import type { Value } from '@tailshaft/mechanics';
+import { percent } from '../../analysis/telling.js';
+import type { Vessel } from '../../model/vessel.js';
+
+/** Share of the power that reaches a propeller that it is to ask at rated speed. */
+export interface DemandBand {
+  readonly least: number;
+  readonly most: number;
+  readonly said: string;
+}
+
+const LEAST = 0.86;
+const MOST = 1.06;
+
+/** The band that the criteria choose, or the usual one. */
+export function demandBand(vessel: Vessel): DemandBand {
+  const { propellerDemandLeast, propellerDemandMost } = vessel.criteria ?? {};
+  const words = (own: Value | undefined, usual: number) =>
+    own ? (own.written ?? percent(own.si)) : `${percent(usual)} (default)`;
+  return {
+    least: propellerDemandLeast?.value?.si ?? LEAST,
+    most: propellerDemandMost?.value?.si ?? MOST,
+    said: `power asked at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of what reaches the propeller`,
+  };
+}

@@ -1,0 +1,122 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { HullMaterial } from '../../model/hull.js';
+import { home, nameOf } from '../../model/part.js';
+import type { PropellerMetal } from '../../model/propeller.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+
+const METALS = changed(
+  SINGLE_LINE,
+  [
+    '  arrangement proposed {',
+    '  hull planing { material aluminium  corrosion protection "hull and shaft anodes, bonded, drawing E-12" }\n  arrangement proposed {',
+  ],
+  ['area ratio 0.72 }', 'area ratio 0.72  material nickel-aluminium bronze  tolerance class I }'],
+);
+
+const INFO: RuleInfo = {
+  id: 'propeller/material-pair',
+  title: 'Unlike metals in the water have their protection written down',
+  mistakes: ['P15'],
+  severity: 'note',
+  criterion:
+    'metal of the propeller beside those of shaft and hull: where they differ, a corrosion protection is stated',
+  source: {
+    title: 'unlike metals joined in sea water corrode the baser one',
+    confidence: 'common practice',
+  },
+  manual:
+    'Joined in sea water, unlike metals make a cell: a bronze propeller eats an aluminium or steel hull, a stainless shaft ' +
+    'its anodes and sometimes its bronze propeller. It is no fault to join them; it is one to forget the anodes, the bonding ' +
+    'or the insulation. Once the propeller states what it is made of, hull and shaft are looked at beside it, and a pair that ' +
+    'is unlike wants "corrosion protection" in the hull block, with the drawing that shows it.',
+  caution: 'A checklist item: what protects, how much and where is for a corrosion specialist.',
+  examples: {
+    failing: changed(METALS, ['  corrosion protection "hull and shaft anodes, bonded, drawing E-12"', '']),
+    passing: METALS,
+    cannotTell: changed(METALS, ['material aluminium', 'material unknown']),
+  },
+};
+
+export const materialPair: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, vessel } = context;
+  const { propeller } = line;
+  if (!propeller?.material || !isPlanned(context)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const place = propeller.material.origin;
+  const needs = new Needs();
+  const metal = needs.fact(propeller.material, {
+    what: `material of ${nameOf(propeller)}`,
+    host: home(propeller),
+    property: 'material',
+  });
+  const { hull } = vessel;
+  const hullMetal = hull
+    ? needs.fact(hull.material, { what: 'material of the hull', host: hull.origin, property: 'material' })
+    : needs.miss({ what: `the hull of vessel ${vessel.name}`, host: vessel.origin, property: 'hull' });
+  const protection = hull?.corrosionProtection;
+  if (protection && protection.value === undefined) {
+    needs.miss(
+      { what: 'corrosion protection', host: hull!.origin, property: 'corrosion protection' },
+      protection.origin,
+    );
+  }
+  if (!metal || !hullMetal || needs.any) {
+    return waits(say, needs, place, `${line.name}: whether unlike metals are protected`);
+  }
+  const unlike = unlikePairs(metal, hullMetal, line.shafts.at(-1)?.material?.value);
+  if (unlike.length === 0) {
+    return say.doesNotApply({
+      place,
+      message: `${line.name}: ${metal} with a hull of ${hullMetal}: no unlike metals are known of here.`,
+    });
+  }
+  const pairs = unlike.join(' and ');
+  if (protection?.value) {
+    return say.holds({
+      place,
+      related: [{ at: protection.origin, message: 'the protection stated' }],
+      message: `${line.name}: ${pairs}, protected: ${protection.value}.`,
+    });
+  }
+  const eats = hullMetal === 'aluminium' && metal !== 'aluminium';
+  return say.fails({
+    place,
+    ...(eats ? { severity: 'warning' as const } : {}),
+    related: [{ at: hull!.material!.origin, message: `the hull is of ${hullMetal}` }],
+    message: `${line.name}: ${pairs} in one water, and no corrosion protection is stated${eats ? ': the hull is the baser metal and goes first' : ''}. Write what is done: corrosion protection "..." in the hull block.`,
+    routes: () => [
+      {
+        title: 'Write the corrosion protection as an open question: the sheet then lists it',
+        edits: [{ do: 'set', host: hull!.origin, property: 'corrosion protection', text: 'unknown' }],
+        stub: true,
+      },
+    ],
+  });
+}
+
+/** `a bronze propeller beside a hull of aluminium`. */
+function unlikePairs(metal: PropellerMetal, hull: HullMaterial, shaft: string | undefined): string[] {
+  if (metal === 'composite') return [];
+  const pairs: string[] = [];
+  if ((hull === 'steel' || hull === 'aluminium') && metal !== hull) {
+    pairs.push(`a ${metal} propeller beside a hull of ${hull}`);
+  }
+  const family = shaft && familyOf(shaft);
+  if (family && family !== familyOf(metal)) pairs.push(`a ${metal} propeller on a shaft of ${shaft}`);
+  return pairs;
+}
+
+/** Told from the name of the grade; a name that says nothing is not judged. */
+function familyOf(name: string): 'stainless' | 'bronze' | 'aluminium' | undefined {
+  if (/stainless/i.test(name)) return 'stainless';
+  if (/bronze|brass/i.test(name)) return 'bronze';
+  return /alumini?um/i.test(name) ? 'aluminium' : undefined;
+}

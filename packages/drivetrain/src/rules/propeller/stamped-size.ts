@@ -1,0 +1,91 @@
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Propeller } from '../../model/shafting.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { SHOP_PRACTICE } from './sources.js';
+
+const STAMPED = changed(SINGLE_LINE, [
+  'pitch 24 in',
+  'pitch 23.6 in [measured 2026-01-14]  stamped pitch 24 in',
+]);
+
+const INFO: RuleInfo = {
+  id: 'propeller/stamped-size',
+  title: 'A propeller is taken at its measured size, not at its stamp',
+  mistakes: ['P06'],
+  severity: 'warning',
+  criterion: 'diameter and pitch that are stamped, or read from the plate, have a measured one beside them',
+  source: SHOP_PRACTICE,
+  manual:
+    'A stamp says what a propeller was when it was cast. Repairs, damage and new pitch do not change it, and two sides with ' +
+    'one stamp and two pitches pass for trouble with a throttle cable. Have the pitch measured, blade by blade, and write it ' +
+    'with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing here computes with a stamp.',
+  caution: 'Measure both sides of a pair with the same gauge.',
+  examples: {
+    failing: changed(STAMPED, [
+      'pitch 23.6 in [measured 2026-01-14]  stamped pitch 24 in',
+      'pitch 24 in [plate]',
+    ]),
+    passing: STAMPED,
+    cannotTell: changed(STAMPED, ['pitch 23.6 in [measured 2026-01-14]', 'pitch unknown']),
+  },
+};
+
+export const stampedSize: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { propeller } = context.line;
+  if (!propeller || !isPlanned(context)) return [];
+  return [
+    ...judge(context, propeller, 'diameter', propeller.diameter, propeller.stampedDiameter),
+    ...judge(context, propeller, 'pitch', propeller.pitch, propeller.stampedPitch),
+  ];
+}
+
+function judge(
+  { line }: LineContext,
+  propeller: Propeller,
+  what: 'diameter' | 'pitch',
+  actual: Quantity<'length'> | undefined,
+  stamped: Quantity<'length'> | undefined,
+): Verdict[] {
+  const fromPlate = actual?.evidence?.kind === 'plate';
+  if (!stamped && !fromPlate) return [];
+  const say = sayFor(INFO, line.path);
+  const place = (actual ?? stamped)!.origin;
+  if (fromPlate || !actual) {
+    const words = (fromPlate ? actual : stamped)!.written;
+    const risk =
+      propeller.change === 'retained' || propeller.change === 'modified'
+        ? 'and the propeller has been at work since'
+        : 'and nobody has measured it';
+    const then = fromPlate ? '' : `, so no check has a ${what} to work with`;
+    return [
+      say.fails({
+        place,
+        message: `${line.name}: the ${what} of ${nameOf(propeller)}, ${words}, is as stamped, ${risk}${then}. Have it measured and write it with [measured ...].`,
+      }),
+    ];
+  }
+  const needs = new Needs();
+  const value = needs.fact(actual, {
+    what: `measured ${what} of ${nameOf(propeller)}`,
+    host: home(propeller),
+    property: what,
+  });
+  if (!value) return [waits(say, needs, place, `${line.name}: the ${what} that the propeller really has`)];
+  const off = stamped?.value ? value.si / stamped.value.si - 1 : undefined;
+  const differs =
+    off !== undefined && Math.abs(off) > 1e-6
+      ? `, ${percent(Math.abs(off))} ${off > 0 ? 'above' : 'below'} its stamp of ${stamped!.written}`
+      : ', as stamped';
+  return [say.holds({ place, message: `${line.name}: the ${what} is ${actual.written}${differs}.` })];
+}

@@ -1,0 +1,94 @@
+import { ISO_484_2, ISO_484_2_DIAMETERS, type ToleranceClass, toleranceOf } from '@tailshaft/mechanics';
+import { tellLike } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Propeller } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { writeInPlace } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { BORED } from './example-bore.js';
+
+const INFO: RuleInfo = {
+  id: 'propeller/tolerance-class',
+  title: 'A propeller is ordered to a tolerance class',
+  mistakes: ['P14'],
+  severity: 'note',
+  criterion:
+    'a propeller that is ordered with bore, hub or material states its class S, I, II or III of ISO 484',
+  source: ISO_484_2,
+  manual:
+    'Ordered without a class, a propeller may come with a mean pitch that is 3 % off, or more, and nobody has done wrong. ' +
+    'Class S allows 0.5 %, I 0.75 %, II 1 % and III 3 % on the mean pitch of the propeller. Once bore, hub or material of a ' +
+    'new propeller are written, which makes it an order, its class is asked for. Class I suits fast craft, II working ones.',
+  caution:
+    'ISO 484-2 is for diameters of 0.80 to 2.50 m; shops use its classes for smaller propellers too. The figures come from trade pages.',
+  examples: {
+    failing: changed(BORED, ['  tolerance class I }', ' }']),
+    passing: BORED,
+    cannotTell: changed(BORED, ['tolerance class I }', 'tolerance class unknown }']),
+  },
+};
+
+export const toleranceClass: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line } = context;
+  const { propeller } = line;
+  if (!propeller || propeller.change === 'retained' || !isOrdered(propeller) || !isPlanned(context))
+    return undefined;
+  const say = sayFor(INFO, line.path);
+  const fact = propeller.toleranceClass;
+  const place = (fact ?? propeller).origin;
+  if (!fact) {
+    return say.fails({
+      place,
+      message: `${line.name}: ${nameOf(propeller)} is described as for an order, but with no tolerance class: its pitch may come 3 % off, ${allowance(propeller, 'III')}or more. Write tolerance class S, I, II or III.`,
+      routes: () =>
+        (['I', 'II'] as const).map(quality => ({
+          title: `Order it to class ${quality}: ${allowance(propeller, quality)}mean pitch within ${quality === 'I' ? '0.75' : '1'} %`,
+          edits: [writeInPlace(propeller, 'tolerance class', quality)],
+        })),
+    });
+  }
+  const needs = new Needs();
+  const quality = needs.fact(fact, {
+    what: `tolerance class of ${nameOf(propeller)}`,
+    host: home(propeller),
+    property: 'tolerance class',
+  });
+  if (!quality) return waits(say, needs, place, `${line.name}: how true the propeller will be`);
+  const [from, to] = ISO_484_2_DIAMETERS;
+  const size = propeller.diameter?.value?.si;
+  const beyond =
+    size !== undefined && (size < from || size > to)
+      ? ` The standard itself is for ${from.toFixed(2)} to ${to.toFixed(2)} m.`
+      : '';
+  return say.holds({
+    place,
+    message: `${line.name}: class ${quality}${allowance(propeller, quality) ? `: mean pitch ${allowance(propeller, quality).replace(/, $/, '')}` : ''}.${beyond}`,
+  });
+}
+
+/** Facts that are written for whoever makes the propeller. */
+function isOrdered(propeller: Propeller): boolean {
+  return [
+    propeller.toleranceClass,
+    propeller.material,
+    propeller.boreTaper,
+    propeller.boreLargeEnd,
+    propeller.keywayWidth,
+    propeller.hubLength,
+  ].some(fact => fact !== undefined);
+}
+
+/** `± 0.24 in, `, where the pitch is known. */
+function allowance(propeller: Propeller, quality: ToleranceClass): string {
+  const pitch = propeller.pitch?.value;
+  const off = pitch && toleranceOf('pitch', quality, pitch.si);
+  return off === undefined ? '' : `± ${tellLike(pitch)({ ...pitch!, si: off }, 2)}, `;
+}
