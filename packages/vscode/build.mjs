@@ -1,7 +1,9 @@
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { build } from 'esbuild';
 
-// Four bundles: client and server, for the desktop and for the browser; and the colouring grammar.
+// Client and server, each for the desktop and for the browser; the page of the sheet panel; and what is made from the
+// language itself: the colouring grammars, the style of the panel, and the example of the walkthrough.
 process.chdir(import.meta.dirname);
 await rm('dist', { recursive: true, force: true });
 await mkdir('dist');
@@ -12,31 +14,68 @@ const common = {
   legalComments: 'none',
   target: 'es2022',
   logLevel: 'warning',
-  inject: ['../language/scripts/group-by.mjs'],
 };
-const node = { ...common, platform: 'node', format: 'cjs' };
-const web = { ...common, platform: 'browser', mainFields: ['browser', 'module', 'main'] };
+// Node 20 lacks what the parser library groups by.
+const server = { ...common, inject: ['../language/scripts/group-by.mjs'] };
+const node = { platform: 'node', format: 'cjs' };
+const web = { platform: 'browser', mainFields: ['browser', 'module', 'main'] };
+const external = ['vscode'];
 await Promise.all([
-  build({ ...node, entryPoints: ['src/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] }),
-  build({ ...node, entryPoints: ['src/server.ts'], outfile: 'dist/server.cjs' }),
+  build({ ...common, ...node, entryPoints: ['src/extension.ts'], outfile: 'dist/extension.cjs', external }),
   build({
+    ...common,
     ...web,
     entryPoints: ['src/extension-web.ts'],
     outfile: 'dist/extension-web.js',
     format: 'cjs',
-    external: ['vscode'],
+    external,
   }),
-  build({ ...web, entryPoints: ['src/server-web.ts'], outfile: 'dist/server-web.js', format: 'iife' }),
+  build({ ...server, ...node, entryPoints: ['src/server/node.ts'], outfile: 'dist/server.cjs' }),
+  build({
+    ...server,
+    ...web,
+    entryPoints: ['src/server/worker.ts'],
+    outfile: 'dist/server-web.js',
+    format: 'iife',
+  }),
+  build({
+    ...common,
+    ...web,
+    entryPoints: ['src/webview/panel.ts'],
+    outfile: 'dist/panel.js',
+    format: 'iife',
+  }),
 ]);
 
-const grammar = await build({ ...node, minify: false, entryPoints: ['src/textmate.ts'], write: false });
-const module = { exports: {} };
-new Function('module', 'exports', 'require', grammar.outputFiles[0].text)(
-  module,
-  module.exports,
-  (await import('node:module')).createRequire(import.meta.url),
-);
-await writeFile(
-  'dist/tailshaft.tmLanguage.json',
-  `${JSON.stringify(module.exports.textMateGrammar(), null, 2)}\n`,
-);
+const { textMateGrammar, markdownGrammar } = await run('src/textmate.ts');
+await writeJson('dist/tailshaft.tmLanguage.json', textMateGrammar());
+await writeJson('dist/markdown.tmLanguage.json', markdownGrammar());
+const { panelStyle } = await run('src/webview/panelStyle.ts');
+await writeFile('dist/panel.css', panelStyle());
+await writeFile('dist/example.shaft', await exampleText());
+
+/** The exports of a module, bundled and run. */
+async function run(entry) {
+  const { outputFiles } = await build({ ...server, ...node, entryPoints: [entry], write: false });
+  const module = { exports: {} };
+  new Function('module', 'exports', 'require', outputFiles[0].text)(
+    module,
+    module.exports,
+    createRequire(import.meta.url),
+  );
+  return module.exports;
+}
+
+function writeJson(path, value) {
+  return writeFile(path, `${JSON.stringify(value, null, 2)}\n`);
+}
+
+/** The example with its catalogue in one text, since a text that is saved nowhere has nothing to import. */
+async function exampleText() {
+  const read = path => readFile(`../../examples/${path}`, 'utf8');
+  const spec = await read('pilot-cutter/ternhaven.shaft');
+  const entries = await Promise.all(
+    ['engines', 'gears', 'materials'].map(one => read(`catalogue/${one}.shaft`)),
+  );
+  return `${[spec.replace(/^import .*\n+/m, ''), ...entries].map(one => one.trim()).join('\n\n')}\n`;
+}

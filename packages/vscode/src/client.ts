@@ -1,8 +1,9 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { ruleAddress } from './commands/rulePages.js';
 import { answerFileRequests } from './fileRequests.js';
-
-export const LANGUAGE = 'tailshaft';
+import { CHECKED, type Requests } from './requests.js';
+import { LANGUAGE, type Session } from './session.js';
 
 /** What both hosts tell the server. Specs are read through the editor, so any file system that it can open works. */
 export function clientOptions(): LanguageClientOptions {
@@ -10,24 +11,55 @@ export function clientOptions(): LanguageClientOptions {
     documentSelector: [{ language: LANGUAGE }],
     synchronize: { configurationSection: LANGUAGE },
     outputChannelName: 'Tailshaft',
+    middleware: {
+      handleDiagnostics(uri, diagnostics, next) {
+        for (const one of diagnostics) linkToRule(one);
+        next(uri, diagnostics);
+      },
+    },
   };
 }
 
 /** Starts the client and offers the command that starts it anew. */
-export async function startClient(
-  context: vscode.ExtensionContext,
-  make: () => BaseLanguageClient,
-): Promise<void> {
+export function startClient(context: vscode.ExtensionContext, make: () => BaseLanguageClient): Session {
+  const checked = new vscode.EventEmitter<string>();
   let client = make();
-  answerFileRequests(client);
+  let started = begin();
+  function begin(): Promise<void> {
+    answerFileRequests(client);
+    client.onNotification(CHECKED, ({ uri }: { uri: string }) => checked.fire(uri));
+    return client.start();
+  }
   context.subscriptions.push(
+    checked,
     vscode.commands.registerCommand('tailshaft.restartServer', async () => {
       await client.stop();
       client = make();
-      answerFileRequests(client);
-      await client.start();
+      started = begin();
+      await started;
     }),
     { dispose: () => void client.stop() },
   );
-  await client.start();
+  return {
+    onChecked: checked.event,
+    async request(name, ...given) {
+      try {
+        await started;
+        const question: unknown = given[0];
+        return await (question === undefined
+          ? client.sendRequest<Requests[typeof name][1]>(name)
+          : client.sendRequest<Requests[typeof name][1]>(name, question));
+      } catch (error) {
+        client.error(`${name} was not answered.`, error, false);
+        return undefined;
+      }
+    },
+  };
+}
+
+/** The code of a finding leads to the page of its rule, unless the settings say where those pages lie. */
+function linkToRule(diagnostic: vscode.Diagnostic): void {
+  const { code } = diagnostic;
+  if (typeof code !== 'string' || !code.includes('/') || code.startsWith('text/')) return;
+  diagnostic.code = { value: code, target: ruleAddress(code) };
 }

@@ -1,13 +1,16 @@
 /// <reference lib="dom" />
 import * as vscode from 'vscode';
 import { LanguageClient } from 'vscode-languageclient/browser';
-import { clientOptions, LANGUAGE, startClient } from './client.js';
+import { clientOptions, startClient } from './client.js';
+import { registerFeatures } from './features.js';
+import { LANGUAGE } from './session.js';
 
 /** Browser: the server is a web worker. */
-export async function activate(context: vscode.ExtensionContext): Promise<void> {
+export function activate(context: vscode.ExtensionContext): void {
   const script = vscode.Uri.joinPath(context.extensionUri, 'dist/server-web.js').toString(true);
-  await startClient(
+  const session = startClient(
     context,
     () => new LanguageClient(LANGUAGE, 'Tailshaft', new Worker(script), clientOptions()),
   );
+  registerFeatures(context, session);
 }

@@ -1,11 +1,14 @@
 import type * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
-import { clientOptions, LANGUAGE, startClient } from './client.js';
+import { clientOptions, startClient } from './client.js';
+import { registerTasks } from './commands/tasks.js';
+import { registerFeatures } from './features.js';
+import { LANGUAGE } from './session.js';
 
 /** Desktop: the server is a Node process. */
-export async function activate(context: vscode.ExtensionContext): Promise<void> {
+export function activate(context: vscode.ExtensionContext): void {
   const module = context.asAbsolutePath('dist/server.cjs');
-  await startClient(
+  const session = startClient(
     context,
     () =>
       new LanguageClient(
@@ -18,4 +21,6 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
         clientOptions(),
       ),
   );
+  registerFeatures(context, session);
+  context.subscriptions.push(registerTasks());
 }

@@ -40,3 +40,28 @@ export function textMateGrammar(): object {
     ],
   };
 }
+
+/** Colours fenced blocks of specs in Markdown, such as those in the pages of the rules. */
+export function markdownGrammar(): object {
+  return {
+    scopeName: 'markdown.tailshaft.codeblock',
+    injectionSelector: 'L:text.html.markdown',
+    patterns: [
+      {
+        begin: '(^|\\G)(\\s*)(`{3,}|~{3,})\\s*(?i:tailshaft)\\s*$',
+        beginCaptures: { 3: { name: 'punctuation.definition.markdown' } },
+        end: '(^|\\G)(\\2|\\s{0,3})(\\3)\\s*$',
+        endCaptures: { 3: { name: 'punctuation.definition.markdown' } },
+        name: 'markup.fenced_code.block.markdown',
+        patterns: [
+          {
+            begin: '(^|\\G)(\\s*)(.*)',
+            while: '(^|\\G)(?!\\s*([`~]{3,})\\s*$)',
+            contentName: 'meta.embedded.block.tailshaft',
+            patterns: [{ include: 'source.tailshaft' }],
+          },
+        ],
+      },
+    ],
+  };
+}

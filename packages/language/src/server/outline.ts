@@ -1,6 +1,6 @@
 import { findRule, type Outcome, type Severity, type Verdict } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
-import type { CancellationToken, Connection, Location } from 'vscode-languageserver';
+import type { Connection, Location } from 'vscode-languageserver';
 import type { JudgedVessel } from '../project/project.js';
 import { placeOf } from '../reading/place.js';
 import { onDocument } from './handlers.js';
@@ -48,10 +48,9 @@ export function answerOutlineRequests(connection: Connection, services: Tailshaf
     OUTLINE,
     onDocument(services, 'the outline', document => outlineOf(services, document)),
   );
-  connection.onRequest(VESSELS, (token: CancellationToken): Outline[] => {
+  connection.onRequest(VESSELS, (): Outline[] => {
     const outlines: Outline[] = [];
     for (const document of services.shared.workspace.LangiumDocuments.all) {
-      if (token.isCancellationRequested) break;
       if (services.project.reading(document).vessels.length > 0) outlines.push(outlineOf(services, document));
     }
     return outlines.sort((one, other) => (one.uri < other.uri ? -1 : 1));

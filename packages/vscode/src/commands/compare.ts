@@ -1,0 +1,88 @@
+import * as vscode from 'vscode';
+import type { CompareQuestion } from '../requests.js';
+import { LANGUAGE, type Session } from '../session.js';
+import { repositoryOf, textsAt } from './gitTexts.js';
+import { showMarkdown } from './showMarkdown.js';
+
+const SCHEME = 'tailshaft-comparison';
+
+/** Comparisons by consequence: with another file, and with another git revision. */
+export function registerComparisons(session: Session): vscode.Disposable {
+  const pages = new Map<string, string>();
+  const changed = new vscode.EventEmitter<vscode.Uri>();
+  const show = async (spec: vscode.Uri, label: string, before: CompareQuestion['before']) => {
+    const answer = await session.request('tailshaft/compare', {
+      textDocument: { uri: spec.toString() },
+      before,
+    });
+    if (!answer) {
+      void vscode.window.showWarningMessage(
+        vscode.l10n.t('The comparison could not be made; the output says why.'),
+      );
+      return;
+    }
+    const name = spec.path.split('/').at(-1)!;
+    const page = vscode.Uri.from({ scheme: SCHEME, path: `/${label.replace(/[/\\]/g, '-')} → ${name}.md` });
+    pages.set(page.path, `# ${label} → ${name}\n\n${answer.markdown}`);
+    changed.fire(page);
+    await showMarkdown(page);
+  };
+  return vscode.Disposable.from(
+    changed,
+    vscode.workspace.registerTextDocumentContentProvider(SCHEME, {
+      onDidChange: changed.event,
+      provideTextDocumentContent: ({ path }) => pages.get(path) ?? '',
+    }),
+    vscode.commands.registerCommand('tailshaft.compareWithFile', async (given?: unknown) => {
+      const spec = specOf(given);
+      if (!spec) return;
+      const other = await pickFile(spec);
+      if (other)
+        await show(spec, vscode.workspace.asRelativePath(other), { textDocument: { uri: other.toString() } });
+    }),
+    vscode.commands.registerCommand('tailshaft.compareWithRevision', async (given?: unknown) => {
+      const spec = specOf(given);
+      if (!spec) return;
+      const repository = await repositoryOf(spec);
+      if (!repository) {
+        void vscode.window.showInformationMessage(
+          vscode.l10n.t('This file is in no git repository that the editor has open.'),
+        );
+        return;
+      }
+      const revision = await vscode.window.showInputBox({
+        prompt: vscode.l10n.t('Compare with which revision? A branch, a tag, a commit, or HEAD~1.'),
+        value: 'HEAD',
+      });
+      if (!revision) return;
+      const visible = await session.request('tailshaft/visible', { textDocument: { uri: spec.toString() } });
+      const texts = await textsAt(repository, revision, [spec.toString(), ...(visible ?? [])]);
+      if (!(spec.toString() in texts)) {
+        void vscode.window.showWarningMessage(vscode.l10n.t('At {0} this file is not there.', revision));
+        return;
+      }
+      await show(spec, revision, { uri: spec.toString(), texts });
+    }),
+  );
+}
+
+/** The spec that a command is about: what was clicked in the Explorer, or what is being edited. */
+export function specOf(given: unknown): vscode.Uri | undefined {
+  if (given instanceof vscode.Uri) return given;
+  const document = vscode.window.activeTextEditor?.document;
+  if (document?.languageId === LANGUAGE) return document.uri;
+  void vscode.window.showInformationMessage(vscode.l10n.t('Open a drivetrain spec (a .shaft file) first.'));
+  return undefined;
+}
+
+async function pickFile(spec: vscode.Uri): Promise<vscode.Uri | undefined> {
+  const found = await vscode.workspace.findFiles('**/*.shaft', '**/node_modules/**', 500);
+  const others = found.filter(one => one.toString() !== spec.toString());
+  const picked = await vscode.window.showQuickPick(
+    others
+      .map(uri => ({ label: vscode.workspace.asRelativePath(uri), uri }))
+      .sort((one, other) => (one.label < other.label ? -1 : 1)),
+    { placeHolder: vscode.l10n.t('The spec as it was before') },
+  );
+  return picked?.uri;
+}

@@ -1,0 +1,20 @@
+import type * as vscode from 'vscode';
+import { registerComparisons } from './commands/compare.js';
+import { registerExample } from './commands/example.js';
+import { registerRulePages } from './commands/rulePages.js';
+import type { Session } from './session.js';
+import { registerSheet } from './sheet/sheetPanels.js';
+import { registerStatusBar } from './views/statusBar.js';
+import { registerVesselTree } from './views/vesselTree.js';
+
+/** Everything that desktop and browser share. */
+export function registerFeatures(context: vscode.ExtensionContext, session: Session): void {
+  context.subscriptions.push(
+    registerRulePages(session),
+    registerComparisons(session),
+    registerExample(context),
+    registerVesselTree(session),
+    registerStatusBar(session),
+    registerSheet(context, session),
+  );
+}

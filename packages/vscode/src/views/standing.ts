@@ -1,0 +1,47 @@
+import type { OutlineCheck, OutlineNode } from '@tailshaft/language/server';
+import * as vscode from 'vscode';
+
+type Counts = OutlineNode['counts'];
+
+/** How checks stand, in a few words; zeros are left out. */
+export function standing({ held, failed, unknown, accepted }: Counts): string {
+  const words: string[] = [];
+  if (failed > 0) words.push(vscode.l10n.t('{0} failing', failed));
+  if (unknown > 0) words.push(vscode.l10n.t('{0} cannot tell', unknown));
+  if (accepted > 0) words.push(vscode.l10n.t('{0} accepted', accepted));
+  if (held > 0 || words.length === 0) words.push(vscode.l10n.t('{0} holding', held));
+  return words.join(', ');
+}
+
+/** The worst of what stands there, as an icon of the editor's own font. */
+export function iconName({ failed, unknown }: Counts): string {
+  return failed > 0 ? 'error' : unknown > 0 ? 'question' : 'pass';
+}
+
+const COLOURS: Readonly<Record<string, string>> = {
+  error: 'list.errorForeground',
+  question: 'list.warningForeground',
+  pass: 'testing.iconPassed',
+};
+
+export function icon(name: string): vscode.ThemeIcon {
+  const colour = COLOURS[name];
+  return new vscode.ThemeIcon(name, colour ? new vscode.ThemeColor(colour) : undefined);
+}
+
+export function checkIcon({ outcome }: OutlineCheck): vscode.ThemeIcon {
+  const names: Readonly<Record<OutlineCheck['outcome'], string>> = {
+    fails: 'error',
+    'cannot tell': 'question',
+    accepted: 'verified',
+    holds: 'pass',
+    'does not apply': 'dash',
+  };
+  return icon(names[outcome]);
+}
+
+/** `+12 %`. */
+export function marginWords(margin: number): string {
+  const percent = Math.abs(margin * 100);
+  return `${margin < 0 ? '−' : '+'}${percent.toFixed(percent < 9.95 ? 1 : 0).replace(/\.0$/, '')} %`;
+}

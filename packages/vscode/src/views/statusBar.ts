@@ -1,0 +1,73 @@
+import type { OutlineNode } from '@tailshaft/language/server';
+import * as vscode from 'vscode';
+import { once } from '../once.js';
+import { LANGUAGE, type Session } from '../session.js';
+import { iconName, standing } from './standing.js';
+
+/** How the checks of the spec in the active editor stand; a click opens its sheet. */
+export function registerStatusBar(session: Session): vscode.Disposable {
+  const item = vscode.window.createStatusBarItem('tailshaft.standing', vscode.StatusBarAlignment.Left, 10);
+  item.name = vscode.l10n.t('Drivetrain checks');
+  let shown = 0;
+  const update = async () => {
+    const turn = ++shown;
+    const document = vscode.window.activeTextEditor?.document;
+    const enabled = vscode.workspace.getConfiguration(LANGUAGE).get('statusBar.show', true);
+    if (document?.languageId !== LANGUAGE || !enabled) return item.hide();
+    const outline = await session.request('tailshaft/outline', {
+      textDocument: { uri: document.uri.toString() },
+    });
+    if (turn !== shown) return undefined;
+    if (!outline || outline.vessels.length === 0) return item.hide();
+    const counts = sum(outline.vessels);
+    item.text = `$(${iconName(counts)}) ${standing(counts)}`;
+    item.tooltip = tooltip(outline.vessels);
+    item.command = {
+      command: 'tailshaft.showSheet',
+      title: vscode.l10n.t('Show the sheet'),
+      arguments: [document.uri.toString()],
+    };
+    item.accessibilityInformation = { label: vscode.l10n.t('Drivetrain checks: {0}', standing(counts)) };
+    item.backgroundColor =
+      counts.failed > 0 ? new vscode.ThemeColor('statusBarItem.errorBackground') : undefined;
+    return item.show();
+  };
+  const soon = once(() => void update(), 50);
+  void update();
+  return vscode.Disposable.from(
+    item,
+    session.onChecked(uri => {
+      if (uri === vscode.window.activeTextEditor?.document.uri.toString()) soon();
+    }),
+    vscode.window.onDidChangeActiveTextEditor(soon),
+    vscode.workspace.onDidChangeConfiguration(change => {
+      if (change.affectsConfiguration(LANGUAGE)) soon();
+    }),
+  );
+}
+
+function sum(vessels: readonly OutlineNode[]): OutlineNode['counts'] {
+  const total = { held: 0, failed: 0, unknown: 0, accepted: 0 };
+  for (const { counts } of vessels)
+    for (const key of ['held', 'failed', 'unknown', 'accepted'] as const) total[key] += counts[key];
+  return total;
+}
+
+/** Every line with its own standing. */
+function tooltip(vessels: readonly OutlineNode[]): vscode.MarkdownString {
+  const text = new vscode.MarkdownString('', true);
+  for (const vessel of vessels) {
+    text
+      .appendMarkdown('**')
+      .appendText(vessel.title ?? vessel.name)
+      .appendMarkdown('**\n\n');
+    for (const arrangement of vessel.children)
+      for (const line of arrangement.children)
+        text
+          .appendMarkdown(`- $(${iconName(line.counts)}) `)
+          .appendText(`${arrangement.name}, ${line.name}: ${standing(line.counts)}`)
+          .appendMarkdown('\n');
+    text.appendMarkdown('\n');
+  }
+  return text;
+}

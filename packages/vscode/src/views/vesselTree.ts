@@ -1,0 +1,138 @@
+import type { Outline, OutlineCheck, OutlineNode } from '@tailshaft/language/server';
+import * as vscode from 'vscode';
+import { once } from '../once.js';
+import type { Session } from '../session.js';
+import { checkIcon, icon, iconName, marginWords, standing } from './standing.js';
+
+type Node =
+  | { readonly kind: 'node'; readonly uri: string; readonly vessel: string; readonly node: OutlineNode }
+  | { readonly kind: 'checks'; readonly words: string; readonly checks: readonly OutlineCheck[] }
+  | { readonly kind: 'check'; readonly check: OutlineCheck };
+
+/** Vessels, arrangements, lines and checks of all specs that were read. */
+export function registerVesselTree(session: Session): vscode.Disposable {
+  const tree = new VesselTree(session);
+  const refresh = once(() => tree.refresh(), 200);
+  const view = vscode.window.createTreeView('tailshaft.vessels', {
+    treeDataProvider: tree,
+    showCollapseAll: true,
+  });
+  return vscode.Disposable.from(
+    view,
+    session.onChecked(refresh),
+    vscode.workspace.onDidDeleteFiles(refresh),
+    vscode.commands.registerCommand('tailshaft.refreshVessels', () => tree.refresh()),
+    vscode.commands.registerCommand('tailshaft.showSheetOfNode', (node: Node) => {
+      if (node.kind !== 'node') return undefined;
+      const line = node.node.kind === 'vessel' ? undefined : node.node.path;
+      return vscode.commands.executeCommand('tailshaft.showSheet', node.uri, node.vessel, line);
+    }),
+    vscode.commands.registerCommand('tailshaft.explainNode', (node: Node) =>
+      node.kind === 'check'
+        ? vscode.commands.executeCommand('tailshaft.explainRule', node.check.rule)
+        : undefined,
+    ),
+  );
+}
+
+class VesselTree implements vscode.TreeDataProvider<Node> {
+  private readonly changed = new vscode.EventEmitter<undefined>();
+  readonly onDidChangeTreeData = this.changed.event;
+
+  constructor(private readonly session: Session) {}
+
+  refresh(): void {
+    this.changed.fire(undefined);
+  }
+
+  async getChildren(parent?: Node): Promise<Node[]> {
+    if (!parent) {
+      const outlines = (await this.session.request('tailshaft/vessels')) ?? [];
+      return outlines.flatMap(roots);
+    }
+    if (parent.kind === 'node') {
+      const { node, uri, vessel } = parent;
+      return [
+        ...node.children.map((child): Node => ({ kind: 'node', uri, vessel, node: child })),
+        ...checksOf(node.checks),
+      ];
+    }
+    if (parent.kind === 'checks') return parent.checks.map(check => ({ kind: 'check', check }));
+    return [];
+  }
+
+  getTreeItem(one: Node): vscode.TreeItem {
+    if (one.kind === 'node') return nodeItem(one);
+    if (one.kind === 'check') return checkItem(one.check);
+    const item = new vscode.TreeItem(one.words, vscode.TreeItemCollapsibleState.Collapsed);
+    item.iconPath = new vscode.ThemeIcon('checklist');
+    return item;
+  }
+}
+
+const roots = ({ uri, vessels }: Outline): Node[] =>
+  vessels.map(node => ({ kind: 'node', uri, vessel: node.name, node }));
+
+/** What asks for attention stands in the open, what holds is folded away. */
+function checksOf(checks: readonly OutlineCheck[]): Node[] {
+  const quiet = (one: OutlineCheck) => one.outcome === 'holds' || one.outcome === 'does not apply';
+  const held = checks.filter(quiet);
+  return [
+    ...checks.filter(one => !quiet(one)).map((check): Node => ({ kind: 'check', check })),
+    ...(held.length > 0
+      ? [
+          {
+            kind: 'checks' as const,
+            words: vscode.l10n.t('{0} holding or not applying', held.length),
+            checks: held,
+          },
+        ]
+      : []),
+  ];
+}
+
+function nodeItem({ node, uri }: Extract<Node, { kind: 'node' }>): vscode.TreeItem {
+  const open = node.kind !== 'line' || node.counts.failed + node.counts.unknown > 0;
+  const { Expanded, Collapsed } = vscode.TreeItemCollapsibleState;
+  const item = new vscode.TreeItem(node.name, open ? Expanded : Collapsed);
+  item.id = `${uri} ${node.kind} ${node.path}`;
+  item.description = standing(node.counts);
+  item.iconPath = icon(iconName(node.counts));
+  item.tooltip = [node.title, standing(node.counts), vscode.workspace.asRelativePath(vscode.Uri.parse(uri))]
+    .filter(Boolean)
+    .join('\n');
+  item.contextValue = node.kind;
+  if (node.location) item.command = openAt(node.location);
+  item.accessibilityInformation = { label: `${node.kind} ${node.name}: ${standing(node.counts)}` };
+  return item;
+}
+
+function checkItem(check: OutlineCheck): vscode.TreeItem {
+  const item = new vscode.TreeItem(check.title);
+  item.description = check.margin === undefined ? check.rule : `${marginWords(check.margin)}  ${check.rule}`;
+  item.iconPath = checkIcon(check);
+  item.tooltip = new vscode.MarkdownString(`**${check.outcome}** · ${check.subject}\n\n`).appendText(
+    check.message,
+  );
+  item.contextValue = 'check';
+  if (check.location) item.command = openAt(check.location);
+  item.accessibilityInformation = { label: `${check.outcome}: ${check.title}. ${check.message}` };
+  return item;
+}
+
+interface Location {
+  readonly uri: string;
+  readonly range: {
+    readonly start: { readonly line: number; readonly character: number };
+    readonly end: { readonly line: number; readonly character: number };
+  };
+}
+
+function openAt({ uri, range: { start, end } }: Location): vscode.Command {
+  const selection = new vscode.Range(start.line, start.character, end.line, end.character);
+  return {
+    command: 'vscode.open',
+    title: vscode.l10n.t('Go to the text'),
+    arguments: [vscode.Uri.parse(uri), { selection }],
+  };
+}
