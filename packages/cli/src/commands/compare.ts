@@ -8,6 +8,7 @@ import {
   comparisonMarkdown,
   isWorse,
 } from '@tailshaft/drivetrain';
+import { EXTENSION } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
 import { comparisonJson } from '../report/compare-json.js';
@@ -98,7 +99,7 @@ async function betweenRevisions(io: Io, given: Given, words: readonly string[]):
   const [first = '', ...range] = textOf(given, 'git')!.split(/\.{2,3}/);
   const rest = [...words];
   // A word that is there on the disk is the path; the other one is the second revision.
-  const at = rest.findIndex(word => existsOnDisk(resolve(io.cwd, word)));
+  const at = rest.findIndex(word => word.endsWith(EXTENSION) || existsOnDisk(resolve(io.cwd, word)));
   const path =
     at < 0 ? (range.length === 0 && rest.length > 1 ? rest.shift()! : '.') : rest.splice(at, 1)[0]!;
   const second = range[0] || rest.shift();

@@ -59,7 +59,7 @@ function unknownRule(id: string): string {
     id: rule.id,
     far: Math.min(editDistance(id, rule.id), editDistance(tail, rule.id.split('/').at(-1)!)),
   }))
-    .filter(one => one.far <= Math.max(2, id.length / 4) || one.id.includes(tail))
+    .filter(one => one.far <= Math.max(2, tail.length / 4) || one.id.includes(tail))
     .sort((one, other) => one.far - other.far)
     .slice(0, 3);
   const meant = near.length > 0 ? ` Did you mean ${near.map(one => one.id).join(', or ')}?` : '';

@@ -68,9 +68,7 @@ function vesselText(io: Io, { vessel, verdicts }: JudgedVessel): string {
     rows.push(countCells(io, 'elsewhere', others));
     margins.push([]);
   }
-  const title =
-    vessel.title && vessel.title !== vessel.name ? ` ${io.paint.quiet(visible(vessel.title))}` : '';
-  const lines = [`${io.paint.strong(vessel.name)}${title}`];
+  const lines = [nameWithTitle(io, vessel.name, vessel.title)];
   const laid = rows.length > 0 ? table(rows, '  ').split('\n') : [];
   laid.forEach((row, index) => {
     lines.push(row);

@@ -25,8 +25,9 @@ export function comparisonText(io: Io, comparison: Comparison): string {
   if (isSame(comparison)) return 'No change in meaning.\n';
   const { vessels, addedVessels, removedVessels, entries } = comparison;
   const blocks = vessels.map(one => vesselText(io, one));
-  for (const { vessel } of removedVessels)
-    blocks.push(`${io.paint.warning('Vessel taken out')}  ${vessel.name}\n`);
+  for (const { vessel, key } of removedVessels) {
+    blocks.push(`${io.paint.warning('Vessel taken out')}  ${key ?? vessel.name}\n`);
+  }
   for (const { vessel, key, verdicts } of addedVessels) {
     const failing = verdicts.filter(one => one.outcome === 'fails').length;
     const open = verdicts.filter(one => one.outcome === 'cannot tell').length;

@@ -8,7 +8,7 @@ import { CannotRun, reasonOf } from '../cannot-run.js';
 export function shownPath(path: string, cwd: string): string {
   const short = relative(cwd, path);
   if (short === '') return '.';
-  return (isAbsolute(short) ? short : short).split(sep).join('/');
+  return short.split(sep).join('/');
 }
 
 /** The spec files that paths name: files as they are, folders with all specs inside, each once, in stable order. */

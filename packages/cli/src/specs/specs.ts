@@ -6,7 +6,7 @@ import {
   findingsOf,
   type Place,
 } from '@tailshaft/language';
-import { type FileSystemProvider, type LangiumDocument, URI } from 'langium';
+import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
 import { NodeFileSystemProvider } from 'langium/node';
 import { CannotRun, reasonOf } from '../cannot-run.js';
 import { rootOf, shownPath } from './find.js';
@@ -117,13 +117,35 @@ export class Specs {
   }
 }
 
-/** The disk, but only what is text of a sensible size. */
+/** The disk, but only what is text of a sensible size. Looked at once: a thousand vessels import one catalogue. */
 class GuardedFiles extends NodeFileSystemProvider {
+  private readonly known = new Map<string, Promise<unknown>>();
+
   constructor(private readonly cwd: string) {
     super();
   }
 
   override readFile(uri: URI): Promise<string> {
     return readSpec(uri.fsPath, shownPath(uri.fsPath, this.cwd));
+  }
+
+  override exists(uri: URI): Promise<boolean> {
+    return this.once(`exists ${uri.fsPath}`, () => super.exists(uri));
+  }
+
+  override stat(uri: URI): Promise<FileSystemNode> {
+    return this.once(`stat ${uri.fsPath}`, () => super.stat(uri));
+  }
+
+  override readDirectory(uri: URI): Promise<FileSystemNode[]> {
+    return this.once(`folder ${uri.fsPath}`, () => super.readDirectory(uri));
+  }
+
+  private once<T>(key: string, ask: () => Promise<T>): Promise<T> {
+    const had = this.known.get(key) as Promise<T> | undefined;
+    if (had) return had;
+    const asked = ask();
+    this.known.set(key, asked);
+    return asked;
   }
 }

@@ -3,12 +3,15 @@ export function wrapped(text: string, width: number, indent = '', first = indent
   const lines: string[] = [];
   let line = first;
   let empty = true;
+  // Colour in front of the first line takes no room.
+  let unseen = first.length - shownLength(first);
   for (const word of bound(text)
     .split(/[ \t\r\n]+/)
     .filter(Boolean)) {
-    if (!empty && line.length + 1 + word.length > width) {
+    if (!empty && line.length - unseen + 1 + word.length > width) {
       lines.push(line);
       line = indent;
+      unseen = 0;
       empty = true;
     }
     line += empty ? word : ` ${word}`;
@@ -16,6 +19,13 @@ export function wrapped(text: string, width: number, indent = '', first = indent
   }
   lines.push(line);
   return lines.join('\n').replaceAll(TIE, ' ');
+}
+
+/** Columns that a text takes, its colours left out. */
+function shownLength(text: string): number {
+  return text
+    .split('\u001b[')
+    .reduce((sum, one, index) => sum + (index ? one.length - one.indexOf('m') - 1 : one.length), 0);
 }
 
 /** Stands for a space where no line may end. */

@@ -24,7 +24,7 @@ export function flatFacts(block: object, prefix = ''): Map<string, FlatFact> {
     if (value === undefined || NOT_FACTS.has(field)) continue;
     const what = joined(prefix, wordsOf(field));
     if (isFact(value)) found.set(what, flatFact(what, value));
-    else if (Array.isArray(value)) addList(found, value, prefix, what);
+    else if (Array.isArray(value)) addList(found, value, what);
     else if (typeof value === 'object' && value !== null && 'origin' in value && !('si' in value)) {
       for (const [key, fact] of flatFacts(value, what)) found.set(key, fact);
     }
@@ -123,7 +123,9 @@ const WORDS: Readonly<Record<string, string>> = {
   boreDiameter: 'bore',
   accessories: 'accessory',
   clutches: 'clutch',
+  ratios: 'ratio',
   ratings: 'rated',
+  powerPerSpeed: '',
   meshes: 'mesh',
   powerCurve: 'power curve',
   torqueCurve: 'torque curve',
@@ -134,10 +136,10 @@ function wordsOf(field: string): string {
 }
 
 function joined(prefix: string, words: string): string {
-  return prefix ? `${prefix} ${words}` : words;
+  return [prefix, words].filter(Boolean).join(' ');
 }
 
-function addList(found: Map<string, FlatFact>, list: readonly unknown[], prefix: string, what: string): void {
+function addList(found: Map<string, FlatFact>, list: readonly unknown[], what: string): void {
   const facts = list.filter(isFact);
   if (facts.length > 0) {
     const flat = facts.map(fact => flatFact(what, fact));
@@ -153,10 +155,7 @@ function addList(found: Map<string, FlatFact>, list: readonly unknown[], prefix:
     const name = blockName(block);
     const count = (taken.get(name) ?? 0) + 1;
     taken.set(name, count);
-    const head = joined(
-      prefix,
-      [wordsOf(what), name, count > 1 ? `(${count})` : ''].filter(Boolean).join(' '),
-    );
+    const head = [what, name, count > 1 ? `(${count})` : ''].filter(Boolean).join(' ');
     for (const [key, fact] of flatFacts(block, head)) found.set(key, fact);
   }
 }

@@ -11,17 +11,54 @@ import type { Side } from './side.js';
 export function verdictMoves(before: Side, after: Side, revision: boolean): VerdictMove[] {
   const [old, now] = [grouped(before), grouped(after)];
   const [coveredBefore, coveredAfter] = [coverOf(before), coverOf(after)];
-  const moves: VerdictMove[] = [];
+  const pairs: Pair[] = [];
   for (const key of new Set([...old.keys(), ...now.keys()])) {
-    for (const [one, other] of matched(old.get(key) ?? [], now.get(key) ?? [])) {
-      const [was, is] = [one?.verdict ?? coveredBefore.get(key), other?.verdict ?? coveredAfter.get(key)];
-      const move = moveOf(was, is, (other ?? one)!.subject, (other ?? one)!.verdict);
-      if (!move || (revision && ONLY_APPLIES.has(move.movement) && one?.verdict.outcome !== 'fails'))
-        continue;
-      moves.push(move);
-    }
+    for (const [one, other] of matched(old.get(key) ?? [], now.get(key) ?? []))
+      pairs.push({ key, one, other });
+  }
+  const moves: VerdictMove[] = [];
+  for (const { key, one, other } of acrossLines(pairs)) {
+    const [was, is] = [one?.verdict ?? coveredBefore.get(key), other?.verdict ?? coveredAfter.get(key)];
+    const move = moveOf(was, is, (other ?? one)!.subject, (other ?? one)!.verdict);
+    if (!move || (revision && ONLY_APPLIES.has(move.movement) && one?.verdict.outcome !== 'fails')) continue;
+    moves.push(move);
   }
   return moves;
+}
+
+interface Pair {
+  readonly key: string;
+  readonly one: Subjected | undefined;
+  readonly other: Subjected | undefined;
+}
+
+/**
+ * What several lines share is judged once, on the line that comes first in the text. When the lines change places, the
+ * same verdict is found on another line: it is one verdict, and has not moved.
+ */
+function acrossLines(pairs: readonly Pair[]): Pair[] {
+  const gone = pairs.filter(pair => !pair.other);
+  const taken = new Set<Pair>();
+  const joined = pairs.map(pair => {
+    if (pair.one || !pair.other) return pair;
+    const { other } = pair;
+    const same = gone.find(candidate => !taken.has(candidate) && isShared(candidate.one!, other));
+    if (!same) return pair;
+    taken.add(same);
+    return { ...pair, one: same.one };
+  });
+  return joined.filter(pair => !taken.has(pair));
+}
+
+function isShared(one: Subjected, other: Subjected): boolean {
+  if (one.verdict.rule !== other.verdict.rule) return false;
+  const [a, b] = [one, other].map(({ subject }) => subject.split('.'));
+  if (a!.length !== b!.length || a!.length < 2 || a![0] !== b![0] || a!.at(-1) === undefined) return false;
+  if (a!.slice(2).join('.') !== b!.slice(2).join('.')) return false;
+  if (one.verdict.outcome === 'holds' && other.verdict.outcome === 'holds') return true;
+  const told = ({ verdict }: Subjected, line: string) =>
+    `${verdict.outcome} ${verdict.message.replaceAll(line, '')}`;
+  return told(one, a![1]!) === told(other, b![1]!);
 }
 
 const ONLY_APPLIES = new Set<Movement>(['newly judged', 'no longer judged']);

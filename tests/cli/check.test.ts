@@ -1,0 +1,233 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Ajv from 'ajv/dist/2020.js';
+import { describe, expect, it } from 'vitest';
+import { changed, SINGLE_LINE, TWIN_LINES } from '../../packages/drivetrain/src/rules/example-specs.js';
+import { builtBefore, folders, TRACE, tailshaft } from './run.js';
+
+builtBefore();
+const folder = folders();
+
+const WRONG_HAND = changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']);
+const NO_HAND = changed(SINGLE_LINE, ['hand right [drawing]  ', '']);
+const today = '--today 2026-03-01';
+
+describe('the status', () => {
+  const cwd = folder({
+    'right.shaft': SINGLE_LINE,
+    'wrong.shaft': WRONG_HAND,
+    'open.shaft': NO_HAND,
+    'misspelt.shaft': changed(SINGLE_LINE, ['low idle', 'low idel']),
+    'warned.shaft': changed(SINGLE_LINE, ['dated 2025-02-10', 'dated 2005-02-10']),
+  });
+
+  it.each([
+    ['right.shaft', 0],
+    ['wrong.shaft', 1],
+    ['misspelt.shaft', 1],
+    ['open.shaft', 0],
+    ['open.shaft --severity information', 1],
+    ['open.shaft --severity note', 0],
+    ['wrong.shaft --severity information', 1],
+    ['right.shaft --severity information', 0],
+    ['right.shaft wrong.shaft', 1],
+    ['right.shaft missing.shaft', 2],
+    ['wrong.shaft missing.shaft', 2],
+    ['.', 1],
+    ['', 1],
+  ])('of check %s is %i', (words, status) => {
+    const answer = tailshaft(`check ${words} ${today}`, { cwd });
+    expect(answer.status, answer.stdout + answer.stderr).toBe(status);
+    expect(answer.stdout + answer.stderr).not.toMatch(TRACE);
+  });
+
+  it('counts a finding from its own severity on', () => {
+    const levels = ['error', 'warning', 'note', 'information'];
+    const findings = JSON.parse(tailshaft(`check warned.shaft --json ${today}`, { cwd }).stdout).files[0]
+      .findings;
+    const gravest = Math.min(...findings.map((one: { severity: string }) => levels.indexOf(one.severity)));
+    expect(gravest).toBeGreaterThan(0);
+    for (const [index, level] of levels.entries()) {
+      const { status } = tailshaft(`check warned.shaft --severity ${level} ${today}`, { cwd });
+      expect(status, level).toBe(index >= gravest ? 1 : 0);
+    }
+  });
+});
+
+describe('what a person reads', () => {
+  const cwd = folder({ 'wrong.shaft': WRONG_HAND, 'open.shaft': NO_HAND, 'twin.shaft': TWIN_LINES });
+
+  it('shows the line, the mark under it, the reason and the ways out', () => {
+    const { stdout } = tailshaft(`check wrong.shaft ${today}`, { cwd });
+    const lines = stdout.split('\n');
+    const at = lines.findIndex(line => line.startsWith('error  rotation/propeller-hand  wrong.shaft:'));
+    expect(at).toBeGreaterThan(0);
+    const [, line, column] = /:(\d+):(\d+)$/.exec(lines[at]!)!;
+    const source = WRONG_HAND.split('\n')[Number(line) - 1]!;
+    expect(source.slice(Number(column) - 1)).toMatch(/^left/);
+    const marks = lines[at + 2]!.replace(/^\s+\| /, '');
+    const shown = lines[at + 1]!.replace(/^\s*\d+ \| /, '');
+    expect(shown.slice(marks.indexOf('^'), marks.lastIndexOf('^') + 1)).toBe('left');
+    expect(stdout).toMatch(/way out: Make the propeller/);
+    expect(stdout).toContain('see: engine Kittiwake-9');
+  });
+
+  it('puts what was not checked at the top, and counts it again at the end', () => {
+    const { stdout } = tailshaft(`check open.shaft ${today}`, { cwd });
+    const [head, , first] = stdout.split('\n');
+    expect(head).toBe('open.shaft');
+    expect(first).toMatch(/^NOT CHECKED: \d+ checks? waits? for data/);
+    expect(stdout).toMatch(/rotation\/propeller-hand on proposed\.Centre/);
+    expect(stdout).toMatch(/needs hand of the propeller \(write: hand \.\.\./);
+    expect(stdout).toMatch(/\d+ NOT CHECKED for want of data/);
+  });
+
+  it('gives each line its counts and margins, and the caution once', () => {
+    const { stdout } = tailshaft(`check twin.shaft ${today}`, { cwd });
+    expect(stdout).toMatch(/^ {2}proposed\.Port +\d+ hold$/m);
+    expect(stdout).toMatch(/^ {2}proposed\.Starboard +\d+ hold$/m);
+    expect(stdout).toMatch(/margins: .*gear input torque \d+ %/s);
+    expect(stdout.match(/A screening of what the specs declare/g)).toHaveLength(1);
+    expect(stdout).toMatch(/maker.*class, flag.*licensed\s+practitioner/s);
+  });
+
+  it('prints every verdict when asked', () => {
+    const { stdout } = tailshaft(`check wrong.shaft --verdicts ${today}`, { cwd });
+    const json = JSON.parse(tailshaft(`check wrong.shaft --json ${today}`, { cwd }).stdout).files[0];
+    const verdicts = [...json.vessels, ...json.entries].flatMap(
+      (one: { verdicts: object[] }) => one.verdicts,
+    );
+    const rows = stdout
+      .split('\n')
+      .filter(line => /^ {2}(holds|fails|cannot tell|does not apply|accepted) /.test(line));
+    expect(rows).toHaveLength(verdicts.length);
+    expect(verdicts.length).toBeGreaterThan(15);
+  });
+
+  it('keeps to the width of a page', () => {
+    const { stdout } = tailshaft(`check . ${today}`, { cwd });
+    const words = stdout.split('\n').filter(line => !/ \|/.test(line));
+    expect(Math.max(...words.map(line => line.length))).toBeLessThanOrEqual(100);
+  });
+});
+
+describe('colour', () => {
+  const cwd = folder({ 'wrong.shaft': WRONG_HAND });
+  const esc = '\u001b[';
+  const plain = (text: string) =>
+    text
+      .split(esc)
+      .map((one, index) => (index ? one.replace(/^[\d;]*m/, '') : one))
+      .join('');
+
+  it.each([
+    ['a pipe', {}, false],
+    ['NO_COLOR', { NO_COLOR: '1' }, false],
+    ['FORCE_COLOR', { FORCE_COLOR: '1' }, true],
+    ['FORCE_COLOR=0', { FORCE_COLOR: '0' }, false],
+    ['both', { FORCE_COLOR: '1', NO_COLOR: '1' }, false],
+  ])('with %s', (_name, env, coloured) => {
+    const { stdout } = tailshaft(`check wrong.shaft ${today}`, { cwd, env });
+    expect(stdout.includes(esc)).toBe(coloured);
+    expect(plain(stdout)).toBe(tailshaft(`check wrong.shaft ${today}`, { cwd }).stdout);
+  });
+
+  it('never gets into machine output', () => {
+    const { stdout } = tailshaft(`check wrong.shaft --json ${today}`, { cwd, env: { FORCE_COLOR: '1' } });
+    expect(stdout).not.toContain(esc);
+    expect(() => JSON.parse(stdout)).not.toThrow();
+  });
+});
+
+describe('standard input', () => {
+  const [entries = '', vessel = ''] = SINGLE_LINE.split(/(?=vessel Ternhaven)/);
+  const cwd = folder({ 'catalogue/parts.shaft': entries, 'boats/here.txt': '' });
+
+  it('is judged where it says it stands', () => {
+    const input = `import "../catalogue"\n${vessel}`;
+    const named = tailshaft(`check --stdin --stdin-name boats/new.shaft ${today}`, { cwd, input });
+    expect(named.stdout + named.stderr).toContain('boats/new.shaft');
+    expect(named.status).toBe(0);
+    const unnamed = tailshaft(`check --stdin ${today}`, { cwd, input });
+    expect(unnamed.status).toBe(1);
+    expect(unnamed.stdout).toContain('stdin.shaft:1:');
+  });
+
+  it('is told from paths', () => {
+    expect(tailshaft('check --stdin some.shaft', { cwd }).status).toBe(2);
+    expect(tailshaft('check --stdin-name some.shaft', { cwd }).status).toBe(2);
+  });
+});
+
+describe('JSON', () => {
+  const cwd = folder({
+    'right.shaft': SINGLE_LINE,
+    'wrong.shaft': WRONG_HAND,
+    'open.shaft': NO_HAND,
+    'broken.shaft': 'vessel { arrangement ',
+    'empty.shaft': '',
+  });
+  const schema = JSON.parse(
+    readFileSync(join(import.meta.dirname, '../../packages/cli/schema/check.schema.json'), 'utf8'),
+  );
+  const valid = new Ajv({ allErrors: true, strict: true }).compile(schema);
+
+  it.each(['.', 'right.shaft', 'wrong.shaft missing.shaft', 'empty.shaft'])(
+    'of %s is what the schema says',
+    words => {
+      const answer = JSON.parse(tailshaft(`check ${words} --json ${today}`, { cwd }).stdout);
+      expect(valid(answer), JSON.stringify(valid.errors)).toBe(true);
+    },
+  );
+
+  it('is refused by the schema when something is not in it', () => {
+    const answer = JSON.parse(tailshaft(`check wrong.shaft --json ${today}`, { cwd }).stdout);
+    expect(valid({ ...answer, more: 1 })).toBe(false);
+    expect(valid({ ...answer, files: [{ ...answer.files[0], findings: [{ code: 'x' }] }] })).toBe(false);
+  });
+
+  it('says the same as the text, and in the same order every time', () => {
+    const one = tailshaft(`check . --json ${today}`, { cwd });
+    expect(
+      tailshaft(`check broken.shaft open.shaft right.shaft wrong.shaft empty.shaft --json ${today}`, { cwd })
+        .stdout,
+    ).toBe(one.stdout);
+    const { summary, files } = JSON.parse(one.stdout);
+    expect(files.map((file: { path: string }) => file.path)).toEqual([
+      ...['broken.shaft', 'empty.shaft', 'open.shaft', 'right.shaft', 'wrong.shaft'],
+    ]);
+    const text = tailshaft(`check . ${today}`, { cwd }).stdout;
+    expect(text).toContain(`${summary.files} files, ${summary.vessels} vessels: ${summary.errors} errors`);
+    expect(text).toContain(`${summary.notChecked} NOT CHECKED`);
+  });
+
+  it('tells what could not be read, and judges the rest', () => {
+    const answer = tailshaft(`check right.shaft missing.shaft --json ${today}`, { cwd });
+    const { couldNotRun, files } = JSON.parse(answer.stdout);
+    expect(couldNotRun).toEqual(['missing.shaft cannot be read: there is no such file or folder']);
+    expect(files).toHaveLength(1);
+    expect(answer.stderr).toContain('missing.shaft');
+  });
+});
+
+describe('SARIF', () => {
+  const cwd = folder({ 'a b.shaft': WRONG_HAND });
+
+  it('holds each finding with its rule, place and a fingerprint that moving the text does not change', () => {
+    const run = () => JSON.parse(tailshaft(`check . --sarif ${today}`, { cwd }).stdout).runs[0];
+    const { tool, results, columnKind } = run();
+    expect(columnKind).toBe('utf16CodeUnits');
+    expect(results).toHaveLength(1);
+    const [result] = results;
+    expect(tool.driver.rules[result.ruleIndex].id).toBe('rotation/propeller-hand');
+    const { artifactLocation, region } = result.locations[0].physicalLocation;
+    expect(artifactLocation.uri).toBe('a%20b.shaft');
+    expect(
+      WRONG_HAND.split('\n')[region.startLine - 1]!.slice(region.startColumn - 1, region.endColumn - 1),
+    ).toBe('left');
+    const moved = folder({ 'a b.shaft': `\n\n// moved\n${WRONG_HAND}` });
+    const again = JSON.parse(tailshaft(`check . --sarif ${today}`, { cwd: moved }).stdout).runs[0].results[0];
+    expect(again.partialFingerprints).toEqual(result.partialFingerprints);
+    expect(again.locations).not.toEqual(result.locations);
+  });
+});

@@ -1,0 +1,67 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import { afterAll, beforeAll } from 'vitest';
+
+const root = resolve(import.meta.dirname, '../..');
+const bundle = join(root, 'packages/cli/dist/tailshaft.cjs');
+
+/** Builds the command line that the tests of a file run, from the sources as they are. */
+export function builtBefore(): void {
+  beforeAll(() => {
+    execFileSync(process.execPath, [join(root, 'packages/cli/build.mjs')], { stdio: 'inherit' });
+  }, 120_000);
+}
+
+export interface Answer {
+  readonly status: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+interface Around {
+  readonly cwd: string;
+  readonly input?: string | Buffer;
+  readonly env?: Readonly<Record<string, string>>;
+}
+
+/** Runs the built command line with its words. Ages and expiries are judged on one day, where that matters. */
+export function tailshaft(words: string, { cwd, input, env = {} }: Around): Answer {
+  const { NO_COLOR: _no, FORCE_COLOR: _force, ...rest } = process.env;
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [bundle, ...words.split(' ').filter(Boolean)],
+    {
+      cwd,
+      encoding: 'utf8',
+      env: { ...rest, ...env },
+      input: input ?? '',
+      maxBuffer: 64 * 1024 * 1024,
+    },
+  );
+  return { status, stdout, stderr };
+}
+
+/** What no answer may ever hold: a trace, or the name of something inside the program. */
+export const TRACE = /\n\s+at \S+ \(|node:internal|TypeError|RangeError|call stack|(?<!-)undefined|\[object/;
+
+/** Folders that go when the tests of the file are done. */
+export function folders(): (files?: Readonly<Record<string, string | Buffer>>) => string {
+  const made: string[] = [];
+  afterAll(() => {
+    for (const one of made) rmSync(one, { recursive: true, force: true });
+  });
+  return (files = {}) => {
+    const folder = realpathSync(mkdtempSync(join(tmpdir(), 'tailshaft-')));
+    made.push(folder);
+    for (const [path, text] of Object.entries(files)) put(folder, path, text);
+    return folder;
+  };
+}
+
+/** Writes a file with the folders it needs. */
+export function put(folder: string, path: string, text: string | Buffer): void {
+  mkdirSync(dirname(join(folder, path)), { recursive: true });
+  writeFileSync(join(folder, path), text);
+}
