@@ -128,7 +128,8 @@ const PRINT = `
   .sheet nav { display: none; } .sheet a { color: inherit; text-decoration: none; }
   .sheet section.new-page { break-before: page; } .sheet section.new-page > h2 { margin-top: 0; }
   .sheet h2, .sheet h3, .sheet h4, .sheet caption, .sheet summary { break-after: avoid; }
-  .sheet tr, .sheet figure, .sheet li { break-inside: avoid; } .sheet thead { display: table-header-group; }
+  .sheet tr, .sheet figure, .sheet li { break-inside: avoid; } .sheet thead { display: table-header-group; break-after: avoid; }
+  .sheet tbody:first-of-type > tr:first-child, .sheet tr.group + tr { break-before: avoid; }
   .sheet details > p { break-after: avoid; }
   .sheet .scroll { overflow: visible; } .sheet td.wide { min-width: 0; } .sheet svg { max-width: 150mm; } .sheet figcaption { font-size: 8pt; }
   .sheet details { border: 0; padding: 0; } .sheet summary { list-style: none; padding: 2mm 0 0; }

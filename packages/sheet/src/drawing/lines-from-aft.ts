@@ -21,7 +21,7 @@ export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: Lines
     WIDTH,
     HEIGHT,
     `${arrangement.name}: seen from aft, looking forward`,
-    lines.map(line => `${line.name}: ${describe(sheet.analysis(line), line, view)}.`).join(' '),
+    lines.map(line => `${line.name}: ${describe(sheet.analysis(line), view)}.`).join(' '),
     hullSection(sheet.vessel.hull),
     lineFrom(WIDTH / 2, 14, WIDTH / 2, AXIS + 52, 'centre-line'),
     label(92, 22, 'port', 'label quiet'),
@@ -30,7 +30,7 @@ export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: Lines
       followed(
         sheet,
         line.propeller ?? line,
-        `${line.name}: ${describe(sheet.analysis(line), line, view)}`,
+        `${line.name}: ${describe(sheet.analysis(line), view)}`,
         propeller(sheet.analysis(line), line, x, largest, view),
       ),
     ),
@@ -160,7 +160,7 @@ function diameterOf(line: ShaftLine): number {
   return Number.isFinite(size) && size > 0 ? size : 0;
 }
 
-function describe(analysis: LineAnalysis, line: ShaftLine, view: LinesView): string {
+function describe(analysis: LineAnalysis, view: LinesView): string {
   const { hand } = analysis;
   const fitted = hand?.hand ? `${hand.hand}-hand propeller` : 'hand of the propeller not known';
   const wrong = hand?.state === 'wrong' ? ', which drives astern with the lever ahead' : '';

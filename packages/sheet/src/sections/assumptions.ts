@@ -1,5 +1,5 @@
 import { findRule } from '@tailshaft/drivetrain';
-import { citeSource, type Source, valuesBehind } from '@tailshaft/mechanics';
+import { citeSource, type Source } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -35,7 +35,8 @@ function assumed(sheet: Sheet): Block | undefined {
 function defaults(sheet: Sheet): Block | undefined {
   const rows = new Map<string, Text[]>();
   for (const entry of sheet.workings.entries) {
-    for (const value of valuesBehind(entry.value)) {
+    // Whatever lies deeper is an input of an entry of its own.
+    for (const value of [entry.value, ...entry.value.working!.inputs]) {
       if (!value.assumed || value.origin) continue;
       const key = `${value.label} ${value.assumed}`;
       if (!rows.has(key))
