@@ -1,4 +1,5 @@
 import { isFinding, type ShaftLine, type Verdict, type Vessel } from '@tailshaft/drivetrain';
+import type { LineReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import {
   type BlockReading,
@@ -9,6 +10,7 @@ import {
   placeOf,
 } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
+import { PLACE_VOCABULARY } from '../vocabulary/index.js';
 import type { FileCheck, JudgedVessel } from './project.js';
 
 /** One thing to show at one place of one file: a problem of the text, or a verdict of a rule. */
@@ -35,7 +37,7 @@ export function findingsOf(check: FileCheck): Finding[] {
   }));
   for (const judged of check.vessels) {
     for (const verdict of judged.verdicts) {
-      if (isFinding(verdict) && !echoesProblem(verdict, check))
+      if (isFinding(verdict) && !echoesProblem(verdict, check) && !isUnsettled(verdict, judged))
         findings.push(toFinding(verdict, check.uri, judged));
     }
   }
@@ -97,8 +99,10 @@ function within(place: Place, host: Host | undefined): boolean {
   );
 }
 
-/** A `cannot tell` whose data are missing only because the text there could not be read. */
+/** A `cannot tell` whose data are missing only because the text there could not be read, or a verdict on just that. */
 function echoesProblem(verdict: Verdict, check: FileCheck): boolean {
+  const { uri, start, end } = placeOf(verdict.place);
+  if (uri === check.uri && check.problems.some(one => one.start === start && one.end === end)) return true;
   if (verdict.outcome !== 'cannot tell' || verdict.missing.length === 0) return false;
   return verdict.missing.every(missing => {
     const host = hostOf(missing.host);
@@ -111,6 +115,33 @@ function echoesProblem(verdict: Verdict, check: FileCheck): boolean {
       told &&
       (reading.facts.some(one => failedToSay(one, missing.property)) || begun(reading, missing.property))
     );
+  });
+}
+
+const ROLES = Object.keys(PLACE_VOCABULARY);
+
+/**
+ * A verdict on a line one of whose parts cannot be read, as in `gaer Alder-63`: judged without its gear, the hand of its
+ * propeller would be called wrong. The words that cannot be read are told of; the line is judged when they can.
+ */
+function isUnsettled(verdict: Verdict, judged: JudgedVessel): boolean {
+  for (const arrangement of judged.reading.arrangements) {
+    const unsettled = arrangement.lines.filter(lacksPart).map(one => one.name);
+    for (const line of arrangement.lines) {
+      if (!unsettled.includes(line.name) && !unsettled.includes(line.mirrors?.name ?? '')) continue;
+      const path = `${arrangement.name}.${line.name}`;
+      const { subject } = verdict;
+      if (subject === path || subject.startsWith(`${path}.`) || subject === arrangement.name) return true;
+    }
+  }
+  return false;
+}
+
+/** Whether words in a line that mean nothing are probably a part that it lacks. */
+function lacksPart({ facts, parts }: LineReading): boolean {
+  return facts.unread.some(({ text }) => {
+    const meant = text === '' ? undefined : nearest(text, ROLES);
+    return meant !== undefined && !parts.some(part => part.role === meant);
   });
 }
 

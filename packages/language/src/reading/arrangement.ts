@@ -150,7 +150,10 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     if (ast.isPartUse(member)) parts.push(readPart(context, member));
     else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
     else if (ast.isAheadFact(member)) header(context, facts, member, HEADER_ROWS.ahead, 'clutch');
-    else stray(context, member, LINE_WORDS, 'a shaft line');
+    else {
+      stray(context, member, LINE_WORDS, 'a shaft line');
+      facts.unread.push({ ...placeOfNode(context, member), text: member.text ?? '' });
+    }
   }
   context.problems.push(...facts.problems);
   return {

@@ -76,7 +76,7 @@ export class SemanticTokenColours implements SemanticTokenProvider {
       const modifiers = within?.type === type ? within.modifiers : 0;
       builder.push(line, character, token.text.length, TOKEN_TYPES.indexOf(type), modifiers);
     }
-    return builder.build();
+    return { data: builder.build().data };
   }
 }
 

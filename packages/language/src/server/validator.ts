@@ -4,7 +4,7 @@ import {
   type LangiumDocument,
   type ValidationOptions,
 } from 'langium';
-import type { Diagnostic } from 'vscode-languageserver';
+import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
 import { findingsOf } from '../project/findings.js';
 import { toDiagnostic } from './diagnostics.js';
 import type { TailshaftServices } from './module.js';
@@ -29,7 +29,17 @@ export class ProjectValidator extends DefaultDocumentValidator {
       );
     } catch (error) {
       this.services.log(`checking ${document.uri.path}`, error);
-      return [];
+      return [FAILED];
     }
   }
 }
+
+/** A file whose checks broke off is never shown as if it had none to fail. */
+const FAILED: Diagnostic = {
+  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+  severity: DiagnosticSeverity.Error,
+  code: 'internal/check-failed',
+  source: 'tailshaft',
+  message:
+    'The checks of this file broke off because of a fault in Tailshaft: nothing is known of it. The log of the language server says where.',
+};

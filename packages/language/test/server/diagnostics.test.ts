@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CATALOGUE, SPEC, VESSEL, withChange } from './specs.js';
+import { SPEC, withChange } from './specs.js';
 import { listed, Testbed } from './testbed.js';
 
 describe('diagnostics', () => {
@@ -21,5 +21,15 @@ describe('diagnostics', () => {
       subject: 'proposed.Port',
       outcome: 'fails',
     });
+  });
+
+  it('never pass a file whose checks broke off', async () => {
+    const bed = new Testbed();
+    bed.services.project.check = () => {
+      throw new Error('the keel fell off');
+    };
+    await expect(bed.open(SPEC)).rejects.toThrow('the keel fell off');
+    const [document] = bed.services.shared.workspace.LangiumDocuments.all.toArray();
+    expect(listed(document!.diagnostics)).toMatch(/^1:1 error internal\/check-failed: .*nothing is known/);
   });
 });

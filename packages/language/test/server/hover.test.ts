@@ -119,7 +119,10 @@ describe('hover on parts and lines', () => {
     expect(await hover('same ahead')).toContain('both seen from aft');
   });
   it('shows the page of a rule where it is accepted', async () => {
-    const accepting = withChange('    }\n  }\n}\n', '    }\n  }\n  accept rotation/propeller-hand on Port\n}\n');
+    const accepting = withChange(
+      '    }\n  }\n}\n',
+      '    }\n  }\n  accept rotation/propeller-hand on Port\n}\n',
+    );
     const text = await hover('rotation/propeller-hand', accepting);
     expect(text).toContain('**rotation/propeller-hand** · The propeller drives ahead with the lever ahead');
     expect(text).toContain('Criterion: ');

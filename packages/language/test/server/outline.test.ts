@@ -14,7 +14,10 @@ describe('inlay hints', () => {
   async function hints(spec: string, settings: Record<string, unknown> = {}): Promise<string[]> {
     await bed.services.settings.changed({} as never, { tailshaft: settings });
     const document = await bed.open(spec);
-    const found = await bed.services.lsp.InlayHintProvider!.getInlayHints(document, { ...about(document), range: WHOLE });
+    const found = await bed.services.lsp.InlayHintProvider!.getInlayHints(document, {
+      ...about(document),
+      range: WHOLE,
+    });
     await bed.services.settings.changed({} as never, { tailshaft: {} });
     return found!.map(({ position, label }) => {
       const line = spec.split('\n')[position.line]!;
@@ -47,7 +50,10 @@ describe('inlay hints', () => {
 describe('code lenses', () => {
   it('count the checks of vessel and lines, and lead to the sheet', async () => {
     const document = await bed.open(withChange('hand left', 'hand right'));
-    const lenses = (await bed.services.lsp.CodeLensProvider!.provideCodeLens(document, about(document))) as CodeLens[];
+    const lenses = (await bed.services.lsp.CodeLensProvider!.provideCodeLens(
+      document,
+      about(document),
+    )) as CodeLens[];
     expect(lenses).toHaveLength(3);
     expect(lenses[0]!.command!.title).toMatch(/^\d+ hold, 1 fails, 0 cannot tell, least margin \+/);
     expect(lenses[1]!.command).toMatchObject({
@@ -165,7 +171,9 @@ describe('semantic tokens', () => {
   it('tell words, values, units and names apart', async () => {
     const text =
       'gear G "title" {\n  ratio 2:1 {\n    clutch A output same seen from aft\n    rated medium 0.2 kW/rpm [sister vessel]\n  }\n}\n';
-    expect((await colours(text)).join(' ')).toMatchInlineSnapshot(`"gear:keyword G:class.declaration "title":string ratio:property 2:1:number clutch:property A:variable.declaration output:property same:enumMember seen:keyword from:keyword aft:enumMember rated:property medium:variable.declaration 0.2:number kW/rpm:unit [:decorator sister:decorator vessel:decorator ]:decorator"`);
+    expect((await colours(text)).join(' ')).toMatchInlineSnapshot(
+      `"gear:keyword G:class.declaration "title":string ratio:property 2:1:number clutch:property A:variable.declaration output:property same:enumMember seen:keyword from:keyword aft:enumMember rated:property medium:variable.declaration 0.2:number kW/rpm:unit [:decorator sister:decorator vessel:decorator ]:decorator"`,
+    );
   });
   it('colour a line, whatever is asked for beside it', async () => {
     const all = await Promise.all([colours(SPEC), colours(SPEC, 58, 60)]);

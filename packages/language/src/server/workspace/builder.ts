@@ -55,23 +55,35 @@ export class Builder extends DefaultDocumentBuilder {
 
   /** Open documents, and changed ones that an open one sees, cannot wait. */
   private byUrgency(documents: readonly LangiumDocument[]) {
-    const isOpen = (one: LangiumDocument) => this.textDocuments?.get(one.uri.toString()) !== undefined;
-    const looked = new Set<string>();
-    for (const one of this.langiumDocuments.all.filter(isOpen)) {
-      for (const seen of this.project().visible(one)) looked.add(seen.uri);
-    }
+    const open = this.openDocuments();
     const urgent = (one: LangiumDocument) =>
-      isOpen(one) || (one.state === DocumentState.Changed && looked.has(one.uri.toString()));
+      open.includes(one) ||
+      (one.state === DocumentState.Changed && open.some(other => this.seesOne(other, one.uri)));
     return { now: documents.filter(urgent), later: documents.filter(one => !urgent(one)) };
   }
 
-  /** Builds one document that nobody waits for. */
+  /** Builds one document that nobody waits for; open ones that turn out to see it are judged again. */
   async buildLater(uri: URI, token: Cancellation.CancellationToken): Promise<void> {
     const document = await this.langiumDocuments.getOrCreateDocument(uri);
     if (document.state >= DocumentState.Validated) return;
+    const wasChanged = document.state === DocumentState.Changed;
     const before = this.currentState;
     await this.buildDocuments([document], this.updateBuildOptions, token);
+    if (wasChanged) {
+      const seeing = this.openDocuments().filter(one => one !== document && this.seesOne(one, uri));
+      for (const one of seeing) this.resetToState(one, DocumentState.ComputedScopes);
+      await this.buildDocuments(seeing, this.updateBuildOptions, token);
+    }
     this.currentState = Math.max(before, this.currentState);
+  }
+
+  private openDocuments(): LangiumDocument[] {
+    const texts = this.textDocuments;
+    return this.langiumDocuments.all.filter(one => texts?.get(one.uri.toString()) !== undefined).toArray();
+  }
+
+  private seesOne(document: LangiumDocument, uri: URI): boolean {
+    return this.project().sees(document, new Set([uri.toString()]));
   }
 
   private forget(uri: URI): URI[] {
