@@ -1,14 +1,14 @@
 import type { Catalogue, CatalogueEntry, ShaftMaterial } from '@tailshaft/drivetrain';
-import type { DocumentReading, EntryReading } from '../reading/document.js';
+import type { EntryReading } from '../reading/document.js';
 
 /** The entries that a file can see, by kind and name. The first of two with one name counts. */
 export class EntryTable {
   private readonly byKind = new Map<string, Map<string, EntryReading>>();
   private made: Catalogue | undefined;
 
-  constructor(readings: Iterable<DocumentReading>) {
-    for (const reading of readings) {
-      for (const entry of reading.entries) {
+  constructor(readonly lists: readonly (readonly EntryReading[])[]) {
+    for (const entries of lists) {
+      for (const entry of entries) {
         const names = this.byKind.get(entry.kind) ?? new Map<string, EntryReading>();
         this.byKind.set(entry.kind, names);
         if (entry.name && !names.has(entry.name)) names.set(entry.name, entry);

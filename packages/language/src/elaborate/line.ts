@@ -232,8 +232,8 @@ function lineEnd(reading: LineReading): number[] {
 
 function findEntry(part: PartReading, role: Role, table: EntryTable, tell: Tell) {
   const entry = table.find(role, part.name!);
+  (part.host as { unresolved?: boolean }).unresolved = entry === undefined;
   if (entry) return entry;
-  (part.host as { unresolved?: boolean }).unresolved = true;
   const names = table.names(role);
   const meant = nearest(part.name!, names);
   const known =

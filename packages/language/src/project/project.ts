@@ -6,15 +6,15 @@ import {
   type Verdict,
   type Vessel,
 } from '@tailshaft/drivetrain';
-import { type LangiumDocument, type LangiumSharedCoreServices, URI } from 'langium';
+import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
 import { makeVessel, quantitiesOf } from '../elaborate/vessel.js';
-import type { Document } from '../generated/ast.js';
-import { type DocumentReading, type EntryReading, readDocument } from '../reading/document.js';
+import { LazyParse } from '../incremental/lazyParse.js';
+import { type ReadFile, readInPieces, readWhole, sameElements } from '../incremental/pieces.js';
+import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
 import { EXTENSION, type ImportOutcome, importTarget, resolveImport } from './imports.js';
-import { syntaxProblems } from './syntax.js';
 
 /** A vessel of a file with everything judged of it. */
 export interface JudgedVessel {
@@ -45,7 +45,12 @@ export class Project {
   /** The day on which ages and expiries are judged, as an ISO date. */
   today: () => string = () => new Date().toISOString().slice(0, 10);
 
-  private readonly readings = new WeakMap<object, DocumentReading>();
+  private readonly files = new WeakMap<ParseResult, ReadFile>();
+  private readonly lastRead = new WeakMap<LangiumDocument, ReadFile>();
+  private readonly vessels = new WeakMap<VesselReading, Judged<JudgedVessel>>();
+  private readonly entryChecks = new WeakMap<EntryReading, Judged<JudgedEntry>>();
+  /** The tables used last: files that import the same catalogue share one. */
+  private tables: readonly EntryTable[] = [];
   private readonly imports = new WeakMap<DocumentReading, Map<string, ImportOutcome>>();
   private readonly checks = new WeakMap<
     DocumentReading,
@@ -56,15 +61,28 @@ export class Project {
 
   /** What a parsed document says. */
   reading(document: LangiumDocument): DocumentReading {
-    const key = document.parseResult;
-    const had = this.readings.get(key);
+    return this.file(document).reading;
+  }
+
+  private file(document: LangiumDocument): ReadFile {
+    const parsed = document.parseResult;
+    const had = this.files.get(parsed);
     if (had) return had;
-    const made = readDocument(
-      key.value as Document,
-      document.uri.toString(),
-      document.textDocument.getText(),
-    );
-    this.readings.set(key, made);
+    const uri = document.uri.toString();
+    const text = document.textDocument.getText();
+    const { LangiumParser } = this.services.ServiceRegistry.getServices(document.uri).parser;
+    const made =
+      parsed instanceof LazyParse
+        ? readInPieces(
+            text,
+            uri,
+            piece => LangiumParser.parse(piece),
+            this.lastRead.get(document),
+            reading => reading.vessels.map(vessel => this.vessels.get(vessel)),
+          )
+        : readWhole(text, uri, () => parsed);
+    this.files.set(parsed, made);
+    this.lastRead.set(document, made);
     return made;
   }
 
@@ -136,14 +154,7 @@ export class Project {
     const visible = this.visible(document);
     const today = this.today();
     const had = this.checks.get(reading);
-    if (
-      had &&
-      had.today === today &&
-      had.key.length === visible.length &&
-      had.key.every((one, index) => one === visible[index])
-    ) {
-      return had.check;
-    }
+    if (had && had.today === today && sameElements(had.key, visible)) return had.check;
     const check = this.makeCheck(document, reading, visible, today);
     this.checks.set(reading, { key: visible, today, check });
     return check;
@@ -151,7 +162,17 @@ export class Project {
 
   /** The entries that a document sees. */
   entries(document: LangiumDocument): EntryTable {
-    return new EntryTable(this.visible(document));
+    return this.tableOf(this.visible(document));
+  }
+
+  /** The same table as long as the same entries are seen. */
+  private tableOf(visible: readonly DocumentReading[]): EntryTable {
+    const lists = visible.map(one => one.entries).filter(list => list.length > 0);
+    const had = this.tables.find(table => sameElements(table.lists, lists));
+    if (had) return had;
+    const made = new EntryTable(lists);
+    this.tables = [made, ...this.tables.slice(0, MOST_TABLES - 1)];
+    return made;
   }
 
   private makeCheck(
@@ -160,23 +181,38 @@ export class Project {
     visible: DocumentReading[],
     today: string,
   ): FileCheck {
-    const problems = [...syntaxProblems(document), ...reading.problems, ...duplicateNames(reading)];
+    const problems = [...this.file(document).syntax, ...reading.problems, ...duplicateNames(reading)];
     for (const outcome of this.imports.get(reading)?.values() ?? [])
       if (outcome.problem) problems.push(outcome.problem);
-    const table = new EntryTable(visible);
-    const vessels = reading.vessels.map((one): JudgedVessel => {
-      const vessel = makeVessel(one, table, problem => problems.push(problem));
-      return {
-        reading: one,
-        vessel,
-        catalogue: table.catalogue,
-        verdicts: judgeVessel(vessel, table.catalogue, today),
-      };
-    });
-    const entries = reading.entries.map(
-      (one): JudgedEntry => ({ reading: one, verdicts: judgeEntry(entryContext(one, today)) }),
-    );
-    return { uri: reading.uri, problems, vessels, entries };
+    const table = this.tableOf(visible);
+    const vessels = reading.vessels.map(one => this.judgedVessel(one, table, today));
+    return {
+      uri: reading.uri,
+      problems: [...problems, ...vessels.flatMap(one => one.problems)],
+      vessels: vessels.map(one => one.judged),
+      entries: reading.entries.map(one => this.judgedEntry(one, today)),
+    };
+  }
+
+  /** A vessel that did not change is not judged again as long as it sees the same entries. */
+  private judgedVessel(reading: VesselReading, table: EntryTable, today: string): Judged<JudgedVessel> {
+    const had = this.vessels.get(reading);
+    if (had && had.table === table && had.today === today) return had;
+    const problems: Problem[] = [];
+    const vessel = makeVessel(reading, table, problem => problems.push(problem));
+    const { catalogue } = table;
+    const judged = { reading, vessel, catalogue, verdicts: judgeVessel(vessel, catalogue, today) };
+    const made = { judged, problems, table, today };
+    this.vessels.set(reading, made);
+    return made;
+  }
+
+  private judgedEntry(reading: EntryReading, today: string): JudgedEntry {
+    const had = this.entryChecks.get(reading);
+    if (had?.today === today) return had.judged;
+    const judged = { reading, verdicts: judgeEntry(entryContext(reading, today)) };
+    this.entryChecks.set(reading, { judged, problems: [], today });
+    return judged;
   }
 
   private async loadFiles(
@@ -207,6 +243,17 @@ export class Project {
     }
     return { files: loaded, ...(problem ? { problem } : {}) };
   }
+}
+
+/** More folders of catalogues than one person works with at a time. */
+const MOST_TABLES = 16;
+
+/** What was judged, and of what. */
+interface Judged<T> {
+  readonly judged: T;
+  readonly problems: readonly Problem[];
+  readonly table?: EntryTable;
+  readonly today: string;
 }
 
 function entryContext(entry: EntryReading, today: string): EntryContext {

@@ -1,9 +1,8 @@
-import type { LangiumDocument } from 'langium';
+import type { ParseResult } from 'langium';
 import type { Problem } from '../reading/problem.js';
 
 /** Problems of lexer and parser in the form that all others have. */
-export function syntaxProblems(document: LangiumDocument): Problem[] {
-  const { lexerErrors, parserErrors } = document.parseResult;
+export function syntaxProblems({ lexerErrors, parserErrors }: ParseResult, text: string): Problem[] {
   const problems: Problem[] = lexerErrors.map(error => ({
     code: 'text/syntax',
     start: error.offset,
@@ -14,8 +13,7 @@ export function syntaxProblems(document: LangiumDocument): Problem[] {
   for (const error of parserErrors) {
     const { token, previousToken } = error as typeof error & { previousToken?: typeof error.token };
     const at = Number.isNaN(token.startOffset) ? previousToken : token;
-    const start =
-      at && !Number.isNaN(at.startOffset) ? at.startOffset : document.textDocument.getText().trimEnd().length;
+    const start = at && !Number.isNaN(at.startOffset) ? at.startOffset : text.trimEnd().length;
     const end = at?.endOffset !== undefined && !Number.isNaN(at.endOffset) ? at.endOffset + 1 : start;
     problems.push({ code: 'text/syntax', start, end, severity: 'error', message: error.message });
   }

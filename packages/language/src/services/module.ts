@@ -9,6 +9,7 @@ import {
   type PartialLangiumCoreServices,
 } from 'langium';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
+import { LazyParser } from '../incremental/lazyParse.js';
 import { Project } from '../project/project.js';
 import { BraceRepairLexer } from './braceRepair.js';
 import { ParserMessages } from './parserMessages.js';
@@ -26,6 +27,7 @@ export const tailshaftCoreModule = (
 ): Module<TailshaftCore, PartialLangiumCoreServices & TailshaftAdded> => ({
   project: () => project,
   parser: {
+    AsyncParser: services => new LazyParser(services),
     Lexer: services => new BraceRepairLexer(services),
     ParserErrorMessageProvider: () => new ParserMessages(),
   },

@@ -1,0 +1,116 @@
+import type { ParseResult } from 'langium';
+import type { Document } from '../generated/ast.js';
+import { syntaxProblems } from '../project/syntax.js';
+import { type DocumentReading, type EntryReading, readDocument } from '../reading/document.js';
+import type { Problem } from '../reading/problem.js';
+import { move, type Positioned, positionedIn } from './positions.js';
+import { cutStatements } from './statements.js';
+
+/** A statement as it was read, at the place where it stands now. */
+interface Piece {
+  readonly text: string;
+  readonly reading: DocumentReading;
+  readonly syntax: readonly Problem[];
+  start: number;
+  /** What moves with it, found when it first moves. */
+  placed?: Positioned[];
+  /** What was made of it when `placed` was found. */
+  made?: readonly unknown[];
+}
+
+/** A whole file, read statement by statement. */
+export interface ReadFile {
+  readonly reading: DocumentReading;
+  readonly syntax: readonly Problem[];
+  /** Those of the last text that could be read so, when this one could only be read as a whole. */
+  readonly pieces?: readonly Piece[];
+}
+
+/** What was made of a reading elsewhere and has places of its own in the same stretch. */
+export type MadeOf = (reading: DocumentReading) => readonly unknown[];
+
+/**
+ * Reads a file, taking over every statement that the reading before it had too. Those keep their identity, so that
+ * whatever was worked out of them stays true; they only move. Reading afresh gives the same.
+ */
+export function readInPieces(
+  text: string,
+  uri: string,
+  parse: (text: string) => ParseResult,
+  before: ReadFile | undefined,
+  madeOf: MadeOf,
+): ReadFile {
+  const statements = cutStatements(text);
+  if (!statements) return readWhole(text, uri, parse, before);
+  const old = new Map<string, Piece[]>();
+  for (const piece of before?.pieces ?? []) {
+    const same = old.get(piece.text);
+    if (same) same.push(piece);
+    else old.set(piece.text, [piece]);
+  }
+  const pieces: Piece[] = [];
+  for (const { start, end } of statements) {
+    const said = text.slice(start, end);
+    const kept = old.get(said)?.shift();
+    if (kept) {
+      moveTo(kept, start, uri, madeOf);
+      pieces.push(kept);
+      continue;
+    }
+    const parsed = parse(said);
+    // How the parser goes on after an error may depend on what follows; a mended mark ends with its line.
+    if (parsed.parserErrors.length > 0) return readWhole(text, uri, parse, before);
+    const reading = readDocument(parsed.value as Document, uri, said);
+    const piece: Piece = { text: said, reading, syntax: syntaxProblems(parsed, said), start: 0 };
+    moveTo(piece, start, uri, madeOf);
+    pieces.push(piece);
+  }
+  const syntax = pieces.flatMap(piece => piece.syntax);
+  return { reading: joined(uri, pieces, before?.reading), syntax, pieces };
+}
+
+/** The reading of a text as a whole; the pieces of the text before are kept for the one after. */
+export function readWhole(
+  text: string,
+  uri: string,
+  parse: (text: string) => ParseResult,
+  before?: ReadFile,
+): ReadFile {
+  const parsed = parse(text);
+  const reading = readDocument(parsed.value as Document, uri, text);
+  const pieces = before?.pieces;
+  return { reading, syntax: syntaxProblems(parsed, text), ...(pieces ? { pieces } : {}) };
+}
+
+function moveTo(piece: Piece, start: number, uri: string, madeOf: MadeOf): void {
+  if (piece.start === start) return;
+  const made = madeOf(piece.reading);
+  if (!piece.placed || !sameElements(piece.made ?? [], made)) {
+    const within = { start: piece.start, end: piece.start + piece.text.length };
+    piece.placed = positionedIn([piece.reading, piece.syntax, ...made], uri, within);
+    piece.made = made;
+  }
+  move(piece.placed, start - piece.start);
+  piece.start = start;
+}
+
+function joined(uri: string, pieces: readonly Piece[], before: DocumentReading | undefined): DocumentReading {
+  const readings = pieces.map(piece => piece.reading);
+  const entries = readings.flatMap(one => one.entries);
+  return {
+    uri,
+    imports: readings.flatMap(one => one.imports),
+    entries: before ? unlessSame(entries, before.entries) : entries,
+    vessels: readings.flatMap(one => one.vessels),
+    problems: readings.flatMap(one => one.problems),
+  };
+}
+
+/** The old list when it has the same in it: whoever remembers it sees that nothing changed. */
+function unlessSame(now: readonly EntryReading[], before: readonly EntryReading[]): readonly EntryReading[] {
+  return sameElements(now, before) ? before : now;
+}
+
+export function sameElements(one: readonly unknown[], other: readonly unknown[]): boolean {
+  return one.length === other.length && one.every((element, index) => element === other[index]);
+}
