@@ -22,6 +22,7 @@ exports.activate = async context => {
       'test.languageOf',
       async path => (await vscode.workspace.openTextDocument(uriOf(path))).languageId,
     ),
+    register('test.selected', () => selectedText()),
     register('test.extension', id => vscode.extensions.getExtension(id)?.isActive),
   );
 };
@@ -42,6 +43,11 @@ async function placeCursor(path, offset, length) {
 
 async function openedText(path) {
   return (await vscode.workspace.openTextDocument(uriOf(path))).getText();
+}
+
+function selectedText() {
+  const editor = vscode.window.activeTextEditor;
+  return editor ? editor.document.getText(editor.selection) : '';
 }
 
 function diagnostics(path) {

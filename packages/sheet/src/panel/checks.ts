@@ -4,27 +4,37 @@ import { VERDICT_SIGN } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { percentWords } from '../words.js';
 
-const LOUD: readonly Outcome[] = ['fails', 'cannot tell', 'accepted'];
+/** How many checks that lack data stand in the open; the others are a click away. */
+const OPEN = 4;
 
-/** The checks with their verdicts: what asks for attention in the open, the rest folded away. */
-export function checksHtml(sheet: Sheet, verdicts: readonly Verdict[]): Markup {
-  const loud = LOUD.flatMap(outcome => verdicts.filter(one => one.outcome === outcome));
-  const of = (outcome: Outcome) => verdicts.filter(one => one.outcome === outcome);
+/** The checks that ask for attention: every failure, and the first of what could not be told. */
+export function openChecksHtml(sheet: Sheet, verdicts: readonly Verdict[]): Markup {
+  const failing = verdicts.filter(one => one.outcome === 'fails');
+  const unsure = [
+    ...verdicts.filter(one => one.outcome === 'cannot tell'),
+    ...verdicts.filter(one => one.outcome === 'accepted'),
+  ];
+  const shown = [...failing, ...unsure.slice(0, OPEN)];
+  if (shown.length === 0)
+    return element(
+      'p',
+      {},
+      verdicts.length > 0 ? 'Nothing fails and nothing is left open.' : 'No check was made.',
+    );
   return joined(
-    loud.length > 0
-      ? element(
-          'ul',
-          { class: 'checks' },
-          loud.map(one => check(sheet, one)),
-        )
-      : element(
-          'p',
-          {},
-          verdicts.length > 0 ? 'Nothing fails and nothing is left open.' : 'No check was made.',
-        ),
-    folded(sheet, 'hold', of('holds')),
-    folded(sheet, 'do not apply', of('does not apply')),
+    element(
+      'ul',
+      { class: 'checks' },
+      shown.map(one => check(sheet, one)),
+    ),
+    folded(sheet, 'more without data, or accepted', unsure.slice(OPEN)),
   );
+}
+
+/** What holds, and what does not apply, folded away. */
+export function quietChecksHtml(sheet: Sheet, verdicts: readonly Verdict[]): Markup {
+  const of = (outcome: Outcome) => verdicts.filter(one => one.outcome === outcome);
+  return joined(folded(sheet, 'hold', of('holds')), folded(sheet, 'do not apply', of('does not apply')));
 }
 
 function folded(sheet: Sheet, words: string, verdicts: readonly Verdict[]): Markup {

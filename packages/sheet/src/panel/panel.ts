@@ -13,7 +13,7 @@ import { marginSection } from '../sections/margin-bars.js';
 import { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
 import { changesSection } from './changes.js';
-import { checksHtml } from './checks.js';
+import { openChecksHtml, quietChecksHtml } from './checks.js';
 import { choicesOf, find, type PanelChoice, type PanelChoices, viewOf } from './choice.js';
 
 /** What a panel beside the text shows, and what its controls offer. */
@@ -118,12 +118,13 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
     'section',
     { class: 'arrangement', 'aria-labelledby': `panel-${arrangement.path}` },
     element('h2', { id: `panel-${arrangement.path}` }, title),
+    openChecksHtml(sheet, wanted),
     blocksHtml(
       pictures.filter(one => one !== undefined),
       options,
     ),
-    element('h3', {}, 'Checks'),
-    checksHtml(sheet, wanted),
+    element('h3', {}, 'Checks that hold'),
+    quietChecksHtml(sheet, wanted),
   );
 }
 
@@ -134,7 +135,8 @@ function vesselChecks(sheet: Sheet): Markup {
     'section',
     { class: 'vessel' },
     element('h2', {}, 'Vessel and catalogue'),
-    checksHtml(sheet, verdicts),
+    openChecksHtml(sheet, verdicts),
+    quietChecksHtml(sheet, verdicts),
   );
 }
 

@@ -69,8 +69,11 @@ export function registerComparisons(session: Session): vscode.Disposable {
 /** The spec that a command is about: what was clicked in the Explorer, or what is being edited. */
 export function specOf(given: unknown): vscode.Uri | undefined {
   if (given instanceof vscode.Uri) return given;
-  const document = vscode.window.activeTextEditor?.document;
-  if (document?.languageId === LANGUAGE) return document.uri;
+  // While a sheet has the focus no editor is active: the spec in view is meant.
+  const { activeTextEditor, visibleTextEditors } = vscode.window;
+  const editors = activeTextEditor ? [activeTextEditor] : visibleTextEditors;
+  const found = editors.find(one => one.document.languageId === LANGUAGE);
+  if (found) return found.document.uri;
   void vscode.window.showInformationMessage(vscode.l10n.t('Open a drivetrain spec (a .shaft file) first.'));
   return undefined;
 }

@@ -19,6 +19,7 @@ body.vscode-high-contrast-light { color-scheme: light; }
 `;
 
 const PAGE = `
+html { scroll-padding-top: 7rem; }
 body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 #controls {
   position: sticky; top: 0; z-index: 1; display: flex; flex-wrap: wrap; gap: 0.4rem 0.9rem; align-items: end;
@@ -27,7 +28,7 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 }
 #controls:empty { display: none; }
 #controls label[data-control] { display: flex; flex-direction: column; gap: 0.1rem; }
-#controls [hidden] { display: none; }
+#controls label[hidden] { display: none; }
 #controls label > span, #controls legend { color: var(--soft); font-size: 0.85em; padding: 0; }
 #controls fieldset { border: 0; margin: 0; padding: 0; }
 #controls fieldset label { display: inline-flex; align-items: center; gap: 0.2rem; margin-right: 0.7rem; min-height: 1.7rem; }
@@ -49,6 +50,7 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 .panel .beside > *, .panel .alone > * { min-width: 0; }
 .panel.sheet svg text { font-family: var(--vscode-font-family, sans-serif); }
 .panel.sheet svg text.reading { fill: var(--ink); font-weight: 600; paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
+.panel.sheet svg .turn, .panel.sheet svg .turn-tip, .panel.sheet svg text.reading { pointer-events: none; }
 .panel .followed { cursor: pointer; }
 .panel .followed:hover .part, .panel .followed:hover .disc, .panel .followed:hover .shaft { stroke: var(--accent); stroke-width: 2.4; }
 .panel .followed:focus-visible { outline: 2px solid var(--vscode-focusBorder, var(--accent)); outline-offset: 2px; }
