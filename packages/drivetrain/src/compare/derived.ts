@@ -1,6 +1,8 @@
 import { handThatDrivesAhead, type Sense, turnFromAft, type Value } from '@tailshaft/mechanics';
+import { hasTipRoom, tipRoomOf } from '../analysis/clearance.js';
 import type { LineAnalysis } from '../analysis/line.js';
 import { percent, ratioWords } from '../analysis/telling.js';
+import { Needs } from '../judge/needs.js';
 import type { DerivedChange } from './change.js';
 import type { Side, SideLine } from './side.js';
 
@@ -18,6 +20,8 @@ interface Row {
   readonly what: string;
   readonly weight: number;
   readonly of: (analysis: LineAnalysis) => Value | string | undefined;
+  /** How a ratio is said: `2.04:1`, or `15 %`. */
+  readonly as?: 'ratio' | 'percent';
 }
 
 const turn = (sense: Sense | undefined) => sense && `${turnFromAft(sense)} seen from aft`;
@@ -30,8 +34,8 @@ const ROWS: readonly Row[] = [
   { what: 'propeller turns', weight: 17, of: one => one.rotation.turning },
   { what: 'ahead clutch', weight: 19, of: one => one.rotation.clutch?.name },
   { what: 'pump setting needed', weight: 38, of: one => one.rotation.neededPump },
-  { what: 'ratio ahead', weight: 40, of: one => one.overallRatio('ahead').value },
-  { what: 'ratio astern', weight: 43, of: one => one.overallRatio('astern').value },
+  { what: 'ratio ahead', as: 'ratio', weight: 40, of: one => one.overallRatio('ahead').value },
+  { what: 'ratio astern', as: 'ratio', weight: 43, of: one => one.overallRatio('astern').value },
   { what: 'rated power at the crankshaft', weight: 40, of: one => one.rated.value?.power },
   { what: 'rated engine speed', weight: 41, of: one => one.rated.value?.speed },
   { what: 'gear input torque at rated power', weight: 40, of: one => gearInput(one)?.torque },
@@ -43,6 +47,16 @@ const ROWS: readonly Row[] = [
   { what: 'shaft speed at idle', weight: 42, of: one => one.idleShaftSpeed.value },
   { what: 'estimated speed at idle', weight: 42, of: one => one.idleVesselSpeed.value },
   { what: 'governed engine speed', weight: 43, of: one => one.governedSpeed.value },
+  {
+    what: 'power asked at rated speed, of what reaches the propeller',
+    as: 'percent',
+    weight: 40,
+    of: one => propulsion(one)?.demand,
+  },
+  { what: 'predicted vessel speed at full throttle', weight: 41, of: one => fullThrottle(one)?.vesselSpeed },
+  { what: 'predicted engine speed at full throttle', weight: 41, of: one => fullThrottle(one)?.engineSpeed },
+  { what: 'propeller thrust at full throttle', weight: 42, of: one => fullThrottle(one)?.thrust },
+  { what: 'tip clearance of the diameter', as: 'percent', weight: 41, of: one => tipClearance(one) },
   { what: 'tip speed at rated power', weight: 41, of: one => tipSpeedAtRated(one) },
 ];
 
@@ -50,6 +64,13 @@ const atRated = (one: LineAnalysis) => one.rated.value && one.loads(one.rated.va
 const atPeak = (one: LineAnalysis) => one.peakTorque.value && one.loads(one.peakTorque.value);
 const gearInput = (one: LineAnalysis) => one.line.gear && atRated(one)?.entering.get(one.line.gear);
 const neededHand = (one: LineAnalysis) => one.rotation.ahead && handThatDrivesAhead(one.rotation.ahead);
+const propulsion = (one: LineAnalysis) => one.propulsion?.value;
+const fullThrottle = (one: LineAnalysis) => {
+  const full = propulsion(one)?.full;
+  return full?.applies ? full : undefined;
+};
+const tipClearance = ({ line: { propeller } }: LineAnalysis) =>
+  propeller && hasTipRoom(propeller) ? tipRoomOf(propeller, new Needs())?.share : undefined;
 const tipSpeedAtRated = (one: LineAnalysis) =>
   one.operatingPoints.find(point => point.name === 'rated power' && point.direction === 'ahead')?.tipSpeed;
 
@@ -64,9 +85,11 @@ function rowChange(row: Row, old: SideLine, now: SideLine): DerivedChange[] {
   const tell = (value: Value | string | undefined) =>
     typeof value !== 'object'
       ? value
-      : value.dimension === 'ratio'
+      : row.as === 'ratio'
         ? ratioWords(value.si)
-        : now.analysis.tell(value);
+        : row.as === 'percent'
+          ? percent(value.si)
+          : now.analysis.tell(value);
   const [before, after] = [tell(was), tell(is)];
   const lost = is === undefined ? LOST : 0;
   return [

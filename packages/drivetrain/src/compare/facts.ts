@@ -3,6 +3,7 @@ import { clutchesOf, ratingsOf } from '../analysis/gear-data.js';
 import type { Evidence, Fact } from '../model/fact.js';
 import type { Gear } from '../model/gear.js';
 import type { Part } from '../model/part.js';
+import type { Shaft } from '../model/shafting.js';
 import type { FactChange } from './change.js';
 
 /** One declared fact freed of its place: two that mean the same have the same `meaning`. */
@@ -13,8 +14,8 @@ export interface FlatFact {
   readonly value: unknown;
   readonly evidence?: Evidence;
   readonly origin?: Origin;
-  /** It belongs to one of several ratios that a gear is offered with. */
-  readonly ofRatio?: boolean;
+  /** The fact whose choice brought this one along: the ratio of a gear, the grade of a shaft. */
+  readonly behind?: string;
 }
 
 /** Every fact of a block by its words. Blocks inside go by their own names; order does not matter. */
@@ -32,34 +33,45 @@ export function flatFacts(block: object, prefix = ''): Map<string, FlatFact> {
   return found;
 }
 
-/** The facts of a part as it is used: of a gear, those of the ratio that is fitted. */
+/** The facts of a part as it is used: of a gear, those of the ratio that is fitted; of a shaft, those of its grade. */
 export function factsOfPart(part: Part): Map<string, FlatFact> {
+  if (part.role === 'shaft') {
+    const { grade } = part as Shaft;
+    return joinedFacts(flatFacts(part), flatFacts(grade ?? {}, 'material'), 'material');
+  }
   if (part.role !== 'gear') return flatFacts(part);
   const gear = part as Gear;
   const { ratios: _all, clutches: _clutches, ratings: _ratings, variant, ...general } = gear;
   const facts = flatFacts(general);
   if (variant && !gear.ratioUsed) facts.set('ratio', flatFact('ratio', variant.nominalFact));
-  for (const [what, fact] of flatFacts({
+  const ofRatio = {
     ...variant,
     clutches: clutchesOf({ clutches: gear.clutches ?? [] }, variant),
     ratings: ratingsOf({ ratings: gear.ratings ?? [] }, variant),
-  })) {
-    facts.set(what, { ...fact, ofRatio: true });
-  }
-  return facts;
+  };
+  return joinedFacts(facts, flatFacts(ofRatio), 'ratio');
+}
+
+function joinedFacts(
+  own: Map<string, FlatFact>,
+  brought: ReadonlyMap<string, FlatFact>,
+  behind: string,
+): Map<string, FlatFact> {
+  for (const [what, fact] of brought) own.set(what, { ...fact, behind });
+  return own;
 }
 
 /**
- * What a part has changed. With another ratio of a gear everything that belongs to the ratio is another too, which says
- * nothing: then the ratio alone is told.
+ * What a part has changed. With another ratio of a gear, or another grade of a shaft, everything that comes with it is
+ * another too, which says nothing: then the choice alone is told.
  */
 export function partFactChanges(
   before: ReadonlyMap<string, FlatFact>,
   after: ReadonlyMap<string, FlatFact>,
 ): FactChange[] {
-  const sameRatio = before.get('ratio')?.meaning === after.get('ratio')?.meaning;
+  const same = (choice: string) => before.get(choice)?.meaning === after.get(choice)?.meaning;
   const own = (facts: ReadonlyMap<string, FlatFact>) =>
-    sameRatio ? facts : new Map([...facts].filter(([, fact]) => !fact.ofRatio));
+    new Map([...facts].filter(([, fact]) => fact.behind === undefined || same(fact.behind)));
   return factChanges(own(before), own(after));
 }
 

@@ -1,7 +1,8 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Evidence, EvidenceKind, SourceNote } from '../model/fact.js';
+import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
-import type { PartChange, SilentChange } from './change.js';
+import type { FactChange, PartChange, SilentChange } from './change.js';
 import { type FlatFact, flatFacts, writtenUnit } from './facts.js';
 import { type KnownPart, partsOf } from './parts.js';
 import type { Side } from './side.js';
@@ -41,21 +42,27 @@ function sourceWords(source: SourceNote | undefined): string {
 
 /** An entry whose facts changed under the same name touches every vessel that uses it. */
 function otherFacts(is: KnownPart, parts: readonly PartChange[]): SilentChange[] {
-  const entry = is.part.entry;
   const change = parts.find(one => one.placeAfter === is.part.origin);
-  const about = change?.facts.filter(one => !IN_PLACE.has(one.what)) ?? [];
-  if (!entry || change?.fate !== 'modified' || about.length === 0) return [];
-  const told = about.map(one => one.what).join(', ');
-  return [
-    silent(
-      'same name, other facts',
-      is.line.key,
-      `${nameOf(is)} keeps its name, other facts: ${told}`,
-      35,
-      undefined,
-      is.part.origin,
-    ),
-  ];
+  if (change?.fate !== 'modified') return [];
+  const grade = is.part.role === 'shaft' ? (is.part as Shaft).grade : undefined;
+  const ofGrade = grade ? change.facts.filter(one => is.facts.get(one.what)?.behind === 'material') : [];
+  const ofEntry = is.part.entry
+    ? change.facts.filter(one => !IN_PLACE.has(one.what) && !ofGrade.includes(one))
+    : [];
+  const told = (name: string, facts: readonly FactChange[]) =>
+    facts.length === 0
+      ? []
+      : [
+          silent(
+            'same name, other facts',
+            is.line.key,
+            `${name} keeps its name, other facts: ${facts.map(one => one.what).join(', ')}`,
+            35,
+            undefined,
+            is.part.origin,
+          ),
+        ];
+  return [...told(nameOf(is), ofEntry), ...told(`shaft material ${grade?.name}`, ofGrade)];
 }
 
 /** Facts that are of the installation and not of the entry. */

@@ -45,7 +45,9 @@ function acrossLines(pairs: readonly Pair[]): Pair[] {
     const same = gone.find(candidate => !taken.has(candidate) && isShared(candidate.one!, other));
     if (!same) return pair;
     taken.add(same);
-    return { ...pair, one: same.one };
+    // Its words name the line that it is told on, and say the same.
+    const verdict = { ...same.one!.verdict, message: other.verdict.message };
+    return { ...pair, one: { ...same.one!, verdict } };
   });
   return joined.filter(pair => !taken.has(pair));
 }
