@@ -78,7 +78,12 @@ export class Project {
             uri,
             piece => LangiumParser.parse(piece),
             this.lastRead.get(document),
-            reading => reading.vessels.map(vessel => this.vessels.get(vessel)),
+            // Verdicts only point to what readings and vessels hold.
+            reading =>
+              reading.vessels.flatMap(one => {
+                const had = this.vessels.get(one);
+                return had ? [had.judged.vessel, had.problems] : [];
+              }),
           )
         : readWhole(text, uri, () => parsed);
     this.files.set(parsed, made);
