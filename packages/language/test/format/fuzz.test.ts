@@ -105,7 +105,7 @@ const mutated = fc
       .replace(/\r\n|\n/g, eol),
   );
 
-const RUNS = Number(process.env.FUZZ_RUNS ?? 400);
+const RUNS = Number(process.env.FUZZ_RUNS ?? 150);
 
 describe('the formatter, given texts with random damage', () => {
   it('prints the same tokens and comments, and prints them the same again', () => {
