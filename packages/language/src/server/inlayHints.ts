@@ -17,12 +17,14 @@ export class InlayHints implements InlayHintProvider {
   getInlayHints(document: LangiumDocument, { range }: InlayHintParams): InlayHint[] {
     const { project } = this.services;
     const hints: InlayHint[] = [];
+    const from = document.textDocument.offsetAt(range.start);
+    const to = document.textDocument.offsetAt(range.end);
     for (const judged of project.check(document).vessels) {
       for (const line of linesOf(judged)) {
         const reading = judged.reading.arrangements
           .find(one => one.name === line.arrangement.name)
           ?.lines.find(one => one.namePlace.start === placeOf(line.line.nameOrigin).start);
-        if (reading)
+        if (reading && overlaps(reading.whole, from, to))
           this.ofLine(line, reading, (offset, label, tooltip) =>
             hints.push(hint(document, offset, label, tooltip)),
           );
@@ -67,6 +69,10 @@ export class InlayHints implements InlayHintProvider {
         `${least.rule}: ${least.message}`,
       );
   }
+}
+
+function overlaps(place: { start: number; end: number }, from: number, to: number): boolean {
+  return place.start <= to && place.end >= from;
 }
 
 function hint(document: LangiumDocument, offset: number, label: string, tooltip?: string): InlayHint {

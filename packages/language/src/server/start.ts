@@ -1,3 +1,4 @@
+import { DocumentState } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import { publishDiagnostics } from './diagnostics.js';
 import { answerRequests } from './handlers.js';
@@ -43,9 +44,19 @@ export function startServer(context: ServerContext & { readonly connection: Conn
       tokens: workspace?.semanticTokens?.refreshSupport === true,
     };
   });
-  language.settings.onChange(() => {
+  const askAgain = () => {
     if (refresh.hints) void connection.languages.inlayHint.refresh();
     if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh');
+  };
+  language.settings.onChange(askAgain);
+  // The client asks again by itself for the text that was typed at, not for others that see it.
+  let typed = new Set<string>();
+  shared.workspace.DocumentBuilder.onUpdate(changed => {
+    typed = new Set(changed.map(uri => uri.toString()));
+  });
+  shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, documents => {
+    const others = documents.map(one => one.uri.toString()).filter(uri => !typed.has(uri));
+    if (others.some(uri => texts.get(uri) !== undefined)) askAgain();
   });
   texts.listen(connection);
   connection.listen();

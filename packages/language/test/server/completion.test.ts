@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CompletionItem, TextEdit } from 'vscode-languageserver';
+import { type CompletionItem, CompletionTriggerKind, type TextEdit } from 'vscode-languageserver';
 import { CATALOGUE, SPEC, withChange } from './specs.js';
 import { positionOf, Testbed, withCursor } from './testbed.js';
 
@@ -12,13 +12,17 @@ const FILES = {
   'node_modules/a/b.shaft': '',
 };
 
-async function itemsAt(marked: string): Promise<CompletionItem[]> {
+const bed = new Testbed(FILES);
+
+async function itemsAt(marked: string, triggerCharacter?: string): Promise<CompletionItem[]> {
   const { text, offset } = withCursor(marked);
-  const bed = new Testbed(FILES);
   const document = await bed.open(text);
   const list = await bed.services.lsp.CompletionProvider!.getCompletion(document, {
     textDocument: { uri: document.uri.toString() },
     position: positionOf(document, offset),
+    ...(triggerCharacter
+      ? { context: { triggerKind: CompletionTriggerKind.TriggerCharacter, triggerCharacter } }
+      : {}),
   });
   return list!.items;
 }
@@ -188,6 +192,20 @@ describe('completion of statements', () => {
     expect(await labels('import "parts/<|>"')).toBe('gears.shaft, old/');
     expect(await labels('import "../<|>"')).toBe('');
     expect(await taken('import "parts/g<|>"', 'gears.shaft')).toBe('import "parts/gears"');
+  });
+});
+
+describe('completion after a space', () => {
+  const after = async (instead: string, typed: string) =>
+    (await itemsAt(typing(instead, typed), ' ')).map(one => one.label).join(', ');
+  it('goes on with what was begun', async () => {
+    expect(await after('650 rpm', '650 ')).toBe('rpm, rad/s, rev/s, deg/s');
+    expect(await after('at medium', 'at ')).toBe('medium');
+    expect(await after('left [drawing]', '')).toBe('left, right, unknown');
+  });
+  it('is quiet where nothing must follow', async () => {
+    expect(await after('  fuel diesel\n', '  fuel diesel\n  ')).toBe('');
+    expect(await after('650 rpm', '650 rpm ')).toBe('');
   });
 });
 

@@ -245,7 +245,37 @@ describe('settings', () => {
   });
 });
 
+describe('hints of a text', () => {
+  it('are asked for again when a catalogue that it sees has changed', async () => {
+    let refreshed = 0;
+    wire = await Wire.start(
+      { 'parts/catalogue.shaft': CATALOGUE },
+      { workspace: { inlayHint: { refreshSupport: true } } },
+    );
+    wire.client.onRequest('workspace/inlayHint/refresh', () => {
+      refreshed += 1;
+    });
+    await wire.open(SPEC_PATH, IMPORTING);
+    await wire.open('parts/catalogue.shaft', CATALOGUE);
+    await wire.settle();
+    refreshed = 0;
+    await wire.type(SPEC_PATH, `${IMPORTING}\n`);
+    await wire.settle();
+    expect(refreshed).toBe(0);
+    await wire.type('parts/catalogue.shaft', withChange('exact 2.043:1', 'exact 2.05:1', CATALOGUE));
+    await wire.settle();
+    expect(refreshed).toBe(1);
+  });
+});
+
 describe('folders', () => {
+  it('are not searched deeper than a person would nest them', async () => {
+    const deep = (levels: number) => `${'a/'.repeat(levels)}broken.shaft`;
+    wire = await Wire.start({ [deep(12)]: 'gear {', [deep(13)]: 'gear {' });
+    await wire.settle();
+    expect(wire.published.map(one => one.uri)).toEqual([uriOf(deep(12))]);
+  });
+
   it('that join the workspace are read', async () => {
     wire = await Wire.start(
       { 'broken.shaft': 'gear {' },

@@ -32,18 +32,23 @@ export class Completions implements CompletionProvider {
     const text = document.textDocument;
     const offset = text.offsetAt(params.position);
     const context = contextAt(text.getText(), offset);
-    const offers = context ? await this.offers(context, document, offset) : [];
     const bySpace =
       params.context?.triggerKind === CompletionTriggerKind.TriggerCharacter &&
       params.context.triggerCharacter === ' ';
-    // A space asks only inside a statement: at the beginning of a line it would be in the way.
-    const shown = bySpace && context?.statement.length === 0 ? [] : offers;
+    // A space asks only where a statement or a value must go on: elsewhere it would be in the way.
+    const asked = context !== undefined && !(bySpace && context.statement.length === 0);
+    const shown = asked ? await this.offers(context, document, offset, bySpace) : [];
     const from = (start: number | undefined) =>
       rangeIn(text, { start: start ?? startOf(context?.partial, offset), end: offset });
     return { isIncomplete: false, items: toItems(shown, from, this.snippets) };
   }
 
-  private async offers(context: CursorContext, document: LangiumDocument, offset: number): Promise<Offer[]> {
+  private async offers(
+    context: CursorContext,
+    document: LangiumDocument,
+    offset: number,
+    bySpace: boolean,
+  ): Promise<Offer[]> {
     const { frames, statement, partial, evidence } = context;
     const { project } = this.services;
     const frame = frames.at(-1)!;
@@ -77,7 +82,7 @@ export class Completions implements CompletionProvider {
           neededHand: line?.analysis.rotation.neededHand,
         });
       case 'facts':
-        return this.factOffers(frame, context, document, offset, table);
+        return this.factOffers(frame, context, document, offset, table, bySpace);
       case 'nowhere':
         return [];
     }
@@ -89,6 +94,7 @@ export class Completions implements CompletionProvider {
     document: LangiumDocument,
     offset: number,
     table: EntryTable,
+    bySpace: boolean,
   ): Offer[] {
     const today = this.services.project.today();
     const place = factPlace(frame.vocabulary!, statement);
@@ -118,7 +124,7 @@ export class Completions implements CompletionProvider {
         ? this.lineAt(frames, [], document)?.analysis.rotation.neededHand
         : undefined;
     if (needed) offers.sort((a, b) => Number(b.label === needed) - Number(a.label === needed));
-    if (!done) return offers;
+    if (!done || (bySpace && place.begun.length === 0)) return offers;
     const written = writtenIn(frame, document.textDocument.getText(), offset);
     const marks = place.row && place.value.length > 0 ? evidenceOffers([], today, true) : [];
     return [...offers, ...propertyOffers(place, written), ...marks];
