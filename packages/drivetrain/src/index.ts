@@ -5,6 +5,7 @@ export * from './analysis/line.js';
 export * from './analysis/loads.js';
 export * from './analysis/operating-points.js';
 export * from './analysis/propeller-law.js';
+export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';
 export * from './compare/index.js';
 export * from './judge/context.js';

@@ -7,7 +7,9 @@ import { flywheelHousingRule } from './flywheel-housing.js';
 import { flywheelRecess } from './flywheel-recess.js';
 import { freewheel } from './freewheel.js';
 import { gearGauges } from './gear-gauges.js';
+import { torsionalCritical } from './torsional-critical.js';
 import { torsionalStatement } from './torsional-statement.js';
+import { weightChange } from './weight-change.js';
 
 /** Rules on how engine, gear, shaft and hull fit each other, in the order of the catalogue of mistakes. */
 export const INTERFACE_RULES: readonly Rule[] = [
@@ -16,7 +18,9 @@ export const INTERFACE_RULES: readonly Rule[] = [
   damperMatch,
   damperSpline,
   torsionalStatement,
+  torsionalCritical,
   engineSpace,
+  weightChange,
   bedCentres,
   gearGauges,
   freewheel,

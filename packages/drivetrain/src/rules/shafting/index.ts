@@ -13,6 +13,7 @@ import { materialChanged } from './material-changed.js';
 import { materialNamed } from './material-named.js';
 import { mountRating } from './mount-rating.js';
 import { overhang } from './overhang.js';
+import { propellerWhirlRule } from './propeller-whirl.js';
 import { serviceFactorChosen } from './service-factor.js';
 import { softMounts } from './soft-mounts.js';
 import { spanGuide } from './span-guide.js';
@@ -30,6 +31,7 @@ export const SHAFTING_RULES: readonly Rule[] = [
   materialChanged,
   bearingSpan,
   spanGuide,
+  propellerWhirlRule,
   supportLost,
   overhang,
   tubeBore,

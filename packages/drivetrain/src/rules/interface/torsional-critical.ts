@@ -1,0 +1,91 @@
+import { hasTorsionalData, torsionalSystem } from '../../analysis/torsional.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_DAMPER } from './damper-specs.js';
+import { DEFER } from './sources.js';
+
+const WITH_INERTIAS = changed(
+  WITH_DAMPER,
+  ['  cycle four-stroke\n', '  cycle four-stroke\n  inertia 2.6 kg.m2\n'],
+  [
+    '  slip device offered\n',
+    '  slip device offered\n  input inertia 0.42 kg.m2\n  output inertia 0.6 kg.m2\n',
+  ],
+  ['  torsional yield 70000 psi\n', '  torsional yield 70000 psi\n  shear modulus 77 GPa\n'],
+  ['diameter 65 mm [drawing] }', 'diameter 65 mm [drawing]  length 4.8 m }'],
+  ['area ratio 0.72 }', 'area ratio 0.72  inertia 1.1 kg.m2 }'],
+);
+
+const INFO: RuleInfo = {
+  id: 'interface/torsional-critical',
+  title: 'The firing order meets no torsional critical in the running range',
+  mistakes: [],
+  severity: 'warning',
+  criterion:
+    'first firing order against the natural frequencies of engine, damper, gear, shaft and propeller; blade rate is told',
+  source: {
+    title: 'rigid inertias joined by torsion springs and rigid gears; orders by definition',
+    confidence: 'derived',
+  },
+  manual:
+    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, damper, both sides of ' +
+    'the gear, shafts, and the propeller with its water. The natural frequencies are met by the firing order of the engine ' +
+    'at certain speeds; one in the running range must be calculated with its damping, or barred. Where the blade rate meets ' +
+    'one is told as well: its torque is smaller, and it can seldom be kept out. A softer damper usually moves the first one below idle. Missing data are named; nothing is guessed.',
+  caution: `${DEFER} Undamped, without stresses: a critical in the range is no proof of damage and none outside is no proof of safety. Minor orders are left out.`,
+  examples: {
+    failing: changed(WITH_INERTIAS, [
+      'torsional stiffness 8200 N.m/rad',
+      'torsional stiffness 60000 N.m/rad',
+    ]),
+    passing: WITH_INERTIAS,
+    cannotTell: changed(WITH_INERTIAS, ['  inertia 1.1 kg.m2', '']),
+  },
+};
+
+export const torsionalCritical: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  const prime = line.engine ?? line.motor;
+  if (!prime || !hasTorsionalData(line) || !line.propeller || !isPlanned(context)) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const system = torsionalSystem(analysis, needs);
+  const place = prime.nameOrigin ?? prime.origin;
+  if (!system) {
+    return needs.any
+      ? waits(say, needs, place, `${line.name}: whether a torsional critical lies in the running range`)
+      : undefined;
+  }
+  const { solution, criticals } = system;
+  const modes = solution.modes.map(mode => `${mode.frequency.si.toFixed(1)} Hz`).join(', ');
+  const [firing, blades] = [
+    criticals.filter(one => one.order.kind === 'engine firing'),
+    criticals.filter(one => one.order.kind === 'propeller blade' && one.place?.position === 'inside'),
+  ];
+  const inside = firing.filter(one => one.place?.position === 'inside');
+  const said = {
+    place,
+    workings: [...solution.modes.map(mode => mode.frequency), ...inside.map(one => one.speed)],
+  };
+  const list = (some: typeof criticals) =>
+    some.map(one => `${one.order.label} meets mode ${one.mode} at ${analysis.tell(one.speed)}`).join('; ');
+  const rate = blades.length > 0 ? ` In it, ${list(blades)}.` : '';
+  if (inside.length === 0) {
+    return say.holds({
+      ...said,
+      message: `${line.name}: torsional frequencies ${modes}; the firing order meets none in the running range (${list(firing)}).${rate}`,
+    });
+  }
+  return say.fails({
+    ...said,
+    message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range.${rate} Have it calculated with damping, bar the speeds, or take another damper.`,
+  });
+}

@@ -1,0 +1,154 @@
+import { given, lengthLeftOver, type Value } from '@tailshaft/mechanics';
+import { percent, tellLike } from '../../analysis/telling.js';
+import { balanceChange, heavyChanges, massChange } from '../../analysis/weights.js';
+import type { ArrangementContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed, REPOWER } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER } from './sources.js';
+
+const WITH_WEIGHTS = changed(
+  REPOWER,
+  ['  rotation standard viewed from flywheel\n', '  rotation standard viewed from flywheel\n  mass 905 kg\n'],
+  [
+    'engine Kittiwake-9 "six-cylinder diesel" {\n',
+    'engine Kittiwake-9 "six-cylinder diesel" {\n  mass 905 kg\n',
+  ],
+  [
+    '  arrangement existing {',
+    '  hull planing { waterline length 10.9 m  lightship 9.8 t  centre of gravity at 4.35 m }\n\n  arrangement existing {',
+  ],
+  [
+    'engine Old-Eight at medium { flywheel aft }',
+    'engine Old-Eight at medium { flywheel aft  position 3.85 m }',
+  ],
+  [
+    'replace engine Kittiwake-9 at medium { flywheel aft',
+    'replace engine Kittiwake-9 at medium { flywheel aft  position 3.85 m',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'interface/weight-change',
+  title: 'Weight and balance stay as the stability record has them',
+  mistakes: ['I07'],
+  severity: 'warning',
+  criterion:
+    'weight change of the machinery against a share of lightship; shift of the centre of gravity against a share of length',
+  source: {
+    title: 'inspection practice for vessels with a running weight record: 2 % of lightship, 1 % of length',
+    confidence: 'common practice',
+  },
+  manual:
+    'A new engine is often some hundred kilograms lighter or heavier than the old one. The vessel trims, ballast comes or ' +
+    'goes, and where she has a stability record it no longer describes her. Give the mass of engines and gears, lightship, ' +
+    'centre of gravity and positions: the change is then compared with 2 % of lightship and 1 % of waterline length, or with ' +
+    'the "weight change at most" and "balance change at most" of the criteria. Put ballast or a stability review into the work.',
+  caution: `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are not.`,
+  examples: {
+    failing: changed(WITH_WEIGHTS, [
+      '"six-cylinder diesel" {\n  mass 905 kg',
+      '"six-cylinder diesel" {\n  mass 1180 kg',
+    ]),
+    passing: WITH_WEIGHTS,
+    cannotTell: changed(WITH_WEIGHTS, ['lightship 9.8 t', 'lightship unknown']),
+  },
+};
+
+export const weightChange: Rule = { ...INFO, scope: 'arrangement', check };
+
+const WEIGHT = 0.02;
+const BALANCE = 0.01;
+
+function check(context: ArrangementContext): Verdict[] {
+  const { arrangement, vessel } = context;
+  if (!arrangement.before || !isPlanned(context)) return [];
+  const { hull, criteria } = vessel;
+  const moved = heavyChanges(arrangement);
+  if (moved.length === 0) return [];
+  const asked = hull?.lightship ?? criteria?.weightChange;
+  const placed = hull?.centreOfGravity ?? criteria?.balanceChange;
+  return [...(asked ? [judgeWeight(context)] : []), ...(placed ? [judgeBalance(context)] : [])];
+}
+
+function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {
+  const say = sayFor(INFO, `${arrangement.path}.weight`);
+  const needs = new Needs();
+  const lightship = needs.fact(vessel.hull?.lightship, {
+    what: `lightship of ${vessel.name}`,
+    host: vessel.hull?.origin ?? vessel.origin,
+    property: vessel.hull ? 'lightship' : 'hull',
+  });
+  const change = massChange(arrangement, needs);
+  const place = arrangement.nameOrigin;
+  if (!lightship || !change) {
+    return waits(say, needs, place, `Whether the weight of ${arrangement.name} stays within the record`);
+  }
+  const share = vessel.criteria?.weightChange?.value?.si ?? WEIGHT;
+  const allowed = given('weight change allowed', 'm', 'mass', share * lightship.si, {
+    assumed: `${percent(share)} of lightship`,
+  });
+  return verdict(say, {
+    place,
+    change,
+    allowed,
+    numbers: `machinery changes by ${signed(change)} (${percent(change.si / lightship.si)} of lightship), ${percent(share)} needs no review`,
+    name: arrangement.name,
+  });
+}
+
+function judgeBalance({ arrangement, vessel }: ArrangementContext): Verdict {
+  const say = sayFor(INFO, `${arrangement.path}.balance`);
+  const needs = new Needs();
+  const length = needs.fact(vessel.hull?.waterlineLength, {
+    what: `waterline length of ${vessel.name}`,
+    host: vessel.hull?.origin ?? vessel.origin,
+    property: vessel.hull ? 'waterline length' : 'hull',
+  });
+  const balance = balanceChange(arrangement, vessel, needs);
+  const place = arrangement.nameOrigin;
+  if (!length || !balance) {
+    return waits(say, needs, place, `Whether the balance of ${arrangement.name} stays within the record`);
+  }
+  const share = vessel.criteria?.balanceChange?.value?.si ?? BALANCE;
+  const shift = lengthLeftOver({ stack: balance.after, room: balance.before });
+  const allowed = given('shift allowed', 'Δx', 'length', share * length.si, {
+    assumed: `${percent(share)} of waterline length`,
+  });
+  return verdict(say, {
+    place,
+    change: shift,
+    allowed,
+    numbers: `the centre of gravity moves ${signed(shift)} ${shift.si < 0 ? 'aft' : 'forward'} (${percent(shift.si / length.si)} of length), ${percent(share)} needs no review`,
+    name: arrangement.name,
+  });
+}
+
+function verdict(
+  say: ReturnType<typeof sayFor>,
+  {
+    place,
+    change,
+    allowed,
+    numbers,
+    name,
+  }: { place: object; change: Value; allowed: Value; numbers: string; name: string },
+): Verdict {
+  const said = { place, workings: [change] };
+  if (Math.abs(change.si) <= allowed.si) return say.holds({ ...said, message: `${name}: ${numbers}.` });
+  return say.fails({
+    ...said,
+    capacity: allowed,
+    demand: { ...change, si: Math.abs(change.si) },
+    message: `${name}: ${numbers}. Trim changes and the stability record no longer describes her: ballast, or a stability review.`,
+  });
+}
+
+function signed(value: Value): string {
+  const tell = tellLike(undefined);
+  return `${value.si > 0 && value.dimension === 'mass' ? '+' : ''}${tell(value.dimension === 'length' ? { ...value, si: Math.abs(value.si) } : value, 3)}`;
+}

@@ -1,0 +1,81 @@
+import { LATERAL_SEPARATION } from '@tailshaft/mechanics';
+import { propellerWhirl } from '../../analysis/lateral.js';
+import { greatestShaftSpeed, hasSupports } from '../../analysis/shaft-supports.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER } from './sources.js';
+
+const WITH_PROPELLER = changed(WITH_BEARINGS, [
+  'area ratio 0.72 }',
+  'area ratio 0.72  mass 46 kg  inertia 1.1 kg.m2 }',
+]);
+
+const INFO: RuleInfo = {
+  id: 'shafting/propeller-whirl',
+  title: 'The shaft does not whirl with its overhung propeller',
+  mistakes: [],
+  severity: 'error',
+  criterion:
+    'first lateral critical of the aftmost span with the overhung propeller in water, against the greatest shaft speed',
+  source: {
+    author: 'Woytowich',
+    title: 'Journal of Ship Research 23(4), pp. 235–241; shaft mass by Dunkerley',
+    year: 1979,
+    confidence: 'published',
+  },
+  manual:
+    'The propeller hangs behind the last bearing, and with its mass and the water that moves with it the span whirls well ' +
+    'below the speed of the plain span. Where mass and inertia of the propeller, the bearings and the overhang are declared, ' +
+    'the first critical is worked out twice: forward end of the span free to tilt, with the mass of the shaft, which is the ' +
+    'least it can be; and held, which is the most. The truth lies between. The critical at blade rate is shown as well. ' +
+    'Put it right with less overhang, a shorter span, or a thicker shaft.',
+  caution: `${DEFER} Soft struts and worn bearings lower it further; gyroscopic moments are left out; the default margin of 20 % is from memory.`,
+  examples: {
+    failing: changed(WITH_PROPELLER, ['mass 46 kg  inertia 1.1 kg.m2', 'mass 460 kg  inertia 24 kg.m2']),
+    passing: WITH_PROPELLER,
+    cannotTell: changed(WITH_PROPELLER, ['  inertia 1.1 kg.m2', '']),
+  },
+};
+
+export const propellerWhirlRule: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis, vessel } = context;
+  const shaft = line.shafts.at(-1);
+  const { propeller } = line;
+  if (!shaft || !propeller || !(line.engine || line.motor) || !isPlanned(context)) return undefined;
+  if (!hasSupports(shaft) || !(shaft.bearings ?? []).length || !(propeller.mass || propeller.inertia))
+    return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const whirl = propellerWhirl(line, needs);
+  const fastest = greatestShaftSpeed(analysis, shaft, needs);
+  const place = propeller.mass?.origin ?? propeller.inertia!.origin;
+  if (!whirl || !fastest)
+    return waits(say, needs, place, `${line.name}: whether the shaft whirls with its propeller`);
+  const share = vessel.criteria?.bearingSpanMargin?.value?.si ?? LATERAL_SEPARATION.si;
+  const blades = whirl.bladeRate ? `, at blade rate ${analysis.tell(whirl.bladeRate)}` : '';
+  const numbers =
+    `with its propeller the aftmost span whirls between ${analysis.tell(whirl.least)} and ${analysis.tell(whirl.greatest)} (forward end free and held)${blades}; ` +
+    `the shaft turns up to ${analysis.tell(fastest)}, margin of at least ${percent(share)} wanted`;
+  const surely = whirl.greatest.si < fastest.si * (1 + share);
+  return say.compare({
+    place,
+    criterion: `${INFO.criterion}, margin ${percent(share)}`,
+    severity: surely ? 'error' : 'warning',
+    capacity: whirl.least,
+    demand: fastest,
+    wanted: share,
+    workings: [whirl.least, whirl.greatest, ...(whirl.bladeRate ? [whirl.bladeRate] : [])],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. ${surely ? 'Even the upper figure is too low' : 'The truth lies between: have it calculated'}. Less overhang, a shorter last span or a thicker shaft raises it.`,
+  });
+}
