@@ -3,6 +3,7 @@ import { closeBlocks } from './repair/closeBlocks.js';
 import { closeEvidence } from './repair/closeEvidence.js';
 import { openBlocks } from './repair/openBlocks.js';
 import type { Repaired, Token } from './repair/tokens.js';
+import { tooDeep } from './repair/tooDeep.js';
 
 /**
  * A lexer that mends brackets: one that is missing or too many costs one message, and everything else in the file
@@ -13,7 +14,7 @@ export class BraceRepairLexer extends DefaultLexer {
     const result = super.tokenize(text, options);
     const make = (image: string, at: Token, before: boolean) => this.inserted(image, at, before);
     let repaired: Repaired = { tokens: result.tokens, errors: [] };
-    for (const repair of [closeEvidence, openBlocks, closeBlocks]) {
+    for (const repair of [tooDeep, closeEvidence, openBlocks, closeBlocks]) {
       const next = repair(repaired.tokens, make);
       if (next) repaired = { tokens: next.tokens, errors: [...repaired.errors, ...next.errors] };
     }

@@ -1,0 +1,21 @@
+import type { Repaired, Token } from './tokens.js';
+
+/** No spec nests half as deep; the parser's work grows faster than the depth, so what lies deeper is left out. */
+const DEEPEST = 24;
+
+/** Leaves out what stands in blocks within blocks beyond all sense, with one message where that begins. */
+export function tooDeep(tokens: readonly Token[]): Repaired | undefined {
+  let depth = 0;
+  let first: Token | undefined;
+  const kept: Token[] = [];
+  for (const token of tokens) {
+    if (token.image === '{') depth += 1;
+    if (depth <= DEEPEST) kept.push(token);
+    else first ??= token;
+    if (token.image === '}' && depth > 0) depth -= 1;
+  }
+  if (!first) return undefined;
+  const message = `Blocks stand ${DEEPEST} deep here and go deeper: I read no further in. Look for closing braces that are missing above.`;
+  const { startOffset: offset, startLine: line, startColumn: column } = first;
+  return { tokens: kept, errors: [{ offset, line, column, length: 1, message }] };
+}
