@@ -5,6 +5,14 @@ export * from './analysis/line.js';
 export * from './analysis/loads.js';
 export * from './analysis/operating-points.js';
 export * from './analysis/propeller-law.js';
+export { type PredictedPoint, predictedPoints } from './analysis/propulsion/points.js';
+export type {
+  FullThrottle,
+  Propulsion,
+  PropulsionResult,
+  RatedRun,
+} from './analysis/propulsion/propulsion.js';
+export { type Estimated, propellerMass, propellerWetInertia } from './analysis/propulsion/weight.js';
 export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';
 export * from './compare/index.js';
@@ -24,5 +32,7 @@ export * from './model/propeller.js';
 export * from './model/shafting.js';
 export * from './model/vessel.js';
 export * from './rules/index.js';
+export * from './rules/mistakes.js';
 export * from './rules/reference.js';
 export * from './rules/rule.js';
+export { NAMED_QUANTITIES, type NamedQuantity } from './rules/trace/index.js';

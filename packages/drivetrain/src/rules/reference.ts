@@ -1,5 +1,6 @@
 import { citeSource } from '@tailshaft/mechanics';
 import { RULES } from './index.js';
+import { MISTAKE_SUBJECTS, MISTAKES, type Mistake } from './mistakes.js';
 import type { Rule } from './rule.js';
 
 /** The manual page of one rule in Markdown: hover, `explain` and the reference are made from it. */
@@ -21,26 +22,38 @@ export function ruleManual(rule: Rule): string {
   ].join('\n\n');
 }
 
-/** All rules, with the table of mistakes in front. */
+/** Rules that hold a mistake. */
+export function rulesAgainst({ number }: Mistake): Rule[] {
+  return RULES.filter(rule => rule.mistakes.includes(number));
+}
+
+/** All rules, with the table of mistakes in front: every mistake, also those that no spec can show. */
 export function rulesReference(): string {
-  const rows = RULES.flatMap(rule => rule.mistakes.map(mistake => [mistake, rule] as const)).sort(
-    ([a], [b]) => (a < b ? -1 : a > b ? 1 : 0),
-  );
   return `${[
     '# The rules',
     'Made from the rule modules in `src/rules`: change them there, then run `npm run docs`. Every example is a whole spec and is tested.',
     'Every verdict screens; none certifies. Part makers, local codes, class, flag and licensed practice come first.',
     '## Mistakes and the rules that catch them',
-    [
-      '| mistake | rule | what it holds | weight |',
-      '| --- | --- | --- | --- |',
-      ...rows.map(
-        ([mistake, rule]) =>
-          `| ${mistake} | [${rule.id}](#${anchor(rule.id)}) | ${rule.title} | ${rule.severity} |`,
-      ),
-    ].join('\n'),
+    'A mistake without a rule cannot show in a spec before the work is done: the sheet prints it on its checklist, for somebody to see and record.',
+    ...Object.entries(MISTAKE_SUBJECTS).flatMap(([letter, subject]) => [
+      `### ${letter}: ${subject}`,
+      [
+        '| mistake | what goes wrong | held by | weight |',
+        '| --- | --- | --- | --- |',
+        ...MISTAKES.filter(one => one.number.startsWith(letter)).map(mistakeRow),
+      ].join('\n'),
+    ]),
     ...RULES.map(ruleManual),
   ].join('\n\n')}\n`;
+}
+
+function mistakeRow(mistake: Mistake): string {
+  const rules = rulesAgainst(mistake);
+  const by = rules.map(rule => `[${rule.id}](#${anchor(rule.id)})`).join(', ');
+  const heaviest = (['error', 'warning', 'note'] as const).find(one =>
+    rules.some(rule => rule.severity === one),
+  );
+  return `| ${mistake.number} | ${mistake.title} | ${by || `checklist: ${mistake.toSee ?? ''}`} | ${heaviest ?? ''} |`;
 }
 
 function weight(severity: Rule['severity']): string {

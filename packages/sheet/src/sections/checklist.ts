@@ -1,3 +1,4 @@
+import { MISTAKES } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section } from '../document/blocks.js';
 
 export const CHECKLIST_ID = 'checklist';
@@ -12,9 +13,9 @@ export function checklistSection(): Block {
   ]);
 }
 
+/** Mistakes that only show at the delivery and on trial, then what lies outside every check. */
 const ITEMS: readonly string[] = [
-  'Direction at the dock: with the vessel made fast and at low power, each side alone and from every control station, lever ahead pulls ahead; each shaft watched and its turn recorded',
-  'Delivered parts against this sheet before they go aboard: plates, exact ratio, rotation, pump setting, housing, flange, hand stamped on the hub',
+  ...MISTAKES.flatMap(one => (one.toSee ? [`${one.toSee} (${one.number})`] : [])),
   'Shafts that stay: drawn, cleaned, straightness measured, keyways and tapers crack-tested, pits and earlier strikes looked for',
   'Propellers that stay: pitch and diameter measured rather than read from the stamp; bore, taper, key and nut fitted to the shaft',
   'Alignment of engine, gear and shaft, afloat and loaded; again after the first hours; movement of soft mounts under full thrust ahead and astern',

@@ -1,5 +1,7 @@
 import type { Rule } from '../rule.js';
+import { acceptance } from './acceptance.js';
+import { sisterVessel } from './sister-vessel.js';
 import { sourceAge } from './source-age.js';
 
-/** Where figures come from. */
-export const PAPER_RULES: readonly Rule[] = [sourceAge];
+/** Where figures come from, and who accepted what. */
+export const PAPER_RULES: readonly Rule[] = [sourceAge, sisterVessel, acceptance];

@@ -1,0 +1,63 @@
+import type { Context } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Acceptance } from '../../model/vessel.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const REQUIRED = changed(SINGLE_LINE, [
+  '  arrangement proposed {',
+  '  require noise at most 72 percent\n  accept trace/requirement-unverified on Ternhaven because "measured on the sea trial, step 9"\n      by "owner\'s superintendent" dated 2026-01-20 until 2026-12-31\n  arrangement proposed {',
+]);
+
+const INFO: RuleInfo = {
+  id: 'paper/acceptance',
+  title: 'Acceptances have somebody behind them and have not run out',
+  mistakes: ['U12'],
+  severity: 'error',
+  criterion:
+    'each acceptance names who gave it and why, and its last day is not over on the day of the check',
+  source: { title: 'deviation and concession records as yards keep them', confidence: 'common practice' },
+  manual:
+    'A departure is accepted by a person in a role, for a reason, for a time. Without a person nobody has taken it on; past its ' +
+    'last day the reason no longer holds by itself. Such an acceptance covers nothing: what it was for is a finding again, and it ' +
+    'is one too, so that it is not taken for valid. Have it given anew by whoever may give it, or put right what it was for and ' +
+    'take it out.',
+  caution: 'No date is moved on here, and nobody is put in: only who accepts a departure can do that.',
+  examples: {
+    failing: changed(SINGLE_LINE, [
+      '  arrangement proposed {',
+      '  accept capacity/gear-input-torque on Centre because "rating is being asked for"\n      by "class surveyor" dated 2025-01-20 until 2025-12-31\n  arrangement proposed {',
+    ]),
+    passing: REQUIRED,
+    cannotTell:
+      'Person, reason and last day stand in the acceptance, or it is not one: their absence is the finding.',
+  },
+};
+
+export const acceptance: Rule = { ...INFO, scope: 'vessel', check };
+
+function check({ vessel, today }: Context): Verdict[] {
+  const say = sayFor(INFO, vessel.name);
+  return vessel.acceptances.map(one => {
+    const wrong = wrongWith(one, today);
+    const what = `The acceptance of ${one.rule} on ${one.on}`;
+    if (wrong.length === 0)
+      return say.holds({
+        place: one.origin,
+        message: `${what} is ${one.by}'s${one.until ? ` until ${one.until}` : ', without a last day'}.`,
+      });
+    return say.fails({
+      place: one.origin,
+      message: `${what} ${wrong.join(', and ')}: it covers nothing. Have it given by whoever may give it, or put right what it was for and take it out.`,
+    });
+  });
+}
+
+function wrongWith({ by, because, until }: Acceptance, today: string): string[] {
+  return [
+    ...(by ? [] : ['does not say who gave it']),
+    ...(because ? [] : ['gives no reason']),
+    ...(until !== undefined && until < today ? [`ran out on ${until}`] : []),
+  ];
+}

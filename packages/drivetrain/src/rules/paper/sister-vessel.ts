@@ -1,0 +1,92 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Context } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Fact } from '../../model/fact.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+
+const INFO: RuleInfo = {
+  id: 'paper/sister-vessel',
+  title: 'Values belong to this vessel',
+  mistakes: ['U11'],
+  severity: 'warning',
+  criterion: 'evidence of every fact of the hull, the duty and the lines to be built',
+  source: {
+    title: 'values that came from a sister vessel are measured before they are built to',
+    confidence: 'common practice',
+  },
+  manual:
+    'Sisters leave the yard alike and stop being so at the first repair: another shaft, another gear, a bed that was moved. A ' +
+    'value that was copied from one is a place to start from. Checks use it, and the sheet marks it; before anything is ordered, ' +
+    'measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
+  caution: 'A drawing that was made for the class of vessels is no better evidence than the sister herself.',
+  examples: {
+    failing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [sister vessel]']),
+    passing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [measured 2026-01-14]']),
+    cannotTell: 'The rule reads the evidence that is written beside a fact; it can always tell.',
+  },
+};
+
+export const sisterVessel: Rule = { ...INFO, scope: 'vessel', check };
+
+interface Stated {
+  readonly what: string;
+  readonly of: string;
+  readonly fact: Fact<unknown>;
+}
+
+function check({ vessel }: Context): Verdict[] {
+  const say = sayFor(INFO, vessel.name);
+  const found = new Map<Origin, Stated>();
+  const look = (block: object | undefined, of: string) => {
+    if (block)
+      for (const [what, fact] of copiedFacts(block)) {
+        if (!found.has(fact.origin)) found.set(fact.origin, { what, of, fact });
+      }
+  };
+  look(vessel.hull, `the hull of ${vessel.name}`);
+  look(vessel.duty, `the duty of ${vessel.name}`);
+  for (const arrangement of vessel.arrangements) {
+    if (!isPlanned({ arrangement, vessel })) continue;
+    for (const line of arrangement.lines)
+      for (const part of line.chain) look(part, `${nameOf(part)} of ${line.path}`);
+  }
+  if (found.size === 0)
+    return [
+      say.holds({ place: vessel.nameOrigin, message: 'No value was taken over from a sister vessel.' }),
+    ];
+  return [...found.values()].map(({ what, of, fact }) =>
+    say.fails({
+      place: fact.origin,
+      message: `The ${what} of ${of}, ${fact.written}, comes from a sister vessel, not from this one. Measure it here and write how it was found, before anything is ordered to it.`,
+    }),
+  );
+}
+
+/** Facts of a block and of the blocks in it that a sister vessel lent, with their words. */
+function* copiedFacts(block: object, before = ''): Generator<[what: string, fact: Fact<unknown>]> {
+  for (const [field, value] of Object.entries(block)) {
+    if (typeof value !== 'object' || value === null || ELSEWHERE.has(field)) continue;
+    if (isFact(value)) {
+      if (value.evidence?.kind === 'sister vessel') yield [before + wordsOf(field), value];
+    } else if (Array.isArray(value)) {
+      for (const one of value)
+        if (isFact(one)) yield* copiedFacts({ [field]: one }, before);
+        else if (typeof one === 'object' && one !== null) yield* copiedFacts(one, `${wordsOf(field)} `);
+    } else if ('origin' in value && !('si' in value)) yield* copiedFacts(value, `${wordsOf(field)} `);
+  }
+}
+
+/** What is not the part's own, or is written a second time by another field. */
+const ELSEWHERE = new Set(['entry', 'origin', 'nameOrigin', 'source', 'variant']);
+
+function wordsOf(field: string): string {
+  return field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
+}
+
+function isFact(value: object): value is Fact<unknown> {
+  return 'written' in value && 'value' in value && 'origin' in value;
+}
