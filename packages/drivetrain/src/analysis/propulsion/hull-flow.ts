@@ -34,14 +34,16 @@ export interface HullFlow {
   readonly relativeRotativeEfficiency?: Value<'ratio'>;
 }
 
+/** The flow at a propeller of this curve and at this speed of the vessel. */
+export type FlowAt = (curve: OpenWaterCurve, vesselSpeed: Value<'speed'>) => HullFlow;
+
 /** The flow at any speed; what the hull declares comes before what a method gives. Undefined where facts are missing. */
 export function hullFlow(
   vessel: Vessel,
   method: SpeedMethod,
-  curve: OpenWaterCurve,
   screws: number,
   needs: Needs,
-): ((vesselSpeed: Value<'speed'>) => HullFlow) | undefined {
+): FlowAt | undefined {
   const { hull } = vessel;
   const wake = hull?.wakeFraction?.value && renamed(hull.wakeFraction.value, 'wake fraction', 'w');
   const deduction =
@@ -50,8 +52,8 @@ export function hullFlow(
   if (wake && (deduction || thrust)) {
     return () => ({ wakeFraction: wake, ...(deduction ? { thrustDeduction: deduction } : {}) });
   }
-  const worked = flowOfForm(vessel, method, curve, screws, thrust, needs);
-  return worked && (speed => own(worked(speed), wake, deduction));
+  const worked = flowOfForm(vessel, method, screws, thrust, needs);
+  return worked && ((curve, speed) => own(worked(curve, speed), wake, deduction));
 }
 
 function own(
@@ -69,22 +71,21 @@ function own(
 function flowOfForm(
   vessel: Vessel,
   method: SpeedMethod,
-  curve: OpenWaterCurve,
   screws: number,
   wakeOnly: boolean,
   needs: Needs,
-): ((vesselSpeed: Value<'speed'>) => HullFlow) | undefined {
+): FlowAt | undefined {
   if (method === 'Holtrop 1982' || method === 'Holtrop 1984') {
     const form = displacementForm(vessel, needs);
-    return form && (speed => displacementFlow(form, method, curve, screws, speed));
+    return form && ((curve, speed) => displacementFlow(form, method, curve, screws, speed));
   }
   if (isPlaning(vessel, method) && screws === 2) {
     const volume = volumeOf(vessel, needs);
-    return volume && (speed => planingTwinFlow(volume, speed));
+    return volume && ((_, speed) => planingTwinFlow(volume, speed));
   }
   if (!isPlaning(vessel, method)) {
     const form = displacementForm(vessel, new Needs());
-    if (form) return speed => displacementFlow(form, 'Holtrop 1984', curve, screws, speed);
+    if (form) return (curve, speed) => displacementFlow(form, 'Holtrop 1984', curve, screws, speed);
     if (wakeOnly || vessel.hull?.thrustDeduction?.value) {
       const block = blockOf(vessel, needs);
       if (!block) return undefined;

@@ -45,6 +45,15 @@ export function resistanceBy(
   }
 }
 
+/** Notes what a method still needs to know of the hull, before anything is worked out by it. */
+export function missHull(method: SpeedMethod, vessel: Vessel, needs: Needs): void {
+  if (method === 'Savitsky') {
+    planingForm(vessel, needs);
+    volumeOf(vessel, needs);
+  } else if (method === 'Holtrop 1982' || method === 'Holtrop 1984') displacementForm(vessel, needs);
+  else if (method === 'given resistance') givenResistance(vessel, needs);
+}
+
 function givenResistance(vessel: Vessel, needs: Needs): Outcome<ResistanceCurve> | undefined {
   const { hull } = vessel;
   const fact = hullFacts(vessel, needs);

@@ -6,31 +6,29 @@ import {
   displacementSpeed,
   given,
   type OpenWaterCurve,
+  type OperatingPoint,
   type Outcome,
   outsideRange,
   type PropellerLoad,
+  predictAt,
   predictTopSpeed,
   propellerLoad,
   ratedDemand,
   renamed,
-  shaftSpeedThroughGear,
   speedOfAdvance,
   type Value,
 } from '@tailshaft/mechanics';
 import { Needs } from '../../judge/needs.js';
 import type { Missing } from '../../judge/verdict.js';
 import type { SpeedMethod } from '../../model/hull.js';
-import { nameOf } from '../../model/part.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
-import { type FullLoadPoint, ratedPoint } from '../engine-points.js';
-import { propellerPower } from '../propeller-power.js';
-import { overallRatio } from '../speeds.js';
-import { bladeGeometry, seriesCurve } from './blades.js';
+import { type Case, gather, noMethod, type Refusal } from './case.js';
 import { fullThrottleTable } from './engine-table.js';
-import { type HullFlow, hullFlow } from './hull-flow.js';
+import type { HullFlow } from './hull-flow.js';
 import { hullFacts, waterDensity } from './hull-forms.js';
-import { ESTIMATES, methodOf } from './hull-method.js';
+import { ESTIMATES } from './hull-method.js';
 import { type ResistanceMethod, resistanceBy } from './hull-resistance.js';
+import { settled } from './settled.js';
 
 /** The propeller at rated shaft speed, and the vessel with it. */
 export interface RatedRun extends PropellerLoad {
@@ -67,6 +65,8 @@ export interface Propulsion {
   /** Power asked at rated speed over power available. */
   readonly demand: Value<'ratio'>;
   readonly full: Outcome<FullThrottle>;
+  /** Speed and engine load with the engine held at a speed; absent where resistance against speed is not known. */
+  readonly atEngineSpeed?: (engineSpeed: Value<'rotational speed'>) => Outcome<OperatingPoint>;
   /** Conditions of series and method that are not met, in words. */
   readonly outside: readonly string[];
 }
@@ -88,87 +88,6 @@ export function propulsionOf(line: ShaftLine, vessel: Vessel): PropulsionResult 
   if (!solved) return { value: undefined, missing: needs.missing };
   if ('refusal' in solved) return { value: undefined, missing: solved.remedy, refusal: solved.refusal };
   return { value: solved, missing: [] };
-}
-
-interface Refusal {
-  readonly refusal: string;
-  readonly remedy: readonly Missing[];
-}
-
-interface Case {
-  readonly line: ShaftLine;
-  readonly vessel: Vessel;
-  readonly curve: OpenWaterCurve;
-  readonly seriesDeclared: boolean;
-  readonly method: SpeedMethod;
-  readonly methodDeclared: boolean;
-  readonly flow: (vesselSpeed: Value<'speed'>) => HullFlow;
-  readonly screws: number;
-  readonly rated: FullLoadPoint;
-  readonly ratio: Value<'ratio'>;
-  readonly shaftSpeed: Value<'rotational speed'>;
-  readonly available: Value<'power'>;
-}
-
-function gather(line: ShaftLine, vessel: Vessel, needs: Needs): Case | Refusal | undefined {
-  const propeller = line.propeller!;
-  const rated = needs.take(ratedPoint(line, vessel));
-  const ratio = needs.take(overallRatio(line, 'ahead'));
-  const available = needs.take(propellerPower(line, vessel));
-  const geometry = bladeGeometry(propeller, needs);
-  const chosen = methodOf(vessel);
-  if (!chosen) missMethod(vessel, needs);
-  if (!geometry || !chosen || !rated || !ratio || !available) return undefined;
-  const blades = seriesCurve(propeller, geometry, vessel);
-  if ('refusal' in blades) {
-    return {
-      refusal: blades.refusal,
-      remedy: [
-        {
-          what: `a series that covers ${nameOf(propeller)}`,
-          host: propeller.origin,
-          property: 'series',
-          example: 'unknown',
-          ...(propeller.series ? { at: propeller.series.origin } : {}),
-        },
-      ],
-    };
-  }
-  const arrangement = vessel.arrangements.find(one => one.name === line.arrangement);
-  const screws = arrangement?.lines.filter(one => one.propeller).length || 1;
-  const flow = hullFlow(vessel, chosen.method, blades.curve, screws, needs);
-  if (!flow) return undefined;
-  return {
-    line,
-    vessel,
-    curve: blades.curve,
-    seriesDeclared: blades.declared,
-    method: chosen.method,
-    methodDeclared: chosen.declared,
-    flow,
-    screws,
-    rated,
-    ratio,
-    shaftSpeed: renamed(shaftSpeedThroughGear({ engineSpeed: rated.speed, ratio }), 'rated shaft speed'),
-    available,
-  };
-}
-
-function missMethod(vessel: Vessel, needs: Needs): void {
-  const { criteria, hull } = vessel;
-  if (criteria) {
-    needs.miss(
-      { what: 'how speed is to be worked out', host: criteria.origin, property: 'speed method' },
-      criteria.speedMethod?.origin,
-    );
-  } else {
-    const host = hull?.origin ?? vessel.origin;
-    needs.miss({
-      what: 'resistance of the hull at two speeds or more',
-      host,
-      property: hull ? 'resistance' : 'hull',
-    });
-  }
 }
 
 function solve(one: Case, needs: Needs): Propulsion | Refusal | undefined {
@@ -216,47 +135,16 @@ function byResistance(one: Case, method: ResistanceMethod, needs: Needs): Propul
         predictTopSpeed(driven(flow), driveline, table),
       )
     : { applies: false, reason: 'Nothing is declared of the engine below or above its rated speed.' };
-  return result(one, run, full, density);
-}
-
-/** Wake and thrust deduction depend on the speed that they help to find: repeated until it stays. */
-function settled<T extends { readonly vesselSpeed: Value<'speed'> }>(
-  one: Case,
-  what: string,
-  first: number,
-  find: (flow: HullFlow) => Outcome<T>,
-): Outcome<T> {
-  const key = `${what} ${inputsOf(one)}`;
-  const at = (V: number) => find(one.flow(given('vessel speed', 'V', 'speed', V)));
-  const known = SETTLED.get(key);
-  if (known !== undefined) return at(known);
-  let V = first;
-  let found = at(V);
-  for (let turn = 0; turn < 8 && found.applies; turn++) {
-    const next = found.vesselSpeed.si;
-    if (Math.abs(next - V) < 1e-4 * next) break;
-    V = next;
-    found = at(V);
-  }
-  if (SETTLED.size >= MOST_SETTLED) SETTLED.clear();
-  SETTLED.set(key, V);
-  return found;
-}
-
-/** Speed of the last turn for inputs already seen, so that a keystroke elsewhere does not repeat the others. */
-const SETTLED = new Map<string, number>();
-const MOST_SETTLED = 500;
-
-/** Every number that a balance depends on. */
-function inputsOf({ vessel, curve, rated, ratio, available, screws, method, line }: Case): string {
-  const { diameter, pitch, blades, areaRatio } = curve.geometry;
-  const numbers = [diameter, pitch, blades, areaRatio, rated.speed, rated.power, ratio, available].map(
-    value => value.si,
-  );
-  const table = fullThrottleTable(line, vessel, rated);
-  const engine = table?.speeds.map(speed => `${speed} ${table.torqueAt(speed)}`) ?? [];
-  const hull = JSON.stringify(vessel.hull, (key, value) => (key === 'origin' ? undefined : value));
-  return [method, curve.series.name, screws, ...numbers, ...engine, hull].join(' ');
+  const made = result(one, run, full, density, outsideRange(run.resistance));
+  if (!table) return made;
+  const atEngineSpeed = (engineSpeed: Value<'rotational speed'>) =>
+    settled<OperatingPoint>(
+      one,
+      `at ${engineSpeed.si}`,
+      (run.vesselSpeed.si * engineSpeed.si) / rated.speed.si,
+      flow => predictAt(driven(flow), driveline, table, engineSpeed),
+    );
+  return { ...made, atEngineSpeed };
 }
 
 /** Where a speed is given, or estimated from the power, the propeller is taken to run at it at rated shaft speed. */
@@ -305,6 +193,7 @@ function result(
   rated: RatedRun,
   full: Outcome<FullThrottle>,
   density: Value<'density'>,
+  outside: readonly string[] = [],
 ): Propulsion {
   const { available, method } = one;
   const asked = renamed(rated.power, 'power asked at rated speed', 'PD');
@@ -321,21 +210,6 @@ function result(
     available,
     demand: ratedDemand({ absorbed: asked, delivered: available }),
     full,
-    outside: [...new Set(rated.outside)],
-  };
-}
-
-function noMethod(one: Case, reason: string): Refusal {
-  const { vessel } = one;
-  return {
-    refusal: reason,
-    remedy: [
-      {
-        what: 'resistance of the hull at speeds around this one, from a test, a trial or the designer',
-        host: vessel.hull?.origin ?? vessel.origin,
-        property: vessel.hull ? 'resistance' : 'hull',
-        example: 'unknown',
-      },
-    ],
+    outside: [...new Set([...rated.outside, ...outside, ...outsideRange(rated.speedOfAdvance)])],
   };
 }
