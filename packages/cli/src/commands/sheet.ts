@@ -71,7 +71,7 @@ function sheetInput(specs: Specs, spec: CheckedSpec, chosen: JudgedVessel, today
   };
   return {
     vessel,
-    verdicts,
+    verdicts: [...verdicts, ...spec.check.entries.flatMap(one => one.verdicts)],
     analysisOf,
     today,
     problems: spec.findings
