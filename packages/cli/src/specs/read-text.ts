@@ -1,6 +1,5 @@
 import { readFile, stat } from 'node:fs/promises';
 import { CannotRun, reasonOf } from '../cannot-run.js';
-import { DEEPEST, lineOfTooDeep } from './nesting.js';
 
 /** A spec is text of some kilobytes, a large catalogue of a megabyte or two. */
 export const LARGEST = 4 * 1024 * 1024;
@@ -36,12 +35,6 @@ export function decodeSpec(bytes: Uint8Array, shown: string): string {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     throw new CannotRun(`${shown} is not UTF-8 text: save it as UTF-8`);
-  }
-  const deep = lineOfTooDeep(text);
-  if (deep !== undefined) {
-    throw new CannotRun(
-      `${shown}:${deep} opens more than ${DEEPEST} blocks inside one another, and is not read: is a closing brace missing further up?`,
-    );
   }
   return text;
 }
