@@ -1,12 +1,14 @@
 import type { Rule } from '../rule.js';
 import { angleLimit } from './angle-limit.js';
 import { angleStackRule } from './angle-stack.js';
+import { bearingLength } from './bearing-length.js';
 import { bearingSpan } from './bearing-span.js';
 import { bearingWater } from './bearing-water.js';
 import { couplingBore } from './coupling-bore.js';
 import { couplingFlange } from './coupling-flange.js';
 import { diameter } from './diameter.js';
 import { flexibleForMisalignment } from './flexible-for-misalignment.js';
+import { jointAngles } from './joint-angles.js';
 import { jointThrust } from './joint-thrust.js';
 import { lengthStack } from './length-stack.js';
 import { materialChanged } from './material-changed.js';
@@ -34,11 +36,13 @@ export const SHAFTING_RULES: readonly Rule[] = [
   propellerWhirlRule,
   supportLost,
   overhang,
+  bearingLength,
   tubeBore,
   couplingFlange,
   couplingBore,
   flexibleForMisalignment,
   jointThrust,
+  jointAngles,
   thrustPathRule,
   thrustCapacity,
   angleLimit,

@@ -1,0 +1,104 @@
+import {
+  bearingLengthInDiameters,
+  judgeSternBearing,
+  renamed,
+  type SternBearingRule,
+  sternBearingRules,
+  strutBearingLength,
+  type Value,
+} from '@tailshaft/mechanics';
+import { shaftSize } from '../../analysis/shaft-strength.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Bearing, Shaft } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/bearing-length',
+  title: 'The bearing that carries the propeller is long enough',
+  mistakes: [],
+  severity: 'warning',
+  criterion: 'length of the aftmost bearing in shaft diameters against the guide for its lubrication',
+  source: sternBearingRules[0]!.source,
+  manual:
+    'The aftmost bearing carries the propeller. Lubricated by water or grease it is four shaft diameters long, by oil two; ' +
+    'a shorter one wears to an oval and lets the shaft tilt. Shorter bearings are allowed by class on conditions: low ' +
+    'pressure with oil, approved material with tests for water. Give its length and lubrication; put in a longer bearing, ' +
+    'or accept it with the approval of the material.',
+  caution: `${DEFER} Pressure is nominal: an edge that carries alone is loaded far more.`,
+  examples: {
+    failing: changed(WITH_BEARINGS, [
+      'at 2.95 m\n          length 260 mm',
+      'at 2.95 m\n          length 120 mm',
+    ]),
+    passing: WITH_BEARINGS,
+    cannotTell: changed(WITH_BEARINGS, [
+      'at 2.95 m\n          length 260 mm',
+      'at 2.95 m\n          length unknown',
+    ]),
+  },
+};
+
+export const bearingLength: Rule = { ...INFO, scope: 'line', check };
+
+/** Oil bearings are taken as white metal: the limits of length are the same for approved synthetics. */
+const KIND: Readonly<Record<'water' | 'oil' | 'grease', SternBearingRule['kind']>> = {
+  water: 'water',
+  oil: 'oil, white metal',
+  grease: 'grease',
+};
+
+function check(context: LineContext): Verdict | undefined {
+  const { line } = context;
+  const shaft = line.shafts.at(-1);
+  if (!shaft || !line.propeller || !isPlanned(context)) return undefined;
+  const bearing = aftmost(shaft);
+  return bearing?.length ? judge(context, shaft, bearing) : undefined;
+}
+
+function judge({ line, analysis }: LineContext, shaft: Shaft, bearing: Bearing): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = `bearing ${bearing.name}`;
+  const place = bearing.length!.origin;
+  const wanted = (property: string) => ({ what: `${property} of ${name}`, host: bearing.origin, property });
+  const length = needs.fact(bearing.length, wanted('length'));
+  const by = needs.fact(bearing.lubrication, wanted('lubrication'));
+  const size = shaftSize(shaft, needs);
+  if (!length || !by || !size)
+    return waits(say, needs, place, `${line.name}: whether ${name} is long enough`);
+  const diameter = renamed(size.outsideDiameter, 'shaft diameter', 'd');
+  const count: Value<'ratio'> = bearingLengthInDiameters({ length, diameter });
+  const result = judgeSternBearing(KIND[by], count);
+  const guide = result.rule.lengthOverDiameter;
+  const needed = by === 'water' ? [strutBearingLength({ diameter })] : [];
+  const numbers = `${name} is ${analysis.tell(length)} long, ${count.si.toFixed(1)} diameters; ${guide} is the guide for ${by}`;
+  const said = { place, workings: [count, ...needed] };
+  if (result.result === 'long enough') return say.holds({ ...said, message: `${line.name}: ${numbers}.` });
+  const way =
+    result.result === 'too short'
+      ? ''
+      : ` It may be as short as that only with ${result.rule.shorter!.condition}.`;
+  return say.fails({
+    ...said,
+    message: `${line.name}: ${numbers}.${way} Fit a longer one, or accept it with the approval of the material.`,
+  });
+}
+
+/** The last bearing by place; by order of writing where places are not given. */
+function aftmost(shaft: Shaft): Bearing | undefined {
+  const bearings = (shaft.bearings ?? []).filter(
+    one => one.kind?.value === 'strut' || one.kind?.value === 'stern tube',
+  );
+  return bearings.reduce<Bearing | undefined>((last, one) => {
+    const [at, lastAt] = [one.position?.value?.si, last?.position?.value?.si];
+    return last && at !== undefined && lastAt !== undefined && at < lastAt ? last : one;
+  }, undefined);
+}
