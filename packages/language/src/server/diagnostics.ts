@@ -57,10 +57,15 @@ export function toDiagnostic(
 }
 
 /** Sends diagnostics with the version of the text they speak of; what was never shown is not cleared. */
-export function publishDiagnostics(connection: Connection, services: TailshaftServices): void {
+export function publishDiagnostics(
+  connection: Connection,
+  services: TailshaftServices,
+  wanted: () => boolean,
+): void {
   const { DocumentBuilder, TextDocuments } = services.shared.workspace;
   const shown = new Set<string>();
   const send = (uri: string, diagnostics: Diagnostic[], version?: number) => {
+    if (!wanted()) return;
     if (diagnostics.length === 0 && version === undefined && !shown.has(uri)) return;
     if (diagnostics.length > 0) shown.add(uri);
     else shown.delete(uri);

@@ -68,10 +68,6 @@ export function answerRequests(connection: Connection, services: TailshaftServic
     connection.onRenameRequest(on('rename', (d, p, t) => lsp.RenameProvider!.rename(d, p, t)));
     connection.onPrepareRename(on('rename', (d, p, t) => lsp.RenameProvider!.prepareRename(d, p, t)));
   }
-  if (lsp.DocumentLinkProvider)
-    connection.onDocumentLinks(on('links', (d, p, t) => lsp.DocumentLinkProvider!.getDocumentLinks(d, p, t)));
-  if (lsp.CodeActionProvider)
-    connection.onCodeAction(on('code actions', (d, p, t) => lsp.CodeActionProvider!.getCodeActions(d, p, t)));
   if (lsp.Formatter) {
     connection.onDocumentFormatting(on('formatting', (d, p, t) => lsp.Formatter!.formatDocument(d, p, t)));
     connection.onDocumentRangeFormatting(
@@ -121,7 +117,8 @@ async function builtDocument(services: TailshaftServices, uri: URI): Promise<Lan
   return ready();
 }
 
-async function guarded<R>(
+/** Runs one request: a cancelled one, and one that goes wrong, is answered with an error. */
+export async function guarded<R>(
   services: TailshaftServices,
   name: string,
   token: CancellationToken,

@@ -1,11 +1,7 @@
 import type { LangiumSharedServices } from 'langium/lsp';
 import { DefaultLanguageServer } from 'langium/lsp';
-import {
-  CodeActionKind,
-  type InitializedParams,
-  type InitializeParams,
-  type InitializeResult,
-} from 'vscode-languageserver';
+import type { InitializedParams, InitializeParams, InitializeResult } from 'vscode-languageserver';
+import { addedCapabilities } from './added.js';
 import type { TailshaftServices } from './module.js';
 
 /** Says hello to the client: what this server can do, under which name and version. */
@@ -20,25 +16,12 @@ export class TailshaftLanguageServer extends DefaultLanguageServer {
 
   protected override buildInitializeResult(params: InitializeParams): InitializeResult {
     const { capabilities } = super.buildInitializeResult(params);
+    const added = addedCapabilities(params);
     return {
       capabilities: {
         ...capabilities,
-        workspace: {
-          ...capabilities.workspace,
-          workspaceFolders: { supported: true, changeNotifications: true },
-        },
-        selectionRangeProvider: true,
-        ...(capabilities.codeActionProvider
-          ? {
-              codeActionProvider: {
-                codeActionKinds: [
-                  CodeActionKind.QuickFix,
-                  CodeActionKind.Refactor,
-                  CodeActionKind.SourceFixAll,
-                ],
-              },
-            }
-          : {}),
+        ...added,
+        workspace: { ...capabilities.workspace, ...added.workspace },
       },
       serverInfo: { name: 'tailshaft', version: this.version },
     };

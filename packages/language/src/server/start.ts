@@ -1,9 +1,12 @@
-import { DocumentState } from 'langium';
-import type { Connection } from 'vscode-languageserver';
+import { DocumentState, URI } from 'langium';
+import type { Connection, WorkspaceFolder } from 'vscode-languageserver';
+import { isWithin } from '../project/imports.js';
+import { answerAddedRequests } from './added.js';
 import { publishDiagnostics } from './diagnostics.js';
 import { answerRequests } from './handlers.js';
 import { createTailshaftServices, type ServerContext, type TailshaftServices } from './module.js';
 import { answerOutlineRequests } from './outline.js';
+import { PullDiagnostics } from './pullDiagnostics.js';
 import type { WorkspaceScan } from './workspace/scan.js';
 
 /** Brings a server to life on a connection. */
@@ -14,7 +17,8 @@ export function startServer(context: ServerContext & { readonly connection: Conn
   const texts = shared.workspace.TextDocuments;
 
   texts.onDidChangeContent(change => updates.didChangeContent?.(change));
-  publishDiagnostics(connection, language);
+  const pull = new PullDiagnostics(connection, language);
+  publishDiagnostics(connection, language, () => !pull.active);
   texts.onDidClose(change => updates.didCloseDocument?.(change));
   connection.onDidChangeWatchedFiles(params => updates.didChangeWatchedFiles?.(params));
   connection.onDidChangeConfiguration(({ settings }) => {
@@ -23,6 +27,7 @@ export function startServer(context: ServerContext & { readonly connection: Conn
       .catch(error => language.log('reading the settings', error));
   });
   answerRequests(connection, language);
+  answerAddedRequests(connection, language);
   answerOutlineRequests(connection, language);
 
   connection.onInitialize(params => shared.lsp.LanguageServer.initialize(params));
@@ -31,6 +36,7 @@ export function startServer(context: ServerContext & { readonly connection: Conn
     if (foldersCanChange) {
       connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
         (shared.workspace.WorkspaceManager as WorkspaceScan).changeFolders(added, removed);
+        language.queue.submit([], filesLeft(language, removed));
       });
     }
   });
@@ -47,6 +53,7 @@ export function startServer(context: ServerContext & { readonly connection: Conn
   const askAgain = () => {
     if (refresh.hints) void connection.languages.inlayHint.refresh();
     if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh');
+    pull.askAgain();
   };
   language.settings.onChange(askAgain);
   // The client asks again by itself for the text that was typed at, not for others that see it.
@@ -61,4 +68,19 @@ export function startServer(context: ServerContext & { readonly connection: Conn
   texts.listen(connection);
   connection.listen();
   return language;
+}
+
+/** Files of folders that left the workspace, and that nobody has open. */
+function filesLeft(
+  { project, shared: { workspace } }: TailshaftServices,
+  removed: readonly WorkspaceFolder[],
+): URI[] {
+  const within = (uri: URI, folders: readonly URI[]) => folders.some(folder => isWithin(folder, uri));
+  const gone = removed.map(folder => URI.parse(folder.uri));
+  return workspace.LangiumDocuments.all
+    .map(document => document.uri)
+    .filter(
+      uri => within(uri, gone) && !within(uri, project.roots) && !workspace.TextDocuments.get(uri.toString()),
+    )
+    .toArray();
 }

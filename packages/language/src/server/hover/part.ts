@@ -50,7 +50,7 @@ function lineFigures(line: JudgedLine): string[] {
   return needed ? [`needs a ${needed}-hand propeller`] : [];
 }
 
-function aboutPart(line: JudgedLine, path: string, entry: EntryReading): Verdict[] {
+export function aboutPart(line: JudgedLine, path: string, entry: EntryReading): Verdict[] {
   return line.verdicts.filter(
     one => one.subject === path || mentions(one, { ...entry.host, end: entry.whole.end }),
   );

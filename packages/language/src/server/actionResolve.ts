@@ -1,0 +1,59 @@
+import { type LangiumDocument, URI } from 'langium';
+import {
+  type CodeAction,
+  type CodeActionParams,
+  type Connection,
+  type InitializeParams,
+  LSPErrorCodes,
+  ResponseError,
+} from 'vscode-languageserver';
+import { onDocument } from './handlers.js';
+import type { TailshaftServices } from './module.js';
+
+/** What finds an offer again: the question it answered, and the text it was made for. */
+interface Asked {
+  readonly params: CodeActionParams;
+  readonly version: number;
+}
+
+/** Whether the client fetches the edit of an offer when somebody takes it. */
+export function resolvesActions({ capabilities }: InitializeParams): boolean {
+  const action = capabilities.textDocument?.codeAction;
+  return action?.dataSupport === true && action.resolveSupport?.properties.includes('edit') === true;
+}
+
+/** Offers without their edits, for clients that fetch those of the one that is taken; with them for all others. */
+export function answerCodeActions(connection: Connection, services: TailshaftServices): void {
+  const provider = services.lsp.CodeActionProvider!;
+  let resolves = false;
+  services.shared.lsp.LanguageServer.onInitialize(params => {
+    resolves = resolvesActions(params);
+  });
+  const offers = async (document: LangiumDocument, params: CodeActionParams) =>
+    ((await provider.getCodeActions(document, params)) ?? []) as CodeAction[];
+  connection.onCodeAction(
+    onDocument(services, 'code actions', async (document, params: CodeActionParams) => {
+      const actions = await offers(document, params);
+      if (!resolves) return actions;
+      const data: Asked = { params, version: document.textDocument.version };
+      return actions.map(({ edit: _edit, ...rest }) => ({ ...rest, data }));
+    }),
+  );
+  const resolve = onDocument(
+    services,
+    'a code action',
+    async (document, { action }: Asked['params'] & { action: CodeAction }) => {
+      const { params, version } = action.data as Asked;
+      if (document.textDocument.version !== version)
+        throw new ResponseError(LSPErrorCodes.ContentModified, 'The text changed since this was offered.');
+      const same = (one: CodeAction) => one.title === action.title && one.kind === action.kind;
+      const found = (await offers(document, params)).find(same);
+      return { ...action, ...(found?.edit ? { edit: found.edit } : {}) };
+    },
+  );
+  connection.onCodeActionResolve((action, token) => {
+    const asked = action.data as Asked | undefined;
+    if (!asked || !URI.parse(asked.params.textDocument.uri)) return action;
+    return resolve({ ...asked.params, action }, token) as Promise<CodeAction>;
+  });
+}

@@ -1,0 +1,118 @@
+import { type LangiumDocument, URI } from 'langium';
+import type {
+  CallHierarchyItem,
+  Connection,
+  FormattingOptions,
+  InitializeParams,
+  Range,
+  ServerCapabilities,
+  TextDocumentPositionParams,
+} from 'vscode-languageserver';
+import { CODE_ACTION_KINDS } from '../actions/provider.js';
+import { answerCodeActions, resolvesActions } from './actionResolve.js';
+import { CallHierarchy } from './callHierarchy.js';
+import { importsAfterRename, RENAMED_FILES } from './fileRenames.js';
+import { guarded, onDocument } from './handlers.js';
+import { linkedEditing } from './linkedEditing.js';
+import type { TailshaftServices } from './module.js';
+import { PROPERTY_HELP, propertyHelp } from './propertyHelp.js';
+import { PULLED, pulls } from './pullDiagnostics.js';
+import { sourceLinks } from './sourceLinks.js';
+import { answerWorkingRequests } from './working.js';
+
+/** What this server can do that the library has no words for. */
+export function addedCapabilities(params: InitializeParams): ServerCapabilities {
+  return {
+    selectionRangeProvider: true,
+    callHierarchyProvider: true,
+    linkedEditingRangeProvider: true,
+    signatureHelpProvider: PROPERTY_HELP,
+    documentRangeFormattingProvider: { rangesSupport: true },
+    codeActionProvider: { codeActionKinds: CODE_ACTION_KINDS, resolveProvider: resolvesActions(params) },
+    ...(pulls(params) ? { diagnosticProvider: PULLED } : {}),
+    workspace: {
+      workspaceFolders: { supported: true, changeNotifications: true },
+      fileOperations: { willRename: RENAMED_FILES },
+    },
+  };
+}
+
+/** Answers the requests that the library has no place for. */
+export function answerAddedRequests(connection: Connection, services: TailshaftServices): void {
+  const hierarchy = new CallHierarchy(services);
+  const { languages } = connection;
+  languages.callHierarchy.onPrepare(
+    onDocument(services, 'a hierarchy', (document, { position }: TextDocumentPositionParams) =>
+      hierarchy.prepare(document, position),
+    ) as never,
+  );
+  languages.callHierarchy.onIncomingCalls(
+    ofItem(services, (document, item) => hierarchy.incoming(document, item)) as never,
+  );
+  languages.callHierarchy.onOutgoingCalls(
+    ofItem(services, (document, item) => hierarchy.outgoing(document, item)) as never,
+  );
+  languages.onLinkedEditingRange(
+    onDocument(services, 'linked editing', (document, { position }: TextDocumentPositionParams) =>
+      linkedEditing(services, document, position),
+    ) as never,
+  );
+  connection.onSignatureHelp(
+    onDocument(services, 'help on a property', (document, { position }: TextDocumentPositionParams) =>
+      propertyHelp(services, document, position),
+    ) as never,
+  );
+  connection.onDocumentLinks(
+    onDocument(services, 'links', async (document, params, token) => [
+      ...((await services.lsp.DocumentLinkProvider!.getDocumentLinks(document, params as never, token)) ??
+        []),
+      ...(await sourceLinks(services, document)),
+    ]),
+  );
+  connection.onRequest(
+    'textDocument/rangesFormatting',
+    onDocument(services, 'formatting', async (document, params: RangesParams) => {
+      const edits = params.ranges.map(range =>
+        services.lsp.Formatter!.formatDocumentRange(document, { ...params, range }),
+      );
+      return unlike((await Promise.all(edits)).flat());
+    }),
+  );
+  connection.workspace.onWillRenameFiles(
+    (params, token) =>
+      guarded(services, 'renaming files', token, async () => {
+        await services.queue.idle();
+        return importsAfterRename(services, params);
+      }) as never,
+  );
+  answerCodeActions(connection, services);
+  answerWorkingRequests(connection, services);
+}
+
+interface RangesParams {
+  readonly textDocument: { readonly uri: string };
+  readonly ranges: readonly Range[];
+  readonly options: FormattingOptions;
+}
+
+/** A question about an item of a hierarchy, which says itself in which file it lies. */
+function ofItem<R>(
+  services: TailshaftServices,
+  call: (document: LangiumDocument, item: CallHierarchyItem) => R,
+) {
+  const answer = onDocument(
+    services,
+    'a hierarchy',
+    (
+      document,
+      { item }: { readonly textDocument: { readonly uri: string }; readonly item: CallHierarchyItem },
+    ) => call(document, item),
+  );
+  return ({ item }: { readonly item: CallHierarchyItem }, token: Parameters<typeof answer>[1]) =>
+    answer({ textDocument: { uri: URI.parse(item.uri).toString() }, item }, token);
+}
+
+/** Each edit once: ranges may touch. */
+function unlike<T>(edits: readonly T[]): T[] {
+  return [...new Map(edits.map(edit => [JSON.stringify(edit), edit])).values()];
+}

@@ -1,0 +1,71 @@
+import { type LangiumDocument, URI, UriUtils } from 'langium';
+import type {
+  FileOperationRegistrationOptions,
+  RenameFilesParams,
+  WorkspaceEdit,
+} from 'vscode-languageserver';
+import { workspaceEdit } from '../actions/workspaceEdit.js';
+import type { TextEdit } from '../edit/textEdit.js';
+import { EXTENSION, importTarget } from '../project/imports.js';
+import type { TailshaftServices } from './module.js';
+
+/** Specs, and folders that may hold some. */
+export const RENAMED_FILES: FileOperationRegistrationOptions = {
+  filters: [
+    { pattern: { glob: `**/*${EXTENSION}`, matches: 'file' } },
+    { pattern: { glob: '**', matches: 'folder' } },
+  ],
+};
+
+/** Imports rewritten so that they still find what they found, after files or folders get other names or places. */
+export function importsAfterRename(
+  services: TailshaftServices,
+  { files }: RenameFilesParams,
+): WorkspaceEdit | undefined {
+  const moves = files.map(one => ({ from: URI.parse(one.oldUri).path, to: URI.parse(one.newUri).path }));
+  const moved = (path: string) => {
+    for (const { from, to } of moves) {
+      if (path === from) return to;
+      if (path.startsWith(`${from}/`)) return to + path.slice(from.length);
+    }
+    return path;
+  };
+  const { workspace } = services.shared;
+  const edits = workspace.LangiumDocuments.all.toArray().flatMap(one => editsIn(services, one, moved));
+  return edits.length > 0 ? workspaceEdit(edits, workspace) : undefined;
+}
+
+function editsIn(
+  { project }: TailshaftServices,
+  document: LangiumDocument,
+  moved: (path: string) => string,
+): TextEdit[] {
+  const folder = UriUtils.dirname(document.uri.with({ path: moved(document.uri.path) })).path;
+  return project.reading(document).imports.flatMap(wanted => {
+    const found = project.importedFiles(document, wanted.path);
+    if (found.length === 0) return [];
+    const written = importTarget(document.uri, wanted).path;
+    // `import "gears"` may mean gears.shaft.
+    const bare = found.length === 1 && found[0]!.path === `${written}${EXTENSION}`;
+    const target = moved(bare ? found[0]!.path : written);
+    const unmoved =
+      target === (bare ? found[0]!.path : written) && moved(document.uri.path) === document.uri.path;
+    const path = relativePath(folder, bare ? withoutExtension(target) : target);
+    if (unmoved || path === wanted.path) return [];
+    const start = wanted.place.start + 1;
+    return [{ uri: document.uri.toString(), start, end: start + wanted.path.length, text: path }];
+  });
+}
+
+/** The way from a folder to a file or folder, as an import writes it. */
+export function relativePath(folder: string, target: string): string {
+  const from = folder.split('/').filter(Boolean);
+  const to = target.split('/').filter(Boolean);
+  let same = 0;
+  while (same < from.length && same < to.length && from[same] === to[same]) same += 1;
+  return [...from.slice(same).map(() => '..'), ...to.slice(same)].join('/') || '.';
+}
+
+function withoutExtension(path: string): string {
+  return path.endsWith(EXTENSION) ? path.slice(0, -EXTENSION.length) : path;
+}
