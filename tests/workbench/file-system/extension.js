@@ -22,6 +22,10 @@ exports.activate = async context => {
       'test.languageOf',
       async path => (await vscode.workspace.openTextDocument(uriOf(path))).languageId,
     ),
+    register('test.set', (name, value) =>
+      vscode.workspace.getConfiguration().update(name, value, vscode.ConfigurationTarget.Global),
+    ),
+    register('test.openTexts', () => openTexts()),
     register('test.selected', () => selectedText()),
     register('test.extension', id => vscode.extensions.getExtension(id)?.isActive),
   );
@@ -43,6 +47,14 @@ async function placeCursor(path, offset, length) {
 
 async function openedText(path) {
   return (await vscode.workspace.openTextDocument(uriOf(path))).getText();
+}
+
+function openTexts() {
+  return vscode.workspace.textDocuments.map(one => ({
+    address: one.uri.toString(),
+    language: one.languageId,
+    text: one.getText(),
+  }));
 }
 
 function selectedText() {

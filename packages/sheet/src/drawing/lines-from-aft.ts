@@ -30,7 +30,7 @@ export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: Lines
       followed(
         sheet,
         line.propeller ?? line,
-        `${line.name}: ${describe(sheet.analysis(line), view)}`,
+        undefined,
         propeller(sheet.analysis(line), line, x, largest, view),
       ),
     ),

@@ -54,7 +54,8 @@ export function pointOf(analysis: LineAnalysis, { point, direction }: LinesView)
 export function followed(
   sheet: Sheet,
   part: { readonly path: string; readonly origin: Origin; readonly entry?: { readonly origin: Origin } },
-  words: string,
+  /** What it is called where what is drawn does not say it. */
+  words: string | undefined,
   ...children: readonly Child[]
 ): Markup {
   const key = sheet.input.placeKey?.(part.origin);

@@ -40,7 +40,12 @@ export function changesSection(sheet: Sheet, before: Arrangement, after: Arrange
     if (kind === 'verdict')
       return table(
         title,
-        [{ title: '' }, { title: 'Check', wide: true }, { title: before.name }, { title: after.name }],
+        [
+          { title: 'Movement' },
+          { title: 'Check', wide: true },
+          { title: before.name },
+          { title: after.name },
+        ],
         lines.flatMap(({ change, subjects }) =>
           change.kind === 'verdict'
             ? [

@@ -120,12 +120,18 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
     element('h2', { id: `panel-${arrangement.path}` }, title),
     openChecksHtml(sheet, wanted),
     blocksHtml(
-      pictures.filter(one => one !== undefined),
+      pictures.filter(one => one !== undefined).map(one => of(arrangement, choices, one)),
       options,
     ),
     element('h3', {}, 'Checks that hold'),
     quietChecksHtml(sheet, wanted),
   );
+}
+
+/** Side by side, each heading says which arrangement it belongs to. */
+function of(arrangement: Arrangement, { chosen }: PanelChoices, block: Block): Block {
+  if (block.block !== 'section' || !chosen.beside) return block;
+  return { ...block, title: `${block.title}, ${arrangement.name}` };
 }
 
 function vesselChecks(sheet: Sheet): Markup {

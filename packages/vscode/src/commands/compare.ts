@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import type { CompareQuestion } from '../requests.js';
-import { LANGUAGE, type Session } from '../session.js';
+import type { Session } from '../session.js';
+import { specInView } from '../specInView.js';
 import { repositoryOf, textsAt } from './gitTexts.js';
 import { showMarkdown } from './showMarkdown.js';
 
@@ -69,11 +70,8 @@ export function registerComparisons(session: Session): vscode.Disposable {
 /** The spec that a command is about: what was clicked in the Explorer, or what is being edited. */
 export function specOf(given: unknown): vscode.Uri | undefined {
   if (given instanceof vscode.Uri) return given;
-  // While a sheet has the focus no editor is active: the spec in view is meant.
-  const { activeTextEditor, visibleTextEditors } = vscode.window;
-  const editors = activeTextEditor ? [activeTextEditor] : visibleTextEditors;
-  const found = editors.find(one => one.document.languageId === LANGUAGE);
-  if (found) return found.document.uri;
+  const found = specInView();
+  if (found) return found.uri;
   void vscode.window.showInformationMessage(vscode.l10n.t('Open a drivetrain spec (a .shaft file) first.'));
   return undefined;
 }

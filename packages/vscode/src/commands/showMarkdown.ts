@@ -2,10 +2,9 @@ import * as vscode from 'vscode';
 
 /** Opens a page for reading; as text where this editor has no preview of Markdown. */
 export async function showMarkdown(page: vscode.Uri): Promise<void> {
-  const commands = await vscode.commands.getCommands(true);
-  if (commands.includes('markdown.showPreviewToSide')) {
+  try {
     await vscode.commands.executeCommand('markdown.showPreviewToSide', page);
-    return;
+  } catch {
+    await vscode.window.showTextDocument(page, { viewColumn: vscode.ViewColumn.Beside, preview: true });
   }
-  await vscode.window.showTextDocument(page, { viewColumn: vscode.ViewColumn.Beside, preview: true });
 }

@@ -2,6 +2,7 @@ import type { OutlineNode } from '@tailshaft/language/server';
 import * as vscode from 'vscode';
 import { once } from '../once.js';
 import { LANGUAGE, type Session } from '../session.js';
+import { specInView } from '../specInView.js';
 import { iconName, standing } from './standing.js';
 
 /** How the checks of the spec in the active editor stand; a click opens its sheet. */
@@ -11,9 +12,9 @@ export function registerStatusBar(session: Session): vscode.Disposable {
   let shown = 0;
   const update = async () => {
     const turn = ++shown;
-    const document = vscode.window.activeTextEditor?.document;
+    const document = specInView();
     const enabled = vscode.workspace.getConfiguration(LANGUAGE).get('statusBar.show', true);
-    if (document?.languageId !== LANGUAGE || !enabled) return item.hide();
+    if (!document || !enabled) return item.hide();
     const outline = await session.request('tailshaft/outline', {
       textDocument: { uri: document.uri.toString() },
     });
@@ -37,7 +38,7 @@ export function registerStatusBar(session: Session): vscode.Disposable {
   return vscode.Disposable.from(
     item,
     session.onChecked(uri => {
-      if (uri === vscode.window.activeTextEditor?.document.uri.toString()) soon();
+      if (uri === specInView()?.uri.toString()) soon();
     }),
     vscode.window.onDidChangeActiveTextEditor(soon),
     vscode.workspace.onDidChangeConfiguration(change => {

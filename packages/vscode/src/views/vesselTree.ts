@@ -12,7 +12,7 @@ type Node =
 /** Vessels, arrangements, lines and checks of all specs that were read. */
 export function registerVesselTree(session: Session): vscode.Disposable {
   const tree = new VesselTree(session);
-  const refresh = once(() => tree.refresh(), 200);
+  const refresh = once(() => void tree.refresh(), 200);
   const view = vscode.window.createTreeView('tailshaft.vessels', {
     treeDataProvider: tree,
     showCollapseAll: true,
@@ -38,17 +38,23 @@ export function registerVesselTree(session: Session): vscode.Disposable {
 class VesselTree implements vscode.TreeDataProvider<Node> {
   private readonly changed = new vscode.EventEmitter<undefined>();
   readonly onDidChangeTreeData = this.changed.event;
+  private outlines: Promise<readonly Outline[]> | undefined;
 
   constructor(private readonly session: Session) {}
 
-  refresh(): void {
+  /** Asks anew, and tells the view only when something reads differently. */
+  async refresh(): Promise<void> {
+    if (!this.outlines) return;
+    const [before, now] = await Promise.all([this.outlines, this.ask()]);
+    if (JSON.stringify(before) === JSON.stringify(now)) return;
+    this.outlines = Promise.resolve(now);
     this.changed.fire(undefined);
   }
 
   async getChildren(parent?: Node): Promise<Node[]> {
     if (!parent) {
-      const outlines = (await this.session.request('tailshaft/vessels')) ?? [];
-      return outlines.flatMap(roots);
+      this.outlines ??= this.ask();
+      return (await this.outlines).flatMap(roots);
     }
     if (parent.kind === 'node') {
       const { node, uri, vessel } = parent;
@@ -59,6 +65,10 @@ class VesselTree implements vscode.TreeDataProvider<Node> {
     }
     if (parent.kind === 'checks') return parent.checks.map(check => ({ kind: 'check', check }));
     return [];
+  }
+
+  private async ask(): Promise<readonly Outline[]> {
+    return (await this.session.request('tailshaft/vessels')) ?? [];
   }
 
   getTreeItem(one: Node): vscode.TreeItem {
