@@ -59,20 +59,33 @@ function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const shaft = line.shafts.at(-1);
   if (!shaft || !line.propeller || !isPlanned(context)) return undefined;
-  const bearing = aftmost(shaft);
-  return bearing?.length ? judge(context, shaft, bearing) : undefined;
+  const bearings = outer(shaft);
+  const bearing = aftmost(bearings);
+  return bearing && bearings.some(one => one.length) ? judge(context, shaft, bearing, bearings) : undefined;
 }
 
-function judge({ line, analysis }: LineContext, shaft: Shaft, bearing: Bearing): Verdict {
+function judge(
+  { line, analysis }: LineContext,
+  shaft: Shaft,
+  bearing: Bearing,
+  bearings: readonly Bearing[],
+): Verdict {
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const name = `bearing ${bearing.name}`;
-  const place = bearing.length!.origin;
+  const place = bearing.length?.origin ?? bearing.origin;
   const wanted = (property: string) => ({ what: `${property} of ${name}`, host: bearing.origin, property });
+  if (bearings.length > 1) {
+    for (const one of bearings) {
+      const what = `place of bearing ${one.name}`;
+      needs.fact(one.position, { what, host: one.origin, property: 'at' });
+    }
+  }
+  needs.fact(bearing.kind, wanted('kind'));
   const length = needs.fact(bearing.length, wanted('length'));
   const by = needs.fact(bearing.lubrication, wanted('lubrication'));
   const size = shaftSize(shaft, needs);
-  if (!length || !by || !size)
+  if (!length || !by || !size || needs.any)
     return waits(say, needs, place, `${line.name}: whether ${name} is long enough`);
   const diameter = renamed(size.outsideDiameter, 'shaft diameter', 'd');
   const count: Value<'ratio'> = bearingLengthInDiameters({ length, diameter });
@@ -92,13 +105,18 @@ function judge({ line, analysis }: LineContext, shaft: Shaft, bearing: Bearing):
   });
 }
 
-/** The last bearing by place; by order of writing where places are not given. */
-function aftmost(shaft: Shaft): Bearing | undefined {
-  const bearings = (shaft.bearings ?? []).filter(
-    one => one.kind?.value === 'strut' || one.kind?.value === 'stern tube',
+/** Bearings that may carry the propeller: all but those inside the vessel. */
+function outer(shaft: Shaft): Bearing[] {
+  return (shaft.bearings ?? []).filter(
+    one => one.kind?.value !== 'intermediate' && one.kind?.value !== 'thrust',
   );
-  return bearings.reduce<Bearing | undefined>((last, one) => {
-    const [at, lastAt] = [one.position?.value?.si, last?.position?.value?.si];
-    return last && at !== undefined && lastAt !== undefined && at < lastAt ? last : one;
-  }, undefined);
+}
+
+/** The last bearing by place. */
+function aftmost(bearings: readonly Bearing[]): Bearing | undefined {
+  const place = (one: Bearing) => one.position?.value?.si ?? Number.POSITIVE_INFINITY;
+  return bearings.reduce<Bearing | undefined>(
+    (last, one) => (last && place(last) > place(one) ? last : one),
+    undefined,
+  );
 }

@@ -42,6 +42,8 @@ const INFO: RuleInfo = {
       ['at 1.45 m', 'at 2.0 m'],
       ['at 2.95 m', 'at 4.8 m'],
       ['length 3.4 m', 'length 5.2 m'],
+      ['length 260 mm', 'length 400 mm'],
+      ['length 260 mm', 'length 400 mm'],
     ),
     passing: WITH_BEARINGS,
     cannotTell: changed(WITH_BEARINGS, ['          at 1.45 m\n', '']),
