@@ -8,7 +8,7 @@ import {
   ResponseError,
 } from 'vscode-languageserver';
 import { onDocument } from './handlers.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 /** What finds an offer again: the question it answered, and the text it was made for. */
 interface Asked {

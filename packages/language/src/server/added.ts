@@ -14,9 +14,9 @@ import { CallHierarchy } from './callHierarchy.js';
 import { importsAfterRename, RENAMED_FILES } from './fileRenames.js';
 import { guarded, onDocument } from './handlers.js';
 import { linkedEditing } from './linkedEditing.js';
-import type { TailshaftServices } from './module.js';
 import { PROPERTY_HELP, propertyHelp } from './propertyHelp.js';
 import { PULLED, pulls } from './pullDiagnostics.js';
+import type { TailshaftServices } from './services.js';
 import { sourceLinks } from './sourceLinks.js';
 import { answerWorkingRequests } from './working.js';
 

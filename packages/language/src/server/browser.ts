@@ -6,7 +6,7 @@ import {
   ProposedFeatures,
 } from 'vscode-languageserver/browser';
 import { ClientFileSystem } from './clientFileSystem.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 import { startServer } from './start.js';
 
 /** The server in a web worker; the files of the workspace are asked of the client. */

@@ -22,8 +22,8 @@ import {
   usersOf,
   vesselsThatSee,
 } from './lines.js';
-import type { TailshaftServices } from './module.js';
 import { rangeOf, samePlace } from './places.js';
+import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
 
 /** What an item stands for, carried by the client from one question to the next. */

@@ -4,8 +4,8 @@ import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver';
 import { placeOf } from '../reading/place.js';
 import { countsOf, countWords, linesOf, marginWords, tightest } from './lines.js';
-import type { TailshaftServices } from './module.js';
 import { rangeIn } from './places.js';
+import type { TailshaftServices } from './services.js';
 
 /** The command of the client that opens the sheet on a vessel or line: address of the file, name, path of the line. */
 export const SHOW_SHEET = 'tailshaft.showSheet';

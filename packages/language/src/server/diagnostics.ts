@@ -1,8 +1,8 @@
 import { DocumentState, type LangiumDocument, type LangiumDocuments } from 'langium';
 import { type Connection, type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
 import type { Finding } from '../project/findings.js';
-import type { TailshaftServices } from './module.js';
 import { rangeIn, rangeOf } from './places.js';
+import type { TailshaftServices } from './services.js';
 import { dropTree } from './workspace/builder.js';
 
 /** What code actions need to find their finding again. */

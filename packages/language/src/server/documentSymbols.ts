@@ -4,8 +4,8 @@ import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
 import type { VesselReading } from '../reading/vessel.js';
-import type { TailshaftServices } from './module.js';
 import { rangeIn } from './places.js';
+import type { TailshaftServices } from './services.js';
 
 interface Stretch {
   readonly start: number;

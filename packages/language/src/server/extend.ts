@@ -4,7 +4,6 @@
  */
 export { onDocument } from './handlers.js';
 export { linesOf } from './lines.js';
-export type { TailshaftServices } from './module.js';
 export {
   OUTLINE,
   type Outline,
@@ -13,3 +12,4 @@ export {
   VESSELS,
 } from './outline.js';
 export { locationOf, rangeOf } from './places.js';
+export type { TailshaftServices } from './services.js';

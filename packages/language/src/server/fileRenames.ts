@@ -7,7 +7,7 @@ import type {
 import { workspaceEdit } from '../actions/workspaceEdit.js';
 import type { TextEdit } from '../edit/textEdit.js';
 import { EXTENSION, importTarget } from '../project/imports.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 /** Specs, and folders that may hold some. */
 export const RENAMED_FILES: FileOperationRegistrationOptions = {

@@ -9,8 +9,8 @@ import {
   type SemanticTokensRangeParams,
 } from 'vscode-languageserver';
 import { EXTENSION } from '../project/imports.js';
-import type { TailshaftServices } from './module.js';
 import { selectionRanges } from './selectionRanges.js';
+import type { TailshaftServices } from './services.js';
 
 type AboutDocument = { readonly textDocument: { readonly uri: string } };
 type Answer<R> = R | null | undefined | Promise<R | null | undefined>;

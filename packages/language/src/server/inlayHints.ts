@@ -8,7 +8,7 @@ import { rotationHover } from './hover/line.js';
 import { shortened } from './hover/markdown.js';
 import { unitOf } from './hover/quantities.js';
 import { type JudgedLine, linesOf, marginWords, tightest } from './lines.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 /** Computed figures beside the text: shaft speed and torque, needed hand, least margin, SI values. */
 export class InlayHints implements InlayHintProvider {

@@ -2,7 +2,7 @@ import type { LangiumSharedServices } from 'langium/lsp';
 import { DefaultLanguageServer } from 'langium/lsp';
 import type { InitializedParams, InitializeParams, InitializeResult } from 'vscode-languageserver';
 import { addedCapabilities } from './added.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 /** Says hello to the client: what this server can do, under which name and version. */
 export class TailshaftLanguageServer extends DefaultLanguageServer {

@@ -3,8 +3,8 @@ import type { LinkedEditingRanges, Position } from 'vscode-languageserver';
 import { TailshaftTerminals } from '../generated/ast.js';
 import { Names } from '../names/names.js';
 import { whyNotRename } from '../names/refusal.js';
-import type { TailshaftServices } from './module.js';
 import { rangeIn } from './places.js';
+import type { TailshaftServices } from './services.js';
 
 /** Names that mean something in one vessel or part only, so that all places are before the author's eyes. */
 const LOCAL = new Set(['shaft line', 'arrangement', 'clutch']);

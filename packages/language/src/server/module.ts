@@ -2,7 +2,6 @@ import {
   createDefaultCoreModule,
   createDefaultSharedCoreModule,
   type DeepPartial,
-  type DefaultSharedCoreModuleContext,
   inject,
   type Module,
 } from 'langium';
@@ -10,18 +9,16 @@ import {
   DefaultFuzzyMatcher,
   DefaultNodeKindProvider,
   type LangiumLSPServices,
-  type LangiumServices,
   type LangiumSharedLSPServices,
   type LangiumSharedServices,
   NormalizedNotebookDocuments,
 } from 'langium/lsp';
-import type { Connection } from 'vscode-languageserver';
 import { CodeActions } from '../actions/provider.js';
 import { TailshaftFormatter } from '../format/provider.js';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
 import { NameProviders } from '../names/providers.js';
 import { Project } from '../project/project.js';
-import { type TailshaftAdded, tailshaftCoreModule } from '../services/module.js';
+import { tailshaftCoreModule } from '../services/module.js';
 import { CodeLenses } from './codeLenses.js';
 import { Completions } from './completion/completion.js';
 import { DocumentSymbols } from './documentSymbols.js';
@@ -30,6 +27,7 @@ import { Hovers } from './hover/hover.js';
 import { InlayHints } from './inlayHints.js';
 import { TailshaftLanguageServer } from './languageServer.js';
 import { SemanticTokenColours } from './semanticTokens.js';
+import type { ServerAdded, ServerContext, TailshaftServices } from './services.js';
 import { Settings } from './settings.js';
 import { Updates } from './updates.js';
 import { ProjectValidator } from './validator.js';
@@ -40,22 +38,6 @@ import { NoIndex, NoLinks, noScopes } from './workspace/noReferences.js';
 import { WorkspaceScan } from './workspace/scan.js';
 import { TextSnapshots } from './workspace/snapshots.js';
 import { WorkspaceSymbols } from './workspaceSymbols.js';
-
-/** What the editor server has beside the services of the library. */
-export interface ServerAdded extends TailshaftAdded {
-  readonly settings: Settings;
-  readonly queue: BuildQueue;
-  /** Tells the client's log what went wrong; the server lives on. */
-  readonly log: (what: string, error: unknown) => void;
-}
-
-export type TailshaftServices = LangiumServices & ServerAdded;
-
-export interface ServerContext extends DefaultSharedCoreModuleContext {
-  readonly connection?: Connection;
-  /** Shown to the client. */
-  readonly version?: string;
-}
 
 /** All services of the editor server: the language, and one provider for each request of the protocol. */
 export function createTailshaftServices(context: ServerContext): {

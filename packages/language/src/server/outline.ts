@@ -5,8 +5,8 @@ import type { JudgedVessel } from '../project/project.js';
 import { placeOf } from '../reading/place.js';
 import { onDocument } from './handlers.js';
 import { type Counts, countsOf, linesOf } from './lines.js';
-import type { TailshaftServices } from './module.js';
 import { locationOf } from './places.js';
+import type { TailshaftServices } from './services.js';
 
 /** Asks for the vessels of one file with everything judged of them. */
 export const OUTLINE = 'tailshaft/outline';

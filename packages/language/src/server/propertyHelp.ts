@@ -5,7 +5,7 @@ import type { BlockReading } from '../reading/block.js';
 import type { DocumentReading } from '../reading/document.js';
 import type { Row } from '../vocabulary/kinds.js';
 import { formWords } from './hover/property.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
 
 export const PROPERTY_HELP: SignatureHelpOptions = { triggerCharacters: [' '] };

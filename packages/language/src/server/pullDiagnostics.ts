@@ -12,7 +12,7 @@ import {
   type WorkspaceDocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { guarded, onDocument } from './handlers.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 export const PULLED: Omit<DiagnosticRegistrationOptions, 'documentSelector'> = {
   identifier: 'tailshaft',

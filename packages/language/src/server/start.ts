@@ -4,9 +4,10 @@ import { isWithin } from '../project/imports.js';
 import { answerAddedRequests } from './added.js';
 import { publishDiagnostics } from './diagnostics.js';
 import { answerRequests } from './handlers.js';
-import { createTailshaftServices, type ServerContext, type TailshaftServices } from './module.js';
+import { createTailshaftServices } from './module.js';
 import { answerOutlineRequests } from './outline.js';
 import { PullDiagnostics } from './pullDiagnostics.js';
+import type { ServerContext, TailshaftServices } from './services.js';
 import type { WorkspaceScan } from './workspace/scan.js';
 
 /** Brings a server to life on a connection. */

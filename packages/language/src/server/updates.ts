@@ -8,7 +8,7 @@ import {
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { EXTENSION, isWithin } from '../project/imports.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 /** Takes what the client tells of changed texts and files, and has it built. */
 export class Updates implements DocumentUpdateHandler {

@@ -7,7 +7,7 @@ import {
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
 import { findingsOf } from '../project/findings.js';
 import { toDiagnostic } from './diagnostics.js';
-import type { TailshaftServices } from './module.js';
+import type { TailshaftServices } from './services.js';
 
 /** Findings of the project as diagnostics; the library's own checks have nothing to say beside them. */
 export class ProjectValidator extends DefaultDocumentValidator {

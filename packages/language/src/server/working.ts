@@ -6,8 +6,8 @@ import { onDocument } from './handlers.js';
 import { restsOn } from './hover/driven.js';
 import { paragraphs, plain } from './hover/markdown.js';
 import { derivedValues, type JudgedLine, judgedLine, linesOf, marginWords, vesselsThatSee } from './lines.js';
-import type { TailshaftServices } from './module.js';
 import { inside } from './places.js';
+import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
 
 /** Asks for the whole computation behind what stands at a position: `{ markdown }`, or null where nothing is computed. */

@@ -6,8 +6,8 @@ import {
   type WorkspaceSymbolParams,
 } from 'vscode-languageserver';
 import type { Place } from '../reading/place.js';
-import type { TailshaftServices } from './module.js';
 import { locationOf } from './places.js';
+import type { TailshaftServices } from './services.js';
 
 /** More than anybody looks through; the client asks again with more letters. */
 const MOST = 500;

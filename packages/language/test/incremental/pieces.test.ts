@@ -20,7 +20,7 @@ describe('a file read statement by statement', () => {
 
   it.each([
     ['a letter in a comment', edit('Harbour pilot', 'Harbour  pilot')],
-    ['a number in the first vessel', edit('diameter 24 in', 'diameter 124 in')],
+    ['a number in the first vessel', edit('diameter 28.5 in', 'diameter 128.5 in')],
     ['a line before everything', (text: string) => `// new\n${text}`],
     ['a catalogue entry of one vessel', edit('rated medium 0.162', 'rated medium 0.0162')],
     ['the name of an entry', edit('engine Kittiwake-9 "', 'engine Kittiwake-10 "')],

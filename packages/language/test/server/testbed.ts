@@ -1,7 +1,8 @@
 import { type LangiumDocument, URI } from 'langium';
 import type { Diagnostic, Position } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { createTailshaftServices, type TailshaftServices } from '../../src/server/module.js';
+import { createTailshaftServices } from '../../src/server/module.js';
+import type { TailshaftServices } from '../../src/server/services.js';
 import { FOLDER, MemoryFiles, uriOf } from './memoryFiles.js';
 
 /** The services with open texts, without a connection: for tests of single features. */

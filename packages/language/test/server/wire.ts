@@ -19,7 +19,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
-import type { TailshaftServices } from '../../src/server/module.js';
+import type { TailshaftServices } from '../../src/server/services.js';
 import { startServer } from '../../src/server/start.js';
 import { FOLDER, MemoryFiles, uriOf } from './memoryFiles.js';
 

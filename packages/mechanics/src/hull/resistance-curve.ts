@@ -53,7 +53,11 @@ export function resistanceTable(
     valueAt: vesselSpeed => {
       const force = curve(vesselSpeed.si);
       if (force === undefined) return undefined;
-      const method = { name: `${what}, between rows`, text: 'shape-preserving cubic between rows', source };
+      const method = {
+        name: `${what}, between rows`,
+        text: 'R = table value at V, shape-preserving cubic between rows',
+        source,
+      };
       return computed(
         'resistance',
         'R',

@@ -112,7 +112,7 @@ export const planingTwinWake = formula({
   symbol: 'w',
   dimension: 'ratio',
   inputs: { volumeFroudeNumber: 'ratio' },
-  text: 'w from a table against volume Froude number, straight lines between rows',
+  text: 'w = table value at Fn∇, straight lines between rows',
   source: BLOUNT_FOX,
   range: PLANING,
   compute: ({ volumeFroudeNumber: f }) => 1 - between(PLANING_TWIN_WAKE, f),

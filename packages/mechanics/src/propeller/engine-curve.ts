@@ -64,7 +64,7 @@ export function engineTorque(
     torque,
     {
       name: 'engine torque between rows of its table',
-      text: 'straight line between rows',
+      text: 'Qe,max = table value at ωe, straight line between rows',
       source: DEFINITION,
     },
     [engineSpeed, ...engine.inputs],

@@ -1,7 +1,8 @@
-import type { Arrangement, LineAnalysis, Part, ShaftLine } from '@tailshaft/drivetrain';
+import type { Arrangement, LineAnalysis, Part, Shaft, ShaftLine } from '@tailshaft/drivetrain';
 import type { Turn } from '@tailshaft/mechanics';
 import { type Child, element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
+import { bearingsOf } from './bearings.js';
 import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
 import { AHEAD, followed, type LinesView, pointOf, shownLines, stepsOf } from './view.js';
 
@@ -65,10 +66,13 @@ function row(sheet: Sheet, line: ShaftLine, y: number, longest: number, view: Li
       drawPart(station, y + raised(station), y + 46, back),
     ),
   );
+  const bearings = stations.map(({ part, from, to }) =>
+    part.role === 'shaft' ? bearingsOf(sheet, part as Shaft, from, to, y) : undefined,
+  );
   const arrows = stations.map(station => arrow(station, y + raised(station), station === last));
   const speeds = numbers(analysis, stations, y, view);
   const name = label(STERN - 44, y - 48, line.name, 'label strong', 'start');
-  return element('g', {}, name, bodies, arrows, speeds);
+  return element('g', {}, name, bodies, bearings, arrows, speeds);
 }
 
 function partWords({ part, turn }: Station): string {

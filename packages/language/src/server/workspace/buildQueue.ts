@@ -68,7 +68,9 @@ export class BuildQueue implements Later {
   }
 
   private async run(): Promise<void> {
-    await this.manager().ready;
+    // Whoever waits for a round must never wait for one that is over while the next one waits for the client.
+    this.round = Promise.resolve(this.manager().ready);
+    await this.round;
     for (;;) {
       if (this.changed.size + this.deleted.size > 0) {
         const changed = [...this.changed.values()];
@@ -84,10 +86,11 @@ export class BuildQueue implements Later {
         if (next.done) return;
         const [key, uri] = next.value;
         this.background.delete(key);
-        this.round = this.perform(`reading ${uri.path}`, token => this.builder.buildLater(uri, token));
-        await this.round;
         // Whoever types gets the word between two files.
-        await delayNextTick();
+        this.round = this.perform(`reading ${uri.path}`, token => this.builder.buildLater(uri, token)).then(
+          delayNextTick,
+        );
+        await this.round;
       }
     }
   }

@@ -1,0 +1,22 @@
+import type { DefaultSharedCoreModuleContext } from 'langium';
+import type { LangiumServices } from 'langium/lsp';
+import type { Connection } from 'vscode-languageserver';
+import type { TailshaftAdded } from '../services/module.js';
+import type { Settings } from './settings.js';
+import type { BuildQueue } from './workspace/buildQueue.js';
+
+/** What the editor server has beside the services of the library. */
+export interface ServerAdded extends TailshaftAdded {
+  readonly settings: Settings;
+  readonly queue: BuildQueue;
+  /** Tells the client's log what went wrong; the server lives on. */
+  readonly log: (what: string, error: unknown) => void;
+}
+
+export type TailshaftServices = LangiumServices & ServerAdded;
+
+export interface ServerContext extends DefaultSharedCoreModuleContext {
+  readonly connection?: Connection;
+  /** Shown to the client. */
+  readonly version?: string;
+}
