@@ -7,4 +7,6 @@ await createVSIX({
   packagePath: 'dist/tailshaft.vsix',
   allowMissingRepository: true,
   skipLicense: false,
+  // The pictures of the page come with the extension; nothing is fetched.
+  rewriteRelativeLinks: false,
 });

@@ -59,7 +59,7 @@ describe('the sheet beside the text', () => {
   });
 
   it('follows the text as it is typed', async () => {
-    await workbench.placeCursor(spec, mistaken.slice(place - 12, place) + wrong, { at: 12, select: true });
+    await workbench.placeCursor(spec, mistaken.slice(place - 120, place) + wrong, { at: 120, select: true });
     await workbench.typeText(right);
     await until(
       'the sheet',

@@ -11,7 +11,7 @@ describe('a propeller of the wrong hand', () => {
   const files = exampleFiles();
   const asWritten = files[spec]!;
   const { text: mistaken, place, right, wrong } = withWrongHand(asWritten);
-  const before = mistaken.slice(place - 12, place);
+  const before = mistaken.slice(place - 120, place);
   let workbench: Workbench;
 
   beforeAll(async () => {

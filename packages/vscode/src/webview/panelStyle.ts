@@ -48,6 +48,8 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 .panel .counts { display: flex; flex-wrap: wrap; gap: 0 1rem; }
 .panel .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 24rem), 1fr)); gap: 0 1.6rem; }
 .panel .beside > *, .panel .alone > * { min-width: 0; }
+.panel.sheet svg { overflow: visible; }
+.panel figcaption { font-size: 0.95em; }
 .panel.sheet svg text { font-family: var(--vscode-font-family, sans-serif); }
 .panel.sheet svg text.reading { fill: var(--ink); font-weight: 600; paint-order: stroke; stroke: var(--paper); stroke-width: 4px; }
 .panel.sheet svg .turn, .panel.sheet svg .turn-tip, .panel.sheet svg text.reading { pointer-events: none; }
