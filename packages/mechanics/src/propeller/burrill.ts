@@ -25,7 +25,7 @@ export const resultantSpeed = formula({
   inputs: { speedOfAdvance: 'speed', shaftSpeed: 'rotational speed', diameter: 'length' },
   text: 'V0.7R = √(VA² + (0.7 ω D / 2)²)',
   source: BURRILL,
-  range: 'Geometry.',
+  range: 'Holds everywhere: it adds two speeds at right angles.',
   compute: ({ speedOfAdvance, shaftSpeed, diameter }) =>
     Math.hypot(speedOfAdvance, 0.35 * shaftSpeed * diameter),
 });

@@ -63,7 +63,7 @@ export const wetInertia = formula({
   inputs: { dryInertia: 'moment of inertia', entrainedInertia: 'moment of inertia' },
   text: 'Iwet = Idry + IE',
   source: { title: 'sum of the two', confidence: 'derived' },
-  range: 'A sum.',
+  range: 'Holds everywhere: it is a sum of two inertias.',
   compute: ({ dryInertia, entrainedInertia }) => dryInertia + entrainedInertia,
 });
 
