@@ -115,6 +115,9 @@ function planingTwinFlow(displaced: Value<'volume'>, vesselSpeed: Value<'speed'>
   };
 }
 
+/** Figures that the displacement method works out of the hull on its way. */
+const OF_FORM = 'as the displacement method works it out of the declared hull';
+
 function displacementFlow(
   form: HullForm,
   method: 'Holtrop 1982' | 'Holtrop 1984',
@@ -128,7 +131,7 @@ function displacementFlow(
   ) as unknown as HullNumbers;
   const { CP, CB } = holtropHull(numbers, edition);
   const { diameter } = curve.geometry;
-  const prismaticCoefficient = given('prismatic coefficient', 'CP', 'ratio', CP);
+  const prismaticCoefficient = given('prismatic coefficient', 'CP', 'ratio', CP, { assumed: OF_FORM });
   const { buoyancyForward, beam, draughtAft: draught } = form;
   if (screws === 1) {
     const wake = edition === '1982' ? holtropWakeSingle1982 : holtropWakeSingle1984;
@@ -144,12 +147,13 @@ function displacementFlow(
       }),
     };
   }
-  const block = given('block coefficient', 'CB', 'ratio', CB);
+  const block = given('block coefficient', 'CB', 'ratio', CB, { assumed: OF_FORM });
   const viscous = given(
     'viscous resistance coefficient',
     'CV',
     'ratio',
     viscousCoefficient(numbers, vesselSpeed.si, edition),
+    { assumed: OF_FORM },
   );
   return {
     wakeFraction: holtropWakeTwin({

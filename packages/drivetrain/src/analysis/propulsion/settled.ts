@@ -11,7 +11,8 @@ export function settled<T extends { readonly vesselSpeed: Value<'speed'> }>(
   find: (flow: HullFlow) => Outcome<T>,
 ): Outcome<T> {
   const key = `${what} ${inputsOf(one)}`;
-  const at = (V: number) => find(one.flow(given('vessel speed', 'V', 'speed', V)));
+  const at = (V: number) =>
+    find(one.flow(given('vessel speed for the flow', 'V', 'speed', V, { assumed: TRIED })));
   const known = SETTLED.get(key);
   if (known !== undefined) return at(known);
   let V = first;
@@ -26,6 +27,8 @@ export function settled<T extends { readonly vesselSpeed: Value<'speed'> }>(
   SETTLED.set(key, V);
   return found;
 }
+
+const TRIED = 'tried until the balance gives it back to one part in ten thousand';
 
 /** Speed of the last turn for inputs already seen, so that a keystroke elsewhere does not repeat the others. */
 const SETTLED = new Map<string, number>();
