@@ -66,17 +66,18 @@ export class Session {
   /** Types a digit into a number in the middle of the text and takes it out again, waiting for the diagnostics of each key. */
   async type(uri, text, count, asking) {
     const rows = text.split('\n');
-    const wanted = rows.map((row, line) => ({ row, line })).filter(({ row }) => /diameter 24 in/.test(row));
+    const wanted = rows.flatMap((row, line) => {
+      const found = /\b(?:pitch|diameter) \d/.exec(row);
+      return found ? [{ line, character: found.index + found[0].length }] : [];
+    });
     const times = [];
     let version = 1;
     for (let key = 0; key < count + 10; key++) {
-      const { row, line } = wanted[(key * 7 - (key % 2) * 7) % wanted.length];
-      const character = row.indexOf('diameter 24 in') + 'diameter 2'.length;
-      const end = { line, character: character + 1 };
+      // Every second key takes out again what the one before it typed.
+      const start = wanted[((key - (key % 2)) * 7) % wanted.length];
+      const end = { line: start.line, character: start.character + 1 };
       const change =
-        key % 2 === 0
-          ? { range: { start: { line, character }, end: { line, character } }, text: '1' }
-          : { range: { start: { line, character }, end }, text: '' };
+        key % 2 === 0 ? { range: { start, end: start }, text: '1' } : { range: { start, end }, text: '' };
       version += 1;
       const there = this.diagnosticsOf(uri, version);
       const started = performance.now();
