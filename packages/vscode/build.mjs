@@ -30,12 +30,14 @@ await Promise.all([
     format: 'cjs',
     external,
   }),
-  build({ ...server, ...node, entryPoints: ['src/server/node.ts'], outfile: 'dist/server.cjs' }),
+  // One server for both hosts: nearly all of it is the same, so a second copy would double what people install.
   build({
     ...server,
-    ...web,
-    entryPoints: ['src/server/worker.ts'],
-    outfile: 'dist/server-web.js',
+    platform: 'node',
+    conditions: ['browser'],
+    mainFields: ['module', 'main'],
+    entryPoints: ['src/server/main.ts'],
+    outfile: 'dist/server.js',
     format: 'iife',
   }),
   build({

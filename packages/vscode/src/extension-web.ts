@@ -7,7 +7,7 @@ import { LANGUAGE } from './session.js';
 
 /** Browser: the server is a web worker. */
 export function activate(context: vscode.ExtensionContext): void {
-  const script = vscode.Uri.joinPath(context.extensionUri, 'dist/server-web.js').toString(true);
+  const script = vscode.Uri.joinPath(context.extensionUri, 'dist/server.js').toString(true);
   const session = startClient(
     context,
     () => new LanguageClient(LANGUAGE, 'Tailshaft', new Worker(script), clientOptions()),

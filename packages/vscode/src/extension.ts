@@ -7,7 +7,7 @@ import { LANGUAGE } from './session.js';
 
 /** Desktop: the server is a Node process. */
 export function activate(context: vscode.ExtensionContext): void {
-  const module = context.asAbsolutePath('dist/server.cjs');
+  const module = context.asAbsolutePath('dist/server.js');
   const session = startClient(
     context,
     () =>
