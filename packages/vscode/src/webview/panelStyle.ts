@@ -69,6 +69,7 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 .panel .sheet .verdict, .panel .verdict { white-space: normal; }
 .panel details { border-width: 1px 0 0; padding: 0 0.6rem; }
 .panel :focus-visible { outline: 2px solid var(--vscode-focusBorder, var(--accent)); outline-offset: 2px; }
+@media (max-height: 36rem), (max-width: 26rem) { #controls { position: static; } html { scroll-padding-top: 0; } }
 @media (forced-colors: active) { .panel .followed.at-cursor .part { stroke: Highlight; } }
 `;
 
