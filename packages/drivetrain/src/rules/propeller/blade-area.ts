@@ -132,7 +132,10 @@ function judge(
     related: [{ at: vessel.criteria!.bladeAreaBy!.origin, message: 'the criterion chosen' }],
     message: at,
     failMessage: `${at} It takes more blade area, more or larger blades, or a slower and larger propeller.`,
-    routes: () => (needed && propeller.areaRatio ? moreArea(context, method, propulsion, needed.si) : []),
+    routes: () =>
+      needed && propeller.areaRatio && capacity.si < needed.si
+        ? moreArea(context, method, propulsion, needed.si)
+        : [],
   });
 }
 

@@ -80,7 +80,7 @@ function check(context: LineContext): Verdict | undefined {
     demand: needed,
     message: `${leaves}; wanted is ${said}.`,
     failMessage: `${leaves}; wanted is ${said}, ${analysis.tell(needed, 3)} here.`,
-    routes: () => routes(context, room, share),
+    routes: () => (room.gap.si < needed.si ? routes(context, room, share) : []),
   });
 }
 
