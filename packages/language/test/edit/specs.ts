@@ -2,6 +2,17 @@ import { type LangiumDocument, URI } from 'langium';
 import { createTailshaftCore, type FileCheck, findingsOf } from '../../src/index.js';
 import { MemoryFiles, uriOf } from '../server/memoryFiles.js';
 
+// Specs of one file share one parser: to make a parser takes longer than to read a spec.
+const memory = new MemoryFiles({});
+const shared = makeCore(memory);
+let count = 0;
+
+function makeCore(files: MemoryFiles): ReturnType<typeof createTailshaftCore> {
+  const core = createTailshaftCore({ fileSystemProvider: () => files });
+  core.language.project.today = () => '2026-06-01';
+  return core;
+}
+
 /** Specs read without an editor: the first file is the one that is checked. */
 export class Specs {
   readonly document: LangiumDocument;
@@ -16,9 +27,9 @@ export class Specs {
   }
 
   static async read(files: string | Readonly<Record<string, string>>): Promise<Specs> {
-    const all = typeof files === 'string' ? { 'ternhaven.shaft': files } : files;
-    const core = createTailshaftCore({ fileSystemProvider: () => new MemoryFiles(all) });
-    core.language.project.today = () => '2026-06-01';
+    const all = typeof files === 'string' ? { [`spec-${++count}/ternhaven.shaft`]: files } : files;
+    const core = typeof files === 'string' ? shared : makeCore(new MemoryFiles(all));
+    if (core === shared) for (const [path, text] of Object.entries(all)) memory.texts.set(uriOf(path), text);
     const documents = core.shared.workspace.LangiumDocuments;
     const [path] = Object.keys(all);
     const document = await documents.getOrCreateDocument(URI.parse(uriOf(path!)));
