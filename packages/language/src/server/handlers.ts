@@ -46,10 +46,16 @@ export function answerRequests(connection: Connection, services: TailshaftServic
   if (tokens) {
     const { semanticTokens } = connection.languages;
     semanticTokens.on(
-      on('tokens', (d, p: SemanticTokensParams, t) => tokens.semanticHighlight(d, p, t)) as never,
+      ofText(
+        services,
+        on('tokens', (d, p: SemanticTokensParams, t) => tokens.semanticHighlight(d, p, t)),
+      ) as never,
     );
     semanticTokens.onRange(
-      on('tokens', (d, p: SemanticTokensRangeParams, t) => tokens.semanticHighlightRange(d, p, t)) as never,
+      ofText(
+        services,
+        on('tokens', (d, p: SemanticTokensRangeParams, t) => tokens.semanticHighlightRange(d, p, t)),
+      ) as never,
     );
   }
   connection.onSelectionRanges(
@@ -98,6 +104,25 @@ export function onDocument<P extends AboutDocument, R>(
       if (!document || token.isCancellationRequested) return null;
       return call(document, params, token);
     }) as Promise<R | null | ResponseError<void>>;
+}
+
+/**
+ * Answers only for the text as it was when the question came: a client moves colours along with what was typed since, so
+ * colours of a later text would be moved twice. It asks again by itself.
+ */
+function ofText<P extends AboutDocument, R>(
+  services: TailshaftServices,
+  answer: (params: P, token: CancellationToken) => Promise<R | null | ResponseError<void>>,
+): (params: P, token: CancellationToken) => Promise<R | null | ResponseError<void>> {
+  const versionOf = (params: P) =>
+    services.shared.workspace.TextDocuments.get(params.textDocument.uri)?.version;
+  return async (params, token) => {
+    const version = versionOf(params);
+    const answered = await answer(params, token);
+    return versionOf(params) === version
+      ? answered
+      : new ResponseError<void>(LSPErrorCodes.ContentModified, 'The text has changed since.');
+  };
 }
 
 /** The document as last typed, checked; nothing for what is no spec. */

@@ -37,7 +37,7 @@ export function registerComparisons(session: Session): vscode.Disposable {
     vscode.commands.registerCommand('tailshaft.compareWithFile', async (given?: unknown) => {
       const spec = specOf(given);
       if (!spec) return;
-      const other = await pickFile(spec);
+      const other = await pickFile(session, spec);
       if (other)
         await show(spec, vscode.workspace.asRelativePath(other), { textDocument: { uri: other.toString() } });
     }),
@@ -76,14 +76,18 @@ export function specOf(given: unknown): vscode.Uri | undefined {
   return undefined;
 }
 
-async function pickFile(spec: vscode.Uri): Promise<vscode.Uri | undefined> {
-  const found = await vscode.workspace.findFiles('**/*.shaft', '**/node_modules/**', 500);
-  const others = found.filter(one => one.toString() !== spec.toString());
+/** Only files with vessels can be compared; the server knows them on every file system. */
+async function pickFile(session: Session, spec: vscode.Uri): Promise<vscode.Uri | undefined> {
+  const outlines = (await session.request('tailshaft/vessels')) ?? [];
   const picked = await vscode.window.showQuickPick(
-    others
-      .map(uri => ({ label: vscode.workspace.asRelativePath(uri), uri }))
-      .sort((one, other) => (one.label < other.label ? -1 : 1)),
-    { placeHolder: vscode.l10n.t('The spec as it was before') },
+    outlines
+      .map(({ uri, vessels }) => ({
+        label: vscode.workspace.asRelativePath(vscode.Uri.parse(uri)),
+        description: vessels.map(one => one.name).join(', '),
+        uri: vscode.Uri.parse(uri),
+      }))
+      .filter(one => one.uri.toString() !== spec.toString()),
+    { placeHolder: vscode.l10n.t('The spec as it was before'), matchOnDescription: true },
   );
   return picked?.uri;
 }
