@@ -111,6 +111,27 @@ describe('the sheet beside the text', () => {
     expect(await sheet.locator('[data-control=line] select').inputValue()).toBe('Starboard');
   });
 
+  it.each([
+    ['Save as PNG', 'png', /^.PNG\r\n/],
+    ['Save as SVG', 'svg', /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[\s\S]*<\/svg>$/],
+    ['Save as HTML', 'html', /^<!doctype html>[\s\S]*<h1>Ternhaven/],
+  ])('%s', async (way, ending, content) => {
+    await sheet.locator('button.keep').click();
+    const input = workbench.page.locator('.quick-input-widget input[type=text]');
+    await input.first().waitFor();
+    await workbench.page.keyboard.type(way);
+    await workbench.page.keyboard.press('Enter');
+    await until(
+      'the dialog',
+      () => input.first().inputValue(),
+      value => value.endsWith(`ternhaven.${ending}`),
+    );
+    await workbench.page.keyboard.press('Enter');
+    const saved = () =>
+      workbench.run('test.saved', `pilot-cutter/ternhaven.${ending}`).catch(() => '') as Promise<string>;
+    expect(await until('the file', saved, text => text !== '')).toMatch(content);
+  });
+
   it('leaves no error in the console', () => {
     expect(workbench.consoleErrors).toEqual([]);
   });
