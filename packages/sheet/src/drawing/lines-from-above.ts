@@ -70,7 +70,7 @@ function row(sheet: Sheet, line: ShaftLine, y: number, longest: number, view: Li
     part.role === 'shaft' ? bearingsOf(sheet, part as Shaft, from, to, y) : undefined,
   );
   const arrows = stations.map(station => arrow(station, y + raised(station), station === last));
-  const speeds = numbers(analysis, stations, y, view);
+  const speeds = numbers(analysis, stations, station => y + raised(station), view);
   const name = label(STERN - 44, y - 48, line.name, 'label strong', 'start');
   return element('g', {}, name, bodies, bearings, arrows, speeds);
 }
@@ -80,12 +80,19 @@ function partWords({ part, turn }: Station): string {
 }
 
 /** Speeds and torque at the operating point of the view, where they change along the line. */
-function numbers(analysis: LineAnalysis, stations: readonly Station[], y: number, view: LinesView): Child[] {
+function numbers(
+  analysis: LineAnalysis,
+  stations: readonly Station[],
+  yOf: (station: Station) => number,
+  view: LinesView,
+): Child[] {
   const point = pointOf(analysis, view);
   if (!point) return [];
   const speedAt = (part: Part) => point.stations.find(one => one.part === part)?.speed;
-  return stations.flatMap(({ part, from, to }): Child[] => {
+  return stations.flatMap((station): Child[] => {
+    const { part, from, to } = station;
     const middle = (from + to) / 2;
+    const y = yOf(station);
     const speed = speedAt(part);
     if (isMover(part) && speed) return [label(middle, y - 38, analysis.tell(speed), 'label reading')];
     if (part.role !== 'shaft' || !speed) return [];

@@ -1,7 +1,9 @@
 import { element, Markup } from '../document/markup.js';
 import { linesFromAbove } from '../drawing/lines-from-above.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
+import { label } from '../drawing/svg.js';
 import type { SheetInput } from '../input.js';
+import { CAUTION_LINE } from '../sections/cautions.js';
 import { Sheet } from '../sheet.js';
 import { SHEET_STYLE } from '../style.js';
 import { choicesOf, find, type PanelChoice, viewOf } from './choice.js';
@@ -14,6 +16,10 @@ export interface Picture {
 
 const MARGIN = 24;
 const WIDTH = 760;
+/** As much of the caution as fits the width. */
+const FIRST_CAUTION = CAUTION_LINE.replace(/;.*/, '.');
+/** Room for the title. */
+const HEAD = 28;
 
 /** The lines as one SVG file that needs nothing else: from aft, and below it from above. Ink on paper. */
 export function picturesFile(input: SheetInput, choice: PanelChoice): Picture | undefined {
@@ -27,7 +33,9 @@ export function picturesFile(input: SheetInput, choice: PanelChoice): Picture | 
   const [aft, above] = [linesFromAft(sheet, arrangement, view), linesFromAbove(sheet, arrangement, view)];
   const [first, second] = [sizeOf(aft), sizeOf(above)];
   const width = WIDTH + 2 * MARGIN;
-  const height = first.height + second.height + 3 * MARGIN;
+  const height = HEAD + first.height + second.height + 4 * MARGIN;
+  const { vessel, today } = input;
+  const lever = `lever ${view.direction}${view.point ? `, numbers at ${view.point}` : ''}`;
   const svg = element(
     'svg',
     {
@@ -39,10 +47,23 @@ export function picturesFile(input: SheetInput, choice: PanelChoice): Picture | 
     },
     element('style', {}, new Markup(paperOnly(SHEET_STYLE))),
     element('rect', { width, height, fill: 'var(--paper)' }),
-    placed(aft, (width - first.width) / 2, MARGIN),
-    placed(above, MARGIN, first.height + 2 * MARGIN),
+    words(
+      MARGIN,
+      MARGIN + 6,
+      `${vessel.title ?? vessel.name}: ${arrangement.title ?? arrangement.name}`,
+      'strong',
+    ),
+    words(MARGIN, MARGIN + 24, lever, 'quiet'),
+    placed(aft, (width - first.width) / 2, MARGIN + HEAD),
+    placed(above, MARGIN, first.height + 2 * MARGIN + HEAD),
+    words(MARGIN, height - MARGIN, `Judged on ${today}. ${FIRST_CAUTION}`, 'quiet'),
   ).source;
   return { svg, width, height };
+}
+
+/** Text outside of the two drawings, in a drawing of its own so that the same style holds. */
+function words(x: number, y: number, text: string, kind: string): Markup {
+  return element('svg', {}, label(x, y, text, `label ${kind}`, 'start'));
 }
 
 function sizeOf({ source }: Markup) {
@@ -62,5 +83,6 @@ function paperOnly(style: string): string {
     .filter(rule => rule.startsWith('.sheet svg'))
     .join('\n')
     .replace(/\.sheet svg \{[^}]*\}/, '');
-  return `${light.replace('color-scheme: light dark;', '')}\n${drawings}`;
+  const reading = '.sheet svg text.reading { font-weight: 600; }';
+  return `${light.replace('color-scheme: light dark;', '')}\n${drawings}\n${reading}`;
 }
