@@ -49,6 +49,7 @@ export class Project {
   private readonly lastRead = new WeakMap<LangiumDocument, ReadFile>();
   private readonly vessels = new WeakMap<VesselReading, Judged<JudgedVessel>>();
   private readonly entryChecks = new WeakMap<EntryReading, Judged<JudgedEntry>>();
+  private readonly targets = new WeakMap<DocumentReading, readonly string[]>();
   /** The tables used last: files that import the same catalogue share one. */
   private tables: readonly EntryTable[] = [];
   private readonly imports = new WeakMap<DocumentReading, Map<string, ImportOutcome>>();
@@ -136,21 +137,45 @@ export class Project {
   }
 
   /**
-   * Whether a change of these files may change what is said of this document: one that it imports, by whatever way,
-   * changed, went, or came where an import had found nothing.
+   * Those of some documents of which a change of these files may change what is said: they import one of them, by
+   * whatever way, or tried to.
    */
-  sees(document: LangiumDocument, changed: ReadonlySet<string>): boolean {
-    if (this.reading(document).imports.length === 0) return false;
+  seenBy(documents: readonly LangiumDocument[], changed: ReadonlySet<string>): LangiumDocument[] {
     const paths = [...changed].map(uri => URI.parse(uri).path);
-    return this.visible(document).some(one => {
-      const from = URI.parse(one.uri);
-      return one.imports.some(wanted => {
-        const target = importTarget(from, wanted).path;
-        return paths.some(
-          path => path === target || path === `${target}${EXTENSION}` || path.startsWith(`${target}/`),
-        );
-      });
-    });
+    const importing = new Set<DocumentReading>();
+    for (const document of this.services.workspace.LangiumDocuments.all) {
+      const reading = this.reading(document);
+      if (reading.imports.length > 0 && this.importsAny(reading, document.uri, paths)) importing.add(reading);
+    }
+    // Mostly nobody imports what is typed at, and then nobody needs to be looked at.
+    if (importing.size === 0) return [];
+    return documents.filter(one => this.visible(one).some(seen => importing.has(seen)));
+  }
+
+  /** Whether a change of these files may change what is said of this document. */
+  sees(document: LangiumDocument, changed: ReadonlySet<string>): boolean {
+    return this.seenBy([document], changed).length > 0;
+  }
+
+  private importsAny(reading: DocumentReading, from: URI, paths: readonly string[]): boolean {
+    let targets = this.targets.get(reading);
+    if (!targets) {
+      targets = reading.imports.map(wanted => importTarget(from, wanted).path);
+      this.targets.set(reading, targets);
+    }
+    return targets.some(target =>
+      paths.some(
+        path => path === target || path === `${target}${EXTENSION}` || path.startsWith(`${target}/`),
+      ),
+    );
+  }
+
+  /** Lets go of what was worked out of a document; its reading stays, and it is judged again when somebody asks. */
+  rest(document: LangiumDocument): void {
+    const reading = this.reading(document);
+    this.checks.delete(reading);
+    for (const vessel of reading.vessels) this.vessels.delete(vessel);
+    for (const entry of reading.entries) this.entryChecks.delete(entry);
   }
 
   /** Problems and verdicts of one loaded document. */

@@ -1,6 +1,7 @@
 import { DocumentState, type LangiumDocument, type LangiumDocuments } from 'langium';
 import { type Connection, type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
 import type { Finding } from '../project/findings.js';
+import { forgetOutline, keepOutline } from './outline.js';
 import { rangeIn, rangeOf } from './places.js';
 import type { TailshaftServices } from './services.js';
 import { dropTree } from './workspace/builder.js';
@@ -78,6 +79,11 @@ export function publishDiagnostics(
     const uri = document.uri.toString();
     const open = TextDocuments.get(uri);
     send(uri, document.diagnostics ?? [], open && document.textDocument.version);
-    if (!open) dropTree(document);
+    if (open) forgetOutline(document);
+    else {
+      keepOutline(services, document);
+      services.project.rest(document);
+      dropTree(document);
+    }
   });
 }

@@ -124,11 +124,10 @@ export function vesselsThatSee(
   limit = 50,
 ): JudgedVessel[] {
   const vessels = [...project.check(document).vessels];
-  const changed = new Set([document.uri.toString()]);
-  for (const other of all) {
+  const others = [...all].filter(one => one !== document && project.reading(one).vessels.length > 0);
+  for (const other of project.seenBy(others, new Set([document.uri.toString()]))) {
     if (vessels.length >= limit) break;
-    if (other !== document && project.reading(other).vessels.length > 0 && project.sees(other, changed))
-      vessels.push(...project.check(other).vessels);
+    vessels.push(...project.check(other).vessels);
   }
   return vessels;
 }

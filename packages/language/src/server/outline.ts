@@ -43,6 +43,19 @@ export interface Outline {
   readonly vessels: readonly OutlineNode[];
 }
 
+/** Outlines of closed files, of which nothing else is kept. */
+const kept = new WeakMap<LangiumDocument, Outline>();
+
+/** Makes the outline of a closed file while everything of it is known. */
+export function keepOutline(services: TailshaftServices, document: LangiumDocument): void {
+  if (services.project.reading(document).vessels.length > 0)
+    kept.set(document, outlineOf(services, document));
+}
+
+export function forgetOutline(document: LangiumDocument): void {
+  kept.delete(document);
+}
+
 export function answerOutlineRequests(connection: Connection, services: TailshaftServices): void {
   connection.onRequest(
     OUTLINE,
@@ -51,7 +64,8 @@ export function answerOutlineRequests(connection: Connection, services: Tailshaf
   connection.onRequest(VESSELS, (): Outline[] => {
     const outlines: Outline[] = [];
     for (const document of services.shared.workspace.LangiumDocuments.all) {
-      if (services.project.reading(document).vessels.length > 0) outlines.push(outlineOf(services, document));
+      if (services.project.reading(document).vessels.length === 0) continue;
+      outlines.push(kept.get(document) ?? outlineOf(services, document));
     }
     return outlines.sort((one, other) => (one.uri < other.uri ? -1 : 1));
   });

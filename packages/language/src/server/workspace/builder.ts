@@ -42,9 +42,8 @@ export class Builder extends DefaultDocumentBuilder {
     const found = (await Promise.all(changed.map(uri => this.findChangedUris(uri)))).flat();
     const documents = found.map(uri => this.changedDocument(uri));
     const all = new Set([...found, ...gone, ...deleted].map(uri => uri.toString()));
-    const seeing = this.langiumDocuments.all
-      .filter(one => !all.has(one.uri.toString()) && this.project().sees(one, all))
-      .toArray();
+    const others = this.langiumDocuments.all.filter(one => !all.has(one.uri.toString())).toArray();
+    const seeing = this.project().seenBy(others, all);
     for (const one of seeing) this.resetToState(one, DocumentState.ComputedScopes);
     await this.emitUpdate(found, gone);
     await interruptAndCheck(token);
