@@ -54,7 +54,8 @@ describe('the built server of the extension', () => {
     })) as {
       markdown: string;
     };
-    expect(markdown).toMatch(/\| ratio ahead \| [^|]*Port[^|]* \| [^|]*2\.04[^|]* \| [^|]*2\.52/);
+    // 2.04:1 and 2.52:1 by name: the exact ratios of the catalogue are compared.
+    expect(markdown).toMatch(/\| ratio ahead \| [^|]*Port[^|]* \| 2\.043:1 \| 2\.519:1 \|/);
     expect(markdown).toContain('certifies nothing');
   });
 
