@@ -10,16 +10,37 @@ import { lineBreakOf, piecesOf } from './tokens.js';
 
 /** The text with its usual layout. What cannot be read stays as it is; line ends, comments and meaning always do. */
 export function formatText(text: string): string {
-  const parsed = parse(text);
-  return formatParsed(text, parsed, readDocument(parsed.value as Document, 'memory:/text.shaft', text));
+  const { parsed, reading } = read(text);
+  return formatParsed(text, parsed, reading);
 }
 
 /** The same of a text that is parsed and read already. */
 export function formatParsed(text: string, parsed: ParseResult, reading: DocumentReading): string {
+  const printed = print(text, parsed, reading);
+  if (printed === text || !isDamaged(parsed, reading)) return printed;
+  // Damage may be read otherwise once its lines have moved: then the text is left alone.
+  const again = read(printed);
+  const asBefore = complaints(again.parsed, again.reading) === complaints(parsed, reading);
+  return asBefore && print(printed, again.parsed, again.reading) === printed ? printed : text;
+}
+
+function print(text: string, parsed: ParseResult, reading: DocumentReading): string {
   // Which block a line belongs to was told by its indentation: moving lines would change what they say.
   if (parsed.lexerErrors.some(reshapesBlocks)) return text;
   const printed = printText(text, outlineOf(parsed, reading), lineBreakOf(text));
   return sameWords(text, printed) ? printed : text;
+}
+
+function isDamaged(parsed: ParseResult, reading: DocumentReading): boolean {
+  return parsed.lexerErrors.length + parsed.parserErrors.length + reading.problems.length > 0;
+}
+
+function complaints(parsed: ParseResult, reading: DocumentReading): string {
+  const all = [...parsed.lexerErrors, ...parsed.parserErrors, ...reading.problems];
+  return all
+    .map(one => one.message)
+    .sort()
+    .join('\n');
 }
 
 /** What formatting changes: the space between two tokens, wherever it is not the usual one. */
@@ -44,11 +65,12 @@ export function sameWords(one: string, other: string): boolean {
 
 let core: ReturnType<typeof createTailshaftCore> | undefined;
 
-function parse(text: string): ParseResult {
+function read(text: string): { parsed: ParseResult; reading: DocumentReading } {
   core ??= createTailshaftCore(EmptyFileSystem);
   const document: LangiumDocument = core.shared.workspace.LangiumDocumentFactory.fromString(
     text,
     URI.parse('memory:/text.shaft'),
   );
-  return document.parseResult;
+  const parsed = document.parseResult;
+  return { parsed, reading: readDocument(parsed.value as Document, 'memory:/text.shaft', text) };
 }

@@ -123,7 +123,9 @@ class TreeBuilder {
   private begins(index: number, understood: boolean, item: Item): boolean {
     const piece = this.pieces[index]!;
     if (!understood || !this.outline.starts.has(piece.start)) return false;
-    return !this.outline.strays.has(piece.start) || piece.line > this.endLine(item);
+    // A mistake keeps its line together: what it is told for depends on what stands beside it.
+    const isStray = (one: Piece) => this.outline.strays.has(one.start);
+    return piece.line > this.endLine(item) || !(isStray(piece) || item.head.some(isStray));
   }
 
   private continues(index: number, to: number, understood: boolean): boolean {

@@ -46,7 +46,7 @@ const ENTITY: Readonly<Record<string, string>> = {
   '"': '&quot;',
   "'": '&#39;',
 };
-/** Control characters and lone surrogates, which no HTML document may hold. */
+/** Control characters, lone surrogates and code points that are no characters: no HTML document may hold them. */
 const UNFIT =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to take out.
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufdd0-\ufdef\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]|\p{Cs}|\p{Noncharacter_Code_Point}/gu;

@@ -15,7 +15,7 @@ export function escapeMarkdown(text: string): string {
     .replace(/\s+/g, ' ')
     .replace(/[\\`*_[\]<>#|~&]/g, sign => (sign === '<' ? '&lt;' : sign === '&' ? '&amp;' : `\\${sign}`))
     .replace(/^(\s*)([-+]|\d+[.)])(\s)/, '$1\\$2$3')
-    .replace(/\b(https?|ftp):/gi, '$1\\:')
+    .replace(/:\/\//g, '\\://')
     .replace(/\b(www)\./gi, '$1\\.')
     .replace(/@/g, '&#64;');
 }
