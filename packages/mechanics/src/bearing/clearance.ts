@@ -9,6 +9,7 @@ export const bearingClearance = formula({
   dimension: 'length',
   inputs: { bearingBore: 'length', shaftDiameter: 'length' },
   text: 'c = D − d',
+  symbols: { bearingBore: 'D', shaftDiameter: 'd' },
   source: { title: 'definition', confidence: 'derived' },
   range: [{ condition: 'the shaft goes into the bearing', met: si => si.bearingBore > si.shaftDiameter }],
   compute: ({ bearingBore, shaftDiameter }) => bearingBore - shaftDiameter,

@@ -8,6 +8,7 @@ export const overhangInDiameters = formula({
   dimension: 'ratio',
   inputs: { overhang: 'length', diameter: 'length' },
   text: 'a / d',
+  symbols: { overhang: 'a', diameter: 'd' },
   source: { title: 'definition, aft end of the bearing to forward face of the hub', confidence: 'derived' },
   range: 'A definition; the published guides are 1 and 1.5 diameters.',
   compute: ({ overhang, diameter }) => overhang / diameter,
@@ -20,6 +21,7 @@ export const overhangLimit = formula({
   dimension: 'length',
   inputs: { diameter: 'length', guide: 'ratio' },
   text: 'a_max = g d',
+  symbols: { diameter: 'd', guide: 'g' },
   source: {
     title: 'ABYC P-6 and SAE J756, as quoted',
     clause: 'propeller overhang',

@@ -26,6 +26,7 @@ export const equivalentBearingLoad = formula({
     ringFactor: 'number',
   },
   text: 'P = X V F_r + Y F_a',
+  symbols: { radialLoad: 'F_r', axialLoad: 'F_a', radialFactor: 'X', axialFactor: 'Y', ringFactor: 'V' },
   source: ISO281,
   range: 'X and Y come from the bearing catalogue for this ratio of loads.',
   compute: ({ radialLoad, axialLoad, radialFactor, axialFactor, ringFactor }) =>
@@ -38,7 +39,8 @@ export const basicRatingLife = formula({
   symbol: 'L₁₀',
   dimension: 'number',
   inputs: { dynamicRating: 'force', equivalentLoad: 'force', exponent: 'number' },
-  text: 'L₁₀ = 10⁶ (C/P)^p revolutions',
+  text: 'L₁₀ = 10⁶ (C/P)^p',
+  symbols: { dynamicRating: 'C', equivalentLoad: 'P', exponent: 'p' },
   source: ISO281,
   range: [
     exponentRule,
@@ -58,6 +60,7 @@ export const ratingLifeTime = formula({
   dimension: 'time',
   inputs: { revolutions: 'number', speed: 'rotational speed' },
   text: 'L_h = L / n',
+  symbols: { revolutions: 'L', speed: 'n' },
   source: ISO281,
   range: 'Constant speed.',
   compute: ({ revolutions, speed }) => (revolutions * 2 * Math.PI) / speed,
@@ -70,6 +73,7 @@ export const dynamicRatingNeeded = formula({
   dimension: 'force',
   inputs: { equivalentLoad: 'force', life: 'time', speed: 'rotational speed', exponent: 'number' },
   text: 'C = P (n L_h / 10⁶)^(1/p)',
+  symbols: { equivalentLoad: 'P', life: 'L_h', speed: 'n', exponent: 'p' },
   source: ISO281,
   range: [exponentRule],
   compute: ({ equivalentLoad, life, speed, exponent }) =>
@@ -83,6 +87,7 @@ export const modifiedRatingLife = formula({
   dimension: 'number',
   inputs: { basicLife: 'number', reliabilityFactor: 'number' },
   text: 'L_n = a₁ L₁₀',
+  symbols: { basicLife: 'L₁₀', reliabilityFactor: 'a₁' },
   source: ISO281,
   range: [
     {

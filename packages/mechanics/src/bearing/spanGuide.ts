@@ -9,6 +9,7 @@ export const spanInDiameters = formula({
   dimension: 'ratio',
   inputs: { span: 'length', diameter: 'length' },
   text: 'L / d',
+  symbols: { span: 'L', diameter: 'd' },
   source: { title: 'definition', confidence: 'derived' },
   range: 'A definition.',
   compute: ({ span, diameter }) => span / diameter,
@@ -30,6 +31,7 @@ export const lineShaftSpan = formula({
   dimension: 'length',
   inputs: { diameter: 'length', speed: 'rotational speed', loading: 'number' },
   text: 'L = 1500/(n + 1500) c D^(2/3), m, rpm, D in cm',
+  symbols: { diameter: 'D', speed: 'n', loading: 'c' },
   source: {
     author: 'K. Lingaiah, B. R. Narayana Iyengar',
     title: 'Machine Design Data Handbook',
@@ -65,6 +67,7 @@ export const classSpanSlow = formula({
   dimension: 'length',
   inputs: { diameter: 'length', speed: 'rotational speed', slowFactor: 'number' },
   text: 'l_max = K₁ √d, mm',
+  symbols: { diameter: 'd', slowFactor: 'K₁' },
   source: CLASS,
   range: [{ condition: 'speed is at most 350 rpm', met: si => atMost(si.speed, SLOW) }],
   compute: ({ diameter, slowFactor }) => 1e-3 * slowFactor * Math.sqrt(1e3 * diameter),
@@ -77,6 +80,7 @@ export const classSpanFast = formula({
   dimension: 'length',
   inputs: { diameter: 'length', speed: 'rotational speed', fastFactor: 'number' },
   text: 'l_max = K₂ √(d/n), mm, rpm',
+  symbols: { diameter: 'd', speed: 'n', fastFactor: 'K₂' },
   source: CLASS,
   range: [{ condition: 'speed is over 350 rpm', met: si => !atMost(si.speed, SLOW) }],
   compute: ({ diameter, speed, fastFactor }) =>

@@ -21,7 +21,8 @@ export const collarFrictionRadius = formula({
   symbol: 'r_m',
   dimension: 'length',
   inputs: rings,
-  text: 'r_m = 2/3 (R³ − r³)/(R² − r²)',
+  text: 'r_m = (D³ − d³) / (3 (D² − d²))',
+  symbols: { outsideDiameter: 'D', insideDiameter: 'd' },
   source: KHURMI,
   range: [collar],
   compute: ({ outsideDiameter: D, insideDiameter: d }) =>
@@ -35,6 +36,7 @@ export const collarFrictionPower = formula({
   dimension: 'power',
   inputs: { thrust: 'force', friction: 'number', speed: 'rotational speed', frictionRadius: 'length' },
   text: 'P_f = μ F ω r_m',
+  symbols: { thrust: 'F', friction: 'μ', speed: 'ω', frictionRadius: 'r_m' },
   source: KHURMI,
   range: 'Coulomb friction.',
   compute: ({ thrust, friction, speed, frictionRadius }) => friction * thrust * speed * frictionRadius,
@@ -46,7 +48,8 @@ export const collarsNeeded = formula({
   symbol: 'n',
   dimension: 'number',
   inputs: { thrust: 'force', pressure: 'pressure', ...rings },
-  text: 'n = ⌈F / (p π (R² − r²))⌉',
+  text: 'n = ⌈4 F / (p π (D² − d²))⌉',
+  symbols: { thrust: 'F', pressure: 'p', outsideDiameter: 'D', insideDiameter: 'd' },
   source: KHURMI,
   range: [collar],
   compute: ({ thrust, pressure, outsideDiameter, insideDiameter }) =>
@@ -62,6 +65,7 @@ export const collarOutsideDiameter = formula({
   dimension: 'length',
   inputs: { frictionRadius: 'length', insideDiameter: 'length' },
   text: 'R² + (r − 3/2 r_m) R + r² − 3/2 r_m r = 0',
+  terms: 'R is the root of this equation; R and r are half the diameters',
   source: { ...KHURMI, confidence: 'derived' },
   range: [
     {

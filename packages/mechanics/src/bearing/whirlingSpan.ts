@@ -25,6 +25,7 @@ export const handbookBearingSpan = formula({
   dimension: 'length',
   inputs: { diameter: 'length', speed: 'rotational speed', youngsModulus: 'pressure', density: 'density' },
   text: 'L = √(3.21 D / n) (E/w)^(1/4), ft, in, rpm, psi, lb/in³',
+  symbols: { diameter: 'D', speed: 'n', youngsModulus: 'E', density: 'w' },
   source: HANDBOOK,
   range: 'Solid plain shaft between two bearings, no margin in it, propeller overhang not in it.',
   compute: ({ diameter, speed, youngsModulus, density }) =>
@@ -46,6 +47,7 @@ export const whirlingBearingSpan = formula({
     density: 'density',
   },
   text: 'L = π √(√(E/ρ) √(d_o² + d_i²) / (4 ω))',
+  symbols: { outsideDiameter: 'd_o', bore: 'd_i', speed: 'ω', youngsModulus: 'E', density: 'ρ' },
   source: PINNED,
   range: [
     { condition: 'the bore is smaller than the outside diameter', met: si => si.bore < si.outsideDiameter },
@@ -67,6 +69,7 @@ export const whirlingSpeedOfSpan = formula({
     density: 'density',
   },
   text: 'ω_w = (π/L)² √(E/ρ) √(d_o² + d_i²) / 4',
+  symbols: { outsideDiameter: 'd_o', bore: 'd_i', span: 'L', youngsModulus: 'E', density: 'ρ' },
   source: PINNED,
   range: [
     { condition: 'the bore is smaller than the outside diameter', met: si => si.bore < si.outsideDiameter },
@@ -86,6 +89,7 @@ export const whirlingMargin = formula({
   dimension: 'ratio',
   inputs: { whirlingSpeed: 'rotational speed', speed: 'rotational speed' },
   text: 'm = ω_w / ω − 1',
+  symbols: { whirlingSpeed: 'ω_w', speed: 'ω' },
   source: { title: 'capacity ÷ demand − 1', confidence: 'derived' },
   range: 'The definition of a margin.',
   compute: ({ whirlingSpeed, speed }) => whirlingSpeed / speed - 1,

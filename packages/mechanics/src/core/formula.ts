@@ -21,6 +21,11 @@ export interface FormulaSpec<I extends InputSpecs, O extends Dimension> {
   readonly text: string;
   /** Letters of `text` by input, so that numbers go where they belong whatever symbols the caller's values carry. */
   readonly symbols?: { readonly [K in keyof I]?: string };
+  /**
+   * Said where the inputs do not stand in `text`: it is written in terms that are worked out from them, or is an equation
+   * whose root is the result. Such a text is printed as it is, without numbers.
+   */
+  readonly terms?: string;
   readonly source: Source;
   /** Where it holds; or the sentence that says why it holds everywhere. */
   readonly range: readonly RangeRule<I>[] | string;
@@ -60,10 +65,10 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
         name: spec.name,
         text: spec.text,
         inputs: Object.values(inputs),
-        keys: Object.keys(inputs).map(key => spec.symbols?.[key] ?? key),
+        keys: spec.terms ? [] : Object.keys(inputs).map(key => spec.symbols?.[key] ?? key),
         source: spec.source,
         range,
-        ...(notes ? { notes } : {}),
+        ...(notes || spec.terms ? { notes: [...(spec.terms ? [spec.terms] : []), ...(notes ?? [])] } : {}),
       },
     };
   };

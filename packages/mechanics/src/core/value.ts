@@ -31,7 +31,10 @@ export interface Working {
   /** The formula in symbols: `T = P / ω`. */
   readonly text: string;
   readonly inputs: readonly Value[];
-  /** Letter (or else name) that each input goes by in `text`, in the order of `inputs`. */
+  /**
+   * Letter (or else name) that each input goes by in `text`, in the order of `inputs`; none where the text is written in
+   * other terms.
+   */
   readonly keys?: readonly string[];
   readonly source: Source;
   /** Conditions of validity, with whether these inputs meet them. */

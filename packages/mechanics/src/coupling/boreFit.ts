@@ -11,6 +11,7 @@ export const couplingBoreClearance = formula({
   dimension: 'length',
   inputs: { bore: 'length', shaftDiameter: 'length' },
   text: 'c = D − d',
+  symbols: { bore: 'D', shaftDiameter: 'd' },
   source: { title: 'definition', confidence: 'derived' },
   range: 'A definition.',
   compute: ({ bore, shaftDiameter }) => bore - shaftDiameter,

@@ -18,6 +18,7 @@ export const boltDiameterInShear = formula({
   dimension: 'length',
   inputs: { torque: 'torque', boltCircle: 'length', bolts: 'number', allowedShear: 'pressure' },
   text: 'd_b = √(8 T / (π n D τ))',
+  symbols: { torque: 'T', boltCircle: 'D', bolts: 'n', allowedShear: 'τ' },
   source: BOLTS,
   range: inShear,
   compute: ({ torque, boltCircle, bolts, allowedShear }) =>
@@ -31,6 +32,7 @@ export const boltTorqueInShear = formula({
   dimension: 'torque',
   inputs: { boltDiameter: 'length', boltCircle: 'length', bolts: 'number', allowedShear: 'pressure' },
   text: 'T = π n d_b² D τ / 8',
+  symbols: { boltDiameter: 'd_b', boltCircle: 'D', bolts: 'n', allowedShear: 'τ' },
   source: { ...BOLTS, confidence: 'derived' },
   range: inShear,
   compute: ({ boltDiameter, boltCircle, bolts, allowedShear }) =>
@@ -50,6 +52,7 @@ export const classFittedBoltByPower = formula({
     tensileStrength: 'pressure',
   },
   text: 'd_s = 16 √(10⁶ P / (n D z R_m)), mm, kW, rpm, MPa',
+  symbols: { power: 'P', speed: 'n', boltCircle: 'D', bolts: 'z', tensileStrength: 'R_m' },
   source: {
     title: 'class rules, main shafting',
     clause: 'fitted bolts, one worked sheet',
@@ -76,6 +79,13 @@ export const classFittedBoltByShaft = formula({
     boltTensileStrength: 'pressure',
   },
   text: 'd_b = 0.65 √(d³ (T + 160) / (i D T_b)), mm, MPa',
+  symbols: {
+    shaftDiameter: 'd',
+    shaftTensileStrength: 'T',
+    boltCircle: 'D',
+    bolts: 'i',
+    boltTensileStrength: 'T_b',
+  },
   source: { title: 'IACS UR M34', clause: 'coupling bolts', year: 1980, confidence: 'from memory' },
   range: [
     {

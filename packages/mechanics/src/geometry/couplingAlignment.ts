@@ -9,6 +9,7 @@ export const couplingFaceTolerance = formula({
   dimension: 'length',
   inputs: { couplingDiameter: 'length' },
   text: 'g = D / 1000',
+  symbols: { couplingDiameter: 'D' },
   source: {
     title: "engine operator's manual",
     clause: 'coupling alignment: 0.001 in per inch of coupling diameter',
@@ -25,6 +26,7 @@ export const couplingFaceAngle = formula({
   dimension: 'angle',
   inputs: { gapDifference: 'length', couplingDiameter: 'length' },
   text: 'ε = arctan(Δg / D)',
+  symbols: { gapDifference: 'Δg', couplingDiameter: 'D' },
   source: { title: 'plane geometry', confidence: 'derived' },
   range: 'Largest minus smallest gap, read across one diameter.',
   compute: ({ gapDifference, couplingDiameter }) => Math.atan(gapDifference / couplingDiameter),

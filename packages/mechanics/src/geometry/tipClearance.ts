@@ -10,6 +10,7 @@ export const axisToHull = formula({
   dimension: 'length',
   inputs: { verticalHeight: 'length', shaftAngle: 'angle', hullRise: 'angle' },
   text: 's = h cos δ / cos(α + δ)',
+  symbols: { verticalHeight: 'h', shaftAngle: 'α', hullRise: 'δ' },
   source: GEOMETRY,
   range: [
     {
@@ -29,6 +30,7 @@ export const tipGap = formula({
   dimension: 'length',
   inputs: { axisToHull: 'length', propellerDiameter: 'length' },
   text: 'c = s − D/2',
+  symbols: { axisToHull: 's', propellerDiameter: 'D' },
   source: GEOMETRY,
   range: [{ condition: 'the tip clears the hull', met: si => si.axisToHull > si.propellerDiameter / 2 }],
   compute: si => si.axisToHull - si.propellerDiameter / 2,
@@ -41,6 +43,7 @@ export const largestPropeller = formula({
   dimension: 'length',
   inputs: { axisToHull: 'length', clearanceShare: 'ratio' },
   text: 'D_max = 2 s / (1 + 2 c/D)',
+  symbols: { axisToHull: 's', clearanceShare: 'c/D' },
   source: GEOMETRY,
   range: [{ condition: 'the clearance share is not negative', met: si => si.clearanceShare >= 0 }],
   compute: si => (2 * si.axisToHull) / (1 + 2 * si.clearanceShare),
@@ -53,6 +56,7 @@ export const tipGapNeeded = formula({
   dimension: 'length',
   inputs: { propellerDiameter: 'length', clearanceShare: 'ratio' },
   text: 'c = (c/D) D',
+  symbols: { propellerDiameter: 'D', clearanceShare: 'c/D' },
   source: GEOMETRY,
   range: 'The share is that of the guide chosen.',
   compute: si => si.clearanceShare * si.propellerDiameter,

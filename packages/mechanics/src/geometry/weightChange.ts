@@ -12,6 +12,7 @@ export const momentOfMass = formula({
   dimension: 'moment of mass',
   inputs: { mass: 'mass', lever: 'length' },
   text: 'M = m x',
+  symbols: { mass: 'm', lever: 'x' },
   source: MOMENTS,
   range: lever,
   compute: ({ mass, lever: x }) => mass * x,
@@ -63,6 +64,7 @@ export const newCentreOfGravity = formula({
     momentChange: 'moment of mass',
   },
   text: 'x_G′ = (Δ x_G + ΣM) / (Δ + Σm)',
+  symbols: { displacement: 'Δ', centreOfGravity: 'x_G', massChange: 'Σm', momentChange: 'ΣM' },
   source: MOMENTS,
   range: [
     { condition: 'mass is left after the change', met: si => si.displacement + si.massChange > 0 },

@@ -10,6 +10,7 @@ export const resistanceWithAppendages = formula({
   dimension: 'force',
   inputs: { bareResistance: 'force', appendageEfficiency: 'ratio' },
   text: 'R = R0 / ηA',
+  symbols: { bareResistance: 'R0', appendageEfficiency: 'ηA' },
   source: TERMS,
   range: [
     {
@@ -27,6 +28,7 @@ export const appendageEfficiencyFromShare = formula({
   dimension: 'ratio',
   inputs: { share: 'ratio' },
   text: 'ηA = 1 / (1 + a)',
+  symbols: { share: 'a' },
   source: TERMS,
   range: [{ condition: 'share zero or more', met: ({ share }) => share >= 0 }],
   compute: ({ share }) => 1 / (1 + share),

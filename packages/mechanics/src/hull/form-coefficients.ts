@@ -10,6 +10,7 @@ export const displacedVolume = formula({
   dimension: 'volume',
   inputs: { displacement: 'mass', density: 'density' },
   text: '∇ = Δ / ρ',
+  symbols: { displacement: 'Δ', density: 'ρ' },
   source: { title: "Archimedes' principle", confidence: 'published' },
   range: 'Every floating hull.',
   compute: ({ displacement, density }) => displacement / density,
@@ -22,6 +23,7 @@ export const blockCoefficient = formula({
   dimension: 'ratio',
   inputs: { displacedVolume: 'volume', waterlineLength: 'length', beam: 'length', draught: 'length' },
   text: 'CB = ∇ / (L B T)',
+  symbols: { displacedVolume: '∇', waterlineLength: 'L', beam: 'B', draught: 'T' },
   source: TERMS,
   range: [
     {
@@ -39,6 +41,7 @@ export const midshipFromPrismatic = formula({
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio', prismaticCoefficient: 'ratio' },
   text: 'CM = CB / CP',
+  symbols: { blockCoefficient: 'CB', prismaticCoefficient: 'CP' },
   source: TERMS,
   range: [
     { condition: 'block at most prismatic', met: si => si.blockCoefficient <= si.prismaticCoefficient },

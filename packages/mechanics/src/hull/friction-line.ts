@@ -13,6 +13,7 @@ export const hullReynoldsNumber = formula({
   dimension: 'number',
   inputs: { vesselSpeed: 'speed', length: 'length', viscosity: 'kinematic viscosity' },
   text: 'Rn = V L / ν',
+  symbols: { vesselSpeed: 'V', length: 'L', viscosity: 'ν' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: 'Definition.',
   compute: ({ vesselSpeed, length, viscosity }) => (vesselSpeed * length) / viscosity,
@@ -25,6 +26,7 @@ export const ittcFrictionCoefficient = formula({
   dimension: 'ratio',
   inputs: { reynoldsNumber: 'number' },
   text: 'CF = 0.075 / (log10 Rn - 2)²',
+  symbols: { reynoldsNumber: 'Rn' },
   source: ITTC_57,
   range: [
     {

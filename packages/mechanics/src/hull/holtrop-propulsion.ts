@@ -35,6 +35,7 @@ export const holtropWakeSingle1982 = formula({
   dimension: 'ratio',
   inputs: WAKE_INPUTS,
   text: 'w = c9 CV (L/TA) (0.0661875 + 1.21756 c11 CV/(1-CP1)) + 0.24558 √(B/(L(1-CP1))) - 0.09726/(0.95-CP) + 0.11434/(0.95-CB) + 0.75 Cstern CV + 0.002 Cstern',
+  terms: 'the coefficients are those of the paper, worked out from the form of the hull',
   source: HOLTROP_1982,
   range: PRISMATIC,
   compute: h => {
@@ -59,6 +60,7 @@ export const holtropWakeSingle1984 = formula({
   dimension: 'ratio',
   inputs: WAKE_INPUTS,
   text: 'w = c9 c20 CV (L/TA) (0.050776 + 0.93405 c11 CV/(1-CP1)) + 0.27915 c20 √(B/(L(1-CP1))) + c19 c20',
+  terms: 'the coefficients are those of the paper, worked out from the form of the hull',
   source: HOLTROP_1984,
   range: PRISMATIC,
   compute: h => {
@@ -85,6 +87,7 @@ export const holtropThrustDeductionSingle1982 = formula({
   dimension: 'ratio',
   inputs: WAKE_INPUTS,
   text: 't = 0.001979 L/(B - B CP1) + 1.0585 c10 - 0.00524 - 0.1418 D²/(B T) + 0.0015 Cstern',
+  terms: 'the coefficients are those of the paper, worked out from the form of the hull',
   source: HOLTROP_1982,
   range: PRISMATIC,
   compute: h => {
@@ -108,6 +111,7 @@ export const holtropThrustDeductionSingle1984 = formula({
   dimension: 'ratio',
   inputs: WAKE_INPUTS,
   text: 't = 0.25014 (B/L)^0.28956 (√(B T)/D)^0.2624 / (1 - CP + 0.0225 lcb)^0.01762 + 0.0015 Cstern',
+  terms: 'the coefficients are those of the paper, worked out from the form of the hull',
   source: FROM_MEMORY_1984,
   range: PRISMATIC,
   compute: h => {
@@ -126,6 +130,7 @@ export const holtropRelativeRotativeSingle = formula({
   dimension: 'ratio',
   inputs: { areaRatio: 'ratio', prismaticCoefficient: 'ratio', buoyancyForward: 'number' },
   text: 'ηR = 0.9922 - 0.05908 AE/A0 + 0.07424 (CP - 0.0225 lcb)',
+  symbols: { areaRatio: 'AE/A0', prismaticCoefficient: 'CP', buoyancyForward: 'lcb' },
   source: HOLTROP_1982,
   range: [
     {
@@ -154,6 +159,7 @@ export const holtropWakeTwin = formula({
     draught: 'length',
   },
   text: 'w = 0.3095 CB + 10 CV CB - 0.23 D/√(B T)',
+  symbols: { blockCoefficient: 'CB', viscousCoefficient: 'CV', diameter: 'D', beam: 'B', draught: 'T' },
   source: HOLTROP_1982,
   range: [BLOCK],
   compute: h =>
@@ -168,6 +174,7 @@ export const holtropThrustDeductionTwin = formula({
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio', diameter: 'length', beam: 'length', draught: 'length' },
   text: 't = 0.325 CB - 0.1885 D/√(B T)',
+  symbols: { blockCoefficient: 'CB', diameter: 'D', beam: 'B', draught: 'T' },
   source: HOLTROP_1982,
   range: [BLOCK],
   compute: h => 0.325 * h.blockCoefficient - (0.1885 * h.diameter) / Math.sqrt(h.beam * h.draught),
@@ -179,6 +186,7 @@ export const holtropRelativeRotativeTwin = formula({
   dimension: 'ratio',
   inputs: { pitchRatio: 'ratio', prismaticCoefficient: 'ratio', buoyancyForward: 'number' },
   text: 'ηR = 0.9737 + 0.111 (CP - 0.0225 lcb) - 0.06325 P/D',
+  symbols: { pitchRatio: 'P/D', prismaticCoefficient: 'CP', buoyancyForward: 'lcb' },
   source: HOLTROP_1982,
   range: [
     {
@@ -197,6 +205,7 @@ export const holtropWakeOpenStern = formula({
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio', viscousCoefficient: 'ratio' },
   text: 'w = 0.3 CB + 10 CV CB - 0.1',
+  symbols: { blockCoefficient: 'CB', viscousCoefficient: 'CV' },
   source: { ...HOLTROP_1982, confidence: 'from memory' },
   range: [BLOCK],
   compute: h => 0.3 * h.blockCoefficient + 10 * h.viscousCoefficient * h.blockCoefficient - 0.1,

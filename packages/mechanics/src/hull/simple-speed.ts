@@ -27,6 +27,7 @@ export const speedLengthRatio = formula({
   dimension: 'number',
   inputs: { vesselSpeed: 'speed', waterlineLength: 'length' },
   text: 'V / √LWL (kn, ft)',
+  symbols: { vesselSpeed: 'V', waterlineLength: 'LWL' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: 'Definition.',
   compute: ({ vesselSpeed, waterlineLength }) => vesselSpeed / KNOT / Math.sqrt(waterlineLength / FOOT),
@@ -39,6 +40,7 @@ export const crouchSpeed = formula({
   dimension: 'speed',
   inputs: { power: 'power', displacement: 'mass', constant: 'number', waterlineLength: 'length' },
   text: 'V = C √(SHP / W) (kn, hp, lb)',
+  symbols: { power: 'SHP', displacement: 'W', constant: 'C' },
   source: CROUCH,
   range: [
     { condition: 'constant 150 to 230', met: ({ constant: c }) => c >= 150 && c <= 230 },
@@ -58,6 +60,7 @@ export const hullSpeed = formula({
   dimension: 'speed',
   inputs: { waterlineLength: 'length' },
   text: 'Vh = 1.34 √LWL (kn, ft)',
+  symbols: { waterlineLength: 'LWL' },
   source: { title: 'length of a deep-water wave that travels with the hull', confidence: 'published' },
   range: [
     { condition: 'displacement hull of some length', met: ({ waterlineLength }) => waterlineLength > 0 },
@@ -72,6 +75,7 @@ export const displacementLengthRatio = formula({
   dimension: 'number',
   inputs: { displacement: 'mass', waterlineLength: 'length' },
   text: 'DL = (W / 2240) / (0.01 LWL)³ (lb, ft)',
+  symbols: { displacement: 'W', waterlineLength: 'LWL' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: 'Definition.',
   compute: si => displacementLength(si),
@@ -84,6 +88,7 @@ export const displacementSpeedLength = formula({
   dimension: 'number',
   inputs: { displacement: 'mass', power: 'power' },
   text: 'SL = 10.665 / (W / SHP)^(1/3) (lb, hp)',
+  symbols: { displacement: 'W', power: 'SHP' },
   source: handbook('2-1, displacement speed; one published result is met exactly'),
   range: [{ condition: 'power above zero', met: ({ power }) => power > 0 }],
   compute: si => poweredSpeedLength(si),
@@ -96,6 +101,7 @@ export const greatestSpeedLength = formula({
   dimension: 'number',
   inputs: { displacementLengthRatio: 'number' },
   text: 'SLmax = 8.26 / DL^0.311',
+  symbols: { displacementLengthRatio: 'DL' },
   source: handbook('2-2 and 2-3, greatest speed by displacement; one public page agrees'),
   range: [
     {
@@ -112,7 +118,8 @@ export const displacementSpeed = formula({
   symbol: 'V',
   dimension: 'speed',
   inputs: { displacement: 'mass', power: 'power', waterlineLength: 'length' },
-  text: 'V = min(10.665 / (W / SHP)^(1/3), 8.26 / DL^0.311) √LWL (kn, lb, hp, ft)',
+  text: 'V = min(10.665 / (W / SHP)^(1/3), 8.26 / (W / 2240 / (0.01 LWL)³)^0.311) √LWL (kn, lb, hp, ft)',
+  symbols: { displacement: 'W', power: 'SHP', waterlineLength: 'LWL' },
   source: handbook('2-1 to 2-3'),
   range: [
     { condition: 'power above zero', met: ({ power }) => power > 0 },
@@ -145,6 +152,7 @@ export const admiraltyCoefficient = formula({
   dimension: 'number',
   inputs: { displacement: 'mass', vesselSpeed: 'speed', power: 'power' },
   text: 'C = Δ^(2/3) V³ / P (t, kn, kW)',
+  symbols: { displacement: 'Δ', vesselSpeed: 'V', power: 'P' },
   source: ADMIRALTY,
   range: [{ condition: 'power above zero', met: ({ power }) => power > 0 }],
   compute: ({ displacement, vesselSpeed, power }) =>
@@ -158,6 +166,7 @@ export const powerByAdmiralty = formula({
   dimension: 'power',
   inputs: { displacement: 'mass', vesselSpeed: 'speed', coefficient: 'number' },
   text: 'P = Δ^(2/3) V³ / C (t, kn, kW)',
+  symbols: { displacement: 'Δ', vesselSpeed: 'V', coefficient: 'C' },
   source: ADMIRALTY,
   range: [
     {

@@ -43,6 +43,7 @@ export const torqueBehindHull = formula({
   dimension: 'torque',
   inputs: { openWaterTorque: 'torque', relativeRotativeEfficiency: 'ratio' },
   text: 'QB = Q0 / ηR',
+  symbols: { openWaterTorque: 'Q0', relativeRotativeEfficiency: 'ηR' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: [{ condition: 'ηR 0.9 to 1.1', met: ({ relativeRotativeEfficiency: e }) => e >= 0.9 && e <= 1.1 }],
   compute: ({ openWaterTorque, relativeRotativeEfficiency }) => openWaterTorque / relativeRotativeEfficiency,

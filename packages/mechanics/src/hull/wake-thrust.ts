@@ -24,6 +24,7 @@ export const taylorWakeSingle = formula({
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio' },
   text: 'w = 0.50 CB - 0.05',
+  symbols: { blockCoefficient: 'CB' },
   source: TAYLOR_SINGLE,
   range: BLOCK,
   compute: ({ blockCoefficient: c }) => 0.5 * c - 0.05,
@@ -36,6 +37,7 @@ export const taylorWakeTwin = formula({
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio' },
   text: 'w = 0.55 CB - 0.20',
+  symbols: { blockCoefficient: 'CB' },
   source: {
     ...TAYLOR_SINGLE,
     clause: 'one public formula note; another credits 0.25 CB - 0.05 to Harvald 1983',
@@ -49,7 +51,8 @@ export const handbookWakeSingle = formula({
   symbol: 'w',
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio' },
-  text: '1 - w = 1.11 - 0.6 CB',
+  text: 'w = 1 - (1.11 - 0.6 CB)',
+  symbols: { blockCoefficient: 'CB' },
   source: handbook('6-4, wake factor'),
   range: BLOCK,
   compute: ({ blockCoefficient: c }) => 1 - (1.11 - 0.6 * c),
@@ -60,7 +63,8 @@ export const handbookWakeTwin = formula({
   symbol: 'w',
   dimension: 'ratio',
   inputs: { blockCoefficient: 'ratio' },
-  text: '1 - w = 1.06 - 0.4 CB',
+  text: 'w = 1 - (1.06 - 0.4 CB)',
+  symbols: { blockCoefficient: 'CB' },
   source: handbook('6-4, wake factor'),
   range: BLOCK,
   compute: ({ blockCoefficient: c }) => 1 - (1.06 - 0.4 * c),
@@ -73,6 +77,7 @@ export const volumeFroudeNumber = formula({
   dimension: 'ratio',
   inputs: { vesselSpeed: 'speed', displacedVolume: 'volume' },
   text: 'Fn∇ = V / √(g ∇^(1/3))',
+  symbols: { vesselSpeed: 'V', displacedVolume: '∇' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: 'Definition.',
   compute: ({ vesselSpeed, displacedVolume }) =>
@@ -113,6 +118,7 @@ export const planingTwinWake = formula({
   dimension: 'ratio',
   inputs: { volumeFroudeNumber: 'ratio' },
   text: 'w = table value at Fn∇, straight lines between rows',
+  terms: 'read from the table of the source',
   source: BLOUNT_FOX,
   range: PLANING,
   compute: ({ volumeFroudeNumber: f }) => 1 - between(PLANING_TWIN_WAKE, f),
@@ -128,6 +134,7 @@ export const planingAppendageEfficiency = formula({
   dimension: 'ratio',
   inputs: { volumeFroudeNumber: 'ratio' },
   text: 'ηA = 1 / (0.005 Fn∇² + 1.05)',
+  symbols: { volumeFroudeNumber: 'Fn∇' },
   source: BLOUNT_FOX,
   range: PLANING,
   compute: ({ volumeFroudeNumber: f }) => 1 / (0.005 * f * f + 1.05),
@@ -140,6 +147,7 @@ export const horizontalThrust = formula({
   dimension: 'force',
   inputs: { thrust: 'force', shaftAngle: 'angle', trim: 'angle' },
   text: 'Tx = T cos(τ + ψ)',
+  symbols: { thrust: 'T', shaftAngle: 'ψ', trim: 'τ' },
   source: { title: 'statics; as in the planing balance of Savitsky 1964', confidence: 'derived' },
   range: [
     {
@@ -157,6 +165,7 @@ export const thrustLift = formula({
   dimension: 'force',
   inputs: { thrust: 'force', shaftAngle: 'angle', trim: 'angle' },
   text: 'Tz = T sin(τ + ψ)',
+  symbols: { thrust: 'T', shaftAngle: 'ψ', trim: 'τ' },
   source: { title: 'statics; as in the planing balance of Savitsky 1964', confidence: 'derived' },
   range: [
     {
@@ -174,6 +183,7 @@ export const axialInflow = formula({
   dimension: 'speed',
   inputs: { speedOfAdvance: 'speed', shaftAngle: 'angle', trim: 'angle' },
   text: 'VA,x = VA cos(τ + ψ)',
+  symbols: { speedOfAdvance: 'VA', shaftAngle: 'ψ', trim: 'τ' },
   source: { title: 'kinematics', confidence: 'derived' },
   range: [
     {
@@ -190,6 +200,7 @@ export const hullEfficiency = formula({
   dimension: 'ratio',
   inputs: { thrustDeduction: 'ratio', wakeFraction: 'ratio' },
   text: 'ηH = (1 - t) / (1 - w)',
+  symbols: { thrustDeduction: 't', wakeFraction: 'w' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: [{ condition: 'wake fraction below 1', met: ({ wakeFraction }) => wakeFraction < 1 }],
   compute: ({ thrustDeduction, wakeFraction }) => (1 - thrustDeduction) / (1 - wakeFraction),
@@ -201,6 +212,7 @@ export const effectivePower = formula({
   dimension: 'power',
   inputs: { resistance: 'force', vesselSpeed: 'speed' },
   text: 'PE = R V',
+  symbols: { resistance: 'R', vesselSpeed: 'V' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: 'Definition.',
   compute: ({ resistance, vesselSpeed }) => resistance * vesselSpeed,

@@ -11,6 +11,7 @@ export const saturationPressure = formula({
   dimension: 'pressure',
   inputs: { temperature: 'temperature' },
   text: 'ln(p_s/p_c) = (T_c/T)(a₁θ + a₂θ^1.5 + a₃θ³ + a₄θ^3.5 + a₅θ⁴ + a₆θ^7.5), θ = 1 − T/T_c',
+  terms: 'coefficients and critical point are those of the source',
   source: {
     author: 'W. Wagner, A. Pruss',
     title: 'International Equations for the Saturation Properties of Ordinary Water Substance',

@@ -66,6 +66,7 @@ export const torqueOfCapacity = formula({
   dimension: 'torque',
   inputs: { capacity: 'power per speed' },
   text: 'T = K (1 kW/rpm = 9549.3 N·m; 1 hp/100 rpm = 71.209 N·m)',
+  symbols: { capacity: 'K' },
   source: POWER,
   range: 'Definition of power.',
   compute: ({ capacity }) => capacity,

@@ -16,6 +16,7 @@ export const expandedAreaRatio = formula({
   dimension: 'ratio',
   inputs: { developedAreaRatio: 'ratio', blades: 'number' },
   text: 'AE/A0 = 0.34 (AD/A0) (2.75 + (AD/A0) / Z)',
+  symbols: { developedAreaRatio: 'AD/A0', blades: 'Z' },
   source: KCA_AREA,
   range: [
     {
@@ -34,6 +35,7 @@ export const developedAreaRatio = formula({
   dimension: 'ratio',
   inputs: { expandedAreaRatio: 'ratio', blades: 'number' },
   text: 'AD/A0 = (√(3200 Z (AE/A0) / 17 + 121 Z²) - 11 Z) / 8',
+  symbols: { expandedAreaRatio: 'AE/A0', blades: 'Z' },
   source: KCA_AREA,
   range: [
     {
@@ -57,6 +59,7 @@ export const projectedAreaFactor = formula({
   dimension: 'ratio',
   inputs: { pitchRatio: 'ratio' },
   text: 'AP/AD = 1.067 - 0.229 P/D',
+  symbols: { pitchRatio: 'P/D' },
   source: {
     title: 'UFC 4-159-03, equation 22 (after Taylor); also in Burrill and Emerson',
     year: 1963,
@@ -73,6 +76,7 @@ export const handbookProjectedAreaFactor = formula({
   dimension: 'ratio',
   inputs: { pitchRatio: 'ratio' },
   text: 'AP/AD = 1.0125 - 0.1 P/D - 0.0625 (P/D)²',
+  symbols: { pitchRatio: 'P/D' },
   source: handbook('projected area'),
   range: [{ condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 }],
   compute: ({ pitchRatio: p }) => 1.0125 - 0.1 * p - 0.0625 * p * p,
@@ -85,6 +89,7 @@ export const discAreaRatioFromMeanWidth = formula({
   dimension: 'ratio',
   inputs: { blades: 'number', meanWidthRatio: 'ratio' },
   text: 'DAR = 0.51 Z MWR',
+  symbols: { blades: 'Z', meanWidthRatio: 'MWR' },
   source: handbook('disc area ratio, hub 20 % of the diameter'),
   range: [
     { condition: '2 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 2 && z <= 6 },
@@ -100,6 +105,7 @@ export const bladeArea = formula({
   dimension: 'area',
   inputs: { areaRatio: 'ratio', diameter: 'length' },
   text: 'A = (A/A0) π D² / 4',
+  symbols: { areaRatio: 'A/A0', diameter: 'D' },
   source: { title: 'definition of the terms', confidence: 'derived' },
   range: 'Definition.',
   compute: ({ areaRatio, diameter }) => (areaRatio * Math.PI * diameter ** 2) / 4,

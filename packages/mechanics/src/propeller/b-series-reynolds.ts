@@ -22,6 +22,7 @@ export const bladeChord = formula({
   dimension: 'length',
   inputs: { areaRatio: 'ratio', diameter: 'length', blades: 'number' },
   text: 'c0.75 = 2.073 (AE/A0) D / Z',
+  symbols: { areaRatio: 'AE/A0', diameter: 'D', blades: 'Z' },
   source: {
     author: 'Holtrop and Mennen',
     title: 'An approximate power prediction method, International Shipbuilding Progress 29',
@@ -45,6 +46,7 @@ export const bladeReynoldsNumber = formula({
     viscosity: 'kinematic viscosity',
   },
   text: 'Rn = c0.75 √(VA² + (0.75 ω D / 2)²) / ν',
+  symbols: { chord: 'c0.75', speedOfAdvance: 'VA', shaftSpeed: 'ω', diameter: 'D', viscosity: 'ν' },
   source: OOSTERVELD,
   range: 'Definition of the Reynolds number of a blade section.',
   compute: ({ chord, speedOfAdvance, shaftSpeed, diameter, viscosity }) =>
@@ -66,6 +68,7 @@ export const thrustReynoldsCorrection = formula({
   dimension: 'ratio',
   inputs: INPUTS,
   text: 'ΔKT = Σ C J^s (P/D)^t (AE/A0)^u Z^v L^w, L = log10 Rn - 0.301, 9 terms',
+  terms: 'coefficients and powers are those of the published table',
   source: OOSTERVELD,
   range: [REYNOLDS_LIMIT],
   compute: si => cubicAt(thrustCorrectionCubic(si, si.reynoldsNumber), si.advanceRatio),
@@ -78,6 +81,7 @@ export const torqueReynoldsCorrection = formula({
   dimension: 'ratio',
   inputs: INPUTS,
   text: 'ΔKQ = Σ C J^s (P/D)^t (AE/A0)^u Z^v L^w, L = log10 Rn - 0.301, 13 terms',
+  terms: 'coefficients and powers are those of the published table',
   source: OOSTERVELD,
   range: [REYNOLDS_LIMIT],
   compute: si => cubicAt(torqueCorrectionCubic(si, si.reynoldsNumber), si.advanceRatio),

@@ -10,6 +10,7 @@ export const allowableBladeLoading = formula({
   dimension: 'pressure',
   inputs: { speedOfAdvance: 'speed', shaftDepth: 'length' },
   text: 'p,lim = 1.9 VA^0.5 h^0.08 (psi, kn, ft)',
+  symbols: { speedOfAdvance: 'VA', shaftDepth: 'h' },
   source: handbook('5-6, allowable blade loading'),
   range: [
     { condition: 'speed of advance above zero', met: ({ speedOfAdvance }) => speedOfAdvance > 0 },
@@ -26,6 +27,7 @@ export const bladeLoading = formula({
   dimension: 'pressure',
   inputs: { power: 'power', efficiency: 'ratio', speedOfAdvance: 'speed', developedArea: 'area' },
   text: 'p = PD η0 / (VA AD)',
+  symbols: { power: 'PD', efficiency: 'η0', speedOfAdvance: 'VA', developedArea: 'AD' },
   source: handbook('5-7, actual blade loading; the printed 326 SHP e / (VA Ad) is this in US units'),
   range: [
     { condition: 'speed of advance above zero', met: ({ speedOfAdvance }) => speedOfAdvance > 0 },

@@ -41,6 +41,7 @@ export const bollardUpperBound = formula({
   dimension: 'force',
   inputs: { density: 'density', diameter: 'length', power: 'power' },
   text: 'Tmax = ∛(π/2 ρ D² PD²)',
+  symbols: { density: 'ρ', diameter: 'D', power: 'PD' },
   source: { title: 'axial momentum theory of an open actuator disc', confidence: 'derived' },
   range: [{ condition: 'no nozzle; power zero or more', met: ({ power }) => power >= 0 }],
   compute: ({ density, diameter, power }) => Math.cbrt((Math.PI / 2) * density * diameter ** 2 * power ** 2),
@@ -53,6 +54,7 @@ export const bollardByPowerAndDiameter = formula({
   dimension: 'force',
   inputs: { diameter: 'length', power: 'power' },
   text: 'T = (D PD)^(2/3) (kN, m, kW)',
+  symbols: { diameter: 'D', power: 'PD' },
   source: {
     title:
       "bollard pull, a marine-equipment maker's encyclopedia; multiply by 0.9 for losses, 1.2 to 1.4 in a nozzle",
@@ -71,6 +73,7 @@ export const handbookBollardThrust = formula({
   dimension: 'force',
   inputs: { diameter: 'length', power: 'power' },
   text: 'T = 62.72 (SHP D / 12)^0.67 (lbf, hp, in)',
+  symbols: { diameter: 'D', power: 'SHP' },
   source: handbook('bollard pull; also in one public answer'),
   range: [
     { condition: 'open propeller at the bollard', met: ({ diameter, power }) => diameter > 0 && power >= 0 },
@@ -86,6 +89,7 @@ export const thrustFromEfficiency = formula({
   dimension: 'force',
   inputs: { power: 'power', efficiency: 'ratio', speedOfAdvance: 'speed' },
   text: 'T = PD η0 / VA',
+  symbols: { power: 'PD', efficiency: 'η0', speedOfAdvance: 'VA' },
   source: DEFINITION,
   range: [
     { condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 },

@@ -24,6 +24,7 @@ export const resultantSpeed = formula({
   dimension: 'speed',
   inputs: { speedOfAdvance: 'speed', shaftSpeed: 'rotational speed', diameter: 'length' },
   text: 'V0.7R = √(VA² + (0.7 ω D / 2)²)',
+  symbols: { speedOfAdvance: 'VA', shaftSpeed: 'ω', diameter: 'D' },
   source: BURRILL,
   range: 'Holds everywhere: it adds two speeds at right angles.',
   compute: ({ speedOfAdvance, shaftSpeed, diameter }) =>
@@ -36,6 +37,7 @@ export const cavitationNumber = formula({
   dimension: 'ratio',
   inputs: { pressureAboveVapour: 'pressure', density: 'density', resultantSpeed: 'speed' },
   text: 'σ0.7R = (p0 - pv) / (½ ρ V0.7R²)',
+  symbols: { pressureAboveVapour: 'p0 - pv', density: 'ρ', resultantSpeed: 'V0.7R' },
   source: BURRILL,
   range: [{ condition: 'the propeller moves', met: ({ resultantSpeed: v }) => v > 0 }],
   compute: ({ pressureAboveVapour, density, resultantSpeed }) =>
@@ -49,6 +51,7 @@ export const thrustLoading = formula({
   dimension: 'ratio',
   inputs: { thrust: 'force', density: 'density', resultantSpeed: 'speed', projectedArea: 'area' },
   text: 'τc = T / (½ ρ V0.7R² AP)',
+  symbols: { thrust: 'T', density: 'ρ', resultantSpeed: 'V0.7R', projectedArea: 'AP' },
   source: BURRILL,
   range: [{ condition: 'the propeller moves', met: ({ resultantSpeed: v }) => v > 0 }],
   compute: ({ thrust, density, resultantSpeed, projectedArea }) =>
@@ -61,6 +64,7 @@ export const projectedBladeArea = formula({
   dimension: 'area',
   inputs: { bladeArea: 'area', projectedFactor: 'ratio' },
   text: 'AP = AD (AP/AD), the developed area taken as the expanded',
+  symbols: { bladeArea: 'AD', projectedFactor: 'AP/AD' },
   source: BURRILL,
   range: 'Definition.',
   compute: ({ bladeArea, projectedFactor }) => bladeArea * projectedFactor,
@@ -80,6 +84,7 @@ function burrillLine(percent: string, a: number, b: number) {
     dimension: 'ratio',
     inputs: { cavitationNumber: 'ratio' },
     text: `τc,lim = ${a} ln σ0.7R + ${b}`,
+    symbols: { cavitationNumber: 'σ0.7R' },
     source: LINES,
     range: LIMITS,
     compute: ({ cavitationNumber: s }) => Math.max(0, a * Math.log(s) + b),
@@ -100,6 +105,7 @@ export const flatFaceThrustLoadingLimit = formula({
   dimension: 'ratio',
   inputs: { cavitationNumber: 'ratio' },
   text: 'τc,lim = 0.494 σ0.7R^0.88',
+  symbols: { cavitationNumber: 'σ0.7R' },
   source: {
     author: 'Blount and Fox',
     title: 'design considerations for propellers in a cavitating environment',
@@ -124,6 +130,14 @@ export const burrillAreaRatio = formula({
     diameter: 'length',
   },
   text: 'AE/A0 = T / (½ ρ V0.7R² τc,lim (AP/AD) π D² / 4)',
+  symbols: {
+    thrust: 'T',
+    density: 'ρ',
+    resultantSpeed: 'V0.7R',
+    loadingLimit: 'τc,lim',
+    projectedFactor: 'AP/AD',
+    diameter: 'D',
+  },
   source: { ...BURRILL, title: `${BURRILL.title}, solved for the area`, confidence: 'derived' },
   range: [{ condition: 'a limit of thrust loading above zero', met: ({ loadingLimit }) => loadingLimit > 0 }],
   compute: ({ thrust, density, resultantSpeed, loadingLimit, projectedFactor, diameter }) =>

@@ -18,6 +18,7 @@ export const clearanceFactor = formula({
   dimension: 'ratio',
   inputs: { length: 'length', blockCoefficient: 'ratio', powerPerShaft: 'power' },
   text: 'K = (0.1 + L / 3050) (3.48 CB P / L² + 0.3) (m, kW)',
+  symbols: { length: 'L', blockCoefficient: 'CB', powerPerShaft: 'P' },
   source: CLASS_TABLE,
   range: [
     { condition: 'length above zero', met: ({ length }) => length > 0 },
@@ -43,6 +44,7 @@ function classClearance(row: Row) {
     dimension: 'length',
     inputs: { factor: 'ratio', diameter: 'length', blades: 'number' },
     text: `${row.symbol} = max(m K D, c D); m = ${row.factors.join(', ')} and c = ${row.least.join(', ')} for 3, 4, 5, 6 blades`,
+    symbols: { factor: 'K', diameter: 'D' },
     source: CLASS_TABLE,
     range: [
       { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
@@ -93,6 +95,7 @@ export const tipClearanceShare = formula({
   dimension: 'ratio',
   inputs: { clearance: 'length', diameter: 'length' },
   text: 'c/D',
+  symbols: { clearance: 'c', diameter: 'D' },
   source: DEFINITION,
   range: 'Definition.',
   compute: ({ clearance, diameter }) => clearance / diameter,
@@ -105,6 +108,7 @@ export const tipClearanceAfterChange = formula({
   dimension: 'length',
   inputs: { clearance: 'length', diameter: 'length', newDiameter: 'length' },
   text: "c' = c - (D' - D) / 2",
+  symbols: { clearance: 'c', diameter: 'D', newDiameter: "D'" },
   source: DEFINITION,
   range: 'Geometry, with the shaft where it was.',
   compute: ({ clearance, diameter, newDiameter }) => clearance - (newDiameter - diameter) / 2,

@@ -34,6 +34,7 @@ export const powerDemandByLaw = formula({
     exponent: 'ratio',
   },
   text: 'P = Pr (ω / ωr)^n',
+  symbols: { referencePower: 'Pr', referenceSpeed: 'ωr', speed: 'ω', exponent: 'n' },
   source: { title: 'propeller law for fixed pitch', confidence: 'published' },
   range: [
     { condition: 'exponent 2.2 to 3', met: ({ exponent: n }) => n >= 2.2 && n <= 3 },
@@ -55,6 +56,7 @@ export const speedForPowerByLaw = formula({
     exponent: 'ratio',
   },
   text: 'ω = ωr (P / Pr)^(1/n)',
+  symbols: { referencePower: 'Pr', referenceSpeed: 'ωr', power: 'P', exponent: 'n' },
   source: { title: 'propeller law for fixed pitch, solved for the speed', confidence: 'derived' },
   range: [
     { condition: 'exponent 2.2 to 3', met: ({ exponent: n }) => n >= 2.2 && n <= 3 },
@@ -76,6 +78,7 @@ export const lightRunningDemand = formula({
     lightRunningMargin: 'ratio',
   },
   text: 'P = Pr (ω / ωr)³ / (1 + LRM)³',
+  symbols: { referencePower: 'Pr', referenceSpeed: 'ωr', speed: 'ω', lightRunningMargin: 'LRM' },
   source: {
     title: 'installation manual of a slow-speed engine licensor; 4 to 7 % is usual',
     year: 2021,
@@ -105,6 +108,7 @@ export const trialPointSeaMarginOnTrial = formula({
   dimension: 'ratio',
   inputs: MARGINS,
   text: 'P/MCR = (1 - EM) / (1 + SM)',
+  symbols: { seaMargin: 'SM', engineMargin: 'EM' },
   source: { title: 'engine-selection manual of a slow-speed engine licensor', confidence: 'published' },
   range: USUAL_MARGINS,
   compute: ({ seaMargin, engineMargin }) => (1 - engineMargin) / (1 + seaMargin),
@@ -117,6 +121,7 @@ export const trialPointMarginsInTurn = formula({
   dimension: 'ratio',
   inputs: MARGINS,
   text: 'P/MCR = (1 - EM) (1 - SM)',
+  symbols: { seaMargin: 'SM', engineMargin: 'EM' },
   source: { title: "load diagram of a related licensor's manual", confidence: 'published' },
   range: USUAL_MARGINS,
   compute: ({ seaMargin, engineMargin }) => (1 - engineMargin) * (1 - seaMargin),

@@ -47,6 +47,7 @@ export const engineLoadFraction = formula({
   dimension: 'ratio',
   inputs: { propellerTorque: 'torque', torqueAvailable: 'torque', ratio: 'ratio', efficiency: 'ratio' },
   text: 'load = Q / (i η Qe,max)',
+  symbols: { propellerTorque: 'Q', torqueAvailable: 'Qe,max', ratio: 'i', efficiency: 'η' },
   source: DEFINITION,
   range: [{ condition: 'the engine gives torque here', met: ({ torqueAvailable }) => torqueAvailable > 0 }],
   compute: ({ propellerTorque, torqueAvailable, ratio, efficiency }) =>
@@ -59,6 +60,7 @@ export const shaftSpeedThroughGear = formula({
   dimension: 'rotational speed',
   inputs: { engineSpeed: 'rotational speed', ratio: 'ratio' },
   text: 'ωs = ωe / i',
+  symbols: { engineSpeed: 'ωe', ratio: 'i' },
   source: DEFINITION,
   range: 'Definition of the reduction ratio.',
   compute: ({ engineSpeed, ratio }) => engineSpeed / ratio,

@@ -18,6 +18,7 @@ export const pitchRatio = formula({
   dimension: 'ratio',
   inputs: { pitch: 'length', diameter: 'length' },
   text: 'P/D = P / D',
+  symbols: { pitch: 'P', diameter: 'D' },
   source: DEFINITION,
   range: 'Definition.',
   compute: ({ pitch, diameter }) => pitch / diameter,

@@ -10,6 +10,7 @@ export const handbookDiameter = formula({
   dimension: 'length',
   inputs: { power: 'power', shaftSpeed: 'rotational speed' },
   text: 'D = 632.7 SHP^0.2 / N^0.6 (in, hp, rpm)',
+  symbols: { power: 'SHP', shaftSpeed: 'N' },
   source: handbook('5-3, diameter from power and shaft speed; three blades of ordinary width'),
   range: [
     { condition: 'power above zero', met: ({ power }) => power > 0 },
@@ -26,6 +27,7 @@ export const handbookLeastDiameter = formula({
   dimension: 'length',
   inputs: { waterlineBeam: 'length', hullDraught: 'length', screws: 'number' },
   text: 'Dmin = 4.07 √(BWL Hd) (in, ft), times 0.8 for twin and 0.65 for triple screw',
+  symbols: { waterlineBeam: 'BWL', hullDraught: 'Hd' },
   source: handbook('5-5, minimum diameter'),
   range: [
     { condition: '1 to 3 screws', met: ({ screws }) => screws === 1 || screws === 2 || screws === 3 },
@@ -44,6 +46,7 @@ function pitchRatioLine(which: string, factor: number, power: number) {
     dimension: 'ratio',
     inputs: { vesselSpeed: 'speed' },
     text: `P/D = ${factor} V^${power} (kn)`,
+    symbols: { vesselSpeed: 'V' },
     source: handbook('5-4, optimum pitch ratio'),
     range: [
       {

@@ -24,6 +24,7 @@ export const pressureAboveVapour = formula({
   dimension: 'pressure',
   inputs: { atmosphereLessVapour: 'pressure', density: 'density', shaftDepth: 'length' },
   text: 'p0 - pv = (pa - pv) + ρ g h',
+  symbols: { atmosphereLessVapour: 'pa - pv', density: 'ρ', shaftDepth: 'h' },
   source: { title: 'hydrostatics', confidence: 'derived' },
   range: [{ condition: 'shaft centre below the surface', met: ({ shaftDepth }) => shaftDepth >= 0 }],
   compute: ({ atmosphereLessVapour, density, shaftDepth }) =>
@@ -43,6 +44,7 @@ export const kellerAreaRatio = formula({
     addition: 'ratio',
   },
   text: 'AE/A0 = (1.3 + 0.3 Z) T / ((p0 - pv) D²) + k',
+  symbols: { blades: 'Z', thrust: 'T', pressureAboveVapour: 'p0 - pv', diameter: 'D', addition: 'k' },
   source: HOLTROP_1982,
   range: [
     { condition: '2 to 7 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 2 && z <= 7 },

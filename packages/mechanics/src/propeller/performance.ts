@@ -10,6 +10,7 @@ export const speedOfAdvance = formula({
   dimension: 'speed',
   inputs: { vesselSpeed: 'speed', wakeFraction: 'ratio' },
   text: 'VA = V (1 - w)',
+  symbols: { vesselSpeed: 'V', wakeFraction: 'w' },
   source: DEFINITION,
   range: 'Definition of the wake fraction (Taylor).',
   compute: ({ vesselSpeed, wakeFraction }) => vesselSpeed * (1 - wakeFraction),
@@ -22,6 +23,7 @@ export const advanceRatio = formula({
   dimension: 'ratio',
   inputs: { speedOfAdvance: 'speed', shaftSpeed: 'rotational speed', diameter: 'length' },
   text: 'J = 2π VA / (ω D)',
+  symbols: { speedOfAdvance: 'VA', shaftSpeed: 'ω', diameter: 'D' },
   source: DEFINITION,
   range: [{ condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 }],
   compute: ({ speedOfAdvance, shaftSpeed, diameter }) =>
@@ -39,6 +41,7 @@ export const propellerThrust = formula({
     diameter: 'length',
   },
   text: 'T = KT ρ (ω / 2π)² D⁴',
+  symbols: { thrustCoefficient: 'KT', density: 'ρ', shaftSpeed: 'ω', diameter: 'D' },
   source: DEFINITION,
   range: 'Definition of the thrust coefficient.',
   compute: ({ thrustCoefficient, density, shaftSpeed, diameter }) =>
@@ -56,6 +59,7 @@ export const propellerTorque = formula({
     diameter: 'length',
   },
   text: 'Q = KQ ρ (ω / 2π)² D⁵',
+  symbols: { torqueCoefficient: 'KQ', density: 'ρ', shaftSpeed: 'ω', diameter: 'D' },
   source: DEFINITION,
   range: 'Definition of the torque coefficient.',
   compute: ({ torqueCoefficient, density, shaftSpeed, diameter }) =>
@@ -69,6 +73,7 @@ export const propellerPower = formula({
   dimension: 'power',
   inputs: { torque: 'torque', shaftSpeed: 'rotational speed' },
   text: 'PD = Q ω',
+  symbols: { torque: 'Q', shaftSpeed: 'ω' },
   source: DEFINITION,
   range: 'Definition of power.',
   compute: ({ torque, shaftSpeed }) => torque * shaftSpeed,
@@ -80,6 +85,7 @@ export const openWaterEfficiency = formula({
   dimension: 'ratio',
   inputs: { advanceRatio: 'ratio', thrustCoefficient: 'ratio', torqueCoefficient: 'ratio' },
   text: 'η0 = J KT / (2π KQ)',
+  symbols: { advanceRatio: 'J', thrustCoefficient: 'KT', torqueCoefficient: 'KQ' },
   source: DEFINITION,
   range: [
     {
@@ -98,6 +104,7 @@ export const taylorDelta = formula({
   dimension: 'number',
   inputs: { shaftSpeed: 'rotational speed', diameter: 'length', speedOfAdvance: 'speed' },
   text: 'δ = N D / VA (rpm, ft, kn)',
+  symbols: { shaftSpeed: 'N', diameter: 'D', speedOfAdvance: 'VA' },
   source: {
     author: 'Tupper',
     title: 'Introduction to Naval Architecture',
@@ -116,6 +123,7 @@ export const taylorPowerVariable = formula({
   dimension: 'number',
   inputs: { shaftSpeed: 'rotational speed', power: 'power', speedOfAdvance: 'speed' },
   text: 'Bp = N √P / VA^2.5 (rpm, hp, kn)',
+  symbols: { shaftSpeed: 'N', power: 'P', speedOfAdvance: 'VA' },
   source: {
     author: 'Tupper',
     title: 'Introduction to Naval Architecture',

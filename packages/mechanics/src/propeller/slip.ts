@@ -17,6 +17,7 @@ export const apparentSlip = formula({
   dimension: 'ratio',
   inputs: { vesselSpeed: 'speed', pitch: 'length', shaftSpeed: 'rotational speed' },
   text: 's = 1 - 2π V / (P ω)',
+  symbols: { vesselSpeed: 'V', pitch: 'P', shaftSpeed: 'ω' },
   source: DEFINITION,
   range: TURNING,
   compute: ({ vesselSpeed, pitch, shaftSpeed }) => 1 - (2 * Math.PI * vesselSpeed) / (pitch * shaftSpeed),
@@ -29,6 +30,7 @@ export const realSlip = formula({
   dimension: 'ratio',
   inputs: { speedOfAdvance: 'speed', pitch: 'length', shaftSpeed: 'rotational speed' },
   text: 's0 = 1 - 2π VA / (P ω)',
+  symbols: { speedOfAdvance: 'VA', pitch: 'P', shaftSpeed: 'ω' },
   source: DEFINITION,
   range: TURNING,
   compute: ({ speedOfAdvance, pitch, shaftSpeed }) =>
@@ -42,6 +44,7 @@ export const speedFromSlip = formula({
   dimension: 'speed',
   inputs: { pitch: 'length', shaftSpeed: 'rotational speed', slip: 'ratio' },
   text: 'V = P ω (1 - s) / 2π',
+  symbols: { pitch: 'P', shaftSpeed: 'ω', slip: 's' },
   source: DEFINITION,
   range: [{ condition: 'slip from 0 to 1', met: ({ slip }) => slip >= 0 && slip <= 1 }],
   compute: ({ pitch, shaftSpeed, slip }) => (pitch * shaftSpeed * (1 - slip)) / (2 * Math.PI),
@@ -54,6 +57,7 @@ export const pitchFromSlip = formula({
   dimension: 'length',
   inputs: { vesselSpeed: 'speed', shaftSpeed: 'rotational speed', slip: 'ratio' },
   text: 'P = 2π V / (ω (1 - s))',
+  symbols: { vesselSpeed: 'V', shaftSpeed: 'ω', slip: 's' },
   source: DEFINITION,
   range: [
     { condition: 'slip from 0 to less than 1', met: ({ slip }) => slip >= 0 && slip < 1 },
@@ -69,6 +73,7 @@ export const expectedSlip = formula({
   dimension: 'ratio',
   inputs: { vesselSpeed: 'speed' },
   text: 's = 1.4 / V^0.57 (kn)',
+  symbols: { vesselSpeed: 'V' },
   source: handbook('5-1, slip against speed'),
   range: [
     {

@@ -8,6 +8,7 @@ export const tipSpeed = formula({
   dimension: 'speed',
   inputs: { shaftSpeed: 'rotational speed', diameter: 'length' },
   text: 'u = ω D / 2',
+  symbols: { shaftSpeed: 'ω', diameter: 'D' },
   source: DEFINITION,
   range: 'Geometry; the forward speed is left out, as the limits in use do.',
   compute: ({ shaftSpeed, diameter }) => (shaftSpeed * diameter) / 2,

@@ -23,6 +23,7 @@ export const countedTensileStrength = formula({
   dimension: 'pressure',
   inputs: { tensileStrength: 'pressure', cap: 'pressure' },
   text: 'R_m = min(R_m, cap)',
+  symbols: { tensileStrength: 'R_m', cap: 'cap' },
   source: M68,
   range: 'A cap holds for any strength.',
   compute: ({ tensileStrength, cap }) => Math.min(tensileStrength, cap),
@@ -42,6 +43,14 @@ export const classShaftDiameter = formula({
     boreRatio: 'ratio',
   },
   text: 'd = F k (P/n · 560/(R_m + 160) / (1 − (d_i/d_o)⁴))^(1/3), mm, kW, rpm, MPa; bores up to 0.4 d ignored',
+  symbols: {
+    power: 'P',
+    speed: 'n',
+    tensileStrength: 'R_m',
+    plantFactor: 'F',
+    featureFactor: 'k',
+    boreRatio: 'd_i/d_o',
+  },
   source: M68,
   range: [strengthRange, boreLeavesShaft],
   compute: ({ power, speed, tensileStrength, plantFactor, featureFactor, boreRatio }) =>
@@ -64,6 +73,13 @@ export const classPowerPerSpeed = formula({
     boreRatio: 'ratio',
   },
   text: 'K = (d/(F k))³ (R_m + 160)/560 (1 − (d_i/d_o)⁴), kW/rpm, mm, MPa; bores up to 0.4 d ignored',
+  symbols: {
+    outsideDiameter: 'd',
+    tensileStrength: 'R_m',
+    plantFactor: 'F',
+    featureFactor: 'k',
+    boreRatio: 'd_i/d_o',
+  },
   source: { ...M68, clause: 'shaft diameter formula turned round', confidence: 'derived' },
   range: [strengthRange, boreLeavesShaft],
   compute: ({ outsideDiameter, tensileStrength, plantFactor, featureFactor, boreRatio }) =>
@@ -79,6 +95,7 @@ export const smallCraftClassDiameter = formula({
   dimension: 'length',
   inputs: { power: 'power', speed: 'rotational speed', materialFactor: 'number' },
   text: 'd = k_s (P/n)^(1/3), mm, kW, rpm',
+  symbols: { power: 'P', speed: 'n', materialFactor: 'k_s' },
   source: {
     title: 'Guidance for high speed and light craft (Korean class form)',
     clause: 'factors printed; the formula was a lost picture, its form is inferred from them',

@@ -16,6 +16,7 @@ export const asmeAllowedShear = formula({
   dimension: 'pressure',
   inputs: { tensileYield: 'pressure', tensileStrength: 'pressure', keywayFactor: 'number' },
   text: 'τ_a = k_w min(0.30 S_y, 0.18 S_u)',
+  symbols: { tensileYield: 'S_y', tensileStrength: 'S_u', keywayFactor: 'k_w' },
   source: ASME,
   range: [
     {
@@ -40,6 +41,13 @@ export const asmeShaftDiameter = formula({
     allowedShear: 'pressure',
   },
   text: 'd = (16/(π τ_a) √((C_m M)² + (C_t T)²))^(1/3)',
+  symbols: {
+    bendingMoment: 'M',
+    torque: 'T',
+    bendingFactor: 'C_m',
+    torsionFactor: 'C_t',
+    allowedShear: 'τ_a',
+  },
   source: ASME,
   range: [
     {
@@ -61,6 +69,7 @@ export const overhungPropellerMoment = formula({
   dimension: 'torque',
   inputs: { propellerMass: 'mass', overhang: 'length' },
   text: 'M = m g a',
+  symbols: { propellerMass: 'm', overhang: 'a' },
   source: {
     title: 'statics of an overhung weight, standard gravity, at rest and in air',
     confidence: 'derived',
@@ -81,6 +90,7 @@ export const bendingAndThrustStress = formula({
   dimension: 'pressure',
   inputs: { bendingMoment: 'torque', thrust: 'force', outsideDiameter: 'length', bore: 'length' },
   text: 'σ = 32 M d_o/(π (d_o⁴ − d_i⁴)) + 4 F/(π (d_o² − d_i²))',
+  symbols: { bendingMoment: 'M', thrust: 'F', outsideDiameter: 'd_o', bore: 'd_i' },
   source: { title: 'bending and axial stress of a round bar', confidence: 'derived' },
   range: [boreInside],
   compute: ({ bendingMoment, thrust, outsideDiameter, bore }) =>
@@ -95,6 +105,7 @@ export const equivalentStress = formula({
   dimension: 'pressure',
   inputs: { normalStress: 'pressure', shearStress: 'pressure' },
   text: 'σ_v = √(σ² + 3 τ²)',
+  symbols: { normalStress: 'σ', shearStress: 'τ' },
   source: EQUIVALENT,
   range: 'A definition; compare with tensile yield.',
   compute: ({ normalStress, shearStress }) => Math.sqrt(normalStress ** 2 + 3 * shearStress ** 2),
@@ -120,6 +131,15 @@ export const fatigueShaftDiameter = formula({
   dimension: 'length',
   inputs: { ...fatigueInputs, factor: 'number' },
   text: 'd = (32 n/(π S_y) √((M_m + M_a S_y/S_e)² + 3/4 (T_m + T_a S_y/S_e)²))^(1/3)',
+  symbols: {
+    meanBending: 'M_m',
+    alternatingBending: 'M_a',
+    meanTorque: 'T_m',
+    alternatingTorque: 'T_a',
+    tensileYield: 'S_y',
+    enduranceLimit: 'S_e',
+    factor: 'n',
+  },
   source: SODERBERG,
   range: FATIGUE_RANGE,
   compute: si => Math.cbrt((32 * si.factor * fatigueMoment(si)) / (Math.PI * si.tensileYield)),
@@ -132,6 +152,15 @@ export const fatigueSafetyFactor = formula({
   dimension: 'number',
   inputs: { ...fatigueInputs, diameter: 'length' },
   text: 'n = π S_y d³ / (32 √((M_m + M_a S_y/S_e)² + 3/4 (T_m + T_a S_y/S_e)²))',
+  symbols: {
+    meanBending: 'M_m',
+    alternatingBending: 'M_a',
+    meanTorque: 'T_m',
+    alternatingTorque: 'T_a',
+    tensileYield: 'S_y',
+    enduranceLimit: 'S_e',
+    diameter: 'd',
+  },
   source: { ...SODERBERG, confidence: 'derived' },
   range: FATIGUE_RANGE,
   compute: si => (Math.PI * si.tensileYield * si.diameter ** 3) / (32 * fatigueMoment(si)),

@@ -18,6 +18,7 @@ export const keyLengthInShear = formula({
   dimension: 'length',
   inputs: { torque: 'torque', allowedShear: 'pressure', keyWidth: 'length', shaftDiameter: 'length' },
   text: 'L = 2 T / (τ b d)',
+  symbols: { torque: 'T', allowedShear: 'τ', keyWidth: 'b', shaftDiameter: 'd' },
   source: WENTZELL,
   range: squareGuide,
   compute: ({ torque, allowedShear, keyWidth, shaftDiameter }) =>
@@ -31,6 +32,7 @@ export const keyLengthInCrushing = formula({
   dimension: 'length',
   inputs: { torque: 'torque', allowedBearing: 'pressure', keyHeight: 'length', shaftDiameter: 'length' },
   text: 'L = 4 T / (σ h d)',
+  symbols: { torque: 'T', allowedBearing: 'σ', keyHeight: 'h', shaftDiameter: 'd' },
   source: WENTZELL,
   range: squareGuide,
   compute: ({ torque, allowedBearing, keyHeight, shaftDiameter }) =>
@@ -44,6 +46,7 @@ export const keyLengthForWholeShaft = formula({
   dimension: 'length',
   inputs: { shaftDiameter: 'length', keyWidth: 'length' },
   text: 'L = π d² / (8 b)',
+  symbols: { shaftDiameter: 'd', keyWidth: 'b' },
   source: {
     author: 'Sadhu Singh',
     title: 'Design of machine elements',
@@ -60,7 +63,8 @@ export const classKeyArea = formula({
   symbol: 'B L',
   dimension: 'area',
   inputs: { ruleDiameter: 'length', diameterAtKey: 'length' },
-  text: 'B L ≥ d³ / (2.55 d₁)',
+  text: 'B L = d³ / (2.55 d₁), at least',
+  symbols: { ruleDiameter: 'd', diameterAtKey: 'd₁' },
   source: { title: 'class rules for propeller keys', clause: 'shear area', confidence: 'from memory' },
   range: [
     {

@@ -27,6 +27,7 @@ export const smallCraftShaftDiameter = formula({
   dimension: 'length',
   inputs: { power: 'power', speed: 'rotational speed', torsionalYield: 'pressure', safetyFactor: 'number' },
   text: 'd = (16 SF P / (π St ω))^(1/3)',
+  symbols: { power: 'P', speed: 'ω', torsionalYield: 'St', safetyFactor: 'SF' },
   source: SMALL_CRAFT,
   range: [factorInUse],
   compute: ({ power, speed, torsionalYield, safetyFactor }) =>
@@ -40,6 +41,7 @@ export const smallCraftPowerPerSpeed = formula({
   dimension: 'power per speed',
   inputs: { outsideDiameter: 'length', bore: 'length', torsionalYield: 'pressure', safetyFactor: 'number' },
   text: 'K = π (d_o⁴ − d_i⁴) St / (16 d_o SF)',
+  symbols: { outsideDiameter: 'd_o', bore: 'd_i', torsionalYield: 'St', safetyFactor: 'SF' },
   source: {
     ...SMALL_CRAFT,
     clause: 'shaft diameter formula turned round; bore by section modulus',
@@ -63,6 +65,7 @@ export const smallCraftSafetyFactor = formula({
     speed: 'rotational speed',
   },
   text: 'SF = π (d_o⁴ − d_i⁴) St ω / (16 d_o P)',
+  symbols: { outsideDiameter: 'd_o', bore: 'd_i', torsionalYield: 'St', power: 'P', speed: 'ω' },
   source: {
     ...SMALL_CRAFT,
     clause: 'shaft diameter formula turned round; bore by section modulus',
@@ -80,6 +83,7 @@ export const shaftPowerMargin = formula({
   dimension: 'ratio',
   inputs: { capacity: 'power per speed', power: 'power', speed: 'rotational speed' },
   text: 'm = K ω / P − 1',
+  symbols: { capacity: 'K', power: 'P', speed: 'ω' },
   source: { title: 'capacity ÷ demand − 1', confidence: 'derived' },
   range: 'The definition of a margin.',
   compute: ({ capacity, power, speed }) => (capacity * speed) / power - 1,
@@ -92,6 +96,7 @@ export const shaftDiameterFromPropeller = formula({
   dimension: 'length',
   inputs: { propellerDiameter: 'length', diameterRatio: 'ratio' },
   text: 'd = D / (D/d)',
+  symbols: { propellerDiameter: 'D', diameterRatio: 'D/d' },
   source: { ...SMALL_CRAFT, clause: 'Table 1-1' },
   range: [
     {

@@ -22,6 +22,7 @@ export const torsionalShearStress = formula({
   dimension: 'pressure',
   inputs: { torque: 'torque', outsideDiameter: 'length', bore: 'length' },
   text: 'τ = 16 T d_o / (π (d_o⁴ − d_i⁴))',
+  symbols: { torque: 'T', outsideDiameter: 'd_o', bore: 'd_i' },
   source: TORSION,
   range: [boreInside],
   compute: ({ torque, outsideDiameter, bore }) => torque / torsionalSectionModulusOf(outsideDiameter, bore),
@@ -34,6 +35,7 @@ export const torqueAtShearStress = formula({
   dimension: 'torque',
   inputs: { stress: 'pressure', outsideDiameter: 'length', bore: 'length' },
   text: 'T = τ π (d_o⁴ − d_i⁴) / (16 d_o)',
+  symbols: { stress: 'τ', outsideDiameter: 'd_o', bore: 'd_i' },
   source: TORSION,
   range: [boreInside],
   compute: ({ stress, outsideDiameter, bore }) => stress * torsionalSectionModulusOf(outsideDiameter, bore),
@@ -46,6 +48,7 @@ export const diameterForTorsion = formula({
   dimension: 'length',
   inputs: { torque: 'torque', stress: 'pressure', boreRatio: 'ratio' },
   text: 'd_o = (16 T / (π τ (1 − (d_i/d_o)⁴)))^(1/3)',
+  symbols: { torque: 'T', stress: 'τ', boreRatio: 'd_i/d_o' },
   source: TORSION,
   range: [
     {
@@ -64,6 +67,7 @@ export const massPerLength = formula({
   dimension: 'mass per length',
   inputs: { density: 'density', outsideDiameter: 'length', bore: 'length' },
   text: 'm′ = ρ π (d_o² − d_i²) / 4',
+  symbols: { density: 'ρ', outsideDiameter: 'd_o', bore: 'd_i' },
   source: { title: 'area of a circle', confidence: 'derived' },
   range: [boreInside],
   compute: ({ density, outsideDiameter, bore }) =>
@@ -77,6 +81,7 @@ export const shearModulus = formula({
   dimension: 'pressure',
   inputs: { youngsModulus: 'pressure', poissonRatio: 'number' },
   text: 'G = E / (2 (1 + ν))',
+  symbols: { youngsModulus: 'E', poissonRatio: 'ν' },
   source: { ...TORSION, clause: 'relation of E, G and ν' },
   range: [
     {

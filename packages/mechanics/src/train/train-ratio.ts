@@ -114,11 +114,13 @@ function trainText(train: GearTrain): string {
 function teeth(train: GearTrain): Value[] {
   const counts = new Map<string, Value>();
   for (const mesh of train.meshes) {
-    for (const [name, count] of [
-      [mesh.a, mesh.teethA],
-      [mesh.b, mesh.teethB],
+    for (const [name, count, origin] of [
+      [mesh.a, mesh.teethA, mesh.places?.[0]],
+      [mesh.b, mesh.teethB, mesh.places?.[1]],
     ] as const) {
-      counts.set(`${name} ${count}`, given(`teeth of ${name}`, `Z_${name}`, 'number', count));
+      const { assumed } = mesh;
+      const more = origin ? { origin } : assumed === undefined ? {} : { assumed };
+      counts.set(`${name} ${count}`, given(`teeth of ${name}`, `Z_${name}`, 'number', count, more));
     }
   }
   return [...counts.values()];

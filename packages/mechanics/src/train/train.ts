@@ -1,3 +1,4 @@
+import type { Origin } from '../core/value.js';
 import { solveEquations } from './linear-equations.js';
 
 /**
@@ -14,6 +15,9 @@ export interface GearMesh {
   readonly side?: 'near' | 'far';
   /** Member that carries the planet of this mesh; none when both shafts have fixed bearings. */
   readonly carrier?: string | undefined;
+  /** Where the two tooth counts are declared; one without a place is said to be `assumed`. */
+  readonly places?: readonly [a: Origin | undefined, b: Origin | undefined];
+  readonly assumed?: string;
 }
 
 /** A gear train by its tooth counts, in one state of its clutches and brakes. */

@@ -31,6 +31,7 @@ export const shaftPolarInertia = formula({
   dimension: 'moment of inertia',
   inputs: { d: 'length', di: 'length', L: 'length', rho: 'density' },
   text: 'J = ρ π (d⁴ − di⁴) L / 32',
+  symbols: { d: 'd', di: 'di', L: 'L', rho: 'ρ' },
   source: ROUND_SECTION,
   range: [bored],
   compute: ({ d, di, L, rho }) => (rho * Math.PI * (d ** 4 - di ** 4) * L) / 32,

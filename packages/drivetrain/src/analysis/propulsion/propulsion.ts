@@ -109,10 +109,14 @@ function byResistance(one: Case, method: ResistanceMethod, needs: Needs): Propul
   if (!resistance) return undefined;
   if (!resistance.applies) return noMethod(one, resistance.reason);
   const density = waterDensity(vessel);
+  const arrangement = vessel.arrangements.find(each => each.name === line.arrangement);
+  const screws = given('number of screws', 'Ns', 'number', one.screws, {
+    origin: arrangement?.nameOrigin ?? line.origin,
+  });
   const driven = (flow: HullFlow): DrivenVessel => ({
     resistance,
     curve,
-    screws: given('number of screws', 'Ns', 'number', one.screws),
+    screws,
     wakeFraction: flow.wakeFraction,
     thrustDeduction: flow.thrustDeduction!,
     density,

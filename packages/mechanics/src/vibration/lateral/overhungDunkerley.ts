@@ -32,7 +32,8 @@ export const overhungPanagopulos = formula({
   symbol: 'f',
   dimension: 'frequency',
   inputs: INPUTS,
-  text: 'ω² = EI / (Id (b + L/3) + m b² (b + L)/3 + μ (b⁴/8 + L b³/9 + 7L⁴/360)), f = ω/2π',
+  text: 'f = √(E I / (Id (b + L/3) + m b² (b + L)/3 + μ (b⁴/8 + L b³/9 + 7 L⁴/360))) / 2π',
+  symbols: { L: 'L', b: 'b', E: 'E', I: 'I', m: 'm', Id: 'Id', mu: 'μ' },
   source: {
     author: 'E. P. Panagopulos',
     title: 'Design-stage calculations of torsional, axial, and lateral vibrations of marine shafting',
@@ -53,7 +54,8 @@ function declare(forward: ForwardEnd, shaftText: string, overhangDivisor: number
     symbol: 'f',
     dimension: 'frequency',
     inputs: INPUTS,
-    text: `ω² = EI / (Id (b + L/${part}) + m (b³/3 + b² L/${part}) + μ (${shaftText})), f = ω/2π`,
+    text: `f = √(E I / (Id (b + L/${part}) + m (b³/3 + b² L/${part}) + μ (${shaftText}))) / 2π`,
+    symbols: { mu: 'μ' },
     source: DUNKERLEY,
     range: 'the lowest mode only; the result is a lower bound without gyroscopic moments',
     compute: ({ L, b, E, I, m, Id, mu }) => {

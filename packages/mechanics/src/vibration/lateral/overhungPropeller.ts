@@ -56,6 +56,7 @@ function declare(which: 'lower' | 'upper', forward: ForwardEnd) {
     dimension: 'frequency',
     inputs: INPUTS,
     text: `1 − ω² (a11 m + a22 Ie) + ω⁴ m Ie (a11 a22 − a12²) = 0, a11 = b³/3EI + b²L/${forward === 'pinned' ? 3 : 4}EI, …; ${which} root, f = ω/2π`,
+    terms: `f is the ${which} root of this equation`,
     source: WOYTOWICH,
     range: [
       { condition: 'propeller mass is positive', met: ({ m }) => m > 0 },

@@ -20,6 +20,7 @@ export const uniformSpanFrequency = formula({
     mu: 'mass per length',
   },
   text: 'f = β² / (2π L²) · √(E I / μ)',
+  symbols: { beta: 'β', L: 'L', E: 'E', I: 'I', mu: 'μ' },
   source: EULER_BERNOULLI,
   range: 'a slender, uniform span: shear and rotary inertia are left out',
   compute: ({ beta, L, E, I, mu }) => (beta ** 2 / (2 * Math.PI * L ** 2)) * Math.sqrt((E * I) / mu),

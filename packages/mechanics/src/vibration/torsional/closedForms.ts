@@ -63,6 +63,7 @@ function three(which: 'lower' | 'upper') {
     dimension: 'frequency',
     inputs: THREE,
     text: `ω⁴ − ω² (k1 (1/J1 + 1/J2) + k2 (1/J2 + 1/J3)) + k1 k2 (J1 + J2 + J3)/(J1 J2 J3) = 0; ${which} root, f = ω/2π`,
+    terms: `f is the ${which} root of this equation`,
     source: BEVAN_VIBRATIONS,
     range: [positive],
     compute: ({ J1, J2, J3, k1, k2 }) => {

@@ -39,8 +39,12 @@ export function orderAt(
 ): Value<'number'> | undefined {
   const [here, there] = [speeds.get(at), speeds.get(order.at)];
   if (here === undefined || there === undefined) return undefined;
-  const q = given(order.label, 'q', 'number', order.order);
-  const i = given(`speed of ${order.at} per speed of ${at}`, 'i', 'ratio', Math.abs(there / here));
+  const q = given(order.label, 'q', 'number', order.order, {
+    assumed: order.source.title,
+  });
+  const i = given(`speed of ${order.at} per speed of ${at}`, 'i', 'ratio', Math.abs(there / here), {
+    assumed: 'from the gear ratios between them',
+  });
   return orderBehindGear({ q, i });
 }
 
