@@ -115,6 +115,14 @@ function judge({ line, vessel, analysis }: LineContext, limit: Limit): Verdict {
   const allowed = renamed(most, 'greatest angle allowed', 'α_max');
   const left = angleInHand({ limit: allowed, angle });
   const numbers = `${limit.name} lies at ${analysis.tell(angle)} ${limit.state}, ${analysis.tell(allowed)} is allowed`;
+  // Level or bows down: there is nothing to divide by, and nothing to ask.
+  if (angle.si <= 0)
+    return say.holds({
+      place,
+      capacity: allowed,
+      workings: [angle, left],
+      message: `${line.name}: ${numbers}.`,
+    });
   return say.compare({
     place,
     capacity: allowed,
