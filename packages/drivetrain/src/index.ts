@@ -1,3 +1,4 @@
+export * from './analysis/criticals.js';
 export * from './analysis/derived.js';
 export * from './analysis/engine-points.js';
 export * from './analysis/gear-data.js';

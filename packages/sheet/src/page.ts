@@ -10,6 +10,7 @@ import { assumptionsSection } from './sections/assumptions.js';
 import { CAUTION_LINE, cautionsSection } from './sections/cautions.js';
 import { chartsSection } from './sections/charts.js';
 import { checklistSection } from './sections/checklist.js';
+import { criticalsSection } from './sections/criticals.js';
 import { particularsSection } from './sections/heading.js';
 import { marginSection } from './sections/margin-bars.js';
 import { notCheckedSection } from './sections/not-checked.js';
@@ -132,6 +133,7 @@ function arrangementSection(sheet: Sheet, arrangement: Arrangement): Block {
         : undefined,
       marginSection(sheet, arrangement),
       chartsSection(sheet, arrangement),
+      criticalsSection(sheet, arrangement),
       ...arrangement.lines.map(line =>
         section(`line-${line.path}`, `Line ${line.name}`, [
           verdictSection(sheet, `checks-${line.path}`, line.path, sheet.ofLine(line)),

@@ -106,6 +106,8 @@ const DRAWINGS = `
 .sheet svg .series { fill: none; stroke: var(--ink); stroke-width: 2; }
 .sheet svg .series.solid { stroke: var(--accent); stroke-width: 2.6; }
 .sheet svg .series.dashed { stroke-dasharray: 8 5; } .sheet svg .series.level { stroke-dasharray: 2 4; stroke: var(--fails); stroke-width: 2.4; }
+.sheet svg .band { fill: var(--panel); stroke: var(--rule); stroke-width: 1; }
+.sheet svg .bar.possible { fill: var(--soft); }
 .sheet svg .point { fill: var(--paper); stroke: var(--ink); stroke-width: 1.8; }
 `;
 

@@ -2,7 +2,7 @@ import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { curveMonotoneX, line } from 'd3-shape';
 import type { Markup } from '../document/markup.js';
 import { element } from '../document/markup.js';
-import { drawing, label, lineFrom, path } from './svg.js';
+import { box, drawing, label, lineFrom, path } from './svg.js';
 
 /** A point of a chart, in the units of its axes. */
 export type XY = readonly [x: number, y: number];
@@ -20,28 +20,30 @@ export interface ChartSpec {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly series: readonly Series[];
+  /** A stretch of the horizontal axis that stands out, with what it is. */
+  readonly band?: { readonly from: number; readonly to: number; readonly name: string };
 }
 
 const WIDTH = 500;
-const HEIGHT = 330;
 const LEFT = 58;
 const RIGHT = WIDTH - 14;
 const BASE = 234;
 const TOP = 34;
 
 /** A line chart from zero with its legend below. */
-export function chart({ id, title, xTitle, yTitle, series }: ChartSpec): Markup {
+export function chart({ id, title, xTitle, yTitle, series, band }: ChartSpec): Markup {
   const all = series.flatMap(one => one.points);
   const x = scaleLinear([0, Math.max(...all.map(point => point[0])) * 1.04], [LEFT, RIGHT]).nice(6);
   const y = scaleLinear([0, Math.max(...all.map(point => point[1])) * 1.06], [BASE, TOP]).nice(5);
   return drawing(
     id,
     WIDTH,
-    HEIGHT,
+    Math.max(330, BASE + 60 + Math.ceil(series.length / 2) * 18),
     title,
-    series
+    `${band ? `${band.name}: ${fix(band.from)} to ${fix(band.to)}. ` : ''}${series
       .map(one => `${one.name}: ${one.points.map(([a, b]) => `${fix(b)} at ${fix(a)}`).join(', ')}.`)
-      .join(' '),
+      .join(' ')}`,
+    band ? drawBand(band, x) : undefined,
     y
       .ticks(5)
       .map(tick => [
@@ -60,6 +62,13 @@ export function chart({ id, title, xTitle, yTitle, series }: ChartSpec): Markup 
     series.map((one, index) => drawSeries(one, index, x, y)),
     series.map((one, index) => legend(one, index)),
   );
+}
+
+function drawBand({ from, to, name }: NonNullable<ChartSpec['band']>, x: Scale): Markup[] {
+  return [
+    box(x(from), TOP, x(to) - x(from), BASE - TOP, 'band'),
+    label((x(from) + x(to)) / 2, TOP - 5, name, 'label quiet'),
+  ];
 }
 
 function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale) {

@@ -9,6 +9,7 @@ import { shownLines } from '../drawing/view.js';
 import type { SheetInput } from '../input.js';
 import { CAUTION_LINE } from '../sections/cautions.js';
 import { chartsSection } from '../sections/charts.js';
+import { criticalsSection } from '../sections/criticals.js';
 import { marginSection } from '../sections/margin-bars.js';
 import { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
@@ -113,6 +114,7 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
       : undefined,
     marginSection(sheet, part),
     chartsSection(sheet, part),
+    criticalsSection(sheet, part),
   ];
   return element(
     'section',
