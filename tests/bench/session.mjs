@@ -14,6 +14,10 @@ export class Session {
     const flags = (process.env.BENCH_NODE_FLAGS ?? '').split(' ').filter(Boolean);
     this.process = spawn(process.execPath, [...flags, server, 'serve', '--stdio']);
     this.process.stderr.on('data', data => process.stderr.write(data));
+    // A measurement of a server that is gone would wait for ever.
+    this.process.once('exit', code => {
+      if (!this.leaving) throw new Error(`The server is gone: exit ${code}`);
+    });
     this.connection = createMessageConnection(this.process.stdout, this.process.stdin);
     this.listeners = new Set();
     this.lastMessage = performance.now();
@@ -127,6 +131,7 @@ export class Session {
 
   /** Leaves by the book, so that a profiler can write what it saw. */
   async end() {
+    this.leaving = true;
     const gone = new Promise(done => this.process.once('exit', done));
     await this.connection.sendRequest('shutdown');
     await this.connection.sendNotification('exit');
