@@ -255,7 +255,7 @@ describe('power', () => {
     const stage = (si: number) => given('stage', 'η', 'ratio', si);
     const overall = overallEfficiency([stage(0.97), stage(0.99), stage(0.99)]);
     expect(overall.si).toBeCloseTo(0.97 * 0.99 ** 2, 12);
-    expect(workingLine(overall)).toBe('η = η_1 η_2 η_3 = 0.97 0.99 0.99 = 0.9507');
+    expect(workingLine(overall)).toBe('η = η_1 η_2 η_3 = 0.97 × 0.99 × 0.99 = 0.9507');
     expect(overallEfficiency([]).si).toBe(1);
     expect(overallEfficiency([stage(1.2)]).working?.range[0]?.met).toBe(false);
   });
