@@ -43,7 +43,7 @@ export interface RuleNote {
 
 export interface Requests {
   'tailshaft/outline': [AboutFile, Outline | null];
-  'tailshaft/vessels': [undefined, Outline[]];
+  'tailshaft/vessels': [{ readonly all?: boolean } | undefined, Outline[]];
   'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
   'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' }, SheetFileAnswer | null];
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string } | null];

@@ -10,7 +10,7 @@ import type { TailshaftServices } from './services.js';
 
 /** Asks for the vessels of one file with everything judged of them. */
 export const OUTLINE = 'tailshaft/outline';
-/** Asks for the same of all files that were read so far. */
+/** Asks for the same of all files that were read so far, or, when it asks for `all`, of every file once it is read. */
 export const VESSELS = 'tailshaft/vessels';
 
 export interface OutlineCheck {
@@ -61,7 +61,8 @@ export function answerOutlineRequests(connection: Connection, services: Tailshaf
     OUTLINE,
     onDocument(services, 'the outline', document => outlineOf(services, document)),
   );
-  connection.onRequest(VESSELS, (): Outline[] => {
+  connection.onRequest(VESSELS, async (wanted?: { readonly all?: boolean }): Promise<Outline[]> => {
+    if (wanted?.all) await services.queue.idle();
     const outlines: Outline[] = [];
     for (const document of services.shared.workspace.LangiumDocuments.all) {
       if (services.project.reading(document).vessels.length === 0) continue;

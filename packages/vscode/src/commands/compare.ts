@@ -78,7 +78,7 @@ export function specOf(given: unknown): vscode.Uri | undefined {
 
 /** Only files with vessels can be compared; the server knows them on every file system. */
 async function pickFile(session: Session, spec: vscode.Uri): Promise<vscode.Uri | undefined> {
-  const outlines = (await session.request('tailshaft/vessels')) ?? [];
+  const outlines = (await session.request('tailshaft/vessels', { all: true })) ?? [];
   const picked = await vscode.window.showQuickPick(
     outlines
       .map(({ uri, vessels }) => ({

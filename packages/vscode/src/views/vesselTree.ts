@@ -68,7 +68,7 @@ class VesselTree implements vscode.TreeDataProvider<Node> {
   }
 
   private async ask(): Promise<readonly Outline[]> {
-    return (await this.session.request('tailshaft/vessels')) ?? [];
+    return (await this.session.request('tailshaft/vessels', {})) ?? [];
   }
 
   getTreeItem(one: Node): vscode.TreeItem {
