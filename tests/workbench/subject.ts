@@ -48,7 +48,7 @@ export function withWrongHand(spec: string): WrongHand {
   return { text: spec.slice(0, place) + wrong + spec.slice(end), place, right, wrong };
 }
 
-function newestVsix(): string {
+export function newestVsix(): string {
   const folder = join(root, 'packages/vscode');
   const found = [folder, join(folder, 'dist')]
     .flatMap(each => {

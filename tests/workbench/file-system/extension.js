@@ -10,13 +10,24 @@ exports.activate = async context => {
     await fetch(vscode.Uri.joinPath(context.extensionUri, 'files.json').toString(true))
   ).json();
   const folder = new MemoryFolder(given);
-  const register = vscode.commands.registerCommand;
   context.subscriptions.push(
     vscode.workspace.registerFileSystemProvider(scheme, folder, { isCaseSensitive: true }),
-    register('test.open', path => open(path)),
+  );
+  registerCommands(context);
+};
+
+exports.registerCommands = registerCommands;
+
+/** Paths are relative to the workspace folder, wherever that lies. */
+function registerCommands(context) {
+  const register = vscode.commands.registerCommand;
+  context.subscriptions.push(
+    register('test.open', async path => void (await open(path))),
     register('test.placeCursor', (path, offset, length) => placeCursor(path, offset, length)),
     register('test.text', path => openedText(path)),
-    register('test.saved', path => new TextDecoder().decode(folder.readFile(uriOf(path)))),
+    register('test.saved', async path =>
+      new TextDecoder().decode(await vscode.workspace.fs.readFile(uriOf(path))),
+    ),
     register('test.diagnostics', path => diagnostics(path)),
     register(
       'test.languageOf',
@@ -29,16 +40,22 @@ exports.activate = async context => {
     register('test.selected', () => selectedText()),
     register('test.extension', id => vscode.extensions.getExtension(id)?.isActive),
   );
-};
+}
 
-const uriOf = path => vscode.Uri.from({ scheme, authority: 'yard', path: `${root}/${path}` });
+const uriOf = path => vscode.Uri.joinPath(vscode.workspace.workspaceFolders[0].uri, path);
 
 async function open(path) {
-  await vscode.window.showTextDocument(uriOf(path), { preview: false });
+  return vscode.window.showTextDocument(uriOf(path), { preview: false, viewColumn: columnOf(uriOf(path)) });
+}
+
+/** The column that shows the text. The active one may be the sheet's, and the text would lie over the sheet. */
+function columnOf(uri) {
+  const shown = vscode.window.visibleTextEditors.find(one => one.document.uri.toString() === uri.toString());
+  return shown?.viewColumn;
 }
 
 async function placeCursor(path, offset, length) {
-  const editor = await vscode.window.showTextDocument(uriOf(path), { preview: false });
+  const editor = await open(path);
   const start = editor.document.positionAt(offset);
   const end = editor.document.positionAt(offset + length);
   editor.selection = new vscode.Selection(start, end);
