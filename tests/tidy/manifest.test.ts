@@ -1,10 +1,9 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { KEYWORDS } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
 import { SETTINGS } from '../../packages/language/src/server/settings.js';
 import { textMateGrammar } from '../../packages/vscode/src/textmate.js';
-import { unzipped } from '../support/zip.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: a manifest is whatever its author wrote.
 type Loose = any;
@@ -89,21 +88,6 @@ it('one copy of the JSON-RPC library is installed', () => {
 });
 
 describe('what is packed', () => {
-  const vsix = join(extension, 'dist/tailshaft.vsix');
-
-  it.skipIf(!existsSync(vsix))('is small, and holds nothing but what it needs', () => {
-    const entries = unzipped(vsix);
-    const sizes = Object.fromEntries(entries.map(one => [one.name, one.size]));
-    const kilobytes = (bytes: number) => `${Math.round(bytes / 1024)} KB`;
-    console.info(
-      `VSIX ${kilobytes(statSync(vsix).size)}; server ${kilobytes(sizes['extension/dist/server.js']!)}, ` +
-        `client ${kilobytes(sizes['extension/dist/extension.cjs']!)} and ${kilobytes(sizes['extension/dist/extension-web.js']!)} (web), ` +
-        `panel ${kilobytes(sizes['extension/dist/panel.js']!)}`,
-    );
-    expect(statSync(vsix).size).toBeLessThan(1.5 * 1024 * 1024);
-    expect(entries.filter(one => /\.(ts|map|mjs)$|node_modules/.test(one.name))).toEqual([]);
-  });
-
   it('starts only when a spec is opened, or a view of it', () => {
     expect(manifest.activationEvents).toEqual(['onWebviewPanel:tailshaft.sheet']);
   });

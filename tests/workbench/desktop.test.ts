@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type DesktopWorkbench, startDesktop } from './desktop-harness.js';
 import { codeServerNode } from './large-tools.js';
-import { exampleFiles, exampleSpec, handRoute, newestVsix, withWrongHand } from './subject.js';
+import { exampleFiles, exampleSpec, handRoute, packedVsix, withWrongHand } from './subject.js';
 import { until } from './until.js';
 
 const spec = exampleSpec;
@@ -18,7 +18,7 @@ describe('on the extension host of a desktop', () => {
 
   // The first start compiles; the cache keeps the result.
   beforeAll(async () => {
-    workbench = await startDesktop({ vsix: newestVsix(), files: { ...files, [spec]: mistaken } });
+    workbench = await startDesktop({ vsix: packedVsix(), files: { ...files, [spec]: mistaken } });
   }, 300_000);
   afterAll(() => workbench?.close());
 

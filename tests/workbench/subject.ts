@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { unzip } from './unzip.js';
@@ -6,11 +6,11 @@ import { unzip } from './unzip.js';
 const root = resolve(import.meta.dirname, '../..');
 
 /**
- * The extension as a person installs it: the newest VSIX, unpacked. TAILSHAFT_EXTENSION names another
+ * The extension as a person installs it: the packed VSIX, unpacked. TAILSHAFT_EXTENSION names another
  * VSIX, or a folder that is unpacked already.
  */
 export function extensionUnderTest(): string {
-  const given = process.env.TAILSHAFT_EXTENSION ?? newestVsix();
+  const given = process.env.TAILSHAFT_EXTENSION ?? packedVsix();
   if (statSync(given).isDirectory()) return given;
   const folder = mkdtempSync(join(tmpdir(), 'tailshaft-extension-'));
   unzip(given, folder);
@@ -48,21 +48,10 @@ export function withWrongHand(spec: string): WrongHand {
   return { text: spec.slice(0, place) + wrong + spec.slice(end), place, right, wrong };
 }
 
-export function newestVsix(): string {
-  const folder = join(root, 'packages/vscode');
-  const found = [folder, join(folder, 'dist')]
-    .flatMap(each => {
-      try {
-        return readdirSync(each).map(name => join(each, name));
-      } catch {
-        return [];
-      }
-    })
-    .filter(path => path.endsWith('.vsix'))
-    .sort((a, b) => statSync(b).mtimeMs - statSync(a).mtimeMs);
-  if (!found[0])
-    throw new Error('There is no VSIX in packages/vscode. Run: npm run build && npm run package');
-  return found[0];
+export function packedVsix(): string {
+  const packed = join(root, 'packages/vscode/dist/tailshaft.vsix');
+  if (!existsSync(packed)) throw new Error(`There is no ${packed}. Run: npm run build && npm run package`);
+  return packed;
 }
 
 /** Matches titles of the fix that changes the hand, not of those that change clutch, ratio or side. */
