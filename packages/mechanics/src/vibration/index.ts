@@ -16,6 +16,7 @@ export * from './torsional/damping.js';
 export * from './torsional/elementTorques.js';
 export * from './torsional/equivalentShaft.js';
 export * from './torsional/excitationOrders.js';
+export * from './torsional/forcedResponse.js';
 export * from './torsional/holzerBranched.js';
 export * from './torsional/holzerChain.js';
 export * from './torsional/referredSystem.js';

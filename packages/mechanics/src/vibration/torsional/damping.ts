@@ -67,6 +67,22 @@ export const couplingDamping = formula({
   compute: ({ psi, k, omega }) => (psi * k) / (2 * Math.PI * omega),
 });
 
+/** ψ = 2π / M: what the dynamic magnifier on a coupling sheet says in terms of relative damping. */
+export const relativeDampingOfMagnifier = formula({
+  name: 'relative damping of a dynamic magnifier',
+  symbol: 'ψ',
+  dimension: 'number',
+  inputs: { magnifier: 'number' },
+  text: 'ψ = 2π / M',
+  symbols: { magnifier: 'M' },
+  source: {
+    title: 'Magnifier of one spring and damper at resonance, M = k / (ω C), put into C = ψ k / (2π ω)',
+    confidence: 'derived',
+  },
+  range: [{ condition: 'the magnifier is positive', met: ({ magnifier }) => magnifier > 0 }],
+  compute: ({ magnifier }) => (2 * Math.PI) / magnifier,
+});
+
 /** Damping ratio of steel shafting by hysteresis: 0.002 to 0.01. */
 export const SHAFT_DAMPING_RATIO = given('damping ratio of the shafting', 'ζ', 'number', 0.004, {
   assumed: '0.002 to 0.01 for shaft hysteresis (from memory); the value taken is near the low end',
