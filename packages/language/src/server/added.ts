@@ -12,13 +12,14 @@ import { CODE_ACTION_KINDS } from '../actions/provider.js';
 import { answerCodeActions, resolvesActions } from './actionResolve.js';
 import { CallHierarchy } from './callHierarchy.js';
 import { importsAfterRename, RENAMED_FILES } from './fileRenames.js';
-import { guarded, onDocument } from './handlers.js';
+import { guarded, onDocument, onDocumentOfAll } from './handlers.js';
 import { linkedEditing } from './linkedEditing.js';
 import { PROPERTY_HELP, propertyHelp } from './propertyHelp.js';
 import { PULLED, pulls } from './pullDiagnostics.js';
 import type { TailshaftServices } from './services.js';
 import { sourceLinks } from './sourceLinks.js';
 import { answerWorkingRequests } from './working.js';
+import { wholeWorkspace } from './workspace/wholeWorkspace.js';
 
 /** What this server can do that the library has no words for. */
 export function addedCapabilities(params: InitializeParams): ServerCapabilities {
@@ -47,10 +48,10 @@ export function answerAddedRequests(connection: Connection, services: TailshaftS
     ) as never,
   );
   languages.callHierarchy.onIncomingCalls(
-    ofItem(services, (document, item) => hierarchy.incoming(document, item)) as never,
+    ofItem(services, onDocumentOfAll, (document, item) => hierarchy.incoming(document, item)) as never,
   );
   languages.callHierarchy.onOutgoingCalls(
-    ofItem(services, (document, item) => hierarchy.outgoing(document, item)) as never,
+    ofItem(services, onDocument, (document, item) => hierarchy.outgoing(document, item)) as never,
   );
   languages.onLinkedEditingRange(
     onDocument(services, 'linked editing', (document, { position }: TextDocumentPositionParams) =>
@@ -81,7 +82,7 @@ export function answerAddedRequests(connection: Connection, services: TailshaftS
   connection.workspace.onWillRenameFiles(
     (params, token) =>
       guarded(services, 'renaming files', token, async () => {
-        await services.queue.idle();
+        await wholeWorkspace(services, token);
         return importsAfterRename(services, params);
       }) as never,
   );
@@ -98,13 +99,14 @@ interface RangesParams {
 /** A question about an item of a hierarchy, which says itself in which file it lies. */
 function ofItem<R>(
   services: TailshaftServices,
+  on: typeof onDocument,
   call: (document: LangiumDocument, item: CallHierarchyItem) => R,
 ) {
-  const answer = onDocument(
+  const answer = on(
     services,
     'a hierarchy',
     (
-      document,
+      document: LangiumDocument,
       { item }: { readonly textDocument: { readonly uri: string }; readonly item: CallHierarchyItem },
     ) => call(document, item),
   );

@@ -11,6 +11,7 @@ import {
 import { EXTENSION } from '../project/imports.js';
 import { selectionRanges } from './selectionRanges.js';
 import type { TailshaftServices } from './services.js';
+import { wholeWorkspace } from './workspace/wholeWorkspace.js';
 
 type AboutDocument = { readonly textDocument: { readonly uri: string } };
 type Answer<R> = R | null | undefined | Promise<R | null | undefined>;
@@ -25,6 +26,10 @@ export function answerRequests(connection: Connection, services: TailshaftServic
     name: string,
     call: (document: LangiumDocument, params: P, token: CancellationToken) => Answer<R>,
   ) => onDocument(services, name, call);
+  const onAll = <P extends AboutDocument, R>(
+    name: string,
+    call: (document: LangiumDocument, params: P, token: CancellationToken) => Answer<R>,
+  ) => onDocumentOfAll(services, name, call);
 
   if (lsp.CompletionProvider)
     connection.onCompletion(on('completion', (d, p, t) => lsp.CompletionProvider!.getCompletion(d, p, t)));
@@ -65,13 +70,15 @@ export function answerRequests(connection: Connection, services: TailshaftServic
   if (lsp.DefinitionProvider)
     connection.onDefinition(on('definition', (d, p, t) => lsp.DefinitionProvider!.getDefinition(d, p, t)));
   if (lsp.ReferencesProvider)
-    connection.onReferences(on('references', (d, p, t) => lsp.ReferencesProvider!.findReferences(d, p, t)));
+    connection.onReferences(
+      onAll('references', (d, p, t) => lsp.ReferencesProvider!.findReferences(d, p, t)),
+    );
   if (lsp.DocumentHighlightProvider)
     connection.onDocumentHighlight(
       on('highlights', (d, p, t) => lsp.DocumentHighlightProvider!.getDocumentHighlight(d, p, t)),
     );
   if (lsp.RenameProvider) {
-    connection.onRenameRequest(on('rename', (d, p, t) => lsp.RenameProvider!.rename(d, p, t)));
+    connection.onRenameRequest(onAll('rename', (d, p, t) => lsp.RenameProvider!.rename(d, p, t)));
     connection.onPrepareRename(on('rename', (d, p, t) => lsp.RenameProvider!.prepareRename(d, p, t)));
   }
   if (lsp.Formatter) {
@@ -88,7 +95,10 @@ export function answerRequests(connection: Connection, services: TailshaftServic
   const symbols = shared.lsp.WorkspaceSymbolProvider;
   if (symbols)
     connection.onWorkspaceSymbol((params, token) =>
-      guarded(services, 'workspace symbols', token, () => symbols.getSymbols(params, token)),
+      guarded(services, 'workspace symbols', token, async () => {
+        await wholeWorkspace(services, token);
+        return symbols.getSymbols(params, token);
+      }),
     );
 }
 
@@ -104,6 +114,19 @@ export function onDocument<P extends AboutDocument, R>(
       if (!document || token.isCancellationRequested) return null;
       return call(document, params, token);
     }) as Promise<R | null | ResponseError<void>>;
+}
+
+/** The same for questions about everything that the workspace says of a thing: they wait until all of it is read. */
+export function onDocumentOfAll<P extends AboutDocument, R>(
+  services: TailshaftServices,
+  name: string,
+  call: (document: LangiumDocument, params: P, token: CancellationToken) => Answer<R>,
+): (params: P, token: CancellationToken) => Promise<R | null | ResponseError<void>> {
+  const answer = onDocument(services, name, call);
+  return async (params, token) => {
+    await wholeWorkspace(services, token);
+    return answer(params, token);
+  };
 }
 
 /**

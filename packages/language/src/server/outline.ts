@@ -7,6 +7,7 @@ import { onDocument } from './handlers.js';
 import { type Counts, countsOf, linesOf } from './lines.js';
 import { locationOf } from './places.js';
 import type { TailshaftServices } from './services.js';
+import { wholeWorkspace } from './workspace/wholeWorkspace.js';
 
 /** Asks for the vessels of one file with everything judged of them. */
 export const OUTLINE = 'tailshaft/outline';
@@ -62,7 +63,7 @@ export function answerOutlineRequests(connection: Connection, services: Tailshaf
     onDocument(services, 'the outline', document => outlineOf(services, document)),
   );
   connection.onRequest(VESSELS, async (wanted?: { readonly all?: boolean }): Promise<Outline[]> => {
-    if (wanted?.all) await services.queue.idle();
+    if (wanted?.all) await wholeWorkspace(services);
     const outlines: Outline[] = [];
     for (const document of services.shared.workspace.LangiumDocuments.all) {
       if (services.project.reading(document).vessels.length === 0) continue;

@@ -13,6 +13,7 @@ import {
 } from 'vscode-languageserver';
 import { guarded, onDocument } from './handlers.js';
 import type { TailshaftServices } from './services.js';
+import { wholeWorkspace } from './workspace/wholeWorkspace.js';
 
 export const PULLED: Omit<DiagnosticRegistrationOptions, 'documentSelector'> = {
   identifier: 'tailshaft',
@@ -84,7 +85,7 @@ export class PullDiagnostics {
     const known = new Map(previousResultIds.map(one => [one.uri, one.value]));
     for (;;) {
       const seen = this.checked;
-      await this.services.queue.idle();
+      await wholeWorkspace(this.services, token);
       const items = this.reports(known);
       const news = items.some(one => one.kind === DocumentDiagnosticReportKind.Full);
       if (news || token.isCancellationRequested) return { items };

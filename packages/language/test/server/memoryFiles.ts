@@ -4,6 +4,8 @@ import { EmptyFileSystemProvider, type FileSystemNode, URI } from 'langium';
 export class MemoryFiles extends EmptyFileSystemProvider {
   readonly texts = new Map<string, string>();
   reads = 0;
+  /** Milliseconds that looking into a folder takes, as on a slow disk. */
+  delay = 0;
 
   constructor(files: Readonly<Record<string, string>>) {
     super();
@@ -28,6 +30,7 @@ export class MemoryFiles extends EmptyFileSystemProvider {
   }
 
   override async readDirectory(uri?: URI): Promise<FileSystemNode[]> {
+    if (this.delay > 0) await new Promise(done => setTimeout(done, this.delay));
     const base = `${uri!.toString().replace(/\/$/, '')}/`;
     const names = new Set<string>();
     for (const one of this.texts.keys())

@@ -55,9 +55,10 @@ export class Wire {
   static async start(
     files: Readonly<Record<string, string>> = {},
     capabilities: ClientCapabilities = {},
-    options: { folders?: boolean; settings?: unknown } = {},
+    options: { folders?: boolean; settings?: unknown; delay?: number } = {},
   ): Promise<Wire> {
     const wire = new Wire(files);
+    wire.files.delay = options.delay ?? 0;
     wire.client.onRequest('workspace/configuration', () => [options.settings ?? null]);
     wire.hello = await wire.client.sendRequest(InitializeRequest.type, {
       processId: null,

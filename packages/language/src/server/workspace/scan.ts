@@ -20,6 +20,7 @@ export const SCAN_LIMITS = { depth: 12, files: 5000, folders: 20000 };
  */
 export class WorkspaceScan extends DefaultWorkspaceManager {
   background: Later | undefined;
+  private scans: Promise<unknown> = Promise.resolve();
 
   constructor(
     services: LangiumSharedCoreServices,
@@ -38,8 +39,16 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
   }
 
   override async initializeWorkspace(folders: WorkspaceFolder[]): Promise<void> {
+    this.startScan(folders);
     this._ready.resolve();
-    void this.scan(folders);
+  }
+
+  /** Resolves when the folders told of so far have been searched, and what was found waits to be read. */
+  async found(): Promise<void> {
+    for (let scans: unknown; scans !== this.scans; ) {
+      scans = this.scans;
+      await this.scans;
+    }
   }
 
   /** Folders that came to the workspace or left it. */
@@ -47,7 +56,7 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
     const gone = new Set(removed.map(folder => folder.uri));
     this.folders = [...(this.folders ?? []).filter(folder => !gone.has(folder.uri)), ...added];
     this.setRoots();
-    void this.scan([...added]);
+    this.startScan(added);
   }
 
   override shouldIncludeEntry(entry: FileSystemNode): boolean {
@@ -79,6 +88,10 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
       waiting = next;
     }
     return found;
+  }
+
+  private startScan(folders: readonly WorkspaceFolder[]): void {
+    this.scans = Promise.all([this.scans, this.scan(folders)]);
   }
 
   private async scan(folders: readonly WorkspaceFolder[]): Promise<void> {
