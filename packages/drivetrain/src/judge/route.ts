@@ -6,6 +6,8 @@ export type ModelEdit =
   | { readonly do: 'set'; readonly host: Origin; readonly property: string; readonly text: string }
   /** Puts other words in the place of a declared value or name. */
   | { readonly do: 'replace'; readonly at: Origin; readonly text: string }
+  /** Declares an entry, in front of the vessel that a place belongs to. */
+  | { readonly do: 'declare'; readonly before: Origin; readonly text: string }
   /** Exchanges two declared places. */
   | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
 

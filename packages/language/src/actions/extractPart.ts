@@ -1,11 +1,10 @@
-import { startOfLine } from '../edit/layout.js';
+import { beforeStatement, startOfLine } from '../edit/layout.js';
 import type { Replacement } from '../edit/textEdit.js';
 import { formatText } from '../format/formatText.js';
 import { lineBreakOf, type Piece, piecesOf } from '../format/tokens.js';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
 import type { DocumentReading } from '../reading/document.js';
-import type { VesselReading } from '../reading/vessel.js';
 import { ENTRY_VOCABULARY } from '../vocabulary/index.js';
 import type { Offer, TextOf } from './offer.js';
 
@@ -34,7 +33,8 @@ export function extractPart(
   ].map(one => ({ uri: reading.uri, ...one }));
   const target = catalogueFor(part.role, reading, visible);
   const entry = entryText(part.role, name, split.moved, lineBreakOf(textOf(target.uri)));
-  const added = target === reading ? beforeVessel(text, vessel, entry) : atEnd(textOf(target.uri), entry);
+  const added =
+    target === reading ? beforeStatement(text, vessel.whole.start, entry) : atEnd(textOf(target.uri), entry);
   const file = target === reading ? 'this file' : fileName(target.uri);
   return [
     {
@@ -162,18 +162,6 @@ function catalogueFor(
 function entryText(role: string, name: string, facts: readonly string[], eol: string): string {
   return formatText(`${role} ${name} {${eol}${facts.join(eol)}${eol}}`);
 }
-
-/** In front of the vessel, and of the comments that belong to it. */
-function beforeVessel(text: string, vessel: VesselReading, entry: string): Replacement {
-  const eol = lineBreakOf(text);
-  const line = startOfLine(text, vessel.whole.start);
-  const alone = text.slice(line, vessel.whole.start).trim() === '';
-  const comments = alone ? COMMENTS_ABOVE.exec(text.slice(0, line))?.[0].length : undefined;
-  const at = alone ? line - (comments ?? 0) : vessel.whole.start;
-  return { start: at, end: at, text: `${entry}${eol}${eol}` };
-}
-
-const COMMENTS_ABOVE = /(?<=^|[\r\n])(?:[^\S\r\n]*\/\/[^\r\n]*(?:\r\n|\r|\n))+$/;
 
 function atEnd(text: string, entry: string): Replacement {
   const eol = lineBreakOf(text);

@@ -51,6 +51,31 @@ export function bracesIn(text: string, range: Range): Range | undefined {
     : undefined;
 }
 
+/** Where the statement begins that is led by this word, stands in no braces, and is the last before an offset. */
+export function statementStart(text: string, word: string, offset: number): number | undefined {
+  let depth = 0;
+  let found: number | undefined;
+  for (const piece of piecesOf(text)) {
+    if (piece.start > offset) break;
+    if (piece.text === '{') depth += 1;
+    else if (piece.text === '}') depth -= 1;
+    else if (piece.text === word && depth === 0) found = piece.start;
+  }
+  return found;
+}
+
+/** Adds a statement in front of another, and of the comments that belong to that. */
+export function beforeStatement(text: string, start: number, added: string): Replacement {
+  const eol = lineBreakOf(text);
+  const line = startOfLine(text, start);
+  const alone = text.slice(line, start).trim() === '';
+  const comments = alone ? COMMENTS_ABOVE.exec(text.slice(0, line))?.[0].length : undefined;
+  const at = alone ? line - (comments ?? 0) : start;
+  return { start: at, end: at, text: reindented(added.trimEnd(), '', eol) + eol + eol };
+}
+
+const COMMENTS_ABOVE = /(?<=^|[\r\n])(?:[^\S\r\n]*\/\/[^\r\n]*(?:\r\n|\r|\n))+$/;
+
 /** The white space that the line of this offset begins with. */
 export function indentAt(text: string, offset: number): string {
   return /^[^\S\r\n]*/.exec(text.slice(startOfLine(text, offset)))![0];

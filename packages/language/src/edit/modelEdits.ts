@@ -2,6 +2,7 @@ import type { ModelEdit } from '@tailshaft/drivetrain';
 import { piecesOf } from '../format/tokens.js';
 import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
 import { FactWriter } from './factWriter.js';
+import { beforeStatement, statementStart } from './layout.js';
 import { merged, type TextEdit } from './textEdit.js';
 
 /**
@@ -12,17 +13,40 @@ export function textEditsFor(edits: readonly ModelEdit[], textOf: (uri: string) 
   const writer = new FactWriter(textOf);
   const result: TextEdit[] = [];
   for (const edit of edits) {
-    const made =
-      edit.do === 'set'
-        ? set(writer, edit)
-        : edit.do === 'replace'
-          ? replace(writer, edit.at as Place, edit.text, textOf)
-          : swap(placeOf(edit.one), placeOf(edit.other), textOf);
+    const made = madeOf(edit, writer, textOf);
     if (!made) return [];
     result.push(...made);
   }
   const written = writer.finish();
   return (written && merged([...result, ...written])) ?? [];
+}
+
+function madeOf(
+  edit: ModelEdit,
+  writer: FactWriter,
+  textOf: (uri: string) => string,
+): TextEdit[] | undefined {
+  switch (edit.do) {
+    case 'set':
+      return set(writer, edit);
+    case 'replace':
+      return replace(writer, edit.at as Place, edit.text, textOf);
+    case 'swap':
+      return swap(placeOf(edit.one), placeOf(edit.other), textOf);
+    case 'declare':
+      return declare(placeOf(edit.before), edit.text, textOf);
+  }
+}
+
+function declare(
+  { uri, start }: Place,
+  entry: string,
+  textOf: (uri: string) => string,
+): TextEdit[] | undefined {
+  const text = textOf(uri);
+  const vessel = statementStart(text, 'vessel', start);
+  if (vessel === undefined) return undefined;
+  return [{ uri, ...beforeStatement(text, vessel, entry) }];
 }
 
 /** A place with its block: the whole statement of a part. */

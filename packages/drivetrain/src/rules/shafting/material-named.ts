@@ -6,8 +6,10 @@ import { nameOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
+import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
+import { genericGrades } from './generic-grades.js';
 import { editOf } from './shaft-routes.js';
 import { DEFER, PRACTICE } from './sources.js';
 
@@ -74,19 +76,24 @@ function judge(context: LineContext, shaft: Shaft): Verdict {
       message:
         `${line.name}: "${name}" names a family, not a grade: torsional yield within it ranges over more than 3 to 1. ` +
         'Name the grade, with its certificate; where there is none, the weak grade of the family.',
-      routes: () =>
-        catalogue.materials
+      routes: () => [
+        ...catalogue.materials
           .filter(one => !FAMILIES.has(one.name.toLowerCase()))
           .map(one => ({
             title: `Write ${one.name}, if certificate or analysis says so`,
             edits: [editOf(shaft, 'material', shaft.material?.origin, one.name)],
           })),
+        // Who declared figures under the family's name has a source for them: only its name is wanting.
+        ...(shaft.grade ? [] : genericGrades(context, shaft, name)),
+      ],
     });
   }
   if (!shaft.grade) {
     const what = `properties of ${name}: no entry "shaft material ${name}" is declared or imported`;
     needs.miss({ what, host: shaft.origin, property: 'material' }, place);
-    return waits(say, needs, place, `${line.name}: what the shaft may carry`);
+    return waits(say, needs, place, `${line.name}: what the shaft may carry`, {
+      routes: () => [...genericGrades(context, shaft, name), ...stubRoutes(needs.missing)],
+    });
   }
   return say.holds({
     place,
