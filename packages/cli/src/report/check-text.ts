@@ -37,7 +37,7 @@ function notChecked(io: Io, specs: Specs, open: readonly Finding[]): string {
     for (const one of missing) {
       const host = specs.spot((one.at ?? one.host) as Finding['place']);
       const where = host ? ` at ${host.shown}:${host.line}` : '';
-      const what = one.at ? `better than what stands there` : `write: ${one.property} ...`;
+      const what = one.at ? 'what stands there is not enough,' : `write: ${one.property} ...`;
       lines.push(wrapped(`${visible(one.what)} (${what}${where})`, io.width, '        ', '      needs '));
     }
   }
