@@ -31,6 +31,7 @@ export * from './model/hull.js';
 export * from './model/part.js';
 export * from './model/propeller.js';
 export * from './model/shafting.js';
+export * from './model/torsion.js';
 export * from './model/vessel.js';
 export * from './rules/index.js';
 export * from './rules/mistakes.js';

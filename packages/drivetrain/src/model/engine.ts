@@ -2,6 +2,7 @@ import type { Origin } from '@tailshaft/mechanics';
 import type { Fact, Point, Quantity, Rotation, SourceNote } from './fact.js';
 import type { Flange } from './gear.js';
 import type { Part } from './part.js';
+import type { EngineTorsion, RollingThrustBearing } from './torsion.js';
 
 /** One declared rating: `rating medium { power 300 kW at 2300 rpm ... }`. */
 export interface EngineRating {
@@ -36,7 +37,7 @@ export interface Mounts {
 }
 
 /** Declared facts of an engine, from its catalogue entry and from its place in the line. */
-export interface EngineFacts {
+export interface EngineFacts extends EngineTorsion {
   readonly source?: Fact<SourceNote>;
   readonly rotation?: Fact<Rotation>;
   /** The rotation as the data sheet words it, kept beside the author's reading of it. */
@@ -114,6 +115,7 @@ export interface MotorFacts {
   readonly baseSpeed?: Quantity<'rotational speed'>;
   readonly topSpeed?: Quantity<'rotational speed'>;
   readonly thrustCapacity?: Quantity<'force'>;
+  readonly thrustBearing?: RollingThrustBearing & { readonly origin: Origin };
   readonly mass?: Quantity<'mass'>;
   readonly inertia?: Quantity<'moment of inertia'>;
   readonly outputFlange?: Flange;

@@ -1,6 +1,7 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import type { Bolts, Fact, Point, Quantity, Rotation, SourceNote, Span } from './fact.js';
 import type { Part } from './part.js';
+import type { RollingThrustBearing } from './torsion.js';
 
 /** Output against input: both seen from aft, or each seen at its own end. */
 export interface OutputSense {
@@ -110,6 +111,7 @@ export interface GearFacts {
   readonly inputHousing?: Fact<string>;
   readonly outputFlange?: Flange;
   readonly thrust?: Quantity<'force'>;
+  readonly thrustBearing?: RollingThrustBearing & { readonly origin: Origin };
   readonly oilPressure?: Fact<Span<'pressure'>>;
   readonly efficiency?: Quantity<'ratio'>;
   readonly mass?: Quantity<'mass'>;

@@ -3,8 +3,9 @@ import type { Fact, Hand, Quantity, SourceNote } from './fact.js';
 import type { Flange } from './gear.js';
 import type { Part } from './part.js';
 import type { PropellerMake, PropellerPlace } from './propeller.js';
+import type { CouplingTorsion, PropellerTorsion, RollingThrustBearing, ShaftTorsion } from './torsion.js';
 
-export interface CouplingFacts {
+export interface CouplingFacts extends CouplingTorsion {
   readonly source?: Fact<SourceNote>;
   readonly kind?: Fact<'rigid' | 'flexible' | 'damper' | 'joint'>;
   readonly torque?: Quantity<'torque'>;
@@ -50,7 +51,7 @@ export interface ShaftMaterial {
   readonly density?: Quantity<'density'>;
 }
 
-export interface ShaftFacts {
+export interface ShaftFacts extends ShaftTorsion {
   readonly source?: Fact<SourceNote>;
   readonly material?: Fact<string>;
   readonly diameter?: Quantity<'length'>;
@@ -84,7 +85,7 @@ export type SealKind = 'packed gland' | 'flexible gland' | 'lip seal' | 'face se
 export type WaterSupply = 'open to sea' | 'own engine' | 'cross-fed' | 'separate pump' | 'none';
 
 /** One support of the shaft. */
-export interface Bearing {
+export interface Bearing extends RollingThrustBearing {
   readonly name: string;
   readonly origin: Origin;
   readonly kind?: Fact<'strut' | 'stern tube' | 'intermediate' | 'thrust'>;
@@ -105,7 +106,7 @@ export interface Shaft extends Part<'shaft'>, ShaftFacts {
   readonly grade?: ShaftMaterial;
 }
 
-export interface PropellerFacts extends PropellerMake {
+export interface PropellerFacts extends PropellerMake, PropellerTorsion {
   readonly source?: Fact<SourceNote>;
   readonly kind?: Fact<'fixed' | 'folding' | 'feathering' | 'controllable pitch'>;
   readonly hand?: Fact<Hand>;

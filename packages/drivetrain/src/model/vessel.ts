@@ -98,6 +98,8 @@ export interface Criteria extends PropellerCriteria, HullCriteria {
   readonly lengthDifference?: Quantity<'length'>;
   readonly weightChange?: Quantity<'ratio'>;
   readonly balanceChange?: Quantity<'ratio'>;
+  /** Rating life wanted of the bearing that takes the thrust. */
+  readonly thrustBearingLife?: Quantity<'time'>;
 }
 
 /** `assume gear efficiency 97 % because "..."`. */

@@ -1,5 +1,6 @@
 import type { Bearing } from '@tailshaft/drivetrain';
 import { quantity, rowsFor, type Vocabulary, word } from './kinds.js';
+import { ROLLING_THRUST } from './torsion.js';
 
 const row = rowsFor<Bearing>();
 
@@ -53,6 +54,7 @@ export const BEARING: Vocabulary = {
       'Propeller thrust that a thrust bearing may carry.',
       'thrust at most 20 kN',
     ),
+    ...ROLLING_THRUST,
   ],
   blocks: [],
 };

@@ -14,6 +14,13 @@ import {
   type Vocabulary,
   word,
 } from './kinds.js';
+import {
+  ENGINE_EXCITATION,
+  ENGINE_TORSION,
+  THRUST_BEARING,
+  THRUST_BEARING_DOC,
+  THRUST_BEARING_EXAMPLE,
+} from './torsion.js';
 
 const rating = rowsFor<EngineRating>();
 
@@ -166,6 +173,7 @@ export const ENGINE: Vocabulary = {
       'Moment of inertia of the turning parts with flywheel.',
       'inertia 2.6 kg.m2',
     ),
+    ...ENGINE_TORSION,
     row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt at rated power.', 'fuel rate 78 L/h'),
     row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"'),
     ...ENGINE_FIT,
@@ -187,6 +195,7 @@ export const ENGINE: Vocabulary = {
       'accessory starter rotation standard viewed from flywheel',
       { many: true, head: { field: 'name', kind: anyWord('accessory') } },
     ),
+    ENGINE_EXCITATION,
   ],
 };
 
@@ -322,6 +331,13 @@ export const MOTOR: Vocabulary = {
     ...MOTOR_FIT,
   ],
   blocks: [
+    blocksFor<MotorFacts>()(
+      'thrustBearing',
+      'thrust bearing',
+      THRUST_BEARING,
+      THRUST_BEARING_DOC,
+      THRUST_BEARING_EXAMPLE,
+    ),
     blocksFor<MotorFacts>()(
       'outputFlange',
       'output flange',

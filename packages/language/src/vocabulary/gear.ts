@@ -27,6 +27,7 @@ import {
   type Vocabulary,
   word,
 } from './kinds.js';
+import { THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE } from './torsion.js';
 
 const trainRow = rowsFor<Train>();
 
@@ -334,6 +335,7 @@ export const GEAR: Vocabulary = {
       'Dimensions of the output flange.',
       'output flange { outside diameter 146 mm  bolt circle 121 mm }',
     ),
+    block('thrustBearing', 'thrust bearing', THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE),
     block(
       'ratios',
       'ratio',

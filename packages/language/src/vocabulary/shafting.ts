@@ -4,6 +4,7 @@ import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
 import { FLANGE } from './flange.js';
 import { anyWord, blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
+import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
 
 const coupling = rowsFor<CouplingFacts>();
 
@@ -33,6 +34,7 @@ export const COUPLING: Vocabulary = {
     ),
     coupling('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg'),
     ...COUPLING_FIT,
+    ...COUPLING_TORSION,
     ...DAMPER,
   ],
   blocks: [
@@ -127,6 +129,7 @@ export const SHAFT: Vocabulary = {
     shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm'),
     shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m'),
     ...SHAFT_FIT,
+    ...SHAFT_TORSION,
   ],
   blocks: [
     blocksFor<ShaftFacts>()(
@@ -191,9 +194,10 @@ export const PROPELLER: Vocabulary = {
       'Polar moment of inertia in air.',
       'inertia 0.8 kg.m2',
     ),
+    ...PROPELLER_TORSION,
     ...PROPELLER_MAKE,
   ],
-  blocks: [],
+  blocks: [PROPELLER_EXCITATION],
 };
 
 /** Facts of a propeller at its place in a line. */

@@ -165,6 +165,13 @@ export const CRITERIA: Vocabulary = {
       'Shift of the centre of gravity that needs no stability review, as a share of waterline length.',
       'balance change at most 1 %',
     ),
+    criteria(
+      'thrustBearingLife',
+      'thrust bearing life at least',
+      quantity('time'),
+      'Rating life (ISO 281, 90 % reach it) wanted of the bearing that takes the thrust, at full power all the time.',
+      'thrust bearing life at least 20000 h',
+    ),
     ...PROPELLER_CRITERIA,
     ...HULL_CRITERIA,
   ],

@@ -1,0 +1,138 @@
+import type {
+  CouplingTorsion,
+  EngineTorsion,
+  Excitation,
+  PropellerTorsion,
+  RollingThrustBearing,
+  ShaftTorsion,
+} from '@tailshaft/drivetrain';
+import { blocksFor, point, quantity, rowsFor, span, type Vocabulary, word } from './kinds.js';
+
+/*
+ * What a torsional calculation goes by, and what one says; and the rating of the bearing that takes the thrust.
+ */
+
+export const EXCITATION: Vocabulary = {
+  title: 'excitation',
+  rows: [
+    rowsFor<Excitation>()(
+      'torque',
+      'torque',
+      quantity('torque'),
+      'What the torque of this order swings by, either side of its mean.',
+      'torque 420 N.m',
+    ),
+  ],
+  blocks: [],
+};
+
+const HEAD = { many: true, head: { field: 'order', kind: quantity('number') } };
+
+const engine = rowsFor<EngineTorsion>();
+export const ENGINE_TORSION = [
+  engine(
+    'magnifier',
+    'dynamic magnifier',
+    quantity('number'),
+    'Magnifier at resonance that the damping of the engine alone would allow: 30 to 60 for crank masses, from memory. Where it is not said, none of its damping counts.',
+    'dynamic magnifier 40',
+  ),
+];
+export const ENGINE_EXCITATION = blocksFor<EngineTorsion>()(
+  'excitations',
+  'excitation order',
+  EXCITATION,
+  'Torque of all cylinders together at one order of the crankshaft, at full load.',
+  'excitation order 3 torque 420 N.m',
+  HEAD,
+);
+
+const propeller = rowsFor<PropellerTorsion>();
+export const PROPELLER_TORSION = [
+  propeller(
+    'dampingFactor',
+    'damping factor',
+    quantity('number'),
+    'Archer’s factor a of its torsional damping, C = a Q/N with N in rpm: near 30, from memory. Where it is not said, none of its damping counts.',
+    'damping factor 30',
+  ),
+];
+export const PROPELLER_EXCITATION = blocksFor<PropellerTorsion>()(
+  'excitations',
+  'excitation order',
+  EXCITATION,
+  'Torque at one order of the propeller shaft (blade rate and its multiples), at rated power.',
+  'excitation order 4 torque 240 N.m',
+  HEAD,
+);
+
+const coupling = rowsFor<CouplingTorsion>();
+export const COUPLING_TORSION = [
+  coupling(
+    'magnifier',
+    'dynamic magnifier',
+    quantity('number'),
+    'Magnifier of the coupling alone at resonance, M = 2π/ψ.',
+    'dynamic magnifier 6',
+  ),
+  coupling(
+    'relativeDamping',
+    'relative damping',
+    quantity('number'),
+    'Energy lost in a cycle over the energy stored, ψ = 2π/M.',
+    'relative damping 1.05',
+  ),
+  coupling(
+    'vibratoryTorque',
+    'vibratory torque at most',
+    quantity('torque'),
+    'Vibratory torque that it may carry continuously, either side of the mean.',
+    'vibratory torque at most 600 N.m',
+  ),
+];
+
+const shaft = rowsFor<ShaftTorsion>();
+export const SHAFT_TORSION = [
+  shaft(
+    'vibratoryStresses',
+    'vibratory stress',
+    point('pressure', 'rotational speed'),
+    'Amplitude of torsional vibration stress at a speed of this shaft, all orders together, from the torsional calculation or a measurement.',
+    'vibratory stress 18 MPa at 265 rpm',
+    { many: true },
+  ),
+  shaft(
+    'barredRanges',
+    'barred range',
+    span('rotational speed'),
+    'Speeds of this shaft that may only be passed quickly, as on the plate at the controls.',
+    'barred range 205 .. 236 rpm',
+    { many: true },
+  ),
+];
+
+const rolling = rowsFor<RollingThrustBearing>();
+export const ROLLING_THRUST = [
+  rolling(
+    'dynamicRating',
+    'dynamic rating',
+    quantity('force'),
+    'Axial dynamic load rating of a rolling thrust bearing (ISO 281).',
+    'dynamic rating 190 kN',
+  ),
+  rolling(
+    'rollingElements',
+    'rolling elements',
+    word('ball', 'roller'),
+    'What it rolls on: the exponent of its life depends on it.',
+    'rolling elements roller',
+  ),
+];
+
+export const THRUST_BEARING: Vocabulary = {
+  title: 'thrust bearing',
+  rows: ROLLING_THRUST,
+  blocks: [],
+};
+export const THRUST_BEARING_DOC = 'Rating of the rolling bearing that takes the thrust of the propeller.';
+export const THRUST_BEARING_EXAMPLE = 'thrust bearing { dynamic rating 190 kN  rolling elements roller }';
