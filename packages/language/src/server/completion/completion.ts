@@ -6,6 +6,7 @@ import type { EntryTable } from '../../elaborate/catalogue.js';
 import { type JudgedLine, linesOf } from '../lines.js';
 import { rangeIn } from '../places.js';
 import type { TailshaftServices } from '../services.js';
+import { standardOffers } from '../standards/offers.js';
 import { scan } from '../text/scan.js';
 import { entryOffers, ratioOffers } from './catalogueNames.js';
 import { type CursorContext, contextAt, type Frame } from './context.js';
@@ -102,6 +103,7 @@ export class Completions implements CompletionProvider {
       duties: [],
       clutches: clutchNames(gearNamed(table.catalogue.gears, entryName(frames)), undefined),
       materials: () => entryOffers('shaft material', table, undefined),
+      sizes: row => standardOffers(row, place.vocabulary),
       today,
     };
     const offers: Offer[] = [];

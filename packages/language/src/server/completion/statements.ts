@@ -1,6 +1,7 @@
 import { RULES } from '@tailshaft/drivetrain';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { WORDS } from '../hover/words.js';
+import { gradeOffers } from '../standards/offers.js';
 import type { Token } from '../text/scan.js';
 import { keyword, type Offer, value } from './items.js';
 import { ARRANGEMENT_SNIPPETS, FILE_SNIPPETS, VESSEL_SNIPPETS } from './snippets.js';
@@ -26,6 +27,7 @@ export function fileOffers(statement: readonly Token[]): Offer[] {
     ),
     keyword('vessel'),
     ...FILE_SNIPPETS,
+    ...gradeOffers(),
   ];
 }
 

@@ -20,6 +20,8 @@ export interface KnownNames {
   readonly duties: readonly string[];
   readonly clutches: readonly string[];
   readonly materials: () => readonly Offer[];
+  /** Standard sizes of the property. */
+  readonly sizes: (row: Row) => readonly Offer[];
   readonly today: string;
 }
 
@@ -32,10 +34,10 @@ export interface NextInValue {
 const DUTIES = ['pleasure', 'light', 'medium', 'heavy', 'continuous'];
 const FREE_WORDS: Readonly<Record<string, readonly string[]>> = {
   standard: ['ISO-8665', 'ISO-3046-1', 'SAE-J1349'],
-  'housing size': ['SAE-5', 'SAE-4', 'SAE-3', 'SAE-2', 'SAE-1', 'SAE-1/2', 'SAE-0'],
-  'flywheel size': ['7.5', '8', '10', '11.5', '14', '18'],
+  'member of the train': ['sun', 'ring', 'carrier', 'none'],
   accessory: ['starter', 'alternator', 'raw-water-pump', 'coolant-pump'],
 };
+const MESHES = ['internal', 'by chain', 'by belt', 'bevel near', 'bevel far'];
 const UNKNOWN = keyword('unknown', WORDS.unknown);
 
 export function nextInValue(
@@ -49,7 +51,7 @@ export function nextInValue(
   if (words[0] === 'unknown') return { offers: [], done: true };
   switch (kind.form) {
     case 'quantity':
-      return quantity(kind.dimension, typed, partial);
+      return withSizes(quantity(kind.dimension, typed, partial), known.sizes(row), typed, partial);
     case 'span':
       return span(kind.dimension, typed, partial);
     case 'point':
@@ -61,13 +63,17 @@ export function nextInValue(
           ? { offers: [], done: true }
           : open([keyword(words.at(-1) === 'per' ? 'year' : 'per year')]);
     case 'ratio':
-      return typed.length === 0 ? open([UNKNOWN]) : { offers: [], done: true };
+      return typed.length === 0 ? open([...known.sizes(row), UNKNOWN]) : { offers: [], done: true };
     case 'word':
       return listed(kind.words, words);
     case 'any word':
       return typed.length > 0
         ? { offers: [], done: true }
-        : open([...freeWords(kind.what, known).map(word => value(word, undefined, WORDS[word])), UNKNOWN]);
+        : open([
+            ...known.sizes(row),
+            ...freeWords(kind.what, known).map(word => value(word, undefined, WORDS[word])),
+            UNKNOWN,
+          ]);
     case 'name':
       if (typed.length > 0) return { offers: [], done: true };
       return open([
@@ -103,9 +109,11 @@ export function nextInValue(
       return typed.length === 2
         ? open([keyword('with')])
         : {
-            offers: typed.length === 4 ? [value('internal'), value('by chain'), value('by belt')] : [],
-            done: typed.length >= 4,
+            offers: typed.length === 4 ? MESHES.map(words => value(words)).concat(keyword('on')) : [],
+            done: typed.length >= 4 && words.at(-1) !== 'on',
           };
+    case 'lock':
+      return typed.length === 1 ? open([keyword('with')]) : { offers: [], done: typed.length >= 3 };
     case 'date':
       return typed.length === 0 ? open([value(known.today, 'today'), UNKNOWN]) : { offers: [], done: true };
     case 'shaft criterion': {
@@ -155,6 +163,22 @@ function quantity(dimension: Dimension, typed: readonly Token[], partial: Token)
     return { offers: unitOffers(dimension, whole + numberOf(last.text), false), done: dimension === 'ratio' };
   }
   return { offers: [], done: true };
+}
+
+/** Standard sizes before anything is typed, and those that begin with the number that was. */
+function withSizes(
+  next: NextInValue,
+  sizes: readonly Offer[],
+  typed: readonly Token[],
+  partial: Token,
+): NextInValue {
+  if (typed.length > 0) return next;
+  const fit = partial.kind === 'number' ? sizes.filter(one => one.label.startsWith(partial.text)) : sizes;
+  const whole = fit.map(one => (partial.kind === 'number' ? { ...one, from: partial.start } : one));
+  return {
+    ...next,
+    offers: partial.kind === 'number' ? [...next.offers, ...whole] : [...whole, ...next.offers],
+  };
 }
 
 function span(dimension: Dimension, typed: readonly Token[], partial: Token): NextInValue {

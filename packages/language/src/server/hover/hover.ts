@@ -7,6 +7,7 @@ import { countsOf, countWords, type JudgedLine, judgedLine, linesOf, vesselsThat
 import { rangeIn, samePlace } from '../places.js';
 import type { TailshaftServices } from '../services.js';
 import { type Spot, spotAt } from '../spot.js';
+import { standardAt, standardBlock } from '../standards/atFact.js';
 import { scan, type Token, tokenAt } from '../text/scan.js';
 import { unitHover, valueHover } from './fact.js';
 import { lineHover, openChecks, rotationHover } from './line.js';
@@ -86,7 +87,7 @@ export class Hovers implements HoverProvider {
       case 'fact':
         return this.factHover(spot, token, document);
       case 'nested':
-        return paragraphs(blockHover(spot.nested.row), WORDS[token.text]);
+        return paragraphs(blockHover(spot.nested.row), standardBlock(spot.nested), WORDS[token.text]);
       case 'acceptance':
         return ruleHover(token.text);
       case 'requirement':
@@ -122,6 +123,7 @@ export class Hovers implements HoverProvider {
     const place = { uri: document.uri.toString(), ...(fact.value ?? fact.words) };
     return paragraphs(
       valueHover(fact, place, lines),
+      standardAt(fact, block),
       WORDS[fact.row.field === 'class' && token.text === 'continuous' ? 'continuousDuty' : token.text],
       own && ROTATES.has(fact.row.field) && rotationHover(own),
     );

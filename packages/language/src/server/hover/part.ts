@@ -2,6 +2,7 @@ import type { Verdict } from '@tailshaft/drivetrain';
 import type { EntryReading } from '../../reading/document.js';
 import { countsOf, countWords, type JudgedLine, usersOf } from '../lines.js';
 import { inside } from '../places.js';
+import { gradeIn, gradeMarkdown } from '../standards/shaftBar.js';
 import { openChecks } from './line.js';
 import { bullets, paragraphs, plain } from './markdown.js';
 
@@ -10,6 +11,7 @@ export function entryHover(entry: EntryReading, lines: readonly JudgedLine[]): s
   const source = entry.facts.facts.find(one => one.row.field === 'source')?.fact;
   const users = usersOf(lines, entry.host);
   const verdicts = users.flatMap(({ line, part }) => aboutPart(line, part.path, entry));
+  const grade = entry.kind === 'shaft material' ? gradeIn(entry.name, entry.title, entry.doc) : undefined;
   return paragraphs(
     `**${entry.kind} ${plain(entry.name)}**${entry.title ? ` · ${plain(entry.title)}` : ''}`,
     entry.doc,
@@ -21,6 +23,7 @@ export function entryHover(entry: EntryReading, lines: readonly JudgedLine[]): s
         : 'Not used by a vessel that is loaded.',
     verdicts.length > 0 && `Checks of this part: ${countWords(countsOf(verdicts))}.`,
     openChecks(verdicts),
+    grade && gradeMarkdown(grade),
   );
 }
 

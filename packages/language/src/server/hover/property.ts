@@ -57,7 +57,9 @@ export function formWords({ kind }: Pick<Row, 'kind'>): string {
     case 'shaft criterion':
       return '`small-craft formula` with its `factor`, or `class formula`';
     case 'mesh':
-      return 'two wheels with their tooth counts, driver first';
+      return 'two wheels with their tooth counts, driver first, and `on` the member that carries a planet';
+    case 'lock':
+      return 'two members joined by `with`';
   }
 }
 

@@ -1,0 +1,101 @@
+import {
+  flywheelHousings,
+  flywheelSizes,
+  inchShaftEnds,
+  metricShaftEnds,
+  outputFlanges,
+  type ShaftMaterial,
+  shaftMaterials,
+} from '@tailshaft/mechanics';
+import { CompletionItemKind } from 'vscode-languageserver';
+import type { Row, Vocabulary } from '../../vocabulary/kinds.js';
+import { type Offer, value } from '../completion/items.js';
+import { FLYWHEELS } from './flywheels.js';
+import { HOUSINGS } from './housings.js';
+import { OUTPUT_FLANGES, outputFlangeMarkdown } from './outputFlanges.js';
+import { gradeMarkdown, SHAFT_BAR } from './shaftBar.js';
+import { INCH_ENDS, METRIC_ENDS, shaftEndMarkdown } from './shaftEnds.js';
+import { rowWords, type StandardTable, sizeMarkdown } from './table.js';
+
+/** Sizes of published tables, each with its figures, for the value of a property; none where no table is about it. */
+export function standardOffers(row: Row, vocabulary: Vocabulary): Offer[] {
+  const { kind } = row;
+  if (kind.form === 'any word' && kind.what === 'housing size')
+    return flywheelHousings.map(one => offer(HOUSINGS, one, ['bolt circle', 'holes']));
+  if (kind.form === 'any word' && kind.what === 'flywheel size')
+    return flywheelSizes.map(one => offer(FLYWHEELS, one, ['pilot', 'bolt circle']));
+  if (vocabulary.title === 'flange' && row.field === 'outsideDiameter')
+    return outputFlanges.map(one => ({
+      ...offer(OUTPUT_FLANGES, one, ['bolt circle', 'bolts']),
+      doc: outputFlangeMarkdown(one.outsideDiameter),
+    }));
+  const { title } = vocabulary;
+  const isShaft = title === 'shaft' && ['diameter', 'taperLargeEnd', 'couplingEnd'].includes(row.field);
+  if (isShaft || (title.startsWith('propeller') && row.field === 'boreLargeEnd')) return shaftSizes();
+  if ((title === 'shaft' && row.field === 'taper') || row.field === 'boreTaper') return tapers();
+  return [];
+}
+
+/** Whole entries for the generic grades of shaft bar, each figure as its source prints it. */
+export function gradeOffers(): Offer[] {
+  return shaftMaterials.map(row => ({
+    label: `shaft material … ${row.uns ?? row.name}`,
+    kind: CompletionItemKind.Snippet,
+    detail: [row.name, rowWords(SHAFT_BAR, row, ['torsional yield', 'tensile yield'])].join(', '),
+    doc: gradeMarkdown(row),
+    insert: gradeEntry(row),
+    snippet: true,
+    filter: `shaft material ${row.uns ?? ''} ${row.name}`,
+  }));
+}
+
+function offer<R>(table: StandardTable<R>, row: R, heads: readonly string[]): Offer {
+  const name = table.nameOf(row);
+  return value(name, rowWords(table, row, heads), sizeMarkdown(table, row));
+}
+
+function shaftSizes(): Offer[] {
+  return [
+    ...inchShaftEnds.map(one => ({
+      ...offer(INCH_ENDS, one, ['diameter', 'keyway width']),
+      doc: shaftEndMarkdown(one.diameter)!,
+    })),
+    ...metricShaftEnds.map(one => offer(METRIC_ENDS, one, ['taper', 'key'])),
+  ];
+}
+
+function tapers(): Offer[] {
+  return [
+    value('1:16', 'inch series up to 5 1/2 in', 'Taper of inboard propeller shafts, SAE J755 (published).'),
+    value('1:12', 'inch series, 6 to 8 in', 'Taper of the larger shafts, SAE J755 (published).'),
+    value('1:10', 'metric series', 'Taper of metric small-craft shafts, ISO 4566 (from memory).'),
+  ];
+}
+
+const PSI = 6894.757293168361;
+
+/** The mill certificate of the bar stays a place to fill in: a generic grade is where one begins, not what was bought. */
+function gradeEntry(row: ShaftMaterial): string {
+  const name = row.name.replace(/[^A-Za-z0-9]+/g, '-').toLowerCase();
+  const title = row.uns ? `${row.name}, UNS ${row.uns} type` : row.name;
+  const strength = ([words, figure]: readonly [string, number | undefined]) =>
+    figure === undefined ? [] : [`\t${words} ${figureOf(figure)}`];
+  return [
+    `shaft material \${1:${name}} "${title}" {`,
+    '\tsource "${2:mill certificate}" dated ${3:2026-01-20}',
+    ...strength(['torsional yield', row.torsionalYield]),
+    ...strength(['tensile yield', row.tensileYield]),
+    ...strength(['tensile strength', row.tensileStrength]),
+    `\telastic modulus ${Number((row.youngsModulus / 1e9).toPrecision(4))} GPa`,
+    `\tdensity ${Number(row.density.toPrecision(4))} kg/m3`,
+    '}',
+    '$0',
+  ].join('\n');
+}
+
+/** In psi where the table prints it so, and in MPa otherwise. */
+function figureOf(pascals: number): string {
+  const psi = pascals / PSI;
+  const printed = Math.abs(psi - Math.round(psi / 100) * 100) < 1e-3;
+  return printed ? `${Math.round(psi)} psi` : `${Number((pascals / 1e6).toPrecision(6))} MPa`;
+}
