@@ -107,12 +107,30 @@ describe('T. Bevan, The Theory of Machines, ch. 15 ex. 11 p. 587: geared train',
     expect(Math.abs(first! - 5004.7)).toBeLessThanOrEqual(0.05);
     expect(Math.abs(second! - 20_763)).toBeLessThanOrEqual(0.5);
   });
-  // The print says 5014 and 20,824, which its own data give only to 0.03 % and 0.14 %: its rounding on the way is not
-  // known, so this is a check of the order of things and no more.
-  it('with the gears and the source’s g: near the printed 5014 and 20,824', () => {
-    const [first, second] = perMinute(bevan11(32.3, true));
-    expect(Math.abs(first! / 5014 - 1)).toBeLessThan(0.0004);
-    expect(Math.abs(second! / 20_824 - 1)).toBeLessThan(0.0015);
+  // The worked copy does not solve for its nodes: it takes them as given, 63.15 and 3.661 in from A (the first on A's
+  // shaft carried on past the gears), and scales case a) by the root of the distances. With those two its 5014 and
+  // 20,824 follow to the last digit. Where they come from is not printed.
+  it('with the gears, by the copy’s own steps: 5014 and 20,824 from nodes given as 63.15 and 3.661 in', () => {
+    const leftOut = perMinute(bevan11(32.3, false))[0]!;
+    const nodeLeftOut = (66.5 * 18_000) / (18_000 + 1500);
+    expect(Math.abs(leftOut * Math.sqrt(nodeLeftOut / 63.15) - 5014)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(leftOut * Math.sqrt(nodeLeftOut / 3.661) - 20_824)).toBeLessThanOrEqual(0.5);
+  });
+  // Torques balance at the gears where 360/1500 (L₁ − l)(L₂ − l/12) = l (66.5 − 13 l/12), all on A's shaft. Its roots, by
+  // hand, are 63.19 and 3.671 in: the given distances are 0.06 % and 0.27 % short, and a frequency goes with their root.
+  it('has its nodes at 63.19 and 3.671 in, so that 5014 and 20,824 are 0.03 % and 0.14 % high', () => {
+    const [a, b, c] = [13 / 12 + 0.24 / 12, -(66.5 + 0.24 * (39.504 / 12 + 26.996)), 0.24 * 39.504 * 26.996];
+    const nodes = [1, -1].map(sign => (-b + sign * Math.sqrt(b * b - 4 * a * c)) / (2 * a));
+    expect(nodes.map(one => one.toPrecision(4))).toEqual(['63.19', '3.671']);
+    const model = bevan11(32.3, true);
+    const [JA, k] = [model.inertias[0]!.inertia!.si, model.shafts[0]!.stiffness!.si];
+    must(solveTorsional(model)).modes.forEach((mode, i) => {
+      // l at which a shaft of A's own would hold A at this frequency: k L₁ / l = J_A ω².
+      expect(((k * 39.504) / (JA * mode.angular ** 2) / nodes[i]!).toFixed(4)).toBe('1.0000');
+      const given = [63.15, 3.661][i]!;
+      const moved = ((mode.angular * 30) / Math.PI) * Math.sqrt(nodes[i]! / given);
+      expect(Math.abs(moved / [5014, 20_824][i]! - 1)).toBeLessThan(3e-5);
+    });
   });
 });
 
