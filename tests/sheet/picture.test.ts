@@ -37,8 +37,8 @@ describe('seen from aft', () => {
           .map(wordsOf),
       ),
     ).toEqual([
-      ['Port', 'left-hand propeller', 'counter-clockwise ahead, outward-turning'],
-      ['Starboard', 'right-hand propeller', 'clockwise ahead, outward-turning'],
+      ['Port', 'left-hand propeller', 'counter-clockwise ahead', 'outward-turning'],
+      ['Starboard', 'right-hand propeller', 'clockwise ahead', 'outward-turning'],
     ]);
     const discs = lines.map(line => within(line).find(one => hasClass(one, 'disc'))!);
     expect(number(discs[0]!, 'cx')).toBeLessThan(number(discs[1]!, 'cx'));

@@ -16,6 +16,7 @@ import { marginSection } from './sections/margin-bars.js';
 import { notCheckedSection } from './sections/not-checked.js';
 import { operatingSection } from './sections/operating-points.js';
 import { partsSection } from './sections/parts.js';
+import { propulsionSection } from './sections/propulsion-chart.js';
 import { requirementsSection } from './sections/requirements.js';
 import { revisionsSection } from './sections/revisions.js';
 import { rotationSection } from './sections/rotation-table.js';
@@ -133,6 +134,7 @@ function arrangementSection(sheet: Sheet, arrangement: Arrangement): Block {
         : undefined,
       marginSection(sheet, arrangement),
       chartsSection(sheet, arrangement),
+      propulsionSection(sheet, arrangement),
       criticalsSection(sheet, arrangement),
       ...arrangement.lines.map(line =>
         section(`line-${line.path}`, `Line ${line.name}`, [

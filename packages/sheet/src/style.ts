@@ -82,7 +82,7 @@ const TABLES = `
 `;
 
 const DRAWINGS = `
-.sheet .row { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 22rem), 1fr)); gap: 0 2rem; }
+.sheet .row { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 26rem), 1fr)); gap: 0 2rem; }
 .sheet figure { margin: 0.9rem 0 1.4rem; }
 .sheet figcaption { color: var(--soft); font-size: 0.86rem; max-width: 46rem; }
 .sheet svg { display: block; max-width: 100%; height: auto; margin: 0 0 0.4rem; }
@@ -105,7 +105,7 @@ const DRAWINGS = `
 .sheet svg .bar.cannot-tell { fill: var(--unsure); } .sheet svg .bar.accepted { fill: var(--accepted); } .sheet svg .bar.holds { fill: var(--holds); }
 .sheet svg .series { fill: none; stroke: var(--ink); stroke-width: 2; }
 .sheet svg .series.solid { stroke: var(--accent); stroke-width: 2.6; }
-.sheet svg .series.dashed { stroke-dasharray: 8 5; } .sheet svg .series.level { stroke-dasharray: 2 4; stroke: var(--fails); stroke-width: 2.4; }
+.sheet svg .series.dashed { stroke-dasharray: 8 5; } .sheet svg .series.dotted { stroke-dasharray: 10 3 2 3; } .sheet svg .series.level { stroke-dasharray: 2 4; stroke: var(--fails); stroke-width: 2.4; }
 .sheet svg .band { fill: var(--panel); stroke: var(--rule); stroke-width: 1; }
 .sheet svg .bar.possible { fill: var(--soft); }
 .sheet svg .point { fill: var(--paper); stroke: var(--ink); stroke-width: 1.8; }

@@ -27,8 +27,8 @@ it('draws the running range behind the curves, on the scale of the axis', () => 
     source,
     /<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"[^>]*class="band"/g,
   ) as [[number, number]];
-  // The axis runs from 58 at zero to 486 at 1200, the next round number above 1040.
-  const perRpm = (486 - 58) / 1200;
+  // The axis runs from 58 at zero to 476 at 1200, the next round number above 1040.
+  const perRpm = (476 - 58) / 1200;
   expect(x).toBeCloseTo(58 + 500 * perRpm, 1);
   expect(width).toBeCloseTo(500 * perRpm, 1);
   expect(source.indexOf('class="band"')).toBeLessThan(source.indexOf('class="series'));

@@ -11,7 +11,7 @@ export type XY = readonly [x: number, y: number];
 export interface Series {
   readonly name: string;
   readonly points: readonly XY[];
-  readonly kind: 'solid' | 'dashed' | 'level' | 'marks' | 'rings';
+  readonly kind: 'solid' | 'dashed' | 'dotted' | 'level' | 'marks' | 'rings';
 }
 
 export interface ChartSpec {
@@ -26,9 +26,12 @@ export interface ChartSpec {
 
 const WIDTH = 500;
 const LEFT = 58;
-const RIGHT = WIDTH - 14;
+/** Half of the last number under the axis stands beyond its end. */
+const RIGHT = WIDTH - 24;
 const BASE = 234;
 const TOP = 34;
+/** Where the second column of the legend begins: the longer names stand in it. */
+const SECOND = 232;
 
 /** A line chart from zero with its legend below. */
 export function chart({ id, title, xTitle, yTitle, series, band }: ChartSpec): Markup {
@@ -96,7 +99,7 @@ function mark(kind: 'marks' | 'rings', x: number, y: number): Markup {
 
 function legend({ kind, name }: Series, index: number): Markup {
   const y = BASE + 54 + Math.floor(index / 2) * 18;
-  const x = index % 2 === 0 ? 8 : WIDTH / 2 + 4;
+  const x = index % 2 === 0 ? 8 : SECOND;
   return element(
     'g',
     {},

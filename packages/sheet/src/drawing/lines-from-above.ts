@@ -6,20 +6,25 @@ import { bearingsOf } from './bearings.js';
 import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
 import { AHEAD, followed, type LinesView, pointOf, shownLines, stepsOf } from './view.js';
 
-const WIDTH = 760;
-const ROW = 132;
+const WIDTH = 560;
+const ROW = 144;
 const TOP = 46;
 const RIGHT = WIDTH - 24;
 const STERN = 46;
+/** Words beside each other stand at least so far apart; below each other, so far. */
+const APART = 8;
+const LEADING = 15;
+/** How wide a letter is taken to be: text cannot be measured here. */
+const LETTER = 7.3;
 /** How far beside its own shaft an engine is drawn that faces forward. */
 const RAISED = -35;
 
 /** Lengths on paper of what declares no length. */
 const SIZE: Readonly<Record<Part['role'], readonly [length: number, height: number]>> = {
-  engine: [132, 58],
-  motor: [92, 46],
+  engine: [104, 58],
+  motor: [84, 46],
   coupling: [12, 30],
-  gear: [62, 50],
+  gear: [56, 50],
   transfer: [46, 46],
   shaft: [0, 6],
   propeller: [10, 60],
@@ -36,7 +41,7 @@ interface Station {
 export function linesFromAbove(sheet: Sheet, arrangement: Arrangement, view: LinesView = AHEAD): Markup {
   const lines = [...shownLines(arrangement.lines, view)].sort((one, other) => RANK(one) - RANK(other));
   const longest = Math.max(0, ...lines.map(shaftLength));
-  const height = TOP + lines.length * ROW + 4;
+  const height = TOP + lines.length * ROW + 12;
   return drawing(
     `above-${arrangement.path}`,
     WIDTH,
@@ -58,12 +63,14 @@ function row(sheet: Sheet, line: ShaftLine, y: number, longest: number, view: Li
   const [first, last] = [stations[0], stations.at(-1)];
   // Where the line turns back the engine stands over its own shaft: it is drawn beside it.
   const raised = (station: Station) => (back && station === first ? RAISED : 0);
+  const named = placesOfNames(stations, y + 46);
   const bodies = stations.map(station =>
     followed(
       sheet,
       station.part,
       `${line.name}, ${partWords(station)}`,
-      drawPart(station, y + raised(station), y + 46, back),
+      drawPart(station, y + raised(station), back),
+      label(...named.get(station)!, nameOf(station.part), isSoft(station.part) ? 'label quiet' : 'label'),
     ),
   );
   const bearings = stations.map(({ part, from, to }) =>
@@ -159,30 +166,39 @@ function turnsOf(analysis: LineAnalysis, line: ShaftLine, view: LinesView): Map<
   return turns;
 }
 
-function drawPart({ part, from, to }: Station, y: number, words: number, back: boolean): Markup {
+function drawPart({ part, from, to }: Station, y: number, back: boolean): Markup {
   const [, height] = SIZE[part.role];
-  const middle = (from + to) / 2;
-  if (part.role === 'shaft')
-    return joined(box(from, y - 3, to - from, 6, 'shaft'), label(middle, words, 'shaft', 'label quiet'));
+  if (part.role === 'shaft') return box(from, y - 3, to - from, 6, 'shaft');
   if (part.role === 'propeller')
-    return joined(
-      element('ellipse', { cx: middle, cy: y, rx: 6, ry: height / 2, class: 'disc' }),
-      label(middle, words, 'propeller', 'label quiet'),
-    );
-  const name = part.entry?.name ?? part.role;
-  const down = part.role === 'coupling' ? 30 : 0;
+    return element('ellipse', { cx: (from + to) / 2, cy: y, rx: 6, ry: height / 2, class: 'disc' });
   const flywheel = back ? to - 10 : from + 10;
   return joined(
     box(from, y - height / 2, to - from, height, part.change === 'retained' ? 'part kept' : 'part'),
     part.role === 'engine' ? lineFrom(flywheel, y - height / 2, flywheel, y + height / 2, 'edge') : undefined,
-    label(middle, words + down / 3, fitted(name, to - from), 'label'),
   );
 }
 
-/** Long names are cut to the room of their part; the table beside the drawing has them whole. */
-function fitted(name: string, room: number): string {
-  const letters = Math.max(9, Math.floor(room / 6));
-  return name.length > letters ? `${name.slice(0, letters - 1)}…` : name;
+/** Names stand below their parts, a row lower where they would meet the one beside them. */
+function placesOfNames(stations: readonly Station[], y: number): Map<Station, [x: number, y: number]> {
+  const ends: number[] = [];
+  const places = new Map<Station, [number, number]>();
+  for (const station of [...stations].sort((one, other) => one.from - other.from)) {
+    const half = (nameOf(station.part).length * LETTER) / 2;
+    const middle = Math.min(WIDTH - half, Math.max(half, (station.from + station.to) / 2));
+    const free = ends.findIndex(end => end + APART <= middle - half);
+    const row = free < 0 ? ends.length : free;
+    ends[row] = middle + half;
+    places.set(station, [middle, y + row * LEADING]);
+  }
+  return places;
+}
+
+const isSoft = ({ role }: Part) => role === 'shaft' || role === 'propeller';
+
+/** Very long names are cut; the table beside the drawing has them whole. */
+function nameOf(part: Part): string {
+  const name = isSoft(part) ? part.role : (part.entry?.name ?? part.role);
+  return name.length > 26 ? `${name.slice(0, 25)}…` : name;
 }
 
 /** How the top of the part moves: towards starboard (down the page) when it turns clockwise seen from aft. */

@@ -5,10 +5,10 @@ import type { Sheet } from '../sheet.js';
 import { arrowTip, drawing, label, lineFrom, path } from './svg.js';
 import { AHEAD, followed, type LinesView, senseOf, shownLines, turningOf } from './view.js';
 
-const WIDTH = 640;
 const HEIGHT = 330;
 const KEEL = 176;
-const AXIS = 216;
+/** Room for a propeller and the words below it. */
+const STEP = 150;
 
 /** The lines seen from aft, looking forward: port is left. Every propeller with the way it turns ahead. */
 export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: LinesView = AHEAD): Markup {
@@ -16,42 +16,44 @@ export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: Lines
   const id = `aft-${arrangement.path}`;
   const largest = Math.max(0, ...arrangement.lines.map(diameterOf));
   const places = placed(lines);
+  const width = Math.max(520, places.length * STEP + 60);
+  const middle = width / 2;
+  // A propeller under the keel hangs lower, clear of it.
+  const axis = places.some(([, x]) => Math.abs(x) < 60) ? 238 : 216;
   return drawing(
     id,
-    WIDTH,
-    HEIGHT,
+    width,
+    HEIGHT + axis - 216,
     `${arrangement.name}: seen from aft, looking forward`,
     lines.map(line => `${line.name}: ${describe(sheet.analysis(line), view)}.`).join(' '),
-    hullSection(sheet.vessel.hull),
-    lineFrom(WIDTH / 2, 14, WIDTH / 2, AXIS + 52, 'centre-line'),
-    label(92, 22, 'port', 'label quiet'),
-    label(WIDTH - 92, 22, 'starboard', 'label quiet'),
+    hullSection(sheet.vessel.hull, width),
+    lineFrom(middle, 14, middle, axis + 50, 'centre-line'),
+    label(78, 22, 'port', 'label quiet'),
+    label(width - 78, 22, 'starboard', 'label quiet'),
     places.map(([line, x]) =>
       followed(
         sheet,
         line.propeller ?? line,
         undefined,
-        propeller(sheet.analysis(line), line, x, largest, view),
+        propeller(sheet.analysis(line), line, middle + x, axis, largest, view),
       ),
     ),
   );
 }
 
+/** Every line with its distance from the middle; port is to the left. */
 function placed(lines: readonly ShaftLine[]): [ShaftLine, number][] {
-  const middle = WIDTH / 2;
   const spread = (side: string, from: number, step: number): [ShaftLine, number][] =>
     lines.filter(line => line.side?.value === side).map((line, index) => [line, from + index * step]);
   const unsided = lines.filter(line => line.side?.value === undefined);
   const centre = lines.filter(line => line.side?.value === 'centre');
+  const first = centre.length > 0 ? STEP : 120;
   return [
-    ...spread('port', middle - 140, -110),
-    ...spread('starboard', middle + 140, 110),
-    ...centre.map((line, index): [ShaftLine, number] => [line, middle + index * 100]),
+    ...spread('port', -first, -STEP),
+    ...spread('starboard', first, STEP),
+    ...centre.map((line, index): [ShaftLine, number] => [line, (index - (centre.length - 1) / 2) * STEP]),
     // A line without a side is drawn in the middle of its fellows and says so.
-    ...unsided.map((line, index): [ShaftLine, number] => [
-      line,
-      middle + (index - (unsided.length - 1) / 2) * 140,
-    ]),
+    ...unsided.map((line, index): [ShaftLine, number] => [line, (index - (unsided.length - 1) / 2) * STEP]),
   ];
 }
 
@@ -59,6 +61,7 @@ function propeller(
   analysis: LineAnalysis,
   line: ShaftLine,
   x: number,
+  y: number,
   largest: number,
   view: LinesView,
 ): Markup {
@@ -67,17 +70,23 @@ function propeller(
   const size = diameterOf(line);
   const radius = size > 0 && largest > 0 ? 38 * (size / largest) : 34;
   const wrong = hand?.state === 'wrong';
+  const below: [text: string, kind: string][] = [
+    [`${line.name}${line.side ? '' : ' (side ?)'}`, 'label strong'],
+    [hand?.hand ? `${hand.hand}-hand propeller` : 'hand not known', 'label'],
+    // Two rows: beside each other the words of a twin would meet.
+    ...turnText(turn, analysis, view)
+      .split(', ')
+      .map((text): [string, string] => [text, 'label']),
+    ...(wrong ? [['✕ drives ASTERN', 'label warning'] as [string, string]] : []),
+  ];
   return element(
     'g',
     {},
-    element('circle', { cx: x, cy: AXIS, r: radius, class: wrong ? 'disc wrong' : 'disc' }),
-    blades(x, AXIS, radius, line.propeller?.blades?.value?.si, hand?.hand),
-    element('circle', { cx: x, cy: AXIS, r: radius * 0.18, class: 'part' }),
-    turn ? turnArrow(x, AXIS, radius + 8, turn) : label(x, AXIS - radius - 8, '?', 'label warning'),
-    label(x, AXIS + radius + 24, `${line.name}${line.side ? '' : ' (side ?)'}`, 'label strong'),
-    label(x, AXIS + radius + 40, hand?.hand ? `${hand.hand}-hand propeller` : 'hand not known'),
-    label(x, AXIS + radius + 55, turnText(turn, analysis, view), 'label'),
-    wrong ? label(x, AXIS + radius + 70, '✕ drives ASTERN', 'label warning') : joined(),
+    element('circle', { cx: x, cy: y, r: radius, class: wrong ? 'disc wrong' : 'disc' }),
+    blades(x, y, radius, line.propeller?.blades?.value?.si, hand?.hand),
+    element('circle', { cx: x, cy: y, r: radius * 0.18, class: 'part' }),
+    turn ? turnArrow(x, y, radius + 8, turn) : label(x, y - radius - 8, '?', 'label warning'),
+    below.map(([text, kind], row) => label(x, y + radius + 24 + row * 15.5, text, kind)),
   );
 }
 
@@ -142,16 +151,16 @@ function onCircle(x: number, y: number, radius: number, degrees: number): [numbe
 }
 
 /** A stern section by the declared form: a vee with chines, or a round bilge with a skeg. An outline, no lines plan. */
-function hullSection(hull: Hull | undefined): Markup {
-  const [left, right, middle] = [70, WIDTH - 70, WIDTH / 2];
+function hullSection(hull: Hull | undefined, width: number): Markup {
+  const [left, right, middle] = [56, width - 56, width / 2];
   const round = /displacement|round/.test(hull?.form?.value ?? '') && !/semi/.test(hull?.form?.value ?? '');
   const outline = round
     ? `M${left} 32C${left} 120 ${left + 70} ${KEEL - 16} ${middle - 16} ${KEEL - 8}L${middle - 6} ${KEEL + 4}H${middle + 6}L${middle + 16} ${KEEL - 8}C${right - 70} ${KEEL - 16} ${right} 120 ${right} 32`
     : `M${left - 10} 32L${left + 14} 128L${middle} ${KEEL}L${right - 14} 128L${right + 10} 32`;
   return joined(
     path(outline, 'hull'),
-    lineFrom(28, 82, WIDTH - 28, 82, 'water'),
-    label(40, 77, 'water', 'label quiet'),
+    lineFrom(6, 82, width - 6, 82, 'water'),
+    label(22, 77, 'water', 'label quiet'),
   );
 }
 

@@ -19,8 +19,8 @@ export interface SpeedsSpec {
   readonly rows: readonly SpeedRow[];
 }
 
-const WIDTH = 760;
-const NAMES = 300;
+const WIDTH = 560;
+const NAMES = 218;
 const ROW = 26;
 const TOP = 46;
 
@@ -29,7 +29,7 @@ export function speedsPicture({ id, title, running, rows }: SpeedsSpec): Markup 
   const height = TOP + rows.length * ROW + 12;
   const x = scaleLinear(
     [0, Math.max(running.to, ...rows.map(one => one.to)) * 1.04],
-    [NAMES, WIDTH - 96],
+    [NAMES, WIDTH - 112],
   ).nice(5);
   return drawing(
     id,
@@ -40,7 +40,7 @@ export function speedsPicture({ id, title, running, rows }: SpeedsSpec): Markup 
     box(x(running.from), TOP - 8, x(running.to) - x(running.from), height - TOP, 'band'),
     label((x(running.from) + x(running.to)) / 2, 14, 'running range', 'label quiet'),
     x
-      .ticks(5)
+      .ticks(4)
       .map(tick => [
         lineFrom(x(tick), TOP - 8, x(tick), height - 8, tick === 0 ? 'axis' : 'grid'),
         label(x(tick), TOP - 14, whole(tick), 'label quiet'),

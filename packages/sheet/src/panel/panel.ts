@@ -11,6 +11,7 @@ import { CAUTION_LINE } from '../sections/cautions.js';
 import { chartsSection } from '../sections/charts.js';
 import { criticalsSection } from '../sections/criticals.js';
 import { marginSection } from '../sections/margin-bars.js';
+import { propulsionSection } from '../sections/propulsion-chart.js';
 import { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
 import { changesSection } from './changes.js';
@@ -114,6 +115,7 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
       : undefined,
     marginSection(sheet, part),
     chartsSection(sheet, part),
+    propulsionSection(sheet, part),
     criticalsSection(sheet, part),
   ];
   return element(

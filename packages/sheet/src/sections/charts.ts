@@ -1,10 +1,17 @@
-import { type Arrangement, type LineAnalysis, type ShaftLine, scaledDemand } from '@tailshaft/drivetrain';
+import {
+  type Arrangement,
+  type LineAnalysis,
+  predictedPoints,
+  type ShaftLine,
+  scaledDemand,
+} from '@tailshaft/drivetrain';
 import { findUnit, fromSI, given, torqueFromPower, type Value } from '@tailshaft/mechanics';
 import { type Block, type Figure, section } from '../document/blocks.js';
 import { type ChartSpec, chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
+import { motorCurve } from './motor-curve.js';
 
-/** Power and torque over engine speed. Lines whose charts are the same share one. */
+/** Power and torque over the speed of engine or motor. Lines whose charts are the same share one. */
 export function chartsSection(sheet: Sheet, arrangement: Arrangement): Block | undefined {
   const drawn = new Map<string, { lines: ShaftLine[]; series: ChartSeries }>();
   for (const line of arrangement.lines) {
@@ -36,27 +43,32 @@ function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): F
     svg: chart(spec),
     caption,
   });
-  const xTitle = 'engine speed, rpm';
+  const mover = moverOf(lines[0]!);
+  const where = mover === 'engine' ? 'at the crankshaft' : 'at the shaft of the motor';
+  const predicted = power.some(one => one.name === PREDICTED)
+    ? ' The one fitted is drawn as the propulsion method predicts it on this hull.'
+    : ' It is no prediction of the one fitted.';
+  const xTitle = `${mover} speed, rpm`;
   return [
     figure(
       {
         id: `power-${first}`,
-        title: `${names}: power over engine speed`,
+        title: `${names}: power over ${mover} speed`,
         xTitle,
         yTitle: 'power, kW',
         series: power,
       },
-      `${names}: power at the crankshaft. The propeller curve is the propeller law scaled through the rated point: what a propeller that just loads the engine there would ask. It is no prediction of the one fitted.`,
+      `${names}: power ${where}. The propeller law is scaled through the rated point: what a propeller that just loads the ${mover} there would ask.${predicted}`,
     ),
     figure(
       {
         id: `torque-${first}`,
-        title: `${names}: torque over engine speed`,
+        title: `${names}: torque over ${mover} speed`,
         xTitle,
         yTitle: 'torque, N·m',
         series: torque,
       },
-      `${names}: torque at the crankshaft, with what the gear may carry at its input where that was judged.`,
+      `${names}: torque ${where}${torque.some(one => one.name === GEAR) ? ', with what the gear may carry at its input' : ''}.`,
     ),
   ];
 }
@@ -64,14 +76,17 @@ function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): F
 function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
   const analysis = sheet.analysis(line);
   const rated = analysis.rated.value;
-  const curve = analysis.fullLoad;
-  const points = [...curve, ...(rated ? [rated] : [])].filter(one =>
-    usable(one.speed, one.power, one.torque),
-  );
+  const curve = [...analysis.fullLoad, ...motorCurve(line, analysis), ...(rated ? [rated] : [])];
+  const points = curve.filter(one => usable(one.speed, one.power, one.torque));
   if (!rated || points.length === 0 || !usable(rated.speed, rated.power, rated.torque)) return undefined;
   const sorted = onePerSpeed(points.sort((one, other) => one.speed.si - other.speed.si));
   const demand = demandCurve(sheet, analysis);
-  const operating = [rated, analysis.peakTorque.value].filter(one => one !== undefined);
+  // A motor has one torque up to its base speed: the point of its greatest torque is no point to mark.
+  const peak = line.motor ? undefined : analysis.peakTorque.value;
+  const operating = [rated, peak].filter(one => one !== undefined);
+  const marked = peak ? 'rated power, peak torque' : 'rated power';
+  const fullLoad = `${moverOf(line)}, full load`;
+  const asked = predictedLoad(analysis);
   const capacity = gearCapacity(sheet, line);
   const fastest = Math.max(
     rated.speed.si,
@@ -81,7 +96,7 @@ function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
   return {
     power: [
       {
-        name: 'engine, full load',
+        name: fullLoad,
         kind: 'solid',
         points: sorted.map(one => [rpm(one.speed), kW(one.power)]),
       },
@@ -91,15 +106,16 @@ function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
         points: demand.map(([speed, power]) => [rpm(speed), kW(power)]),
       },
       {
-        name: 'rated power, peak torque',
+        name: marked,
         kind: 'marks',
         points: operating.map(one => [rpm(one.speed), kW(one.power)]),
       },
       ...idleMark(analysis, demand),
+      ...predicted(asked.map(one => [one.speed, (one.torque * one.si) / 1000])),
     ],
     torque: [
       {
-        name: 'engine, full load',
+        name: fullLoad,
         kind: 'solid',
         points: sorted.map(one => [rpm(one.speed), Nm(one.torque)]),
       },
@@ -109,7 +125,7 @@ function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
         points: demand.map(([speed, power]) => [rpm(speed), Nm(torqueFromPower({ power, speed }))]),
       },
       {
-        name: 'rated power, peak torque',
+        name: marked,
         kind: 'marks',
         points: operating.map(one => [rpm(one.speed), Nm(one.torque)]),
       },
@@ -117,7 +133,7 @@ function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
         ? []
         : [
             {
-              name: 'gear may carry',
+              name: GEAR,
               kind: 'level' as const,
               points: [
                 [0, capacity],
@@ -125,8 +141,27 @@ function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
               ] as XY[],
             },
           ]),
+      ...predicted(asked.map(one => [one.speed, one.torque])),
     ],
   };
+}
+
+const PREDICTED = 'propeller fitted, predicted';
+const GEAR = 'gear may carry';
+
+const moverOf = (line: ShaftLine) => (line.motor ? 'motor' : 'engine');
+
+/** What the propeller fitted asks of the engine where propulsion is worked out and applies. */
+function predictedLoad(analysis: LineAnalysis) {
+  return predictedPoints(analysis).flatMap(({ run }) => {
+    if (!run.applies || !run.torqueAvailable || !run.loadFraction) return [];
+    const torque = run.loadFraction.si * run.torqueAvailable.si;
+    return [{ speed: rpm(run.engineSpeed), si: run.engineSpeed.si, torque }];
+  });
+}
+
+function predicted(points: readonly XY[]): Series[] {
+  return points.length < 2 ? [] : [{ name: PREDICTED, kind: 'dotted', points }];
 }
 
 /** The low idle, where the propeller law is followed down to. */

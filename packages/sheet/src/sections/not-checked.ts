@@ -4,6 +4,7 @@ import { code, quiet, separated, type Text, warning } from '../document/text.js'
 import type { Sheet } from '../sheet.js';
 import { count } from '../words.js';
 import { CHECKLIST_ID } from './checklist.js';
+import { silentTable } from './silent-table.js';
 
 /** What this sheet does not say, before anything that it says: unread text, checks without data, open questions. */
 export function notCheckedSection(sheet: Sheet): Block {
@@ -33,8 +34,9 @@ export function notCheckedSection(sheet: Sheet): Block {
       : undefined,
     ...openQuestions(sheet, unsure),
     input.problems.length + unsure.length + sheet.vessel.openQuestions.length === 0
-      ? paragraph('Every check that concerns this vessel had the data it needs.')
+      ? paragraph('Every check that was made had the data it needs.')
       : undefined,
+    ...silentTable(sheet),
     sheet.input.verdicts.length === 0
       ? paragraph(warning('No check was made at all: this sheet judges nothing.'), 'loud')
       : undefined,

@@ -16,6 +16,8 @@ body.vscode-high-contrast {
   --soft: var(--ink); --rule: var(--vscode-contrastBorder, var(--ink)); --faint: var(--vscode-contrastBorder, var(--ink)); --panel: var(--paper);
 }
 body.vscode-high-contrast-light { color-scheme: light; }
+body.vscode-high-contrast .panel.sheet svg .grid { stroke-dasharray: 1 5; }
+body.vscode-high-contrast .panel.sheet svg .blade, body.vscode-high-contrast .panel.sheet svg .band { fill: none; }
 `;
 
 const PAGE = `
@@ -46,7 +48,7 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 .panel.sheet h1 { font-size: 1.45em; }
 .panel.sheet h2 { font-size: 1.2em; margin-top: 1.6rem; } .panel.sheet h3 { font-size: 1.05em; margin-top: 1.3rem; }
 .panel .counts { display: flex; flex-wrap: wrap; gap: 0 1rem; }
-.panel .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 24rem), 1fr)); gap: 0 1.6rem; }
+.panel .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 0 1.6rem; }
 .panel .beside > *, .panel .alone > * { min-width: 0; }
 .panel.sheet svg { overflow: visible; }
 .panel figcaption { font-size: 0.95em; }

@@ -1,0 +1,26 @@
+import { silentTopics } from '@tailshaft/drivetrain';
+import { type Block, paragraph, table } from '../document/blocks.js';
+import { code, separated, warning } from '../document/text.js';
+import type { Sheet } from '../sheet.js';
+
+/** What the spec says nothing of, so that no rule about it spoke. A reader must not take that for consent. */
+export function silentTable(sheet: Sheet): Block[] {
+  const topics = silentTopics(sheet.vessel, sheet.input.verdicts);
+  if (topics.length === 0) return [];
+  return [
+    paragraph(warning('Not looked at: the spec declares nothing of these, so no check was made.'), 'loud'),
+    table(
+      'Nothing is declared of these',
+      [
+        { title: 'Of', wide: true },
+        { title: 'In', wide: true },
+        { title: 'Checks that say nothing', wide: true },
+      ],
+      topics.map(one => [
+        one.of,
+        separated(', ', ...one.subjects),
+        separated(', ', ...one.rules.map(rule => code(rule))),
+      ]),
+    ),
+  ];
+}
