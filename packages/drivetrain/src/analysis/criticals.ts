@@ -1,8 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
 import { Needs } from '../judge/needs.js';
 import type { Missing } from '../judge/verdict.js';
-import { nameOf } from '../model/part.js';
-import { inputCouplings } from './couplings.js';
 import { type PropellerWhirl, propellerWhirl } from './lateral.js';
 import type { LineAnalysis } from './line.js';
 import { greatestShaftSpeed, type SpanWhirl, spanWhirls } from './shaft-supports.js';
@@ -27,13 +25,6 @@ export function criticalsOf(analysis: LineAnalysis): LineCriticals {
   const shaft = line.shafts.at(-1);
   const torsionalNeeds = new Needs();
   const torsional = torsionalSystem(analysis, torsionalNeeds);
-  if (!torsional && line.gear && !inputCouplings(line).some(one => one.stiffness)) {
-    torsionalNeeds.miss({
-      what: `torsional stiffness of the damper before ${nameOf(line.gear)}`,
-      host: line.origin,
-      property: 'coupling',
-    });
-  }
   const lateralNeeds = new Needs();
   const propeller = propellerWhirl(line, lateralNeeds);
   const spans = shaft ? spanWhirls(shaft, line.shafts.at(-2), new Needs()) : [];

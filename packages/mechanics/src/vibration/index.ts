@@ -19,6 +19,7 @@ export * from './torsional/excitationOrders.js';
 export * from './torsional/forcedResponse.js';
 export * from './torsional/holzerBranched.js';
 export * from './torsional/holzerChain.js';
+export * from './torsional/lumpedInertia.js';
 export * from './torsional/referredSystem.js';
 export * from './torsional/torsionalCriticals.js';
 export * from './torsional/torsionalModel.js';

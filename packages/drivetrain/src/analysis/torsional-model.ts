@@ -1,0 +1,178 @@
+import {
+  given,
+  halfInertia,
+  lumpedInertia,
+  propellerInertiaInWater,
+  renamed,
+  shaftTorsionalStiffness,
+  shearModulus,
+  TORSIONAL_ENTRAINED_WATER,
+  type TorsionalGear,
+  type TorsionalModel,
+  type TorsionalShaft,
+  type Value,
+} from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
+import type { Quantity } from '../model/fact.js';
+import { home, nameOf, type Part } from '../model/part.js';
+import type { Coupling, Shaft } from '../model/shafting.js';
+import type { ShaftLine } from '../model/vessel.js';
+import { inputCouplings } from './couplings.js';
+import { gradeOf, shaftSize, wantedOf } from './shaft-strength.js';
+import { gearRatio } from './speeds.js';
+
+/** Names of the inertias at whose speeds orders are counted. */
+export const ENGINE = 'engine';
+export const PROPELLER = 'propeller';
+
+/** The parts of a line as a torsional system, and the name under which each spring of it stands there. */
+export interface TorsionalTrain {
+  readonly model: TorsionalModel;
+  readonly springs: ReadonlyMap<Coupling | Shaft, string>;
+}
+
+interface Place {
+  readonly name: string;
+  readonly inertias: Value<'moment of inertia'>[];
+}
+
+/**
+ * Engine or motor to propeller, in the order that power passes: every coupling that gives is a spring wherever it
+ * stands, every shaft is one, a rigid coupling only adds its inertia. Each part counts at its own speed.
+ */
+export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | undefined {
+  const prime = line.engine ?? line.motor;
+  const { gear, propeller } = line;
+  if (!prime || !propeller || line.shafts.length === 0 || line.transfers.length > 0) return undefined;
+  if (gear && inputCouplings(line).length === 0) {
+    needs.miss({
+      what: `torsional stiffness of the damper before ${nameOf(gear)}`,
+      host: line.origin,
+      property: 'coupling',
+    });
+  }
+  const springs = new Map<Coupling | Shaft, string>();
+  const shafts: TorsionalShaft[] = [];
+  const gears: TorsionalGear[] = [];
+  let here: Place = { name: ENGINE, inertias: [] };
+  const places = [here];
+  let ratio: Value<'ratio'> | undefined;
+  const carry = (inertia: Value<'moment of inertia'> | undefined) => inertia && here.inertias.push(inertia);
+  const goOn = (name: string) => {
+    here = { name, inertias: [] };
+    places.push(here);
+  };
+  const spring = (part: Coupling | Shaft, stiffness: Value<'torsional stiffness'> | undefined) => {
+    const name = springName(part, line);
+    const from = here.name;
+    goOn(`behind ${name}`);
+    springs.set(part, name);
+    shafts.push({ name, from, to: here.name, ...(stiffness ? { stiffness } : {}) });
+  };
+
+  for (const part of line.chain) {
+    if (part === prime) carry(inertiaOf(prime, prime.inertia, 'inertia', needs));
+    else if (gear && part === gear) {
+      carry(inertiaOf(gear, gear.inputInertia, 'input inertia', needs));
+      const driver = here.name;
+      goOn('gear output');
+      carry(inertiaOf(gear, gear.outputInertia, 'output inertia', needs));
+      ratio = needs.take(gearRatio(gear, 'ahead'))?.value;
+      gears.push({
+        name: nameOf(gear),
+        driver,
+        driven: here.name,
+        ...(ratio ? { ratio } : {}),
+        sense: 'same',
+      });
+    } else if (part === propeller) {
+      const dry = inertiaOf(propeller, propeller.inertia, 'inertia', needs);
+      carry(
+        dry &&
+          propellerInertiaInWater({
+            I: renamed(dry, 'propeller inertia', 'I'),
+            w: TORSIONAL_ENTRAINED_WATER,
+          }),
+      );
+    }
+    const coupling = line.couplings.find(one => one === part);
+    if (coupling) {
+      const whole = coupling.inertia && inertiaOf(coupling, coupling.inertia, 'inertia', needs);
+      if (coupling.kind?.value === 'rigid') carry(whole);
+      else {
+        const half = whole && halfInertia({ J: whole });
+        carry(half);
+        spring(coupling, couplingStiffness(coupling, needs));
+        carry(half);
+      }
+    }
+    const shaft = line.shafts.find(one => one === part);
+    if (shaft) spring(shaft, shaftStiffness(shaft, needs));
+  }
+  if (needs.any || (gear && !ratio)) return undefined;
+  // The last place is the propeller's, whatever leads to it.
+  const last = here.name;
+  const named = (name: string) => (name === last ? PROPELLER : name);
+  return {
+    model: {
+      inertias: places.map(({ name, inertias }) => ({
+        name: named(name),
+        inertia: lumpedInertia(inertias),
+      })),
+      shafts: shafts.map(one => ({ ...one, from: named(one.from), to: named(one.to) })),
+      gears: gears.map(one => ({ ...one, driven: named(one.driven) })),
+      reference: ENGINE,
+    },
+    springs,
+  };
+}
+
+/** A coupling that is not said to be rigid gives; how much is its sheet's to say. */
+function couplingStiffness(coupling: Coupling, needs: Needs): Value<'torsional stiffness'> | undefined {
+  return needs.fact(coupling.stiffness, {
+    what: `torsional stiffness of ${nameOf(coupling)}`,
+    host: home(coupling),
+    property: 'torsional stiffness',
+  });
+}
+
+function inertiaOf(
+  part: Part,
+  fact: Quantity<'moment of inertia'> | undefined,
+  property: string,
+  needs: Needs,
+) {
+  return needs.fact(fact, { what: `${property} of ${nameOf(part)}`, host: home(part), property });
+}
+
+/** A name that no other spring of the line has. */
+function springName(part: Coupling | Shaft, line: ShaftLine): string {
+  if (part.role === 'shaft') {
+    return line.shafts.length === 1 ? 'shaft' : `shaft ${line.shafts.indexOf(part as Shaft) + 1}`;
+  }
+  const name = nameOf(part);
+  const twins = line.couplings.filter(one => nameOf(one) === name);
+  return twins.length === 1 ? name : `${name}, ${twins.indexOf(part as Coupling) + 1}`;
+}
+
+function shaftStiffness(shaft: Shaft, needs: Needs): Value<'torsional stiffness'> | undefined {
+  const size = shaftSize(shaft, needs);
+  const length = needs.fact(shaft.length, {
+    what: 'length of the shaft',
+    host: shaft.origin,
+    property: 'length',
+  });
+  const grade = gradeOf(shaft, needs);
+  const declared = grade?.shearModulus?.value;
+  const young =
+    declared || !grade ? undefined : needs.fact(grade.youngsModulus, wantedOf(grade, 'elastic modulus'));
+  const G =
+    declared ??
+    (young &&
+      shearModulus({
+        youngsModulus: young,
+        poissonRatio: given('Poisson’s ratio', 'ν', 'number', 0.3, { assumed: 'as for steel' }),
+      }));
+  if (!size || !length || !G) return undefined;
+  return shaftTorsionalStiffness({ G, d: size.outsideDiameter, di: size.bore, L: length });
+}
