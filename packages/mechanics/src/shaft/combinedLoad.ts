@@ -145,13 +145,13 @@ export const fatigueShaftDiameter = formula({
   compute: si => Math.cbrt((32 * si.factor * fatigueMoment(si)) / (Math.PI * si.tensileYield)),
 });
 
-/** Safety factor in fatigue of a fitted solid shaft. n –; d m; M, T N·m; S Pa. */
+/** Safety factor in fatigue of a fitted shaft, solid (bore 0) or hollow. n –; d_o, d_i m; M, T N·m; S Pa. */
 export const fatigueSafetyFactor = formula({
   name: 'safety factor in fatigue of the fitted shaft',
   symbol: 'n',
   dimension: 'number',
-  inputs: { ...fatigueInputs, diameter: 'length' },
-  text: 'n = π S_y d³ / (32 √((M_m + M_a S_y/S_e)² + 3/4 (T_m + T_a S_y/S_e)²))',
+  inputs: { ...fatigueInputs, outsideDiameter: 'length', bore: 'length' },
+  text: 'n = π S_y (d_o⁴ − d_i⁴)/d_o / (32 √((M_m + M_a S_y/S_e)² + 3/4 (T_m + T_a S_y/S_e)²))',
   symbols: {
     meanBending: 'M_m',
     alternatingBending: 'M_a',
@@ -159,11 +159,13 @@ export const fatigueSafetyFactor = formula({
     alternatingTorque: 'T_a',
     tensileYield: 'S_y',
     enduranceLimit: 'S_e',
-    diameter: 'd',
+    outsideDiameter: 'd_o',
+    bore: 'd_i',
   },
   source: { ...SODERBERG, confidence: 'derived' },
   range: FATIGUE_RANGE,
-  compute: si => (Math.PI * si.tensileYield * si.diameter ** 3) / (32 * fatigueMoment(si)),
+  compute: si =>
+    (si.tensileYield * torsionalSectionModulusOf(si.outsideDiameter, si.bore)) / (2 * fatigueMoment(si)),
 });
 
 /** Steady moment that is as severe as the mean and alternating moments together. */

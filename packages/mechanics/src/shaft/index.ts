@@ -1,6 +1,7 @@
 export * from './classDiameter.js';
 export * from './classTorsionalLimits.js';
 export * from './combinedLoad.js';
+export * from './combinedShear.js';
 export * from './key.js';
 export * from './smallCraftDiameter.js';
 export * from './taper.js';

@@ -19,6 +19,19 @@ export const taperSmallEnd = formula({
   compute: ({ largeEnd, taperLength, taper }) => largeEnd - taperLength * taper,
 });
 
+/** Diameter at a distance from the large end. d_x, d, x m; taper –. */
+export const diameterOnTaper = formula({
+  name: 'diameter on a taper',
+  symbol: 'd_x',
+  dimension: 'length',
+  inputs: { largeEnd: 'length', distance: 'length', taper: 'ratio' },
+  text: 'd_x = d − x t',
+  symbols: { largeEnd: 'd', distance: 'x', taper: 't' },
+  source: CONE,
+  range: [{ condition: 'something is left there', met: si => si.largeEnd > si.distance * si.taper }],
+  compute: ({ largeEnd, distance, taper }) => largeEnd - distance * taper,
+});
+
 /** Large end of a taper. d, d_s, L m; taper –. */
 export const taperLargeEnd = formula({
   name: 'large end of a taper',

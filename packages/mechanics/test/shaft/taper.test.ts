@@ -1,5 +1,6 @@
 import {
   compareTapers,
+  diameterOnTaper,
   given,
   hubSeatShift,
   inchShaftEnd,
@@ -19,6 +20,17 @@ published(
   inchShaftEnds.map(row => ({
     case: `${row.size} in`,
     inputs: { largeEnd: row.diameter, taperLength: row.taperLength, taper: row.taper },
+    gives: row.smallEnd.nominal / IN,
+    within: 0.0005 + 1e-9,
+    unit: IN,
+  })),
+);
+published(
+  diameterOnTaper,
+  'SAE J755, small end of every row by the same cone, printed to 0.001 in',
+  inchShaftEnds.map(row => ({
+    case: `${row.size} in`,
+    inputs: { largeEnd: row.diameter, distance: row.taperLength, taper: row.taper },
     gives: row.smallEnd.nominal / IN,
     within: 0.0005 + 1e-9,
     unit: IN,

@@ -1,0 +1,21 @@
+import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
+
+/** Torque that clamped flange faces pass by friction, taken at the bolt circle. T N·m; D m; F N for each bolt; μ –; n bolts. */
+export const boltTorqueByFriction = formula({
+  name: 'torque of clamped flanges by friction',
+  symbol: 'T',
+  dimension: 'torque',
+  inputs: { friction: 'number', bolts: 'number', preload: 'force', boltCircle: 'length' },
+  text: 'T = μ n F D/2',
+  symbols: { friction: 'μ', bolts: 'n', preload: 'F', boltCircle: 'D' },
+  source: { title: 'statics of friction at the bolt circle', confidence: 'derived' },
+  range: 'Preload as it stays after settling; faces without grease or paint.',
+  compute: ({ friction, bolts, preload, boltCircle }) => (friction * bolts * preload * boltCircle) / 2,
+});
+
+/** Friction of dry, clean steel faces. */
+export const DRY_FLANGE_FRICTION = {
+  value: 0.15,
+  source: { title: 'dry, clean steel faces', confidence: 'common practice' } satisfies Source,
+} as const;
