@@ -20,9 +20,11 @@ export interface HoltropHull {
   readonly c1: number;
   readonly c2: number;
   readonly c3: number;
+  readonly c4: number;
   readonly c5: number;
   readonly c7: number;
   readonly c15: number;
+  readonly c16: number;
   readonly m1: number;
   readonly lambda: number;
   readonly CA: number;
@@ -70,9 +72,11 @@ export function holtropHull(h: HullNumbers, edition: Edition): HoltropHull {
     c1: 2223105 * c7 ** 3.78613 * (T / B) ** 1.07961 * (90 - iE) ** -1.37565,
     c2,
     c3,
+    c4,
     c5: 1 - (0.8 * h.transomArea) / (B * T * CM),
     c7,
     c15,
+    c16,
     m1: (0.0140407 * L) / T - (1.75254 * Math.cbrt(vol)) / L - (4.79323 * B) / L - c16,
     lambda: L / B < 12 ? 1.446 * CP - (0.03 * L) / B : 1.446 * CP - 0.36,
     CA: 0.006 * (L + 100) ** -0.16 - 0.00205 + 0.003 * Math.sqrt(L / 7.5) * CB ** 4 * c2 * (0.04 - c4),
@@ -106,17 +110,23 @@ function entranceAngle(h: HullNumbers, CP: number, LR: number): number {
 }
 
 function formFactor1982(h: HullNumbers, T: number, CP: number, LR: number): number {
-  const ratio = T / h.waterlineLength;
-  const c12 =
-    ratio > 0.05 ? ratio ** 0.2228446 : ratio > 0.02 ? 48.2 * (ratio - 0.02) ** 2.078 + 0.479948 : 0.479948;
+  const { c12, c13 } = formTerms1982(h, T);
   return (
-    (1 + 0.003 * h.sternShape) *
+    c13 *
     (0.93 +
       c12 *
         (h.beam / LR) ** 0.92497 *
         (0.95 - CP) ** -0.521448 *
         (1 - CP + 0.0225 * h.buoyancyForward) ** 0.6906)
   );
+}
+
+/** Draught over length and shape of the stern, as they count in the form factor of 1982. */
+export function formTerms1982(h: HullNumbers, T: number): { readonly c12: number; readonly c13: number } {
+  const ratio = T / h.waterlineLength;
+  const c12 =
+    ratio > 0.05 ? ratio ** 0.2228446 : ratio > 0.02 ? 48.2 * (ratio - 0.02) ** 2.078 + 0.479948 : 0.479948;
+  return { c12, c13: 1 + 0.003 * h.sternShape };
 }
 
 function formFactor1984(h: HullNumbers, T: number, CP: number, LR: number): number {
@@ -185,20 +195,31 @@ function waveResistance(h: HullNumbers, hull: HoltropHull, Fn: number, edition: 
   return slow(0.4) + ((10 * Fn - 4) * (fast(0.55) - slow(0.4))) / 1.5;
 }
 
+/** Emergence PB of the bulb and the Froude number of its immersion at a speed. */
+export function bulbTerms(h: HullNumbers, V: number): { readonly PB: number; readonly Fni: number } {
+  const root = Math.sqrt(h.bulbArea);
+  return {
+    PB: (0.56 * root) / (h.draughtForward - 1.5 * h.bulbHeight),
+    Fni: V / Math.sqrt(HOLTROP_GRAVITY * (h.draughtForward - h.bulbHeight - 0.25 * root) + 0.15 * V * V),
+  };
+}
+
+/** Froude number of the immersed transom; from 5 on the water has left it. */
+export function transomFroude(h: HullNumbers, V: number): number {
+  return V / Math.sqrt((2 * HOLTROP_GRAVITY * h.transomArea) / (h.beam + h.beam * h.waterplaneCoefficient));
+}
+
 function bulbResistance(h: HullNumbers, V: number): number {
   if (h.bulbArea <= 0) return 0;
-  const root = Math.sqrt(h.bulbArea);
-  const emergence = (0.56 * root) / (h.draughtForward - 1.5 * h.bulbHeight);
-  const Fni = V / Math.sqrt(HOLTROP_GRAVITY * (h.draughtForward - h.bulbHeight - 0.25 * root) + 0.15 * V * V);
+  const { PB, Fni } = bulbTerms(h, V);
   return (
-    (0.11 * Math.exp(-3 * emergence ** -2) * Fni ** 3 * h.bulbArea ** 1.5 * h.density * HOLTROP_GRAVITY) /
+    (0.11 * Math.exp(-3 * PB ** -2) * Fni ** 3 * h.bulbArea ** 1.5 * h.density * HOLTROP_GRAVITY) /
     (1 + Fni * Fni)
   );
 }
 
 function transomResistance(h: HullNumbers, V: number): number {
   if (h.transomArea <= 0) return 0;
-  const FnT =
-    V / Math.sqrt((2 * HOLTROP_GRAVITY * h.transomArea) / (h.beam + h.beam * h.waterplaneCoefficient));
+  const FnT = transomFroude(h, V);
   return FnT < 5 ? 0.5 * h.density * V * V * h.transomArea * 0.2 * (1 - 0.2 * FnT) : 0;
 }

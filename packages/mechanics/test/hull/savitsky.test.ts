@@ -81,6 +81,30 @@ describe('Savitsky 1964, worked example: fragments as published', () => {
   });
 });
 
+describe('Savitsky 1964, worked example: friction force at 2 degrees in other water and by another friction line', () => {
+  /** The line of the paper's time: 0.242 / √CF = log₁₀(Rn CF). */
+  const schoenherr = (Rn: number): number => {
+    let CF = 0.002;
+    for (let turn = 0; turn < 100; turn++) CF = (0.242 / Math.log10(Rn * CF)) ** 2;
+    return CF;
+  };
+  it.each([
+    [1e-5, 7151],
+    [1.2817e-5, 7344],
+  ])(
+    '1.94 slug/ft³ and %f ft²/s: %d lb as recomputed apart from this code, which is by Schoenherr',
+    (nu, force) => {
+      const fresh = { ...EXAMPLE, density: 1.94 * 515.378818, viscosity: nu * FT * FT };
+      const state = planingState(fresh, V, 2)!;
+      const by = (CF: number) => ((state.frictionForce / LBF) * (CF + 0.0004)) / state.friction;
+      expect(Math.abs(by(schoenherr(state.reynoldsNumber)) - force)).toBeLessThan(2);
+      // The line of 1957, which is used here, gives 0.2 % more.
+      expect(state.frictionForce / LBF / force - 1).toBeGreaterThan(0.001);
+      expect(state.frictionForce / LBF / force - 1).toBeLessThan(0.002);
+    },
+  );
+});
+
 describe('second check: inputs said to be of Larsson and Eliasson p. 204, results of an independent code', () => {
   const hull = {
     weight: 9750 * 9.80665,
@@ -106,15 +130,20 @@ describe('second check: inputs said to be of Larsson and Eliasson p. 204, result
   ] as const)('%s', (_, ours, theirs, within) => {
     expect(Math.abs(ours - theirs), `computed ${ours}`).toBeLessThanOrEqual(within);
   });
-  it('resistance within 1 % of 13 325 N, and of 13 434 N by another code', () => {
+  it('trim 4.170 degrees and resistance 13 434 N by another code, with g 9.81', () => {
+    const other = planingEquilibrium({ ...hull, weight: 9750 * 9.81 }, 20.6)!;
+    expect(Math.abs(other.trim - 4.17)).toBeLessThanOrEqual(5e-4);
+    expect(Math.abs(other.resistance - 13434)).toBeLessThan(1);
+  });
+  // The independent code's own 13 325 N is 0.8 % under ours, and its water is not known: 1.004e-6 m²/s gives 13 272 N.
+  it('resistance within 1 % of the 13 325 N of the independent code', () => {
     expect(Math.abs(state.resistance / 13325 - 1)).toBeLessThan(0.01);
-    expect(Math.abs(state.resistance / 13434 - 1)).toBeLessThan(0.0005);
   });
 });
 
 describe('third check: centre of pressure by a public implementation', () => {
   it('Cv 1.543154, λ 3.199428, b 7.315 m: 11.05546 m', () => {
-    expect(centreOfPressure(3.199428, 7.315, 1.543154)).toBeCloseTo(11.05546, 4);
+    expect(Math.abs(centreOfPressure(3.199428, 7.315, 1.543154) - 11.05546)).toBeLessThanOrEqual(5e-6);
   });
 });
 
