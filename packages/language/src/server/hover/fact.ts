@@ -1,5 +1,12 @@
 import type { Rotation } from '@tailshaft/drivetrain';
-import { describeUnit, findUnit, relabel, turnAtFlywheel } from '@tailshaft/mechanics';
+import {
+  describeUnit,
+  findUnit,
+  formatNumber,
+  relabel,
+  turnAtFlywheel,
+  type Value,
+} from '@tailshaft/mechanics';
 import type { FactReading } from '../../reading/block.js';
 import type { Place } from '../../reading/place.js';
 import type { JudgedLine } from '../lines.js';
@@ -25,7 +32,11 @@ export function valueHover(
   const quantities = quantitiesIn(said.value);
   return paragraphs(
     `${title} · ${row.doc}`,
-    quantities.length > 0 ? bullets(quantities.map(conversionLine)) : `\`${said.written}\``,
+    row.kind.form === 'ratio'
+      ? bullets(quantities.map(one => ratioLine(one, /taper/i.test(row.field))))
+      : quantities.length > 0
+        ? bullets(quantities.map(conversionLine))
+        : `\`${said.written}\``,
     row.kind.form === 'rotation' && rotationWords(said.value as Rotation),
     evidenceLine(said.evidence) ?? (quantities.length > 0 ? 'Known how: not stated here.' : undefined),
     drivenBy(place, lines),
@@ -38,6 +49,15 @@ export function unitHover(symbol: string, fact: FactReading | undefined): string
   if (!unit) return undefined;
   const value = fact && quantitiesIn(fact.fact?.value).find(one => one.written?.endsWith(symbol));
   return paragraphs(`**${unit.name}**`, plain(describeUnit(unit)), value && bullets([conversionLine(value)]));
+}
+
+/** A ratio of speeds in turns, a taper as people measure it. */
+function ratioLine({ si, written }: Value, isTaper: boolean): string {
+  const said = `**${plain(written ?? '')}**`;
+  if (!isTaper)
+    return `${said}: ${formatNumber(si)} turns in for one out; the output turns at ${formatNumber(100 / si)} % of the input speed`;
+  const half = (Math.atan(si / 2) * 180) / Math.PI;
+  return `${said}: ${formatNumber(si * 12)} in/ft, ${formatNumber(si * 1000)} mm/m on the diameter; ${formatNumber(half)}° to the axis`;
 }
 
 /** The same crankshaft rotation in the words of every convention. */

@@ -2,20 +2,25 @@ import type { Part, Shaft } from '@tailshaft/drivetrain';
 import { type LangiumDocument, URI } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
+import type { JudgedVessel } from '../../project/project.js';
 import type { DocumentReading, EntryReading } from '../../reading/document.js';
+import type { VesselReading } from '../../reading/vessel.js';
 import { countsOf, countWords, type JudgedLine, judgedLine, linesOf, vesselsThatSee } from '../lines.js';
 import { rangeIn, samePlace } from '../places.js';
 import type { TailshaftServices } from '../services.js';
 import { type Spot, spotAt } from '../spot.js';
 import { standardAt, standardBlock } from '../standards/atFact.js';
 import { scan, type Token, tokenAt } from '../text/scan.js';
+import { choiceHover } from './choice.js';
+import { ageWords, isDate } from './date.js';
 import { unitHover, valueHover } from './fact.js';
 import { lineHover, openChecks, rotationHover } from './line.js';
 import { paragraphs, plain } from './markdown.js';
 import { entryHover, placedPartHover } from './part.js';
 import { blockHover, propertyHover } from './property.js';
 import { ruleHover } from './rule.js';
-import { WORDS } from './words.js';
+import { acceptanceHover, assumptionHover, requirementHover } from './sentence.js';
+import { KEYWORDS, VIEWS, WORDS } from './words.js';
 
 /** What there is to say of the thing under the pointer. */
 export class Hovers implements HoverProvider {
@@ -24,11 +29,13 @@ export class Hovers implements HoverProvider {
   getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
     const text = document.textDocument;
     const offset = text.offsetAt(position);
-    const token = tokenAt(scan(text.getText()), offset);
+    const tokens = scan(text.getText());
+    const token = tokenAt(tokens, offset);
     if (!token || token.kind === 'open' || token.kind === 'close') return undefined;
     const reading = this.services.project.reading(document);
-    const spot = spotAt(reading, offset);
-    const markdown = this.of(spot, token, document) ?? WORDS[token.text];
+    const spot = spotAt(reading, offset) ?? titledSpot(reading, tokens, token);
+    const markdown =
+      this.of(spot, token, document) ?? WORDS[token.text] ?? KEYWORDS[token.text] ?? this.dateHover(token);
     return markdown
       ? { contents: { kind: 'markdown', value: markdown }, range: rangeIn(text, token) }
       : undefined;
@@ -42,7 +49,7 @@ export class Hovers implements HoverProvider {
       case 'entry':
         return entryHover(spot.entry, this.linesOfEntry(spot.entry));
       case 'vessel': {
-        const judged = project.check(document).vessels.find(one => one.reading === spot.vessel);
+        const judged = this.judged(spot.vessel, document);
         return (
           judged &&
           paragraphs(
@@ -56,7 +63,7 @@ export class Hovers implements HoverProvider {
       case 'arrangement':
       case 'base': {
         const name = spot.kind === 'base' ? spot.arrangement.revises?.name : spot.arrangement.name;
-        const judged = project.check(document).vessels.find(one => one.reading === spot.vessel);
+        const judged = this.judged(spot.vessel, document);
         const verdicts =
           judged?.verdicts.filter(one => one.subject === name || one.subject.startsWith(`${name}.`)) ?? [];
         return paragraphs(
@@ -88,11 +95,23 @@ export class Hovers implements HoverProvider {
         return this.factHover(spot, token, document);
       case 'nested':
         return paragraphs(blockHover(spot.nested.row), standardBlock(spot.nested), WORDS[token.text]);
-      case 'acceptance':
-        return ruleHover(token.text);
+      case 'acceptance': {
+        const judged = this.judged(spot.vessel, document);
+        const named = ruleHover(token.text);
+        if (named || token.text in KEYWORDS || token.text === 'accept') return named;
+        return judged && acceptanceHover(judged, spot.acceptance, project.today());
+      }
       case 'requirement':
-      case 'assumption':
-        return unitHover(token.text, undefined);
+      case 'assumption': {
+        if (token.text === 'require' || token.text === 'assume' || token.text === 'because') return undefined;
+        const judged = this.judged(spot.vessel, document);
+        if (!judged) return undefined;
+        const said =
+          spot.kind === 'requirement'
+            ? requirementHover(judged, spot.sentence.place)
+            : assumptionHover(judged, spot.sentence.place);
+        return paragraphs(unitHover(token.text, undefined), said);
+      }
       default:
         return undefined;
     }
@@ -123,10 +142,21 @@ export class Hovers implements HoverProvider {
     const place = { uri: document.uri.toString(), ...(fact.value ?? fact.words) };
     return paragraphs(
       valueHover(fact, place, lines),
+      choiceHover(fact.row.field, own),
+      fact.row.kind.form === 'rotation' && VIEWS[token.text],
+      this.dateHover(token),
       standardAt(fact, block),
       WORDS[fact.row.field === 'class' && token.text === 'continuous' ? 'continuousDuty' : token.text],
       own && ROTATES.has(fact.row.field) && rotationHover(own),
     );
+  }
+
+  private judged(vessel: VesselReading, document: LangiumDocument): JudgedVessel | undefined {
+    return this.services.project.check(document).vessels.find(one => one.reading === vessel);
+  }
+
+  private dateHover({ text }: Token): string | undefined {
+    return isDate(text) ? `${ageWords(text, this.services.project.today())}.` : undefined;
   }
 
   private importHover(path: string, document: LangiumDocument): string | undefined {
@@ -151,6 +181,17 @@ export class Hovers implements HoverProvider {
       .filter(({ line }) => line.chain.some(part => entriesOf(part).some(one => samePlace(one, entry.host))));
   }
 }
+
+/** A title in quotes stands for what it is the title of. */
+function titledSpot(reading: DocumentReading, tokens: readonly Token[], token: Token): Spot | undefined {
+  const at = tokens.indexOf(token);
+  const before = tokens[at - 1]?.text === 'because' ? tokens[at - 2] : tokens[at - 1];
+  if (token.kind !== 'string' || !before) return undefined;
+  const spot = spotAt(reading, before.start);
+  return spot && TITLED.has(spot.kind) ? spot : undefined;
+}
+
+const TITLED: ReadonlySet<Spot['kind']> = new Set(['entry', 'vessel', 'arrangement', 'base', 'assumption']);
 
 /** Where the facts of a part come from: its entry, and for a shaft the grade of its bar. */
 function entriesOf(part: Part): object[] {

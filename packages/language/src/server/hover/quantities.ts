@@ -35,6 +35,9 @@ export function conversionLine(value: Value): string {
 /** The same quantity in the other units that people know, best known first. */
 export function conversions(value: Value, most = 4): string[] {
   if (value.dimension === 'number') return [];
+  // Slopes are ratios too, but nobody wants a margin in inches a foot.
+  if (value.dimension === 'ratio')
+    return value.written?.includes('%') ? [] : [`${formatNumber(value.si * 100)} %`];
   const written = unitOf(value);
   const found: string[] = [];
   for (const unit of unitsOf(value.dimension)) {

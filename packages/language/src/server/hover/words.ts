@@ -31,3 +31,28 @@ export const WORDS: Readonly<Record<string, string>> = {
   unknown:
     'An open question: listed on the sheet with the checks that wait for it. No check takes it for a value.',
 };
+
+/** Words that hold statements together, for where nothing more can be said of them. */
+export const KEYWORDS: Readonly<Record<string, string>> = {
+  import: 'Takes in the entries of a file, or of every spec in a folder, beside this file.',
+  vessel: 'A vessel with its duty, hull, arrangements, criteria, requirements and acceptances.',
+  arrangement:
+    'Shaft lines as they are or as they are proposed. One that revises another says of each part what becomes of it.',
+  shaftline: 'The parts from engine to propeller, in the order in which power runs through them.',
+  certificate: 'What the certificate or licence of the vessel limits.',
+  revision: 'An entry of the change record: its letter, its date and what changed.',
+  reason: 'Why the lines differ from what is usual: same hand, inward turning or unequal ratios.',
+  dated: 'The date of the document, decision or change.',
+  because: 'The reason, in the words of whoever decided.',
+  by: 'Who accepts, in which role.',
+  until: 'The last day on which the acceptance counts; after it the finding fails again.',
+  on: 'What is accepted: an arrangement, a line, or a part of a line.',
+};
+
+/** From where a rotation is seen. */
+export const VIEWS: Readonly<Record<string, string>> = {
+  flywheel: 'Viewed from the flywheel end, looking at the engine. SAE J824 says rotation this way.',
+  front: 'Viewed from the front end, opposite to the flywheel, looking at the engine.',
+  aft: 'Seen from aft, looking forward. Propeller hands are told this way.',
+  forward: 'Seen from forward, looking aft.',
+};

@@ -1,0 +1,84 @@
+import type { Acceptance, Assumption, Quantity, Requirement, Verdict } from '@tailshaft/drivetrain';
+import { workingMarkdown } from '@tailshaft/mechanics';
+import type { JudgedVessel } from '../../project/project.js';
+import type { Place } from '../../reading/place.js';
+import type { AcceptanceReading } from '../../reading/vessel.js';
+import { linesOf, marginWords } from '../lines.js';
+import { inside, samePlace } from '../places.js';
+import { ageWords } from './date.js';
+import { drivenBy } from './driven.js';
+import { bullets, paragraphs, plain, shortened } from './markdown.js';
+import { conversionLine } from './quantities.js';
+
+const WORKING_LINES = 16;
+
+/** A requirement: what is asked for, in other units, and how each line meets it, with the working of the first. */
+export function requirementHover(judged: JudgedVessel, place: Place): string | undefined {
+  const found = judged.vessel.requirements.find(one => samePlace(one.origin, place));
+  if (!found) return undefined;
+  const verdicts = judged.verdicts.filter(one => inside(one.place, place));
+  const worked = verdicts
+    .flatMap(one => [one.capacity, one.demand, ...one.workings])
+    .find(one => one?.working);
+  return paragraphs(
+    `**require** ${plain(found.written)}${found.note ? ` · ${plain(found.note)}` : ''}`,
+    quantityLine(found),
+    verdicts.length > 0 ? bullets(verdicts.map(verdictLine)) : 'No check says anything of it yet.',
+    worked && shortened(workingMarkdown(worked), WORKING_LINES),
+  );
+}
+
+/** An assumption: what it overrides, why, and what rests on it. */
+export function assumptionHover(judged: JudgedVessel, place: Place): string | undefined {
+  const found: Assumption | undefined = judged.vessel.assumptions.find(one => samePlace(one.origin, place));
+  if (!found) return undefined;
+  return paragraphs(
+    `**assume** ${plain(found.about)}: it stands in the place of the default wherever that is used.`,
+    quantityLine(found),
+    found.because ? `Because: ${plain(found.because)}` : 'No reason is given.',
+    drivenBy(place, linesOf(judged)),
+  );
+}
+
+/** An acceptance: what it covers now, who gave it, and how long it lasts. */
+export function acceptanceHover(
+  judged: JudgedVessel,
+  { place, rule, clauses }: AcceptanceReading,
+  today: string,
+): string | undefined {
+  const found: Acceptance | undefined = judged.vessel.acceptances.find(one => samePlace(one.origin, place));
+  const covered = judged.verdicts.filter(one => one.rule === rule && covers(found, one));
+  const said = judged.verdicts.filter(one => inside(one.place, place));
+  return paragraphs(
+    `**accept** ${plain(rule)}${clauses.on ? ` on ${plain(clauses.on)}` : ''}`,
+    bullets([
+      clauses.by ? `by ${plain(clauses.by)}` : 'nobody is named: it covers nothing',
+      clauses.because ? `because ${plain(clauses.because)}` : 'no reason is given: it covers nothing',
+      ...(clauses.dated ? [`dated ${ageWords(clauses.dated, today)}`] : []),
+      clauses.until ? `until ${ageWords(clauses.until, today)}` : 'without an end',
+    ]),
+    covered.length > 0 ? bullets(covered.map(verdictLine), 6) : 'It covers no finding now.',
+    said.length > 0 && bullets(said.map(verdictLine)),
+  );
+}
+
+function verdictLine(verdict: Verdict): string {
+  const margin = verdict.margin === undefined ? '' : `, margin ${marginWords(verdict.margin)}`;
+  return `**${verdict.outcome}** ${verdict.rule} of ${plain(verdict.subject)}${margin}: ${plain(verdict.message)}`;
+}
+
+function quantityLine({
+  quantity,
+}: Pick<Requirement, 'quantity'> & { quantity?: Quantity }): string | undefined {
+  return quantity?.value && bullets([conversionLine(quantity.value)]);
+}
+
+/** A finding that this acceptance turned into an accepted one says so itself. */
+function covers(acceptance: Acceptance | undefined, { outcome, message }: Verdict): boolean {
+  return (
+    outcome === 'accepted' &&
+    acceptance?.because !== undefined &&
+    message.includes(`Accepted by ${acceptance.by}`) &&
+    message.endsWith(acceptance.because)
+  );
+}
