@@ -1,4 +1,4 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding, Place } from '@tailshaft/language';
 import { formatValue, type Value } from '@tailshaft/mechanics';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
@@ -26,6 +26,7 @@ export function specJson(specs: Specs, spec: CheckedSpec) {
           ...(line.side?.value ? { side: line.side.value } : {}),
         })),
       })),
+      notLookedAt: silentTopics(vessel, verdicts),
       verdicts: verdicts.map(one => verdictJson(specs, one)),
     })),
     entries: spec.check.entries.map(({ reading, verdicts }) => ({

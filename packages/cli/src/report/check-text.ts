@@ -1,4 +1,4 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding, JudgedVessel } from '@tailshaft/language';
 import { formatValue } from '@tailshaft/mechanics';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
@@ -16,6 +16,7 @@ export function specText(io: Io, specs: Specs, spec: CheckedSpec, withVerdicts: 
   const rest = spec.findings.filter(one => severityOf(one) !== 'information');
   const blocks: string[] = [];
   if (open.length > 0) blocks.push(notChecked(io, specs, open));
+  for (const vessel of spec.check.vessels) blocks.push(...notLookedAt(io, vessel));
   for (const finding of rest) blocks.push(findingText(io, specs, finding));
   for (const vessel of spec.check.vessels) blocks.push(vesselText(io, vessel));
   if (withVerdicts) blocks.push(verdictTable(io, specs, spec));
@@ -42,6 +43,15 @@ function notChecked(io: Io, specs: Specs, open: readonly Finding[]): string {
     }
   }
   return lines.join('\n');
+}
+
+/** Rules that say nothing, because the spec says nothing of what they judge. Silence is no consent. */
+function notLookedAt(io: Io, { vessel, verdicts }: JudgedVessel): string[] {
+  const topics = silentTopics(vessel, verdicts);
+  if (topics.length === 0) return [];
+  const words = topics.map(one => one.of).join('; ');
+  const head = io.paint.open(`NOT LOOKED AT in ${visible(vessel.name)}`);
+  return [wrapped(`because nothing is declared of it: ${words}.`, io.width, '  ', `${head} `)];
 }
 
 /** How each line of a vessel stands: counts, and the margins with the smallest first. */
