@@ -16,6 +16,7 @@ import {
   liningPressureUniformWear,
   outsideRange,
   slipPower,
+  torqueFromPower,
   WET_FRICTION,
   WET_FRICTION_BOUND,
 } from '@tailshaft/mechanics';
@@ -114,7 +115,7 @@ published(
         ...ring(100, 58),
       },
       gives: 6.69,
-      within: 0.01,
+      within: 0.005,
     },
     {
       case: '5 kW at 1000 rpm, 125/75 mm, mu 0.1',
@@ -130,20 +131,31 @@ published(
   ],
 );
 
+published(torqueFromPower, `${JINDAL}; Khurmi Ex 10.29`, [
+  { case: '15 kW at 1400 rpm', inputs: { power: 15e3, speed: rpm(1400) }, gives: 102.31, within: 0.005 },
+  { case: '25 kW at 1575 rpm', inputs: { power: 25e3, speed: rpm(1575) }, gives: 151.58, within: 0.005 },
+]);
+// The book goes on with all digits of the torque: 102.314 N·m.
 published(clampForTorqueUniformPressure, JINDAL, [
   {
-    case: '102.31 N·m, 6 faces, 160/100 mm, mu 0.25',
-    inputs: { torque: 102.31, faces: 6, friction: 0.25, ...ring(160, 100) },
+    case: '15 kW at 1400 rpm, 6 faces, 160/100 mm, mu 0.25',
+    inputs: { torque: 15e3 / rpm(1400), faces: 6, friction: 0.25, ...ring(160, 100) },
     gives: 1031.1,
-    within: 0.1,
+    within: 0.05,
   },
 ]);
 published(clutchTorqueUniformPressure, JINDAL, [
   {
-    case: '1031.1 N',
+    case: 'the printed 1031.1 N, half a digit of which is 0.005 N·m',
     inputs: { faces: 6, friction: 0.25, clamp: 1031.1, ...ring(160, 100) },
     gives: 102.31,
     within: 0.01,
+  },
+  {
+    case: '1031.07 N, before rounding',
+    inputs: { faces: 6, friction: 0.25, clamp: 1031.07, ...ring(160, 100) },
+    gives: 102.31,
+    within: 0.005,
   },
 ]);
 published(liningPressureMean, JINDAL, [
@@ -217,6 +229,23 @@ describe('clutch', () => {
     });
     const torque = clutchTorqueUniformWear({ ...clutch(0.15, 0.1), clamp });
     expect((torque.si * rpm(2500)) / 1000).toBeCloseTo(61.685, 3);
+  });
+
+  it('Bhandari Ex 11.7: 4.08 faces, with 5 % of the face cut away for slots 4.30, so 5 are taken', () => {
+    const needed = clutchFacesNeeded({
+      torque: given('T', 'T', 'torque', 10),
+      friction: given('μ', 'μ', 'ratio', 0.2),
+      clamp: given('F', 'F', 'force', 0.95 * 306.31),
+      outerRadius: given('outer', 'r_o', 'length', 0.0475),
+      innerRadius: given('inner', 'r_i', 'length', 0.0325),
+    }).si;
+    expect(needed).toBeCloseTo(4.08 / 0.95, 2);
+    expect(Math.ceil(needed)).toBe(5);
+  });
+
+  it('Jindal Ex 22-6: radii 37.5 and 62.5 mm for a mean of 50 and an inner radius of 0.6 of the outer', () => {
+    const outer = (2 * 50) / 1.6;
+    expect([0.6 * outer, outer]).toEqual([37.5, 62.5]);
   });
 
   it('Bhandari Ex 11.8: 9.368 kW at 750 rpm', () => {

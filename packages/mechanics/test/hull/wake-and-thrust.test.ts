@@ -157,9 +157,11 @@ published(taylorWakeTwin, TAYLOR, [
 const HANDBOOK = 'recomputed; handbook 6-4, from memory';
 published(handbookWakeSingle, HANDBOOK, [
   { case: 'CB 0.45: 1 - w 0.84', inputs: { blockCoefficient: 0.45 }, gives: 0.16, within: 5e-4 },
+  { case: 'CB 0.50, where Taylor has 0.20', inputs: { blockCoefficient: 0.5 }, gives: 0.19, within: 5e-4 },
 ]);
 published(handbookWakeTwin, HANDBOOK, [
   { case: 'CB 0.45: 1 - w 0.88', inputs: { blockCoefficient: 0.45 }, gives: 0.12, within: 5e-4 },
+  { case: 'CB 0.50, where Taylor has 0.075', inputs: { blockCoefficient: 0.5 }, gives: 0.14, within: 5e-4 },
 ]);
 
 const BLOUNT_FOX = 'Blount and Fox 1976, table from memory, low confidence';

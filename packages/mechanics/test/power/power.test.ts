@@ -37,6 +37,13 @@ published(
       within: 0.005,
     },
     {
+      case: 'the same as printed',
+      inputs: { power: in_(5, 'hp'), speed: in_(1750, 'rpm') },
+      gives: 180,
+      unit: in_(1, 'lbf.in'),
+      within: 0.5,
+    },
+    {
       case: '300 kW at 2300 rpm',
       inputs: { power: 300e3, speed: in_(2300, 'rpm') },
       gives: 1245.6,
@@ -89,7 +96,14 @@ published(powerAllowed, 'the same coupling table: size 7 at 1800 rpm', [
     within: 1e-9,
   },
 ]);
-published(torqueOfCapacity, '1 hp/100 rpm = 71.209 N·m; 1 kW/rpm = 9549.297 N·m', [
+published(torqueOfCapacity, '1 hp/100 rpm = 71.209 N·m, 52.52113 lbf·ft; 1 kW/rpm = 9549.297 N·m', [
+  {
+    case: 'hp/100 rpm in lbf·ft',
+    inputs: { capacity: in_(1, 'hp/100rpm') },
+    gives: 52.52113,
+    unit: in_(1, 'lbf.ft'),
+    within: 5e-6,
+  },
   { case: 'hp/100 rpm', inputs: { capacity: in_(1, 'hp/100rpm') }, gives: 71.209, within: 5e-4 },
   { case: 'kW/rpm', inputs: { capacity: in_(1, 'kW/rpm') }, gives: 9549.297, within: 5e-4 },
 ]);

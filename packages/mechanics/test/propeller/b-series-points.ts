@@ -51,3 +51,13 @@ export const CHART_TEN_KQ: readonly Point[] = [
   [6, 0.65, 1.4, 0.5, 0.99],
   [2, 0.3, 1.2, 1, 0.2],
 ];
+
+/** 10 KQ of the polynomials at the same points, recomputed apart from this code. */
+export const CHART_POINTS_TEN_KQ: readonly Point[] = [
+  [2, 0.3, 1.4, 0.8, 0.471],
+  [3, 0.65, 1.2, 0.7, 0.5053],
+  [3, 0.65, 0.8, 0.3, 0.3129],
+  [6, 0.65, 1.2, 0.8, 0.5119],
+  [6, 0.65, 1.4, 0.5, 0.9884],
+  [2, 0.3, 1.2, 1, 0.2031],
+];

@@ -9,7 +9,13 @@ import {
   torqueReynoldsCorrection,
 } from '@tailshaft/mechanics';
 import { type PublishedCase, published } from '../published.js';
-import { CHART_TEN_KQ, type Point, THIRD_PARTY_KT, THIRD_PARTY_TEN_KQ } from './b-series-points.js';
+import {
+  CHART_POINTS_TEN_KQ,
+  CHART_TEN_KQ,
+  type Point,
+  THIRD_PARTY_KT,
+  THIRD_PARTY_TEN_KQ,
+} from './b-series-points.js';
 
 const cases = (points: readonly Point[], within: number, unit = 1): PublishedCase[] =>
   points.map(([blades, areaRatio, pitchRatio, advanceRatio, gives]) => ({
@@ -27,6 +33,11 @@ published(
   bSeriesTorqueCoefficient,
   'Kuiper, The Wageningen Propeller Series, MARIN 92-001 (1992), chart readings of 10 KQ',
   cases(CHART_TEN_KQ, 0.01, 0.1),
+);
+published(
+  bSeriesTorqueCoefficient,
+  'recomputed apart from this code at the points of the chart readings',
+  cases(CHART_POINTS_TEN_KQ, 5.1e-5, 0.1),
 );
 
 /** Z, AE/A0, P/D, J, KT, KQ. */

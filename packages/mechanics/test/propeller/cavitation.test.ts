@@ -50,6 +50,15 @@ published(kellerAreaRatio, 'Holtrop and Mennen 1982, worked example, from memory
   },
 ]);
 
+it("Keller's additions: 0.2 single screw, 0.1 twin, 0 fast twin with transom, from memory and one copy", () => {
+  expect(KELLER_ADDITION).toEqual({
+    'fast twin screw with transom': 0,
+    'twin screw': 0.1,
+    'single screw': 0.2,
+  });
+  expect(kellerAreaRatio.spec.source.confidence).toBe('from memory');
+});
+
 published(projectedAreaFactor, 'UFC 4-159-03, equation 22', [
   { case: 'P/D 1.0', inputs: { pitchRatio: 1 }, gives: 0.838, within: 5e-4 },
 ]);

@@ -105,6 +105,19 @@ published(entrainedWaterInertia, 'recomputed by hand; coefficients from memory',
     gives: 1.932,
     within: 1e-9,
   },
+  // (0.00394 · 0.6 − 0.00087) · 1000 and (0.00359 · 0.6 − 0.0008) · 1000.
+  {
+    case: '4 blades, area 0.6, pitch ratio 1, 1 m',
+    inputs: { areaRatio: 0.6, pitchRatio: 1, blades: 4, density: 1000, diameter: 1 },
+    gives: 1.494,
+    within: 1e-9,
+  },
+  {
+    case: '5 blades, area 0.6, pitch ratio 1, 1 m',
+    inputs: { areaRatio: 0.6, pitchRatio: 1, blades: 5, density: 1000, diameter: 1 },
+    gives: 1.354,
+    within: 1e-9,
+  },
   {
     case: '6 blades, area 0.8, pitch ratio 1.2, 0.5 m',
     inputs: { areaRatio: 0.8, pitchRatio: 1.2, blades: 6, density: 1000, diameter: 0.5 },

@@ -27,7 +27,17 @@ const LBF = 4.4482216152605;
 const MEMORY = 'recomputed apart from this code; handbook formula from memory';
 
 // The page works with 76.3 mph where the sum gives 76.37, so its last digit is good to one unit.
+it('the 10.9 % of the page follow from its own 76.3 mph; with all digits they are 11.0 %', () => {
+  expect((100 * (1 - 68 / 76.3)).toFixed(1)).toBe('10.9');
+  expect((100 * (1 - 68 / 76.37)).toFixed(1)).toBe('11.0');
+});
 published(apparentSlip, 'slip example of a public page: 25 in, 6000 rpm through 1.86, 68 mph', [
+  {
+    case: 'with all digits',
+    inputs: { vesselSpeed: 68 * MPH, pitch: 25 * INCH, shaftSpeed: (6000 / 1.86) * RPM },
+    gives: 1 - 68 / 76.37,
+    within: 5e-5,
+  },
   {
     case: '10.9 %',
     inputs: { vesselSpeed: 68 * MPH, pitch: 25 * INCH, shaftSpeed: (6000 / 1.86) * RPM },
@@ -43,6 +53,28 @@ published(speedFromSlip, 'the same page: the speed without slip, 76.3 mph as pri
     gives: 76.3,
     within: 0.1,
     unit: MPH,
+  },
+  {
+    case: 'no slip, recomputed',
+    inputs: { pitch: 25 * INCH, shaftSpeed: (6000 / 1.86) * RPM, slip: 0 },
+    gives: 76.4,
+    within: 0.05,
+    unit: MPH,
+  },
+]);
+published(speedFromSlip, 'speed at clutch-in, recomputed: 650 rpm through 2.0, pitch 0.76 m, slip 30 %', [
+  {
+    case: '2.88 m/s',
+    inputs: { pitch: 0.76, shaftSpeed: (650 / 2) * RPM, slip: 0.3 },
+    gives: 2.88,
+    within: 0.005,
+  },
+  {
+    case: '5.6 kn',
+    inputs: { pitch: 0.76, shaftSpeed: (650 / 2) * RPM, slip: 0.3 },
+    gives: 5.6,
+    within: 0.05,
+    unit: KNOT,
   },
 ]);
 published(realSlip, 'recomputed by hand from the definition', [
@@ -135,6 +167,13 @@ published(
       inputs: { power: 100 * HP, efficiency: 0.55, speedOfAdvance: 9 * KNOT },
       gives: (325.87 * 100 * 0.55) / 9,
       within: 0.05,
+      unit: LBF,
+    },
+    {
+      case: '1992 lb with 326, which is 0.04 % high',
+      inputs: { power: 100 * HP, efficiency: 0.55, speedOfAdvance: 9 * KNOT },
+      gives: (1992 * 325.87) / 326,
+      within: 0.5,
       unit: LBF,
     },
   ],

@@ -48,15 +48,23 @@ published(
     unit: MPA,
   })),
 );
-// Fed with τ_C rounded to 0.001 MPa, which 1.7/√0.55 makes 0.0012.
+// Fed with τ_C of all digits: rounded to 0.001 MPa it would be 0.0012 out.
 published(
   transientTorsionalLimit,
   source,
-  recomputed.map(([Rm, cK, d, lambda, , tauC, tauT]) => ({
+  recomputed.map(([Rm, cK, d, lambda, , , tauT]) => ({
     case: `Rm ${Rm}, c_K ${cK}, ${d} mm, λ ${lambda}`,
-    inputs: { continuousLimit: tauC * MPA, featureFactor: cK },
+    inputs: {
+      continuousLimit:
+        ((Rm + 160) / 18) *
+        cK *
+        (0.35 + 0.93 * d ** -0.2) *
+        (lambda < 0.9 ? 3 - 2 * lambda ** 2 : 1.38) *
+        MPA,
+      featureFactor: cK,
+    },
     gives: tauT,
-    within: 0.0015,
+    within: 0.0005,
     unit: MPA,
   })),
 );

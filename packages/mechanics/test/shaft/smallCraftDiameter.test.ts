@@ -37,6 +37,14 @@ published(smallCraftShaftDiameter, 'Gerr, Boat Mechanical Systems Handbook, shaf
     within: 0.05,
     unit: MM,
   },
+  {
+    // Recomputed with the constant that the handbook rounds up to 3651: 44.23. With 3650.2 it is 44.22.
+    case: 'the metric form, recomputed',
+    inputs: { power: 300 * KW, speed: 1050 * RPM, torsionalYield: 482e6, safetyFactor: 3 },
+    gives: (44.23 * 3650.2) / 3651,
+    within: 0.005,
+    unit: MM,
+  },
 ]);
 
 published(smallCraftShaftDiameter, 'small-craft formula page: bronze example', [
@@ -73,6 +81,21 @@ published(smallCraftShaftDiameter, 'constant 68.47 of the tidy form, recomputed;
     unit: MM,
   },
 ]);
+
+// 321,000 is printed by the handbook and 320,983.7 by a school of yacht design; 16·396,000/(2π²) is 320,985.5. As d³.
+it('the constant of the published form is 320,985: printed as 321,000, and as 320,983.7', () => {
+  const d = smallCraftShaftDiameter({
+    power: given('power', 'P', 'power', HP),
+    speed: given('speed', 'n', 'rotational speed', RPM),
+    torsionalYield: given('torsional yield', 'St', 'pressure', PSI),
+    safetyFactor: given('safety factor', 'SF', 'number', 1),
+  });
+  const constant = (d.si / IN) ** 3;
+  expect(constant).toBeCloseTo((16 * 396_000) / (2 * Math.PI ** 2), 6);
+  expect(Math.floor(constant)).toBe(320_985);
+  expect(Math.round(constant / 1000)).toBe(321);
+  expect(Math.abs(constant / 320_983.7 - 1)).toBeLessThan(6e-6);
+});
 
 const bronze = { outsideDiameter: 1.0037 * IN, bore: 0, torsionalYield: 20_000 * PSI };
 published(smallCraftPowerPerSpeed, 'the bronze example turned round', [

@@ -55,6 +55,20 @@ published(diameterForTorsion, 'Bansal, Strength of Materials, examples 16.9 and 
   },
 ]);
 
+published(
+  diameterForTorsion,
+  'Sadhu Singh, Design of machine elements, example 7.1: 20 kW at 240 rpm, peak 1.25, 45 MPa',
+  [
+    {
+      case: '48.29 mm needed',
+      inputs: { torque: 1.25 * torque(20 * KW, 240), stress: 45 * MPA, boreRatio: 0 },
+      gives: 48.29,
+      within: 0.005,
+      unit: MM,
+    },
+  ],
+);
+
 published(torsionalShearStress, 'von Mises example of the combined load, recomputed in full precision', [
   {
     case: '1000 N·m on 50.8 mm',
@@ -72,8 +86,9 @@ published(
     {
       case: '48.29 mm at 45 MPa',
       inputs: { stress: 45 * MPA, outsideDiameter: 48.29 * MM, bore: 0 },
+      // Half a digit of 48.29 mm is 0.31 N·m.
       gives: 1.25 * torque(20 * KW, 240),
-      within: 0.4,
+      within: 0.31,
     },
   ],
 );
