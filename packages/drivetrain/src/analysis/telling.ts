@@ -1,4 +1,12 @@
-import { findUnit, formatQuantity, formatValue, preferredUnit, type Value } from '@tailshaft/mechanics';
+import {
+  findUnit,
+  formatQuantity,
+  formatValue,
+  naturalUnit,
+  preferredUnit,
+  type Unit,
+  type Value,
+} from '@tailshaft/mechanics';
 import type { ShaftLine } from '../model/vessel.js';
 
 /** Says a value in a unit of the tradition that the line's own figures are written in. */
@@ -12,11 +20,18 @@ export function tellerOf(line: ShaftLine): Tell {
 
 export function tellLike(model: Value | undefined): Tell {
   const unit = findUnit(/[^\d\s.,/-].*$/.exec(model?.written ?? '')?.[0] ?? '');
-  const customary = unit?.system === 'US' || unit?.system === 'imperial';
+  const customary = unit && ['US', 'imperial'].includes(unit.system) ? unit : undefined;
   return (value, digits = 4) =>
     customary
-      ? formatQuantity(value.si, preferredUnit(value.dimension, unit), digits)
+      ? formatQuantity(value.si, customaryUnit(value, customary), digits)
       : formatValue(value, digits);
+}
+
+/** Vessels go in knots everywhere; blade tips in feet a second where the engine has horsepower. */
+function customaryUnit(value: Value, like: Unit): Unit {
+  if (value.dimension !== 'speed') return preferredUnit(value.dimension, like);
+  const natural = naturalUnit(value);
+  return natural.symbol === 'm/s' ? findUnit('ft/s')! : natural;
 }
 
 /** `12 %`, `0.4 %`: shares are read to a tenth only while they are small. */
