@@ -9,6 +9,9 @@ type Case = HullNumbers & { readonly vesselSpeed: number; readonly diameter: num
 /** Thrust deduction's constants were recalled for the 1984 edition beside one copy. */
 const FROM_MEMORY_1984: Source = { ...HOLTROP_1984, confidence: 'from memory' };
 
+/** So is all that the 1982 edition has for an open stern. */
+const FROM_MEMORY_1982: Source = { ...HOLTROP_1982, clause: 'open stern', confidence: 'from memory' };
+
 const PRISMATIC = [
   {
     condition: 'prismatic coefficient 0.55 to 0.85 (from memory)',
@@ -206,12 +209,13 @@ export const holtropWakeOpenStern = formula({
   inputs: { blockCoefficient: 'ratio', viscousCoefficient: 'ratio' },
   text: 'w = 0.3 CB + 10 CV CB - 0.1',
   symbols: { blockCoefficient: 'CB', viscousCoefficient: 'CV' },
-  source: { ...HOLTROP_1982, confidence: 'from memory' },
+  source: FROM_MEMORY_1982,
   range: [BLOCK],
   compute: h => 0.3 * h.blockCoefficient + 10 * h.viscousCoefficient * h.blockCoefficient - 0.1,
 });
 
 export const OPEN_STERN = { thrustDeduction: 0.1, relativeRotativeEfficiency: 0.98 } as const;
+export const OPEN_STERN_SOURCE: Source = FROM_MEMORY_1982;
 
 /** c9, c11 and CP1 of the wake formulas; the wetted area counts the appendages. */
 export function wakeTerms(h: Case, edition: Edition): { c8: number; c9: number; c11: number; CP1: number } {

@@ -1,4 +1,5 @@
 import type { Dimension } from '../core/dimension.js';
+import type { Source } from '../core/source.js';
 import { given, type Value } from '../core/value.js';
 
 /** What the statistical displacement method needs to know of a hull, and the kind of each. */
@@ -80,3 +81,10 @@ export const APPENDAGE_FACTORS: readonly {
   { appendage: 'dome', from: 2.7, to: 2.7 },
   { appendage: 'bilge keels', from: 1.4, to: 1.4 },
 ];
+export const APPENDAGE_FACTORS_SOURCE: Source = {
+  author: 'Holtrop and Mennen',
+  title: 'An approximate power prediction method, International Shipbuilding Progress 29',
+  clause: 'appendage factors 1 + k2',
+  year: 1982,
+  confidence: 'from memory',
+};

@@ -19,6 +19,7 @@ export const CROUCH_CONSTANTS: readonly { readonly craft: string; readonly knots
   { craft: 'three-point and stepped hydroplanes', knots: 220 },
   { craft: 'racing power catamarans and sea sleds', knots: 230 },
 ];
+export const CROUCH_CONSTANTS_SOURCE: Source = handbook("2-4, Crouch's constants");
 
 /** Speed over the square root of waterline length, kn/ft^½: the trade's yardstick of how fast is fast. */
 export const speedLengthRatio = formula({

@@ -9,9 +9,9 @@ interface BladeNumbers {
   readonly blades: number;
 }
 
-/** Between these the correction holds; the upper limit is from memory. */
+/** Between these the correction holds. */
 export const REYNOLDS_LIMIT = {
-  condition: 'blade Reynolds number 2e6 to 2e9',
+  condition: 'blade Reynolds number 2e6 to 2e9 (upper limit from memory)',
   met: ({ reynoldsNumber: r }: { readonly reynoldsNumber: number }) => r >= 2e6 && r <= 2e9,
 } as const;
 

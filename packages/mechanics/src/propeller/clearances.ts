@@ -37,6 +37,12 @@ interface Row {
   readonly least: readonly [number, number, number, number];
 }
 
+/** The table names its clearances by letter; what each letter measures was read off the figure beside it. */
+const BY_LETTER: Source = {
+  ...CLASS_TABLE,
+  clause: `${CLASS_TABLE.clause}; its letters as the layout of the figure shows them`,
+};
+
 function classClearance(row: Row) {
   return formula({
     name: `recommended clearance, ${row.what}`,
@@ -45,7 +51,7 @@ function classClearance(row: Row) {
     inputs: { factor: 'ratio', diameter: 'length', blades: 'number' },
     text: `${row.symbol} = max(m K D, c D); m = ${row.factors.join(', ')} and c = ${row.least.join(', ')} for 3, 4, 5, 6 blades`,
     symbols: { factor: 'K', diameter: 'D' },
-    source: CLASS_TABLE,
+    source: BY_LETTER,
     range: [
       { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
       { condition: 'diameter above zero', met: ({ diameter }) => diameter > 0 },

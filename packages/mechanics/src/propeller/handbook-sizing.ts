@@ -1,4 +1,5 @@
 import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
 import { FOOT, HORSEPOWER, INCH, RPM } from '../units/constants.js';
 import { handbook } from './sources.js';
 import { KNOT } from './water.js';
@@ -76,3 +77,4 @@ export const BLADE_NUMBER_FACTORS: Readonly<
   3: { diameter: 1, pitch: 1 },
   4: { diameter: 0.94, pitch: 0.98 },
 };
+export const BLADE_NUMBER_FACTORS_SOURCE: Source = handbook('factors for two and four blades');

@@ -1,4 +1,5 @@
 import { formula } from '../core/formula.js';
+import type { Source } from '../core/source.js';
 
 const HOLTROP_1982 = {
   author: 'Keller, as given by Holtrop and Mennen',
@@ -13,9 +14,11 @@ export const KELLER_ADDITION = {
   'twin screw': 0.1,
   'single screw': 0.2,
 } as const;
+export const KELLER_ADDITION_SOURCE: Source = { ...HOLTROP_1982, clause: 'addition k; one copy agrees' };
 
 /** Atmospheric less vapour pressure at 15 °C, Pa; from memory, and the worked example is met with it. */
 export const ATMOSPHERE_LESS_VAPOUR = 99047;
+export const ATMOSPHERE_LESS_VAPOUR_SOURCE: Source = { ...HOLTROP_1982, clause: 'p0 - pv at 15 °C' };
 
 /** Pressure at the shaft centre above that of water vapour. */
 export const pressureAboveVapour = formula({

@@ -79,7 +79,8 @@ const barredInputs = { criticalSpeed: 'rotational speed', ratedSpeed: 'rotationa
 /** That none may lie at or above 0.8 of rated speed is from memory; the bounds are published. */
 const barredRange = [
   {
-    condition: 'the critical speed is below 0.8 of rated speed: no barred range is allowed above',
+    condition:
+      'the critical speed is below 0.8 of rated speed: no barred range is allowed above (from memory)',
     met: (si: { readonly criticalSpeed: number; readonly ratedSpeed: number }) =>
       below(si.criticalSpeed, 0.8 * si.ratedSpeed),
   },
