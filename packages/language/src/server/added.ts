@@ -13,8 +13,8 @@ import { answerCodeActions, resolvesActions } from './actionResolve.js';
 import { CallHierarchy } from './callHierarchy.js';
 import { importsAfterRename, RENAMED_FILES } from './fileRenames.js';
 import { guarded, onDocument, onDocumentOfAll } from './handlers.js';
+import { PROPERTY_HELP, propertyHelp } from './help/propertyHelp.js';
 import { linkedEditing } from './linkedEditing.js';
-import { PROPERTY_HELP, propertyHelp } from './propertyHelp.js';
 import { PULLED, pulls } from './pullDiagnostics.js';
 import type { TailshaftServices } from './services.js';
 import { sourceLinks } from './sourceLinks.js';
@@ -60,7 +60,7 @@ export function answerAddedRequests(connection: Connection, services: TailshaftS
   );
   connection.onSignatureHelp(
     onDocument(services, 'help on a property', (document, { position }: TextDocumentPositionParams) =>
-      propertyHelp(services, document, position),
+      propertyHelp(document, position),
     ) as never,
   );
   connection.onDocumentLinks(
