@@ -1,5 +1,6 @@
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { grantClipboard, readClipboard } from './clipboard.js';
 import { startWorkbench } from './harness.js';
 import { exampleFiles, exampleSpec, extensionUnderTest, withWrongHand } from './subject.js';
 import { until } from './until.js';
@@ -116,11 +117,8 @@ describe('the sheet beside the text', () => {
     ['Save as SVG', 'svg', /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[\s\S]*<\/svg>$/],
     ['Save as HTML', 'html', /^<!doctype html>[\s\S]*<h1>Ternhaven/],
   ])('%s', async (way, ending, content) => {
-    await sheet.locator('button.keep').click();
+    await pick(way);
     const input = workbench.page.locator('.quick-input-widget input[type=text]');
-    await input.first().waitFor();
-    await workbench.page.keyboard.type(way);
-    await workbench.page.keyboard.press('Enter');
     await until(
       'the dialog',
       () => input.first().inputValue(),
@@ -132,9 +130,58 @@ describe('the sheet beside the text', () => {
     expect(await until('the file', saved, text => text !== '')).toMatch(content);
   });
 
+  it.each([
+    ['Copy as SVG', /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[\s\S]*<\/svg>$/],
+    ['Copy as HTML', /^<!doctype html>[\s\S]*<h1>Ternhaven/],
+  ])('%s', async (way, content) => {
+    await grantClipboard(workbench.page);
+    await pick(way);
+    await workbench.page.locator('.statusbar-item', { hasText: 'Copied.' }).waitFor();
+    const { text } = await readClipboard(workbench.page);
+    expect(text).toMatch(content);
+    await workbench.page.locator('.statusbar-item', { hasText: 'Copied.' }).waitFor({ state: 'detached' });
+  });
+
+  it('Copy as PNG', async () => {
+    await pick('Copy as PNG');
+    await workbench.page.locator('.statusbar-item', { hasText: 'Copied.' }).waitFor();
+    const { types, picture } = await readClipboard(workbench.page);
+    expect(types).toEqual(['image/png']);
+    // Twice the size of the drawing, and not all paper.
+    expect(picture!.width).toBeGreaterThan(1000);
+    expect(picture!.height).toBeGreaterThan(1000);
+    expect(picture!.colours).toBeGreaterThan(20);
+  });
+
+  it('says so when the clipboard takes no picture, and offers to save it', async () => {
+    const frame = (await (await sheet.elementHandle())!.ownerFrame())!;
+    await frame.evaluate(() => {
+      navigator.clipboard.write = () => Promise.reject(new Error('refused'));
+    });
+    await pick('Copy as PNG');
+    const notice = workbench.page.locator('.notification-toast', { hasText: 'did not take the picture' });
+    await notice.waitFor();
+    await notice.getByRole('button', { name: 'Save as PNG' }).click();
+    const input = workbench.page.locator('.quick-input-widget input[type=text]');
+    await until(
+      'the dialog',
+      () => input.first().inputValue(),
+      value => value.endsWith('ternhaven.png'),
+    );
+    await workbench.page.keyboard.press('Escape');
+  });
+
   it('leaves no error in the console', () => {
     expect(workbench.consoleErrors).toEqual([]);
   });
+
+  /** Takes one of the ways that the button of the sheet offers. */
+  async function pick(way: string): Promise<void> {
+    await sheet.locator('button.keep').click();
+    await workbench.page.locator('.quick-input-widget input[type=text]').first().waitFor();
+    await workbench.page.keyboard.type(way);
+    await workbench.page.keyboard.press('Enter');
+  }
 
   async function selected(): Promise<string> {
     return (await workbench.run('test.selected')) as string;

@@ -1,8 +1,20 @@
 import * as vscode from 'vscode';
 import type { Session } from '../session.js';
-import type { PanelState } from './messages.js';
+import type { Painted, PanelState } from './messages.js';
 
-type Paint = (svg: string, width: number, height: number) => Promise<string | undefined>;
+export interface Picture {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+  /** Into the clipboard, rather than back as bytes. */
+  readonly copy: boolean;
+}
+
+/** What a panel does with pictures, being a browser. */
+interface Painter {
+  readonly copiesPictures: boolean;
+  paint(picture: Picture): Promise<Painted>;
+}
 
 interface Way extends vscode.QuickPickItem {
   readonly form: 'svg' | 'png' | 'html';
@@ -10,9 +22,15 @@ interface Way extends vscode.QuickPickItem {
 }
 
 /** Copies or saves what the panel shows: the pictures as SVG or PNG, the whole sheet as HTML. */
-export async function keepSheet(session: Session, state: PanelState, paint: Paint): Promise<void> {
-  const way = await vscode.window.showQuickPick(ways(), { placeHolder: vscode.l10n.t('Copy or save') });
-  if (!way) return;
+export async function keepSheet(session: Session, state: PanelState, painter: Painter): Promise<void> {
+  const way = await vscode.window.showQuickPick(ways(painter.copiesPictures), {
+    placeHolder: vscode.l10n.t('Copy or save'),
+    matchOnDescription: true,
+  });
+  if (way) await keep(session, state, painter, way);
+}
+
+async function keep(session: Session, state: PanelState, painter: Painter, way: Way): Promise<void> {
   const answer = await session.request('tailshaft/sheetFile', {
     textDocument: { uri: state.uri },
     ...(state.vessel ? { vessel: state.vessel } : {}),
@@ -20,31 +38,50 @@ export async function keepSheet(session: Session, state: PanelState, paint: Pain
     form: way.form === 'html' ? 'html' : 'svg',
   });
   if (!answer) return;
-  if (way.to === 'clipboard') {
-    await vscode.env.clipboard.writeText(answer.text);
-    vscode.window.setStatusBarMessage(vscode.l10n.t('Copied.'), 3000);
-    return;
+  const { text, width = 800, height = 600 } = answer;
+  if (way.form !== 'png') {
+    if (way.to === 'file') return save(state, way.form, new TextEncoder().encode(text));
+    await vscode.env.clipboard.writeText(text);
+    return copied();
   }
-  const base64 =
-    way.form === 'png' ? await paint(answer.text, answer.width ?? 800, answer.height ?? 600) : undefined;
-  if (way.form === 'png' && base64 === undefined) {
-    void vscode.window.showWarningMessage(
-      vscode.l10n.t('The picture could not be painted. Save it as SVG instead.'),
-    );
-    return;
-  }
-  await save(state, way.form, base64 === undefined ? new TextEncoder().encode(answer.text) : bytesOf(base64));
+  const { copied: isCopied, base64 } = await painter.paint({
+    svg: text,
+    width,
+    height,
+    copy: way.to === 'clipboard',
+  });
+  if (base64 !== undefined) return save(state, 'png', bytesOf(base64));
+  if (isCopied) return copied();
+  const refused =
+    way.to === 'clipboard'
+      ? vscode.l10n.t('The clipboard did not take the picture.')
+      : vscode.l10n.t('The picture could not be painted.');
+  const instead: Way = way.to === 'clipboard' ? { ...way, to: 'file' } : { ...way, form: 'svg' };
+  const offer = instead.form === 'png' ? vscode.l10n.t('Save as PNG') : vscode.l10n.t('Save as SVG');
+  const answered = await vscode.window.showWarningMessage(refused, offer);
+  if (answered === offer) await keep(session, state, painter, instead);
 }
 
-function ways(): Way[] {
+function copied(): void {
+  vscode.window.setStatusBarMessage(vscode.l10n.t('Copied.'), 3000);
+}
+
+function ways(copiesPictures: boolean): Way[] {
   const pictures = vscode.l10n.t('the lines from aft and from above');
   const whole = vscode.l10n.t('the whole sheet with its workings, one page');
+  const way = (label: string, description: string, form: Way['form'], to: Way['to']): Way => ({
+    label,
+    description,
+    form,
+    to,
+  });
   return [
-    { label: vscode.l10n.t('Save as PNG'), description: pictures, form: 'png', to: 'file' },
-    { label: vscode.l10n.t('Save as SVG'), description: pictures, form: 'svg', to: 'file' },
-    { label: vscode.l10n.t('Save as HTML'), description: whole, form: 'html', to: 'file' },
-    { label: vscode.l10n.t('Copy as SVG'), description: pictures, form: 'svg', to: 'clipboard' },
-    { label: vscode.l10n.t('Copy as HTML'), description: whole, form: 'html', to: 'clipboard' },
+    way(vscode.l10n.t('Save as PNG'), pictures, 'png', 'file'),
+    way(vscode.l10n.t('Save as SVG'), pictures, 'svg', 'file'),
+    way(vscode.l10n.t('Save as HTML'), whole, 'html', 'file'),
+    ...(copiesPictures ? [way(vscode.l10n.t('Copy as PNG'), pictures, 'png', 'clipboard')] : []),
+    way(vscode.l10n.t('Copy as SVG'), pictures, 'svg', 'clipboard'),
+    way(vscode.l10n.t('Copy as HTML'), whole, 'html', 'clipboard'),
   ];
 }
 

@@ -28,15 +28,23 @@ export type ToPanel =
       readonly svg: string;
       readonly width: number;
       readonly height: number;
+      /** Into the clipboard, rather than back as bytes. */
+      readonly copy: boolean;
     };
 
 export type FromPanel =
-  | { readonly type: 'ready'; readonly state?: PanelState }
+  | { readonly type: 'ready'; readonly state?: PanelState; readonly copiesPictures: boolean }
   | { readonly type: 'choose'; readonly state: PanelState }
   | { readonly type: 'go'; readonly place: string }
   | { readonly type: 'rule'; readonly id: string }
   | { readonly type: 'keep' }
-  | { readonly type: 'painted'; readonly id: number; readonly base64?: string };
+  | ({ readonly type: 'painted'; readonly id: number } & Painted);
+
+/** A picture that was painted: its bytes, or that it lies in the clipboard; neither where the browser would not. */
+export interface Painted {
+  readonly base64?: string;
+  readonly copied?: boolean;
+}
 
 /** Words of the panel's own controls, in the language of the editor. */
 export interface PanelWords {

@@ -1,8 +1,8 @@
 import * as vscode from 'vscode';
 import { once } from '../once.js';
 import { LANGUAGE, type Session } from '../session.js';
-import { keepSheet } from './keepSheet.js';
-import type { FromPanel, PanelState, Spot, ToPanel } from './messages.js';
+import { keepSheet, type Picture } from './keepSheet.js';
+import type { FromPanel, Painted, PanelState, Spot, ToPanel } from './messages.js';
 import { panelPage } from './panelPage.js';
 import { goToPlace } from './places.js';
 
@@ -10,10 +10,11 @@ import { goToPlace } from './places.js';
 export class SheetPanel {
   private state: PanelState;
   private readonly own: vscode.Disposable[] = [];
-  private readonly waiting = new Map<number, (base64: string | undefined) => void>();
+  private readonly waiting = new Map<number, (painted: Painted) => void>();
   private turn = 0;
   private painting = 0;
   private ready = false;
+  private copiesPictures = false;
 
   constructor(
     private readonly panel: vscode.WebviewPanel,
@@ -35,7 +36,7 @@ export class SheetPanel {
       vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.tellCursor(textEditor)),
       panel.onDidDispose(() => {
         for (const one of this.own) one.dispose();
-        for (const done of this.waiting.values()) done(undefined);
+        for (const done of this.waiting.values()) done({});
       }),
     );
     panel.webview.html = panelPage(panel.webview, extension);
@@ -62,6 +63,7 @@ export class SheetPanel {
     switch (message.type) {
       case 'ready':
         this.ready = true;
+        this.copiesPictures = message.copiesPictures;
         if (message.state?.uri === this.state.uri)
           this.state = {
             ...message.state,
@@ -77,9 +79,12 @@ export class SheetPanel {
       case 'rule':
         return void vscode.commands.executeCommand('tailshaft.explainRule', message.id);
       case 'keep':
-        return keepSheet(this.session, this.state, (svg, width, height) => this.paint(svg, width, height));
+        return keepSheet(this.session, this.state, {
+          copiesPictures: this.copiesPictures,
+          paint: picture => this.paint(picture),
+        });
       case 'painted':
-        this.waiting.get(message.id)?.(message.base64);
+        this.waiting.get(message.id)?.(message);
         this.waiting.delete(message.id);
     }
   }
@@ -111,12 +116,13 @@ export class SheetPanel {
     this.send({ type: 'cursor', spot });
   }
 
-  /** Only a browser turns SVG into PNG: the panel is one. */
-  private paint(svg: string, width: number, height: number): Promise<string | undefined> {
+  /** Only a browser turns SVG into PNG: the panel is one. To copy, it must have the focus. */
+  private paint(picture: Picture): Promise<Painted> {
     const id = ++this.painting;
+    if (picture.copy) this.panel.reveal();
     return new Promise(resolve => {
       this.waiting.set(id, resolve);
-      this.send({ type: 'paint', id, svg, width, height });
+      this.send({ type: 'paint', id, ...picture });
     });
   }
 

@@ -3,7 +3,7 @@
 import type { FromPanel, PanelState, PanelWords, ToPanel } from '../sheet/messages.js';
 import { showControls } from './controls.js';
 import { markCursor } from './cursor.js';
-import { paintPicture } from './paint.js';
+import { canCopyPictures, paintPicture } from './paint.js';
 
 declare function acquireVsCodeApi(): {
   postMessage(message: FromPanel): void;
@@ -47,9 +47,7 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPanel>) => {
       markCursor(sheet, data.spot);
       return;
     case 'paint':
-      void paintPicture(data).then(base64 =>
-        host.postMessage({ type: 'painted', id: data.id, ...(base64 ? { base64 } : {}) }),
-      );
+      void paintPicture(data).then(painted => host.postMessage({ type: 'painted', id: data.id, ...painted }));
   }
 });
 
@@ -67,7 +65,7 @@ window.addEventListener('scroll', () => {
   clearTimeout(resting);
   resting = setTimeout(() => keep({ scroll: window.scrollY }), 150);
 });
-host.postMessage({ type: 'ready', ...(state ? { state } : {}) });
+host.postMessage({ type: 'ready', copiesPictures: canCopyPictures(), ...(state ? { state } : {}) });
 
 function choose(changes: Partial<PanelState>): void {
   if (!state) return;

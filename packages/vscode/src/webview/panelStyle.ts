@@ -48,7 +48,7 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 .panel.sheet h1 { font-size: 1.45em; }
 .panel.sheet h2 { font-size: 1.2em; margin-top: 1.6rem; } .panel.sheet h3 { font-size: 1.05em; margin-top: 1.3rem; }
 .panel .counts { display: flex; flex-wrap: wrap; gap: 0 1rem; }
-.panel .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 0 1.6rem; }
+.panel .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 26rem), 1fr)); gap: 0 1.6rem; }
 .panel .beside > *, .panel .alone > * { min-width: 0; }
 .panel.sheet svg { overflow: visible; }
 .panel figcaption { font-size: 0.95em; }
