@@ -7,7 +7,13 @@ const folder = join(import.meta.dirname, '..', '..', 'packages', 'mechanics', 't
 const tests = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter(path => path.endsWith('.test.ts'))
   .map(path => readFileSync(join(folder, path), 'utf8'))
-  .join('\n');
+  .join('\n')
+  .replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '');
+
+/** What stands first in every `published(...)`: a formula by its path, or a group of formulas with a key of a loop. */
+const tabled = new Set(
+  [...tests.matchAll(/\bpublished\(\s*([\w.]+)(\[)?/g)].map(([, path, bracket]) => `${path}${bracket ?? ''}`),
+);
 
 /** Exported formulas by the path that reaches them: `dunkerley`, `overhungFrequency.pinned.lower`. */
 const formulas: [path: string, formula: mechanics.Formula][] = [];
@@ -44,11 +50,7 @@ describe.each(formulas)('%s', (path, { spec }) => {
   });
 
   it('has a table of figures from outside, or worked by hand', () => {
-    const name = path.replaceAll('.', '\\.');
-    const last = path.split('.').at(-1)!;
-    const table = new RegExp(
-      `published\\(\\s*(?:${name}|[\\w.]+\\.${last}|[\\w.\\[\\]]*${path.split('.')[0]!}[\\w.\\[\\]]*)\\b`,
-    );
-    expect(table.test(tests), `published(${path}, ...) in packages/mechanics/test`).toBe(true);
+    const looped = path.includes('.') && tabled.has(`${path.split('.')[0]}[`);
+    expect(looped || tabled.has(path), `published(${path}, ...) in packages/mechanics/test`).toBe(true);
   });
 });
