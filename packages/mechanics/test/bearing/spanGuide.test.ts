@@ -13,8 +13,8 @@ import { expect, it } from 'vitest';
 import { published } from '../published.js';
 import { IN, MM, RPM } from '../tables/factors.js';
 
-published(spanInDiameters, 'worked by hand: 110 in of 1.5 in shaft is 73 diameters', [
-  { case: '110 in', inputs: { span: 110 * IN, diameter: 1.5 * IN }, gives: 73, within: 0.5 },
+published(spanInDiameters, 'worked by hand: 110 in of 1.5 in shaft is 73 1/3 diameters', [
+  { case: '110 in', inputs: { span: 110 * IN, diameter: 1.5 * IN }, gives: 220 / 3, within: 1e-9 },
 ]);
 // √100 = 10 and √(100/400) = 0.5 by hand.
 published(classSpanSlow, 'class rules, GL and BKI form (from memory), worked by hand', [

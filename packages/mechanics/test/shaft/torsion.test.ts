@@ -114,6 +114,15 @@ published(massPerLength, 'boat shaft bar table: density 0.304 lb/in³ over one s
   },
 ]);
 
+published(shearModulus, 'worked by hand: 200 over 2.6', [
+  {
+    case: '200 GPa, 0.3',
+    inputs: { youngsModulus: 200e9, poissonRatio: 0.3 },
+    gives: 76.923,
+    within: 5e-4,
+    unit: 1e9,
+  },
+]);
 published(shearModulus, 'textbook constants (from memory)', [
   { case: 'steel', inputs: { youngsModulus: 200e9, poissonRatio: 0.3 }, gives: 77, within: 0.5, unit: 1e9 },
   {
