@@ -75,6 +75,22 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
   ['service factor of a clutch', SERVICE, { formula: 'service factor of a clutch' }],
   // Gear trains
   ['ratio from tooth counts', WORKBOAT, { formula: 'speed ratio of a gear train' }],
+  [
+    'planetary sets, ahead and astern',
+    CUTTER,
+    { formula: 'speed ratio of a gear train' },
+    { rule: 'ratio/train' },
+    { rule: 'rotation/train-sense' },
+    { says: 'clutch A give 2.1429:1, which is the declared 2.143:1' },
+    { says: 'clutch B of gear Rowan-7 reverses the rotation, as declared' },
+  ],
+  [
+    'torque that a clutch or brake carries in its train',
+    CUTTER,
+    { formula: 'torque carried by a member of a gear train' },
+    { formula: 'torque carried in a gear train' },
+    { says: 'which holds front-ring, carries 2 times the torque that enters' },
+  ],
   // Shaft
   [
     'shaft by the small-craft formula',

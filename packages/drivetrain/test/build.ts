@@ -300,7 +300,7 @@ function fill(tag: string, facts: object): Loose {
       });
     } else if (BLOCKS.includes(key)) {
       const name = `${tag}.${key}`;
-      const lists = key === 'train' ? { meshes: [] } : {};
+      const lists = key === 'train' ? { meshes: [], held: [], locked: [] } : {};
       filled[key] = { ...lists, ...fill(name, value), origin: place(name) };
     } else if (Array.isArray(value)) {
       filled[key] = value.map((one, index) => wrap(one, `${tag}.${key} ${index + 1}`));

@@ -9,8 +9,14 @@ export function clutchesOf(
   if (!variant || variant.clutches.length === 0) return gear.clutches;
   if (gear.clutches.length === 0) return variant.clutches;
   const own = new Map(variant.clutches.map(one => [one.name, one]));
-  const general = gear.clutches.map(one => ({ ...one, ...own.get(one.name) }));
+  const general = gear.clutches.map(one => laidOver(one, own.get(one.name)));
   return [...general, ...variant.clutches.filter(one => !gear.clutches.some(two => two.name === one.name))];
+}
+
+/** A list that the ratio leaves empty is not said anew. */
+function laidOver(general: Clutch, own: Clutch | undefined): Clutch {
+  const said = Object.entries(own ?? {}).filter(([, value]) => !(Array.isArray(value) && value.length === 0));
+  return { ...general, ...Object.fromEntries(said) };
 }
 
 /** The ratings of a ratio: its own, or those that hold for every ratio where it has none. */

@@ -5,6 +5,7 @@ import { home, nameOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { type Derived, derive } from './derived.js';
 import { aheadClutchOf, asternClutchOf, clutchesOf } from './gear-data.js';
+import { trainOf, waitsForClutch } from './train-of-clutch.js';
 import { unsignedTrainRatio } from './train-ratio.js';
 
 export type Direction = 'ahead' | 'astern';
@@ -20,7 +21,8 @@ export function gearRatio(gear: Gear, direction: Direction): Derived<StageRatio>
   return derive(needs => {
     const clutch = direction === 'ahead' ? aheadClutchOf(gear) : asternClutchOf(gear);
     const clutches = clutchesOf(gear, gear.variant);
-    const unequal = clutches.some(one => one.exact !== undefined || one.train !== undefined);
+    const unequal =
+      clutches.some(one => one.exact !== undefined || one.train !== undefined) || waitsForClutch(gear);
     if (!clutch && unequal) {
       return needs.miss(
         {
@@ -47,7 +49,7 @@ export function ratioThrough(
     return { value: renamed(clutch.exact.value, label, 'i'), basis: 'exact of the clutch' };
   const variant = gear.variant;
   if (variant?.exact?.value) return { value: renamed(variant.exact.value, label, 'i'), basis: 'exact' };
-  const train = clutch?.train ?? variant?.train;
+  const train = clutch ? (trainOf(gear, clutch) ?? variant?.train) : variant?.train;
   const derived = train && unsignedTrainRatio(train);
   if (derived) return { value: renamed(derived, label, 'i'), basis: 'tooth counts' };
   const nominal = variant?.nominal ?? gear.ratioUsed?.value;

@@ -12,6 +12,7 @@ import { isWeak, known } from '../model/fact.js';
 import type { Clutch, Gear, OutputSense, Train, Transfer } from '../model/gear.js';
 import { home, nameOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
+import { trainOf } from './train-of-clutch.js';
 import { signedTrainRatio } from './train-ratio.js';
 
 /** A stage of the line with the declaration that says what it does. */
@@ -60,13 +61,6 @@ export function turnsBack(part: Gear | Transfer): boolean | undefined {
   const said = part.turnsBack?.value;
   if (said) return said === 'yes';
   return part.kind?.value?.endsWith('V-drive') ? true : undefined;
-}
-
-/** The tooth counts that describe this clutch: its own, or those of a ratio that has no other clutch. */
-export function trainOf(gear: Gear, clutch: Clutch | undefined): Train | undefined {
-  if (clutch?.train) return clutch.train;
-  const clutches = gear.variant?.clutches.length || gear.clutches.length;
-  return clutches <= 1 ? gear.variant?.train : undefined;
 }
 
 function gearStage(gear: Gear, clutch: Clutch | undefined, straight: boolean, needs: Needs): PlacedStage {

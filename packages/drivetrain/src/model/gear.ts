@@ -31,6 +31,10 @@ export interface Clutch {
   readonly friction?: Quantity<'ratio'>;
   /** Clutch shaft speed over input speed when the clutch sits behind a mesh; 1 when absent. */
   readonly speedFactor?: Quantity<'ratio'>;
+  /** Members of the ratio's train that are held still while it is engaged: a brake, or a ring in the housing. */
+  readonly holds?: readonly Fact<string>[];
+  /** Members of the ratio's train that it locks together. */
+  readonly locks?: readonly Fact<Lock>[];
   readonly train?: Train;
 }
 
@@ -47,16 +51,28 @@ export interface GearRating {
   readonly source?: Fact<SourceNote>;
 }
 
-/** `mesh A 23 with B 47` external, or `internal`. */
+/** `mesh A 23 with B 47` external, or `internal`; `on C` where the member C carries a planet of the mesh. */
 export interface Mesh {
   readonly driver: string;
   readonly driverTeeth: number;
   readonly driven: string;
   readonly drivenTeeth: number;
-  readonly kind: 'external' | 'internal' | 'chain' | 'belt';
+  /** Of a bevel planet, the driver touches its near or its far side. */
+  readonly kind: 'external' | 'internal' | 'chain' | 'belt' | 'bevel near' | 'bevel far';
+  readonly carrier?: string;
 }
 
-/** Tooth counts: a row of meshes, or a planetary set. */
+/** Two members that turn as one. */
+export interface Lock {
+  readonly one: string;
+  readonly other: string;
+}
+
+/**
+ * Tooth counts: a planetary set by its sun and ring, or meshes with members by name. Members on one shaft go by one name.
+ * A row of meshes on fixed shafts goes from its first driver to its last driven wheel; with planets, input and output
+ * are said.
+ */
 export interface Train {
   readonly origin: Origin;
   readonly meshes: readonly Fact<Mesh>[];
@@ -66,9 +82,11 @@ export interface Train {
   readonly planets?: Quantity<'number'>;
   /** One planet between sun and ring (`single`) or two in series (`double`). */
   readonly planetRow?: Fact<'single' | 'double'>;
-  readonly input?: Fact<'sun' | 'ring' | 'carrier'>;
-  readonly output?: Fact<'sun' | 'ring' | 'carrier'>;
-  readonly held?: Fact<'sun' | 'ring' | 'carrier' | 'none'>;
+  readonly input?: Fact<string>;
+  readonly output?: Fact<string>;
+  /** Members held still; `none` when a set turns as one piece. */
+  readonly held: readonly Fact<string>[];
+  readonly locked: readonly Fact<Lock>[];
 }
 
 /** One offered ratio. */

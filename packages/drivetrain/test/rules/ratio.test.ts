@@ -187,25 +187,25 @@ describe('ratio/train', () => {
     [
       'a planetary set, ring held',
       '5:1',
-      { sunTeeth: 16, ringTeeth: 64, input: 'sun', output: 'carrier', held: 'ring' },
+      { sunTeeth: 16, ringTeeth: 64, input: 'sun', output: 'carrier', held: ['ring'] },
       'holds',
     ],
     [
       'a planetary reverse',
       '4:1',
-      { sunTeeth: 16, ringTeeth: 64, input: 'sun', output: 'ring', held: 'carrier' },
+      { sunTeeth: 16, ringTeeth: 64, input: 'sun', output: 'ring', held: ['carrier'] },
       'holds',
     ],
     [
       'a set with two planets in a row',
       '2:1',
-      { sunTeeth: 30, ringTeeth: 60, planetRow: 'double', input: 'sun', output: 'ring', held: 'carrier' },
+      { sunTeeth: 30, ringTeeth: 60, planetRow: 'double', input: 'sun', output: 'ring', held: ['carrier'] },
       'holds',
     ],
     [
       'a locked set',
       '1:1',
-      { sunTeeth: 16, ringTeeth: 64, input: 'sun', output: 'carrier', held: 'none' },
+      { sunTeeth: 16, ringTeeth: 64, input: 'sun', output: 'carrier', held: ['none'] },
       'holds',
     ],
     [

@@ -184,7 +184,7 @@ describe('rotation/train-sense', () => {
     ringTeeth: count(60),
     input: 'sun',
     output,
-    held,
+    held: [held],
   });
   const trained = (word: 'same' | 'opposite' | undefined, train: Plain<Train>) => {
     const clutch = {

@@ -2,6 +2,7 @@ import type {
   Bolts,
   Fact,
   GearLayout,
+  Lock,
   Mesh,
   OutputSense,
   Pilot,
@@ -32,6 +33,7 @@ export type KindShape =
   | { readonly form: 'bolts' }
   | { readonly form: 'pilot' }
   | { readonly form: 'mesh' }
+  | { readonly form: 'lock' }
   | { readonly form: 'date' }
   | { readonly form: 'shaft criterion' }
   | { readonly form: 'source' };
@@ -61,6 +63,7 @@ export const layout: ValueKind<GearLayout> = { form: 'layout' };
 export const bolts: ValueKind<Bolts> = { form: 'bolts' };
 export const pilot: ValueKind<Pilot> = { form: 'pilot' };
 export const mesh: ValueKind<Mesh> = { form: 'mesh' };
+export const lock: ValueKind<Lock> = { form: 'lock' };
 export const date: ValueKind<string> = { form: 'date' };
 export const shaftCriterion: ValueKind<ShaftCriterion> = { form: 'shaft criterion' };
 export const source: ValueKind<SourceNote> = { form: 'source' };

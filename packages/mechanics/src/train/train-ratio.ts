@@ -41,7 +41,7 @@ export function trainRatio(train: GearTrain, input: string, output: string): Tra
       working: {
         name: 'speed ratio of a gear train',
         text: trainText(train),
-        inputs: teeth(train),
+        inputs: teethOf(train),
         source: WILLIS,
         range: [],
         notes: [
@@ -55,7 +55,12 @@ export function trainRatio(train: GearTrain, input: string, output: string): Tra
 
 /** Torques that act on each member from outside the train, or why they are not known. */
 export type TrainTorques =
-  | { readonly known: true; readonly torques: ReadonlyMap<string, number> }
+  | {
+      readonly known: true;
+      readonly torques: ReadonlyMap<string, number>;
+      /** What each lock carries, in the order of the train: the torque that its second member gives its first. */
+      readonly locks: readonly number[];
+    }
   | { readonly known: false; readonly problem: string };
 
 /**
@@ -91,13 +96,21 @@ export function trainTorques(
   torques.set(input, inputTorque);
   torques.set(output, (torques.get(output) ?? 0) + loads[rows.length]!);
   const heldFrom = train.meshes.length;
+  const locksFrom = heldFrom + (train.held?.length ?? 0);
   for (const [k, name] of (train.held ?? []).entries()) {
     const reaction = loads[heldFrom + k];
     if (reaction === undefined)
       return { known: false, problem: `the torque that holds ${name} is not determined` };
     torques.set(name, (torques.get(name) ?? 0) + reaction);
   }
-  return { known: true, torques };
+  const locks: number[] = [];
+  for (const [k, [one, other]] of (train.locked ?? []).entries()) {
+    const carried = loads[locksFrom + k];
+    if (carried === undefined)
+      return { known: false, problem: `the torque between ${one} and ${other} is not determined` };
+    locks.push(carried);
+  }
+  return { known: true, torques, locks };
 }
 
 function trainText(train: GearTrain): string {
@@ -111,7 +124,8 @@ function trainText(train: GearTrain): string {
     .join('; ');
 }
 
-function teeth(train: GearTrain): Value[] {
+/** Every tooth count of a train, once for each wheel. */
+export function teethOf(train: GearTrain): Value[] {
   const counts = new Map<string, Value>();
   for (const mesh of train.meshes) {
     for (const [name, count, origin] of [

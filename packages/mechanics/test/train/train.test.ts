@@ -1,5 +1,6 @@
 import {
   assemblyConditions,
+  carriedShares,
   carrierTorque,
   doublePlanetRatio,
   type GearMesh,
@@ -10,6 +11,7 @@ import {
   ringTorque,
   sunToCarrierRatio,
   sunToRingRatio,
+  torqueOfShare,
   trainMotion,
   trainRatio,
   trainTorques,
@@ -189,6 +191,25 @@ describe('trains', () => {
     expect(ratio.known ? '' : ratio.problem).toContain(problem);
   });
 
+  it('says what a lock carries: all of it between input and output, a share of it between sun and ring', () => {
+    const meshes = simpleSet(30, 20, 70);
+    const all = trainTorques({ meshes, locked: [['sun', 'carrier']] }, 'sun', 'carrier', 100);
+    expect(all.known && all.locks[0]).toBeCloseTo(-100, 9);
+    // Between sun and ring, each takes its share of the carrier's torque in the ratio of the teeth: 70 of 100 go across.
+    const part = carriedShares({ meshes, locked: [['sun', 'ring']] }, 'sun', 'carrier');
+    expect(part.known && part.shares[0]!.share.si).toBeCloseTo(-0.7, 9);
+  });
+
+  it('shows the balance of each member', () => {
+    const found = carriedShares({ meshes: simpleSet(16, 24, 64), held: ['ring'] }, 'sun', 'carrier');
+    expect(found.known && found.shares.map(one => [one.by, one.members, one.share.si])).toEqual([
+      ['held', ['ring'], expect.closeTo(4, 9)],
+    ]);
+    expect(found.known && found.shares[0]!.share.working!.text).toBe(
+      'T_sun + 16 F1 = 0; 24 F1 + 24 F2 = 0; T_carrier − 40 F1 + 40 F2 = 0; T_ring − 64 F2 = 0',
+    );
+  });
+
   it('has no torques where nothing is held', () => {
     const torques = trainTorques({ meshes: simpleSet(30, 20, 70) }, 'sun', 'carrier', 100);
     expect(torques.known).toBe(false);
@@ -230,6 +251,10 @@ published(ringTorque, `${KHURMI}, Ex 13.20`, [
 ]);
 published(carrierTorque, `${KHURMI}, Ex 13.20: the sum of the other two`, [
   { case: '100 N·m on the sun', inputs: { sunTorque: 100, sun: 16, ring: 64 }, gives: -500, within: 0.5 },
+]);
+
+published(torqueOfShare, `${KHURMI}, Ex 13.20: the ring of 64 teeth on a sun of 16`, [
+  { case: '100 N·m on the sun', inputs: { share: 4, inputTorque: 100 }, gives: 400, within: 0.5 },
 ]);
 
 describe('assembly of a simple set', () => {

@@ -1,13 +1,6 @@
-import {
-  clutchServiceFactor,
-  given,
-  powerFromTorque,
-  renamed,
-  torqueFromPower,
-  USUAL_SERVICE_FACTOR,
-  type Value,
-} from '@tailshaft/mechanics';
+import { clutchServiceFactor, USUAL_SERVICE_FACTOR } from '@tailshaft/mechanics';
 import { hasPlates, holdingTorque } from '../../analysis/clutch-holding.js';
+import { torqueAtClutch } from '../../analysis/clutch-torque.js';
 import { aheadClutchOf, asternClutchOf } from '../../analysis/gear-data.js';
 import type { Direction } from '../../analysis/speeds.js';
 import type { LineContext } from '../../judge/context.js';
@@ -55,7 +48,8 @@ const INFO: RuleInfo = {
     'Where an entry gives the plates of a clutch, what it holds follows: faces × friction × clamp force × mean radius, the ' +
     'clamp being oil pressure on the piston less its return springs. Uniform wear is used, the cautious reading and that of a ' +
     'worn-in clutch; uniform pressure is shown beside it. It is compared with the greatest torque of the engine at that ' +
-    'clutch, ahead and astern each with its own. The service factor covers shifts and torque peaks: 1.5 unless the vessel ' +
+    'clutch, ahead and astern each with its own; where the gear gives its train and says what the clutch holds or locks in ' +
+    'it, that follows from the balance of its members: a brake on a ring carries more than the engine gives. The service factor covers shifts and torque peaks: 1.5 unless the vessel ' +
     'wants another. The figures are the sheet’s; where it gives a rating, the rating goes first.',
   caution: `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are left out. The default factor is from memory.`,
   examples: {
@@ -87,9 +81,10 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
   const needs = new Needs();
   const holding = holdingTorque(clutch, leastPressure(gear), name, needs);
   const peak = needs.take(analysis.peakTorque);
-  const torque = peak && torqueAt(clutch, analysis.loads(peak, direction).entering.get(gear)?.torque);
+  const input = peak && analysis.loads(peak, direction).entering.get(gear)?.torque;
+  const torque = torqueAtClutch(gear, clutch, input, needs);
   const { factor, said } = wantedFactor(context);
-  if (!holding || !torque) {
+  if (!holding || !peak || !torque) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
       criterion: said,
@@ -116,25 +111,6 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
       'more oil pressure within what the maker allows, or a larger gear.',
     related: [{ at: peak.torque.origin ?? line.origin, message: 'peak torque of the engine' }],
   });
-}
-
-/** A clutch behind a mesh turns at another speed than the input, and carries torque in inverse proportion. */
-function torqueAt(clutch: Clutch, input: Value<'torque'> | undefined): Value<'torque'> | undefined {
-  if (!input) return undefined;
-  const factor = clutch.speedFactor?.value;
-  if (clutch.speedFactor && !factor) return undefined;
-  if (!factor) return renamed(input, 'torque at the clutch');
-  const inputSpeed = given('input speed', 'ω', 'rotational speed', 1, {
-    assumed: 'any: only the ratio counts',
-  });
-  const clutchSpeed = given('clutch speed', 'ω_c', 'rotational speed', factor.si, {
-    assumed: `${factor.written ?? factor.si} of the input speed`,
-  });
-  const torque = torqueFromPower({
-    power: powerFromTorque({ torque: input, speed: inputSpeed }),
-    speed: clutchSpeed,
-  });
-  return renamed(torque, 'torque at the clutch');
 }
 
 /** The lower end of the gear's working oil pressure, for a clutch that states none of its own. */

@@ -1,13 +1,15 @@
-import type { Origin } from '@tailshaft/mechanics';
+import { type Origin, torqueOfShare, type Value } from '@tailshaft/mechanics';
+import { sharesOf } from '../../analysis/clutch-torque.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioWords } from '../../analysis/telling.js';
+import { trainOf, waitsForClutch } from '../../analysis/train-of-clutch.js';
 import { signedTrainRatio } from '../../analysis/train-ratio.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
-import type { Train } from '../../model/gear.js';
+import type { Clutch, Train } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -34,7 +36,8 @@ const INFO: RuleInfo = {
   manual:
     'A gear entry that gives its tooth counts has said its ratio twice. The ratio of the train, driven teeth over driving ' +
     'teeth for fixed shafts and by the Willis equation for planetary sets, must then agree with the declared exact ratio to ' +
-    'the last digit that is printed. Where it does not, one of the two is from another gear, another clutch or is misread. ' +
+    'the last digit that is printed. A ratio with planets gives its train once; each clutch then says which member it holds ' +
+    'or which two it locks, and what it carries follows with its ratio. Where it does not, one of the two is from another gear, another clutch or is misread. ' +
     'Count teeth, or turn the input by hand and count turns, before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
   examples: {
@@ -51,26 +54,30 @@ export const trainAgrees: Rule = { ...INFO, scope: 'line', check };
 
 interface Declared {
   readonly name: string;
-  readonly train: Train;
+  /** None where the gear leaves open what this clutch does in the train of its ratio. */
+  readonly train: Train | undefined;
   readonly exact: Quantity<'ratio'> | undefined;
   readonly host: Origin;
+  readonly clutch?: Clutch;
 }
 
-function check({ line }: LineContext): Verdict[] {
-  return trainsOf(line).map(one => judge(line, one));
+function check(context: LineContext): Verdict[] {
+  return trainsOf(context.line).map(one => judge(context, one));
 }
 
-/** Every train in the line with the exact ratio that is declared beside it. */
+/** Every train in the line, in each clutch that it stands for, with the exact ratio that is declared beside it. */
 function trainsOf(line: ShaftLine): Declared[] {
   const found: Declared[] = [];
   const { gear } = line;
   const variant = gear?.variant;
-  if (gear && variant?.train)
+  const byClutch = gear !== undefined && waitsForClutch(gear);
+  if (gear && variant?.train && !byClutch)
     found.push({ name: nameOf(gear), train: variant.train, exact: variant.exact, host: variant.origin });
   for (const clutch of gear ? clutchesOf(gear, variant) : []) {
-    if (!clutch.train) continue;
+    if (!clutch.train && !byClutch) continue;
     const name = `${nameOf(gear!)}, clutch ${clutch.name}`;
-    found.push({ name, train: clutch.train, exact: clutch.exact ?? variant?.exact, host: clutch.origin });
+    const exact = clutch.exact ?? variant?.exact;
+    found.push({ name, train: trainOf(gear!, clutch), exact, host: clutch.origin, clutch });
   }
   for (const transfer of line.transfers) {
     if (transfer.train)
@@ -84,12 +91,22 @@ function trainsOf(line: ShaftLine): Declared[] {
   return found;
 }
 
-function judge(line: ShaftLine, { name, train, exact, host }: Declared): Verdict {
+function judge(context: LineContext, { name, train, exact, host, clutch }: Declared): Verdict {
+  const { line } = context;
   const say = sayFor(INFO, line.path);
+  if (!train) {
+    const needs = new Needs();
+    needs.miss({ what: `what ${name} holds or locks in the train of its ratio`, host, property: 'holds' });
+    return say.cannotTell(needs, {
+      place: host,
+      message: `${line.name}: the tooth counts give no ratio in ${name}: it does not say which member it holds or locks.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
   const result = signedTrainRatio(train);
   if (!result.known) {
     const needs = new Needs();
-    const open = train.meshes.find(mesh => mesh.value === undefined);
+    const open = [...train.meshes, ...train.held, ...train.locked].find(one => one.value === undefined);
     needs.miss({ what: `the whole train of ${name}`, host: train.origin, property: 'mesh' }, open?.origin);
     return say.cannotTell(needs, {
       place: open?.origin ?? train.origin,
@@ -97,6 +114,7 @@ function judge(line: ShaftLine, { name, train, exact, host }: Declared): Verdict
       routes: () => [],
     });
   }
+  const carried = clutch ? carriedBy(context, clutch) : { values: [], words: '' };
   const size = Math.abs(result.ratio.si);
   const derived = ratioWords(size, 4);
   const declared = exact?.value;
@@ -113,15 +131,15 @@ function judge(line: ShaftLine, { name, train, exact, host }: Declared): Verdict
     }
     return say.holds({
       place: train.origin,
-      message: `${line.name}: the tooth counts of ${name} give ${derived}, which is used as its exact ratio.`,
-      workings: [result.ratio],
+      message: `${line.name}: the tooth counts of ${name} give ${derived}, which is used as its exact ratio.${carried.words}`,
+      workings: [result.ratio, ...carried.values],
     });
   }
-  const workings = [result.ratio, declared];
+  const workings = [result.ratio, declared, ...carried.values];
   if (Math.abs(size - declared.si) <= lastDigit(declared.written) + 1e-9) {
     return say.holds({
       place: exact.origin,
-      message: `${line.name}: the tooth counts of ${name} give ${derived}, which is the declared ${ratioWords(declared.si)}.`,
+      message: `${line.name}: the tooth counts of ${name} give ${derived}, which is the declared ${ratioWords(declared.si)}.${carried.words}`,
       workings,
     });
   }
@@ -140,6 +158,24 @@ function judge(line: ShaftLine, { name, train, exact, host }: Declared): Verdict
       },
     ],
   });
+}
+
+/** What the clutch or brake carries in its train: at the peak torque of the engine where that is known. */
+function carriedBy({ line, analysis }: LineContext, clutch: Clutch): { values: Value[]; words: string } {
+  const gear = line.gear!;
+  const peak = analysis.peakTorque.value;
+  const input = peak && analysis.loads(peak, 'ahead').entering.get(gear)?.torque;
+  const all = sharesOf(gear, clutch).map(({ by, members, share }) => {
+    const torque = input && torqueOfShare({ share, inputTorque: input });
+    const what = by === 'held' ? `holds ${members[0]}` : `locks ${members.join(' with ')}`;
+    const size = Number(Math.abs(share.si).toFixed(3));
+    const much = size === 1 ? 'the torque that enters' : `${size} times the torque that enters`;
+    return {
+      value: torque ?? share,
+      words: ` Clutch ${clutch.name}, which ${what}, carries ${much}${torque ? `: ${analysis.tell(torque)} at peak torque` : ''}.`,
+    };
+  });
+  return { values: all.map(one => one.value), words: all.map(one => one.words).join('') };
 }
 
 /** One unit of the last digit written: sheets round as often as they cut off. */

@@ -1,6 +1,7 @@
 import { type Sense, WILLIS } from '@tailshaft/mechanics';
 import { clutchesOf } from '../../analysis/gear-data.js';
-import { declaredSense, senseOfTrain, trainOf, turnsBack } from '../../analysis/stages.js';
+import { declaredSense, senseOfTrain, turnsBack } from '../../analysis/stages.js';
+import { trainOf } from '../../analysis/train-of-clutch.js';
 import { signedTrainRatio } from '../../analysis/train-ratio.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,4 +1,4 @@
-import type { Bolts, GearLayout, Mesh, OutputSense, Pilot, Rotation, View } from '@tailshaft/drivetrain';
+import type { Bolts, GearLayout, OutputSense, Pilot, Rotation, View } from '@tailshaft/drivetrain';
 import type { Cursor } from '../cursor.js';
 import { takeNumber } from './number.js';
 import { takeQuantity } from './quantity.js';
@@ -73,37 +73,4 @@ export function takePilot(cursor: Cursor, property: string): Pilot | undefined {
   const diameter = takeQuantity(cursor, property, 'length');
   const kind = cursor.takeWords('male') ? 'male' : cursor.takeWords('female') ? 'female' : undefined;
   return diameter && (kind ? { diameter, kind } : { diameter });
-}
-
-/** `A 23 with B 47 internal`. */
-export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
-  const wheel = () => {
-    const name = cursor.take('word');
-    const teeth = name && takeNumber(cursor);
-    return teeth && { name: name.text, teeth: teeth.number };
-  };
-  const driver = wheel();
-  const driven = driver && cursor.takeWords('with') ? wheel() : undefined;
-  if (!driver || !driven || !(driver.teeth > 0) || !(driven.teeth > 0)) {
-    return cursor.problem(
-      'text/value',
-      wrongToken(cursor),
-      `"${property}" names two wheels with their tooth counts, driver first: ${property} A 23 with B 47.`,
-    );
-  }
-  const kind = cursor.takeWords('internal')
-    ? 'internal'
-    : cursor.takeWords('by chain')
-      ? 'chain'
-      : cursor.takeWords('by belt')
-        ? 'belt'
-        : 'external';
-  cursor.takeWords('external');
-  return {
-    driver: driver.name,
-    driverTeeth: driver.teeth,
-    driven: driven.name,
-    drivenTeeth: driven.teeth,
-    kind,
-  };
 }

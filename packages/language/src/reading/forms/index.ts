@@ -1,8 +1,9 @@
 import type { ValueKind } from '../../vocabulary/kinds.js';
 import type { Cursor } from '../cursor.js';
-import { takeBolts, takeLayout, takeMesh, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
+import { takeBolts, takeLayout, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
 import { takePerYear, takePoint, takeQuantity, takeRatio, takeSpan } from './quantity.js';
 import { takeShaftCriterion } from './shaftCriterion.js';
+import { takeLock, takeMesh } from './train.js';
 import { takeAnyWord, takeDate, takeSource, takeText, takeWord } from './words.js';
 
 /** Reads one value of the given form; what cannot be read leaves a problem or a concern with the cursor. */
@@ -40,6 +41,8 @@ export function takeValue(cursor: Cursor, property: string, kind: ValueKind): un
       return takePilot(cursor, property);
     case 'mesh':
       return takeMesh(cursor, property);
+    case 'lock':
+      return takeLock(cursor, property);
     case 'date':
       return takeDate(cursor, property);
     case 'shaft criterion':

@@ -1,0 +1,60 @@
+import type { Lock, Mesh } from '@tailshaft/drivetrain';
+import type { Cursor } from '../cursor.js';
+import { takeNumber } from './number.js';
+import { wrongToken } from './words.js';
+
+const KINDS = [
+  ['internal', 'internal'],
+  ['by chain', 'chain'],
+  ['by belt', 'belt'],
+  ['bevel near', 'bevel near'],
+  ['bevel far', 'bevel far'],
+  ['external', 'external'],
+] as const;
+
+/** `A 23 with B 47 internal`, `sun 30 with planet 20 on carrier`. */
+export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
+  const wheel = () => {
+    const name = cursor.take('word');
+    const teeth = name && takeNumber(cursor);
+    return teeth && { name: name.text, teeth: teeth.number };
+  };
+  const driver = wheel();
+  const driven = driver && cursor.takeWords('with') ? wheel() : undefined;
+  if (!driver || !driven || !(driver.teeth > 0) || !(driven.teeth > 0)) {
+    return cursor.problem(
+      'text/value',
+      wrongToken(cursor),
+      `"${property}" names two wheels with their tooth counts, driver first: ${property} A 23 with B 47.`,
+    );
+  }
+  const kind = KINDS.find(([words]) => cursor.takeWords(words))?.[1] ?? 'external';
+  const pair = {
+    driver: driver.name,
+    driverTeeth: driver.teeth,
+    driven: driven.name,
+    drivenTeeth: driven.teeth,
+    kind,
+  };
+  if (!cursor.takeWords('on')) return pair;
+  const carrier = cursor.takeFreeWord();
+  if (carrier) return { ...pair, carrier: carrier.text };
+  cursor.problem(
+    'text/value-missing',
+    wrongToken(cursor),
+    `Say which member carries the planet of this mesh: ${property} sun 30 with planet 20 on carrier.`,
+  );
+  return pair;
+}
+
+/** `sun with carrier`. */
+export function takeLock(cursor: Cursor, property: string): Lock | undefined {
+  const one = cursor.takeFreeWord();
+  const other = one && cursor.takeWords('with') ? cursor.takeFreeWord() : undefined;
+  if (one && other && one.text !== other.text) return { one: one.text, other: other.text };
+  return cursor.problem(
+    'text/value',
+    wrongToken(cursor),
+    `"${property}" names the two members that turn as one: ${property} sun with carrier.`,
+  );
+}
