@@ -15,7 +15,8 @@ export function specText(io: Io, specs: Specs, spec: CheckedSpec, withVerdicts: 
   const open = spec.findings.filter(one => severityOf(one) === 'information');
   const rest = spec.findings.filter(one => severityOf(one) !== 'information');
   const blocks: string[] = [];
-  if (open.length > 0) blocks.push(notChecked(io, specs, open));
+  const waiting = countOutcome(verdictsOf(spec), 'cannot tell');
+  if (waiting > 0) blocks.push(notChecked(io, specs, open, waiting));
   for (const vessel of spec.check.vessels) blocks.push(...notLookedAt(io, vessel));
   for (const finding of rest) blocks.push(findingText(io, specs, finding));
   for (const vessel of spec.check.vessels) blocks.push(vesselText(io, vessel));
@@ -25,8 +26,8 @@ export function specText(io: Io, specs: Specs, spec: CheckedSpec, withVerdicts: 
 }
 
 /** The loudest part: what this report does not say, and what would have to be written for it to. */
-function notChecked(io: Io, specs: Specs, open: readonly Finding[]): string {
-  const head = `NOT CHECKED: ${count(open.length, 'check waits', 'checks wait')} for data`;
+function notChecked(io: Io, specs: Specs, open: readonly Finding[], waiting: number): string {
+  const head = `NOT CHECKED: ${count(waiting, 'check waits', 'checks wait')} for data`;
   const lines = [io.paint.open(head)];
   for (const finding of open) {
     const { verdict } = finding;
@@ -42,6 +43,11 @@ function notChecked(io: Io, specs: Specs, open: readonly Finding[]): string {
       lines.push(wrapped(`${visible(one.what)} (${what}${where})`, io.width, '        ', '      needs '));
     }
   }
+  const behind = waiting - open.length;
+  if (behind > 0)
+    lines.push(
+      `  ${count(behind, 'more waits', 'more wait')} until the text can be read, or for the same data`,
+    );
   return lines.join('\n');
 }
 

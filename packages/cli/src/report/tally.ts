@@ -29,10 +29,10 @@ export function addTo(tally: Tally, spec: CheckedSpec): void {
     if (severity === 'error') tally.errors += 1;
     else if (severity === 'warning') tally.warnings += 1;
     else if (severity === 'note') tally.notes += 1;
-    else tally.notChecked += 1;
   }
   for (const verdict of verdictsOf(spec)) {
     if (verdict.outcome === 'accepted') tally.accepted += 1;
+    if (verdict.outcome === 'cannot tell') tally.notChecked += 1;
     if (verdict.outcome !== 'holds') continue;
     tally.holds += 1;
     const { margin } = verdict;
