@@ -123,6 +123,7 @@ describe('each feature of the protocol', () => {
     await client.show(path);
     const help = await client.ask<SignatureHelp>('textDocument/signatureHelp', path, 'low idle ');
     expect(help.signatures[0]!.label).toMatch(/^low idle </);
+    expect(help.activeParameter).toBe(0);
     const [start, end] = help.signatures[0]!.parameters![0]!.label as [number, number];
     expect(help.signatures[0]!.label.slice(start, end)).toMatch(/unit/);
     await client.closeDocument(uri(path));
@@ -190,6 +191,38 @@ describe('each feature of the protocol', () => {
     });
     expect(applied(typed)).toBe('engine A {\n  fuel diesel\n}\nengine B {\n      fuel diesel\n}\n');
     await client.closeDocument(uri(path));
+  });
+
+  it('indents the line that Enter begins, and moves nothing else', async () => {
+    const { documentOnTypeFormattingProvider } = hello.capabilities;
+    expect(documentOnTypeFormattingProvider).toEqual({
+      firstTriggerCharacter: '}',
+      moreTriggerCharacter: ['\n'],
+    });
+    const path = 'begun.shaft';
+    client.write(path, 'engine   A {\n      fuel diesel\nlow idle 650 rpm\n}\n');
+    await client.show(path);
+    const edits = await client.request<TextEdit[]>('textDocument/onTypeFormatting', {
+      textDocument: { uri: uri(path) },
+      position: { line: 2, character: 0 },
+      ch: '\n',
+      options: { tabSize: 2, insertSpaces: true },
+    });
+    expect(applyEdits(client.text(path), edits)).toBe(
+      'engine   A {\n      fuel diesel\n  low idle 650 rpm\n}\n',
+    );
+    await client.closeDocument(uri(path));
+  });
+
+  it('shows the table of a standard size', async () => {
+    await client.show(PARTS);
+    const hover = await client.ask<{ contents: { value: string } }>(
+      'textDocument/hover',
+      PARTS,
+      'input housing SAE',
+    );
+    expect(hover.contents.value).toContain('**flywheel housing SAE-3**');
+    expect(hover.contents.value).toContain('| SAE-4 |');
   });
 
   it('finds names of the whole workspace', async () => {

@@ -10,9 +10,10 @@ import type {
 import type { Replacement } from '../edit/textEdit.js';
 import type { Project } from '../project/project.js';
 import { formatEdits, formatParsed } from './formatText.js';
+import { indentNewLine } from './newLine.js';
 import { piecesOf } from './tokens.js';
 
-/** Formats documents of the editor: whole, in part, and the block that a typed brace closes. */
+/** Formats documents of the editor: whole, in part, the block that a typed brace closes, and the line that Enter begins. */
 export class TailshaftFormatter implements Formatter {
   constructor(private readonly services: { readonly project: Project }) {}
 
@@ -27,14 +28,21 @@ export class TailshaftFormatter implements Formatter {
 
   formatDocumentOnType(document: LangiumDocument, params: DocumentOnTypeFormattingParams): TextEdit[] {
     const end = document.textDocument.offsetAt(params.position);
+    if (params.ch !== '}') return this.newLine(document, end);
     const open = openingBrace(document.textDocument.getText().slice(0, end));
     if (open === undefined) return [];
     const { line } = document.textDocument.positionAt(open);
-    return this.edits(document, document.textDocument.offsetAt({ line, character: 0 }), end);
+    // What stands behind the cursor stays where it is.
+    return this.edits(document, document.textDocument.offsetAt({ line, character: 0 }), end - 1);
   }
 
   get formatOnTypeOptions(): DocumentOnTypeFormattingOptions {
-    return { firstTriggerCharacter: '}' };
+    return { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] };
+  }
+
+  private newLine(document: LangiumDocument, offset: number): TextEdit[] {
+    const edit = indentNewLine(document.textDocument.getText(), offset);
+    return edit ? [toEdit(document, edit)] : [];
   }
 
   private edits(document: LangiumDocument, from = 0, to = Number.POSITIVE_INFINITY): TextEdit[] {
@@ -43,14 +51,12 @@ export class TailshaftFormatter implements Formatter {
     const inRange = (edit: Replacement) => edit.end >= from && edit.start <= to;
     return formatEdits(text, formatted)
       .filter(inRange)
-      .map(({ start, end, text: newText }) => ({
-        range: {
-          start: document.textDocument.positionAt(start),
-          end: document.textDocument.positionAt(end),
-        },
-        newText,
-      }));
+      .map(edit => toEdit(document, edit));
   }
+}
+
+function toEdit({ textDocument }: LangiumDocument, { start, end, text: newText }: Replacement): TextEdit {
+  return { range: { start: textDocument.positionAt(start), end: textDocument.positionAt(end) }, newText };
 }
 
 /** The brace that the last one of a text closes. */

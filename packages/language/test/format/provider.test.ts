@@ -4,6 +4,7 @@ import type { TextEdit } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { TailshaftFormatter } from '../../src/format/provider.js';
 import { Specs } from '../edit/specs.js';
+import { SPEC } from '../server/specs.js';
 
 const OPTIONS = { tabSize: 4, insertSpaces: false };
 
@@ -52,6 +53,74 @@ describe('formatting in the editor', () => {
   it('formats the block that a brace closes', async () => {
     const typed = 'gear   G {\n mass   9kg\n      }<|>\ngear   H { }\n';
     expect(await after(typed, brace)).toBe('gear G {\n  mass 9 kg\n}\ngear   H { }\n');
+  });
+
+  it('leaves what stands behind the brace where it is', async () => {
+    const typed = 'gear   G {\n mass   9kg\n}<|> gear   H { }\n';
+    expect(await after(typed, brace)).toBe('gear G {\n  mass 9 kg\n} gear   H { }\n');
+  });
+
+  const enter: Ask = (formatter, document, offset) =>
+    formatter.formatDocumentOnType(document, {
+      textDocument: { uri: document.uri.toString() },
+      options: OPTIONS,
+      ch: '\n',
+      position: document.textDocument.positionAt(offset),
+    });
+  const lines: [what: string, typed: string, then: string][] = [
+    ['inside a block', 'gear G {\n<|>\n}\n', 'gear G {\n  \n}\n'],
+    [
+      'inside a block in a block',
+      'gear G {\n  ratio 2:1 {\n<|>\n  }\n}\n',
+      'gear G {\n  ratio 2:1 {\n    \n  }\n}\n',
+    ],
+    ['behind a block', 'gear G {\n  mass 9 kg\n}\n    <|>', 'gear G {\n  mass 9 kg\n}\n'],
+    ['with its closing brace', 'gear G {\n    <|>}\n', 'gear G {\n}\n'],
+    [
+      'in the middle of a line',
+      'gear G {\n  mass 9 kg\n<|>layout V-drive\n}\n',
+      'gear G {\n  mass 9 kg\n  layout V-drive\n}\n',
+    ],
+    [
+      'of a line part',
+      'vessel V {\n  arrangement a {\n    shaftline Port {\n<|>\n    }\n  }\n}\n',
+      'vessel V {\n  arrangement a {\n    shaftline Port {\n      \n    }\n  }\n}\n',
+    ],
+    [
+      'where two blocks opened on one line',
+      'vessel V { arrangement a {\n<|>\n} }\n',
+      'vessel V { arrangement a {\n    \n} }\n',
+    ],
+    [
+      'where a block above was left open',
+      'gear G {\n  mass 9 kg\n\nvessel V {\n<|>\n}\n',
+      'gear G {\n  mass 9 kg\n\nvessel V {\n  \n}\n',
+    ],
+    [
+      'that goes on with a sentence',
+      'vessel V {\n  accept rotation/same-hand on Port\n<|>because "x"\n}\n',
+      'vessel V {\n  accept rotation/same-hand on Port\n      because "x"\n}\n',
+    ],
+    [
+      'behind a whole sentence',
+      'vessel V {\n  require speed at most 5 kn at idle ahead\n      <|>\n}\n',
+      'vessel V {\n  require speed at most 5 kn at idle ahead\n  \n}\n',
+    ],
+    ['inside a comment, as it is', 'gear G {\n  /* one\n <|>two */\n}\n', 'gear G {\n  /* one\n two */\n}\n'],
+    ['with other line ends', 'gear G {\r\n<|>\r\n}\r\n', 'gear G {\r\n  \r\n}\r\n'],
+  ];
+  it.each(lines)('indents the line that Enter begins %s', async (_what, typed, then) => {
+    expect(await after(typed, enter)).toBe(then);
+  });
+
+  it('indents each line of a laid out spec as the formatter did', async () => {
+    for (const [index, line] of SPEC.split('\n').entries()) {
+      const above = SPEC.split('\n').slice(0, index);
+      const below = SPEC.split('\n').slice(index + 1);
+      if (line.trim() === '') continue;
+      const typed = [...above, `<|>${line.trim()}`, ...below].join('\n');
+      expect(await after(typed, enter), line).toBe(SPEC);
+    }
   });
 
   it('leaves everything alone when the brace closes nothing', async () => {
