@@ -16,6 +16,7 @@ import type { ModelEdit, Route } from '../../judge/route.js';
 import { isWeak } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
+import { type GearWords, gearEdits } from '../gear-edits.js';
 import { engineWord, fitHand, handWords, turnWords, useClutch } from './edits.js';
 import { isWelcome } from './turning-routes.js';
 
@@ -89,7 +90,7 @@ export function gearRoutes(
       title:
         `Fit gear ${one.entry.name} at ${nominalWords(one)} with clutch ${one.clutch.name} ahead: the shaft then ` +
         `turns ${turnWords(wanted)}${fasterWords(one.ratioChange)}`,
-      edits: gearEdits(line, gear, one, arrangement.revises !== undefined),
+      edits: gearEdits(gear, wordsOf(line, one, arrangement)),
     }));
 }
 
@@ -170,24 +171,21 @@ function suitsOtherSide(
   return ratio === undefined || Math.abs(variant.nominal.si / ratio - 1) <= SAME_RATIO;
 }
 
-function gearEdits(line: ShaftLine, gear: Gear, choice: GearChoice, revises: boolean): ModelEdit[] {
-  const { entry, variant, clutch } = choice;
-  const ratio = variant.nominalFact.written;
+/** What fits this gear into the line, its pump set for the engine where it has to be. */
+function wordsOf(
+  line: ShaftLine,
+  { entry, variant, clutch }: GearChoice,
+  arrangement: About['arrangement'],
+): GearWords {
   const byPump = entry.facts.inputRotation?.value?.word === 'either by pump index';
   const atFlywheel = rotationOf(line).atFlywheel;
-  const pump = byPump && atFlywheel ? engineWord(atFlywheel) : undefined;
-  if (!gear.nameOrigin || gear.change === 'retained' || !gear.ratioUsed || !gear.aheadClutch) {
-    const action = revises ? 'replace ' : '';
-    const block = pump ? ` { pump set for ${pump} }` : '';
-    const text = `${action}gear ${entry.name} ratio ${ratio} ahead clutch ${clutch.name}${block}`;
-    return [{ do: 'replace', at: gear.origin, text }];
-  }
-  return [
-    { do: 'replace', at: gear.nameOrigin, text: entry.name },
-    { do: 'replace', at: gear.ratioUsed.origin, text: ratio },
-    { do: 'replace', at: gear.aheadClutch.origin, text: clutch.name },
-    ...(pump ? [{ do: 'set', host: gear.origin, property: 'pump set for', text: pump } as const] : []),
-  ];
+  return {
+    name: entry.name,
+    ratio: variant.nominalFact.written,
+    clutch: clutch.name,
+    ...(byPump && atFlywheel ? { pump: engineWord(atFlywheel) } : {}),
+    fitted: arrangement.revises === undefined ? 'gear' : 'replace gear',
+  };
 }
 
 function nominalWords({ variant }: GearChoice): string {
