@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type DesktopWorkbench, startDesktop } from './desktop-harness.js';
 import { codeServerNode } from './large-tools.js';
+import { errorsButOfLeaving, reloaded } from './reloaded.js';
+import { chooseOnSheet } from './sheet-state.js';
 import { exampleFiles, exampleSpec, handRoute, packedVsix, withWrongHand } from './subject.js';
 import { until } from './until.js';
 
@@ -18,7 +20,10 @@ describe('on the extension host of a desktop', () => {
 
   // The first start compiles; the cache keeps the result.
   beforeAll(async () => {
-    workbench = await startDesktop({ vsix: packedVsix(), files: { ...files, [spec]: mistaken } });
+    workbench = await startDesktop({
+      vsix: process.env.TAILSHAFT_EXTENSION ?? packedVsix(),
+      files: { ...files, [spec]: mistaken },
+    });
   }, 300_000);
   afterAll(() => workbench?.close());
 
@@ -108,8 +113,16 @@ describe('on the extension host of a desktop', () => {
     await until('the finding', findings, each => each.length > 0);
   });
 
+  it('brings the sheet back as it was left when the window is loaded anew', async () => {
+    await chooseOnSheet(workbench.webview());
+    const [before, after] = await reloaded(workbench, 'Ternhaven');
+    expect(after).toEqual(before);
+    expect(before).toMatchObject({ line: 'Starboard', point: 'idle', astern: true });
+    await workbench.screenshot('desktop-5-reloaded');
+  });
+
   it('prints no error in the console, and asks nobody else for anything', () => {
-    expect(workbench.consoleErrors).toEqual([]);
+    expect(errorsButOfLeaving(workbench.consoleErrors)).toEqual([]);
     expect([...workbench.otherHosts]).toEqual([]);
   });
 
