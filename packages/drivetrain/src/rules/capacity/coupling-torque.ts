@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
+import { couplingRoutes } from '../coupling-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
@@ -20,6 +21,12 @@ const WITH_COUPLING = changed(
   source "Flex 4 sheet" dated 2024-09-01
   kind flexible
   torque at most 3600 N.m
+}
+
+coupling Flex-6 "larger flexible shaft coupling" {
+  source "Flex 6 sheet" dated 2024-09-01
+  kind flexible
+  torque at most 4100 N.m
 }
 
 shaft material high-strength`,
@@ -57,7 +64,8 @@ function check(context: LineContext): Verdict[] {
     .map(coupling => judge(context, coupling));
 }
 
-function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict {
+function judge(context: LineContext, coupling: Coupling): Verdict {
+  const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
   const name = nameOf(coupling);
   const place = coupling.nameOrigin ?? coupling.origin;
@@ -86,5 +94,6 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict {
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}: ${percent(torque.si / allowed.si - 1)} too much. It takes a larger coupling.`,
     related: [{ at: coupling.torque!.origin, message: 'torque that it may carry' }],
+    routes: () => couplingRoutes(context, coupling),
   });
 }

@@ -24,25 +24,46 @@ export function gearsThatCarry(
   direction: Direction,
   wanted: number,
 ): Route[] {
+  return gearRoutes(context, after => {
+    const margin = carries(after, duty, direction, wanted);
+    return margin === undefined ? undefined : { margin, words: `${percent(margin)} torque margin` };
+  });
+}
+
+/** The same gears and ratios, ranked by what a judgement of the line as it then is makes of them. */
+export function gearRoutes(
+  context: LineContext,
+  judge: (after: LineAnalysis) => { readonly margin: number; readonly words: string } | undefined,
+): Route[] {
   const { line, analysis, catalogue, vessel } = context;
   const turning = analysis.rotation.ahead;
   if (!turning || !line.gear?.entry) return [];
-  const best = new Map<string, { choice: GearChoice; margin: number; after: LineAnalysis }>();
+  const best = new Map<string, { choice: GearChoice; margin: number; words: string; after: LineAnalysis }>();
   for (const choice of gearsThatTurn(line, turning, catalogue.gears)) {
     if (best.has(choice.entry.name) || !fits(context, choice.entry)) continue;
     const after = new LineAnalysis(withGear(line, choice.entry, choice.variant, choice.clutch.name), vessel);
-    const { compared, needs } = inputTorques(after, duty, direction);
-    const worst = compared[0];
-    if (needs.any || !worst || worst.margin < wanted) continue;
-    best.set(choice.entry.name, { choice, margin: worst.margin, after });
+    const outlook = judge(after);
+    if (outlook) best.set(choice.entry.name, { choice, after, ...outlook });
   }
   return [...best.values()]
     .sort((one, other) => other.margin - one.margin)
     .slice(0, OFFERED)
-    .map(({ choice, margin, after }) => ({
-      title: `${named(context, choice)}: ${percent(margin)} torque margin${speedChange(analysis, after)}`,
+    .map(({ choice, words, after }) => ({
+      title: `${named(context, choice)}: ${words}${speedChange(analysis, after)}`,
       edits: editsFor(context, choice),
     }));
+}
+
+/** Least margin of the rating over the torque that enters the gear; undefined where it is too small or cannot be told. */
+export function carries(
+  after: LineAnalysis,
+  duty: string,
+  direction: Direction,
+  wanted: number,
+): number | undefined {
+  const { compared, needs } = inputTorques(after, duty, direction);
+  const worst = compared[0];
+  return needs.any || !worst || worst.margin < wanted ? undefined : worst.margin;
 }
 
 /** What the sheets say of speed and housing must not stand against the exchange. */

@@ -2,6 +2,7 @@ import type { Rule } from '../rule.js';
 import { certificate } from './certificate.js';
 import { clutchHolding } from './clutch-holding.js';
 import { couplingTorque } from './coupling-torque.js';
+import { couplingVibratoryTorque } from './coupling-vibratory-torque.js';
 import { engineDuty } from './engine-duty.js';
 import { gearInputTorque } from './gear-input-torque.js';
 import { motorEquivalent } from './motor-equivalent.js';
@@ -33,5 +34,6 @@ export const CAPACITY_RULES: readonly Rule[] = [
   motorEquivalent,
   clutchHolding,
   couplingTorque,
+  couplingVibratoryTorque,
   transferTorque,
 ];

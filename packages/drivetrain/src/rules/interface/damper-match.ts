@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
+import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -43,7 +44,8 @@ function check(context: LineContext): Verdict[] {
     .map(one => judge(context, engine, one));
 }
 
-function judge({ line }: LineContext, engine: Engine, damper: Coupling): Verdict {
+function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict {
+  const { line } = context;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const name = nameOf(damper);
@@ -68,6 +70,7 @@ function judge({ line }: LineContext, engine: Engine, damper: Coupling): Verdict
       place,
       message: `${line.name}: ${name} is offered for ${least.si} cylinders and more, ${nameOf(engine)} has ${cylinders.si}: its pulses are larger. Order the damper that both makers name for this engine.`,
       related: [{ at: engine.cylinders!.origin, message: `cylinders of ${nameOf(engine)}` }],
+      routes: () => couplingRoutes(context, damper),
     });
   }
   if (needs.any) return waits(say, needs, place, `${line.name}: whether ${name} is made for this engine`);

@@ -19,6 +19,20 @@ export const WITH_DAMPER = changed(
   spline pitch 16/32
 }
 
+coupling Reed-310 "softer two-stage damper" {
+  source "Reed 310 sheet" dated 2024-09-01
+  kind damper
+  torque at most 1750 N.m
+  torsional stiffness 7400 N.m/rad
+  dynamic magnifier 6
+  vibratory torque at most 560 N.m
+  flywheel size 11.5
+  rivet ring diameter 300 mm
+  cylinders at least 3
+  spline teeth 26
+  spline pitch 16/32
+}
+
 shaft material high-strength-stainless {`,
   ],
   ['      gear Alder-63 ratio 2.04:1', '      coupling Reed-300\n      gear Alder-63 ratio 2.04:1'],

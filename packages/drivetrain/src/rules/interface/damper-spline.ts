@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
+import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -43,7 +44,8 @@ function check(context: LineContext): Verdict[] {
     .map(one => judge(context, gear, one));
 }
 
-function judge({ line }: LineContext, gear: Gear, damper: Coupling): Verdict {
+function judge(context: LineContext, gear: Gear, damper: Coupling): Verdict {
+  const { line } = context;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const [name, of] = [nameOf(damper), nameOf(gear)];
@@ -67,6 +69,7 @@ function judge({ line }: LineContext, gear: Gear, damper: Coupling): Verdict {
       place,
       related,
       message: `${line.name}: the hub of ${name} does not go on the input of ${of}: ${wrong.join(', ')}. Order the damper with the hub of this gear.`,
+      routes: () => couplingRoutes(context, damper),
     });
   }
   if (needs.any)

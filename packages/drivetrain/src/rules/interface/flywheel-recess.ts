@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
+import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -45,7 +46,8 @@ function check(context: LineContext): Verdict[] {
     .map(one => judge(context, engine, one));
 }
 
-function judge({ line, analysis }: LineContext, engine: Engine, damper: Coupling): Verdict {
+function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict {
+  const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const [name, of] = [nameOf(damper), nameOf(engine)];
@@ -71,6 +73,7 @@ function judge({ line, analysis }: LineContext, engine: Engine, damper: Coupling
       place,
       related,
       message: `${line.name}: ${name} is made for flywheel ${size}, ${of} has ${flywheel}. Order the damper for this flywheel.`,
+      routes: () => couplingRoutes(context, damper),
     });
   }
   if (ring && recess && ring.si >= recess.si) {
@@ -78,6 +81,7 @@ function judge({ line, analysis }: LineContext, engine: Engine, damper: Coupling
       place,
       related,
       message: `${line.name}: the rivet ring of ${name} is ${analysis.tell(ring)}, the recess of the flywheel ${analysis.tell(recess)}: the damper does not sit flat. Order one that goes in; machine the flywheel only with the maker’s consent.`,
+      routes: () => couplingRoutes(context, damper),
     });
   }
   if (needs.any)

@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.js';
+import { barredRangeRule } from './barred-range.js';
 import { bedCentres } from './bed-centres.js';
 import { damperMatch } from './damper-match.js';
 import { damperSpline } from './damper-spline.js';
@@ -9,6 +10,7 @@ import { freewheel } from './freewheel.js';
 import { gearGauges } from './gear-gauges.js';
 import { torsionalCritical } from './torsional-critical.js';
 import { torsionalStatement } from './torsional-statement.js';
+import { torsionalStressRule } from './torsional-stress.js';
 import { weightChange } from './weight-change.js';
 
 /** Rules on how engine, gear, shaft and hull fit each other, in the order of the catalogue of mistakes. */
@@ -19,6 +21,8 @@ export const INTERFACE_RULES: readonly Rule[] = [
   damperSpline,
   torsionalStatement,
   torsionalCritical,
+  torsionalStressRule,
+  barredRangeRule,
   engineSpace,
   weightChange,
   bedCentres,

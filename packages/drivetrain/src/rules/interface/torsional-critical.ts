@@ -1,4 +1,6 @@
+import { percent } from '../../analysis/telling.js';
 import { hasTorsionalData, torsionalSystem } from '../../analysis/torsional.js';
+import { firingClearance } from '../../analysis/torsional-clearance.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -7,20 +9,9 @@ import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { WITH_DAMPER } from './damper-specs.js';
 import { DEFER } from './sources.js';
-
-const WITH_INERTIAS = changed(
-  WITH_DAMPER,
-  ['  cycle four-stroke\n', '  cycle four-stroke\n  inertia 2.6 kg.m2\n'],
-  [
-    '  slip device offered\n',
-    '  slip device offered\n  input inertia 0.42 kg.m2\n  output inertia 0.6 kg.m2\n',
-  ],
-  ['  torsional yield 70000 psi\n', '  torsional yield 70000 psi\n  shear modulus 77 GPa\n'],
-  ['diameter 65 mm [drawing] }', 'diameter 65 mm [drawing]  length 4.8 m }'],
-  ['area ratio 0.72 }', 'area ratio 0.72  inertia 1.1 kg.m2 }'],
-);
+import { softerRoutes } from './torsional-routes.js';
+import { WITH_INERTIAS } from './torsional-specs.js';
 
 const INFO: RuleInfo = {
   id: 'interface/torsional-critical',
@@ -28,15 +19,17 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'first firing order against the natural frequencies of engine, damper, gear, shaft and propeller; blade rate is told',
+    'first firing order against the natural frequencies of engine, couplings, gear, shafts and propeller; blade rate is told',
   source: {
     title: 'rigid inertias joined by torsion springs and rigid gears; orders by definition',
     confidence: 'derived',
   },
   manual:
-    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, damper, both sides of ' +
-    'the gear, shafts, and the propeller with its water. The natural frequencies are met by the firing order of the engine ' +
-    'at certain speeds; one in the running range must be calculated with its damping, or barred. Where the blade rate meets ' +
+    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, every coupling or joint ' +
+    'wherever it stands, both sides of the gear, shafts, and the propeller with its water; only a rigid coupling is taken as ' +
+    'stiff. The natural frequencies are met by the firing order of the engine ' +
+    'at certain speeds; one in the running range must be calculated with its damping, or barred. Where the spec declares ' +
+    'the stresses or the excitation, it is, and the stress is judged by itself. Where the blade rate meets ' +
     'one is told as well: its torque is smaller, and it can seldom be kept out. A softer damper usually moves the first one below idle. Missing data are named; nothing is guessed.',
   caution: `${DEFER} Undamped, without stresses: a critical in the range is no proof of damage and none outside is no proof of safety. Minor orders are left out.`,
   examples: {
@@ -84,8 +77,22 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: torsional frequencies ${modes}; the firing order meets none in the running range (${list(firing)}).${rate}`,
     });
   }
+  const calculated = analysis.torsionalStress.value;
+  if (calculated && calculated.open.length === 0) {
+    return say.holds({
+      ...said,
+      message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range, and calculated with damping: the stress there is judged by itself.${rate}`,
+    });
+  }
   return say.fails({
     ...said,
     message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range.${rate} Have it calculated with damping, bar the speeds, or take another damper.`,
+    routes: () =>
+      softerRoutes(context, after => {
+        const margin = firingClearance(after);
+        return margin === undefined || margin <= 0
+          ? undefined
+          : { margin, words: `the firing order then stays ${percent(margin)} clear of the running range` };
+      }),
   });
 }

@@ -1,0 +1,113 @@
+import { FORCED_TORSION, given, type Value } from '@tailshaft/mechanics';
+import { percent } from '../../analysis/telling.js';
+import { hasExcitation } from '../../analysis/torsional-excitation.js';
+import type { TorsionalStress } from '../../analysis/torsional-stress.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
+import type { Coupling } from '../../model/shafting.js';
+import { couplingRoutes } from '../coupling-routes.js';
+import { changed } from '../example-specs.js';
+import { WITH_EXCITATION } from '../interface/torsional-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER, PART_SHEET } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'capacity/coupling-vibratory-torque',
+  title: 'The coupling may swing by the vibratory torque that passes it',
+  mistakes: [],
+  severity: 'warning',
+  criterion: 'greatest vibratory torque from idle up against what the coupling sheet allows continuously',
+  source: PART_SHEET,
+  manual:
+    'Rubber that swings turns the work into heat: a coupling that carries its mean torque with ease may burn at a critical. ' +
+    'Where the spec declares what shakes the line, the damped response is worked out along the running range, and the greatest ' +
+    'vibratory torque in each coupling is compared with its "vibratory torque at most". A softer coupling lets less through ' +
+    'above its resonance; one with more damping less at it.',
+  caution: `${DEFER} Even firing only. What a sheet allows may fall with frequency and with the heat of the space.`,
+  examples: {
+    failing: changed(WITH_EXCITATION, [
+      'vibratory torque at most 480 N.m',
+      'vibratory torque at most 150 N.m',
+    ]),
+    passing: WITH_EXCITATION,
+    cannotTell: changed(WITH_EXCITATION, ['  excitation order 3 torque 620 N.m\n', '']),
+  },
+};
+
+export const couplingVibratoryTorque: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict[] {
+  const { line, analysis } = context;
+  if (!isPlanned(context) || !line.propeller || !hasExcitation(analysis)) return [];
+  return line.couplings.filter(one => one.vibratoryTorque).flatMap(one => judge(context, one) ?? []);
+}
+
+function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
+  const { line, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = nameOf(coupling);
+  const place = coupling.nameOrigin ?? coupling.origin;
+  const allowed = needs.fact(coupling.vibratoryTorque, {
+    what: `vibratory torque that ${name} may carry`,
+    host: home(coupling),
+    property: 'vibratory torque at most',
+  });
+  const stress = needs.take(analysis.torsionalStress);
+  if (stress && !stress.excited) needs.take({ value: undefined, missing: stress.open });
+  const worst = stress && greatestIn(stress, coupling);
+  if (!allowed || !worst) {
+    return needs.any
+      ? waits(say, needs, place, `${line.name}: whether ${name} may swing by the vibratory torque in it`)
+      : undefined;
+  }
+  const numbers = `up to ${analysis.tell(worst.torque, 3)} of vibratory torque pass ${name}, at ${analysis.tell(worst.engineSpeed, 3)} of the engine; it may carry ${analysis.tell(allowed, 3)} continuously`;
+  return say.compare({
+    place,
+    capacity: allowed,
+    demand: worst.torque,
+    workings: [worst.torque],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(worst.torque.si / allowed.si - 1)} too much. It overheats there; take another coupling, or bar the speed with its maker’s consent.`,
+    related: [{ at: coupling.vibratoryTorque!.origin, message: 'vibratory torque that it may carry' }],
+    routes: () =>
+      couplingRoutes(context, coupling, (after, fitted) => outlook(after.torsionalStress.value, fitted)),
+  });
+}
+
+function outlook(stress: TorsionalStress | undefined, coupling: Coupling) {
+  const worst = stress && greatestIn(stress, coupling);
+  const allowed = coupling.vibratoryTorque?.value;
+  if (!worst || !allowed) return undefined;
+  const margin = allowed.si / worst.torque.si - 1;
+  return { margin, words: `${percent(margin)} margin of vibratory torque` };
+}
+
+function greatestIn(stress: TorsionalStress, coupling: Coupling) {
+  const own = stress.couplings.filter(one => one.coupling === coupling);
+  if (own.length === 0 || !stress.excited) return undefined;
+  const worst = own.reduce((a, b) => (b.torque > a.torque ? b : a));
+  const torque: Value<'torque'> = {
+    label: 'vibratory torque of the coupling',
+    symbol: 'T',
+    dimension: 'torque',
+    si: worst.torque,
+    working: {
+      name: 'vibratory torque by damped forced response',
+      text: '(K − ω² J + iωC) θ = T for each order, T = |k + iωC| |Δθ|, orders added',
+      inputs: stress.excited.orders.map(one => one.torque),
+      source: FORCED_TORSION,
+      range: [],
+      notes: [`Damped by ${stress.excited.dampedBy.join(', ')}.`],
+    },
+  };
+  const engineSpeed = given('engine speed', 'n', 'rotational speed', worst.engineSpeed, {
+    assumed: 'where it is greatest in the running range',
+  });
+  return { torque, engineSpeed };
+}
