@@ -16,9 +16,19 @@ export function valueWords(value: Value): string {
 
 /** The same in SI, for the column beside what was written; undefined where there is nothing to convert. */
 export function siWords(value: Value): string | undefined {
-  if (value.dimension === 'number' || value.dimension === 'ratio') return undefined;
+  if (value.dimension === 'number' || value.dimension === 'ratio' || isWrittenInSi(value)) return undefined;
   const text = formatQuantity(value.si, siUnit(value));
   return text === NO_VALUE || sameWords(text, value.written) ? undefined : text;
+}
+
+/** `2.9 m` and `300 kW` are SI with their prefix; a degree is used with it (SI Brochure, table 8). */
+function isWrittenInSi({ written, dimension }: Value): boolean {
+  const unit = findUnit(/[^\d\s.,/-].*$/.exec(written ?? '')?.[0] ?? '');
+  if (!unit?.dimensions.includes(dimension)) return false;
+  const thousands = Math.log10(unit.factor) / 3;
+  return (
+    unit.symbol === 'deg' || (unit.system === 'metric' && Number.isInteger(thousands) && unit.offset === 0)
+  );
 }
 
 function siUnit(value: Value): Unit {

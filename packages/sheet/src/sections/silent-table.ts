@@ -1,12 +1,15 @@
 import { silentTopics } from '@tailshaft/drivetrain';
 import { type Block, paragraph, table } from '../document/blocks.js';
-import { code, separated, warning } from '../document/text.js';
+import { code, quiet, separated, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 
 /** What the spec says nothing of, so that no rule about it spoke. A reader must not take that for consent. */
 export function silentTable(sheet: Sheet): Block[] {
   const topics = silentTopics(sheet.vessel, sheet.input.verdicts);
   if (topics.length === 0) return [];
+  const lines = new Set(topics.flatMap(one => one.subjects).filter(path => path.includes('.')));
+  const everywhere = (subjects: readonly string[]) =>
+    lines.size > 1 && [...lines].every(path => subjects.includes(path));
   return [
     paragraph(warning('Not looked at: the spec declares nothing of these, so no check was made.'), 'loud'),
     table(
@@ -18,7 +21,7 @@ export function silentTable(sheet: Sheet): Block[] {
       ],
       topics.map(one => [
         one.of,
-        separated(', ', ...one.subjects),
+        everywhere(one.subjects) ? quiet('every line') : separated(', ', ...one.subjects),
         separated(', ', ...one.rules.map(rule => code(rule))),
       ]),
     ),
