@@ -13,9 +13,11 @@ import {
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import { home, nameOf } from '../model/part.js';
+import type { Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
-import { gradeOf, shaftSize, wantedOf } from './shaft-strength.js';
-import { spansOf } from './shaft-supports.js';
+import { heaviest, type SizedSection, sizesBetween, sizesOf, thinnest } from './shaft-sections.js';
+import { gradeOf, wantedOf } from './shaft-strength.js';
+import { type Span, spansOf } from './shaft-supports.js';
 
 /** Lateral criticals of the propeller behind its last bearing, bracketed by how the forward end of the span is held. */
 export interface PropellerWhirl {
@@ -48,7 +50,7 @@ export function propellerWhirl(line: ShaftLine, needs: Needs): PropellerWhirl | 
     host: shaft.origin,
     property: 'overhang',
   });
-  const size = shaftSize(shaft, needs);
+  const sizes = sizesBehind(shaft, last, needs);
   const grade = gradeOf(shaft, needs);
   const modulus = grade && needs.fact(grade.youngsModulus, wantedOf(grade, 'elastic modulus'));
   const density = grade && needs.fact(grade.density, wantedOf(grade, 'density'));
@@ -59,8 +61,9 @@ export function propellerWhirl(line: ShaftLine, needs: Needs): PropellerWhirl | 
   });
   const mass = needs.fact(propeller.mass, wanted('mass'));
   const inertia = needs.fact(propeller.inertia, wanted('inertia'));
-  if (!last || !length || !overhang || !size || !modulus || !density || !mass || !inertia) return undefined;
-  const { outsideDiameter, bore } = size;
+  if (!last || !length || !overhang || !sizes || !modulus || !density || !mass || !inertia) return undefined;
+  // A stepped end counts as bending like its thinnest diameter and weighing like its heaviest, which is the least it can be.
+  const { outsideDiameter, bore } = thinnest(sizes).size;
   const hub = propeller.hubLength?.value?.si ?? 0;
   const arm = given(
     'propeller behind the middle of its bearing',
@@ -80,7 +83,7 @@ export function propellerWhirl(line: ShaftLine, needs: Needs): PropellerWhirl | 
     overhang: arm,
     modulus: renamed(modulus, 'elastic modulus', 'E'),
     section: shaftSecondMomentOfArea({ d: outsideDiameter, di: bore }),
-    massPerLength: massPerLength({ density, outsideDiameter, bore }),
+    massPerLength: massPerLength({ density, ...heaviest(sizes).size }),
     mass: propellerMassInWater({ m: renamed(mass, 'propeller mass', 'm'), w }),
     diametralInertia: propellerInertiaInWater({ I: diametral, w }),
   });
@@ -93,4 +96,11 @@ export function propellerWhirl(line: ShaftLine, needs: Needs): PropellerWhirl | 
     bladeRate:
       blades && criticalSpeed({ f: bracket.pinned.withShaftMass, q: renamed(blades, 'blades', 'q') }),
   };
+}
+
+/** The diameters from the forward end of the last span to the propeller. */
+function sizesBehind(shaft: Shaft, last: Span | undefined, needs: Needs): SizedSection[] | undefined {
+  return last?.from
+    ? sizesBetween(shaft, last.from.at, Number.POSITIVE_INFINITY, needs)
+    : sizesOf(shaft, needs);
 }

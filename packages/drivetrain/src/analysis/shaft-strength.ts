@@ -20,10 +20,24 @@ import type { Shaft, ShaftMaterial } from '../model/shafting.js';
 import type { LineAnalysis } from './line.js';
 import type { Load } from './loads.js';
 import type { AppliedCriterion } from './shaft-criteria.js';
+import {
+  isStepped,
+  mainSize,
+  type ShaftSize,
+  type SizedSection,
+  sectionsOf,
+  sizesOf,
+} from './shaft-sections.js';
+
+export type { ShaftSize } from './shaft-sections.js';
 
 /** What one criterion says of one shaft. */
 export interface ShaftStrength {
   readonly criterion: AppliedCriterion;
+  /** Which of its diameters this is of: the one that takes least. */
+  readonly weakest: SizedSection;
+  /** How many diameters were judged. */
+  readonly judged: number;
   /** Power per speed that the fitted shaft takes, and what it gets. */
   readonly capacity: Value<'power per speed'>;
   readonly demand: Value<'power per speed'>;
@@ -47,7 +61,7 @@ export function ratedShaftLoad(analysis: LineAnalysis, shaft: Shaft, needs: Need
   };
 }
 
-/** Judges a shaft under a load by one criterion. */
+/** Judges every diameter of a shaft under a load by one criterion, and tells of the weakest. */
 export function shaftStrength(
   shaft: Shaft,
   load: Load,
@@ -55,19 +69,22 @@ export function shaftStrength(
   isPropellerShaft: boolean,
   needs: Needs,
 ): ShaftStrength | undefined {
-  const size = shaftSize(shaft, needs);
+  const sizes = sizesOf(shaft, needs);
   const grade = gradeOf(shaft, needs);
+  const weakestOf = (judge: (one: SizedSection) => OneStrength): ShaftStrength =>
+    sizes!
+      .map(one => ({ ...judge(one), criterion, weakest: one, judged: sizes!.length }))
+      .reduce((weak, one) => (one.capacity.si < weak.capacity.si ? one : weak));
   if (criterion.formula === 'class') {
     const strength = grade && needs.fact(grade.tensileStrength, wantedOf(grade, 'tensile strength'));
-    if (!size || !strength) return undefined;
-    return classStrength(size, load, criterion, strength, isPropellerShaft);
+    if (!sizes || !strength) return undefined;
+    return weakestOf(({ size }) => classStrength(size, load, strength, isPropellerShaft));
   }
   const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
-  if (!size || !torsionalYield) return undefined;
+  if (!sizes || !torsionalYield) return undefined;
   const St = renamed(torsionalYield, 'torsional yield', 'S_t');
   const safetyFactor = renamed(criterion.factor, 'safety factor', 'SF');
-  return {
-    criterion,
+  return weakestOf(({ size }) => ({
     capacity: smallCraftPowerPerSpeed({ ...size, torsionalYield: St, safetyFactor }),
     demand: demandOf(load),
     needed: smallCraftShaftDiameter({
@@ -82,30 +99,20 @@ export function shaftStrength(
       power: load.power,
       speed: load.speed,
     }),
-  };
+  }));
 }
 
-export interface ShaftSize {
-  readonly outsideDiameter: Value<'length'>;
-  readonly bore: Value<'length'>;
-}
+type OneStrength = Omit<ShaftStrength, 'criterion' | 'weakest' | 'judged'>;
 
-/** Diameter and bore; solid where no bore is declared. */
+/**
+ * Diameter and bore of a shaft that has one of each. A stepped shaft has not: whoever can count its sections takes them
+ * from `shaft-sections`, and for the rest they are a gap, so that no figure is made of half a shaft.
+ */
 export function shaftSize(shaft: Shaft, needs: Needs): ShaftSize | undefined {
-  const diameter = needs.fact(shaft.diameter, {
-    what: `diameter of ${nameOf(shaft)}`,
-    host: shaft.origin,
-    property: 'diameter',
-  });
-  const bore = shaft.boreDiameter
-    ? needs.fact(shaft.boreDiameter, {
-        what: `bore of ${nameOf(shaft)}`,
-        host: shaft.origin,
-        property: 'bore',
-      })
-    : given('bore', 'd_i', 'length', 0, { assumed: 'solid: no bore is declared' });
-  if (!diameter || !bore) return undefined;
-  return { outsideDiameter: renamed(diameter, 'shaft diameter', 'd'), bore: renamed(bore, 'bore', 'd_i') };
+  if (!isStepped(shaft)) return mainSize(shaft, needs);
+  const first = sectionsOf(shaft)[0]!;
+  const what = `one diameter for ${nameOf(shaft)}: it is stepped, and this is not worked out over its sections`;
+  return needs.miss({ what, host: shaft.origin, property: 'section' }, first.origin);
 }
 
 /** The catalogue grade that the shaft names by more than hearsay. */
@@ -134,10 +141,9 @@ function demandOf({ power, speed }: Load): Value<'power per speed'> {
 function classStrength(
   { outsideDiameter, bore }: ShaftSize,
   load: Load,
-  criterion: AppliedCriterion,
   strength: Value<'pressure'>,
   isPropellerShaft: boolean,
-): ShaftStrength {
+): OneStrength {
   const cap = isPropellerShaft
     ? classStrengthCaps.propeller
     : classStrengthCaps['carbon or carbon-manganese'];
@@ -160,7 +166,6 @@ function classStrength(
     }),
   };
   return {
-    criterion,
     capacity: classPowerPerSpeed({ ...inputs, outsideDiameter }),
     demand: demandOf(load),
     needed: classShaftDiameter({ ...inputs, power: load.power, speed: load.speed }),

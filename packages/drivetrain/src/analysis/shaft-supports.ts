@@ -1,15 +1,27 @@
 import {
   given,
+  massPerLength,
   ratioInSeries,
   renamed,
   shaftSpeedThroughGear,
+  steppedSpanWhirlingLeast,
+  steppedSpanWhirlingMost,
   type Value,
   whirlingSpeedOfSpan,
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Bearing, Shaft } from '../model/shafting.js';
 import type { LineAnalysis } from './line.js';
-import { gradeOf, shaftSize, wantedOf } from './shaft-strength.js';
+import {
+  heaviest,
+  lightest,
+  type SizedSection,
+  sizesBetween,
+  sizesOf,
+  thickest,
+  thinnest,
+} from './shaft-sections.js';
+import { gradeOf, wantedOf } from './shaft-strength.js';
 import { gearRatio, transferRatio } from './speeds.js';
 
 /** A place that holds the shaft, measured aft from its own forward coupling face. */
@@ -29,8 +41,16 @@ export interface Span {
 
 export interface SpanWhirl {
   readonly span: Span;
-  /** First whirling speed of the plain span; the propeller behind it is not in it. */
+  /** First whirling speed of the plain span; the propeller behind it is not in it. Of a stepped span the least it can be. */
   readonly whirling: Value<'rotational speed'>;
+  /** Diameter that the span is counted in: the thinnest in it. */
+  readonly thin: SizedSection;
+  /** Of a span with several diameters. */
+  readonly stepped?: {
+    /** The most that its whirling speed can be. */
+    readonly most: Value<'rotational speed'>;
+    readonly heavy: SizedSection;
+  };
 }
 
 /** Whether the spec says anything of how a shaft is held. */
@@ -89,20 +109,51 @@ function forwardEnd(before: Shaft | undefined, needs: Needs): Support | undefine
 /** First whirling speed of each span of a shaft. */
 export function spanWhirls(shaft: Shaft, before: Shaft | undefined, needs: Needs): SpanWhirl[] {
   const spans = spansOf(shaft, before, needs);
-  const size = shaftSize(shaft, needs);
   const grade = gradeOf(shaft, needs);
   const modulus = grade && needs.fact(grade.youngsModulus, wantedOf(grade, 'elastic modulus'));
   const density = grade && needs.fact(grade.density, wantedOf(grade, 'density'));
-  if (!size || !modulus || !density || needs.any) return [];
-  return spans.map(span => ({
+  const sizes = spans.map(span => sizesOfSpan(shaft, span, needs));
+  if (spans.length === 0) sizesOf(shaft, needs);
+  if (!modulus || !density || needs.any) return [];
+  const bar = {
+    youngsModulus: renamed(modulus, 'elastic modulus', 'E'),
+    density: renamed(density, 'density', 'ρ'),
+  };
+  return spans.map((span, index) => whirlOf(span, sizes[index]!, bar));
+}
+
+/** The diameters within a span; all of the shaft where its place is not known. */
+export function sizesOfSpan(shaft: Shaft, { from, to }: Span, needs: Needs): SizedSection[] | undefined {
+  return from && to ? sizesBetween(shaft, from.at, to.at, needs) : sizesOf(shaft, needs);
+}
+
+interface Bar {
+  readonly youngsModulus: Value<'pressure'>;
+  readonly density: Value<'density'>;
+}
+
+function whirlOf(span: Span, sizes: readonly SizedSection[], bar: Bar): SpanWhirl {
+  const plain = ({ size }: SizedSection) => whirlingSpeedOfSpan({ ...size, ...bar, span: span.length });
+  if (sizes.length === 1) return { span, whirling: plain(sizes[0]!), thin: sizes[0]! };
+  const mass = ({ size }: SizedSection) => massPerLength({ ...size, density: bar.density });
+  const [thin, heavy, thick] = [thinnest(sizes), heaviest(sizes), thickest(sizes)];
+  return {
     span,
-    whirling: whirlingSpeedOfSpan({
-      ...size,
-      span: span.length,
-      youngsModulus: renamed(modulus, 'elastic modulus', 'E'),
-      density: renamed(density, 'density', 'ρ'),
+    thin,
+    whirling: steppedSpanWhirlingLeast({
+      whirlingSpeed: plain(thin),
+      massPerLength: mass(thin),
+      countedMassPerLength: mass(heavy),
     }),
-  }));
+    stepped: {
+      most: steppedSpanWhirlingMost({
+        whirlingSpeed: plain(thick),
+        massPerLength: mass(thick),
+        countedMassPerLength: mass(lightest(sizes)),
+      }),
+      heavy,
+    },
+  };
 }
 
 /** Engine speed over the speed of a part, by the stages before it. */

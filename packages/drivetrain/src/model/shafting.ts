@@ -1,8 +1,8 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Fact, Hand, Quantity, SourceNote } from './fact.js';
-import type { Flange } from './gear.js';
 import type { Part } from './part.js';
 import type { PropellerMake, PropellerPlace } from './propeller.js';
+import type { BoltedFlange, ShaftKey, ShaftSection } from './strength.js';
 import type { CouplingTorsion, PropellerTorsion, RollingThrustBearing, ShaftTorsion } from './torsion.js';
 
 export interface CouplingFacts extends CouplingTorsion {
@@ -10,7 +10,7 @@ export interface CouplingFacts extends CouplingTorsion {
   readonly kind?: Fact<'rigid' | 'flexible' | 'damper' | 'joint'>;
   readonly torque?: Quantity<'torque'>;
   readonly mass?: Quantity<'mass'>;
-  readonly flange?: Flange;
+  readonly flange?: BoltedFlange;
   /** What it is there for, as the author says. */
   readonly chosenFor?: Fact<'torsional vibration' | 'noise' | 'mount movement' | 'misalignment'>;
   /** Bore for the shaft, of a half-coupling. */
@@ -49,6 +49,8 @@ export interface ShaftMaterial {
   readonly youngsModulus?: Quantity<'pressure'>;
   readonly shearModulus?: Quantity<'pressure'>;
   readonly density?: Quantity<'density'>;
+  /** Stress that it bears for ever when it alternates, in this shaft: size, finish, notch and sea water counted. */
+  readonly enduranceLimit?: Quantity<'pressure'>;
 }
 
 export interface ShaftFacts extends ShaftTorsion {
@@ -57,6 +59,9 @@ export interface ShaftFacts extends ShaftTorsion {
   readonly diameter?: Quantity<'length'>;
   readonly boreDiameter?: Quantity<'length'>;
   readonly length?: Quantity<'length'>;
+  /** Lengths of it that have another diameter or bore. */
+  readonly sections?: readonly ShaftSection[];
+  readonly keys?: readonly ShaftKey[];
   readonly bearings?: readonly Bearing[];
   /** Greatest distance between bearing centres, where their places are not given. */
   readonly bearingSpan?: Quantity<'length'>;

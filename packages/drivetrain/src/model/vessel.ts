@@ -6,6 +6,7 @@ import type { HullCriteria, HullForm } from './hull.js';
 import type { Part } from './part.js';
 import type { PropellerCriteria } from './propeller.js';
 import type { Coupling, Propeller, Shaft } from './shafting.js';
+import type { StrengthCriteria } from './strength.js';
 
 /** One engine or motor to one propeller. */
 export interface ShaftLine {
@@ -83,7 +84,7 @@ export interface ShaftCriterion {
 }
 
 /** A named published criterion or limit that the author chose; absent ones have defaults. */
-export interface Criteria extends PropellerCriteria, HullCriteria {
+export interface Criteria extends PropellerCriteria, HullCriteria, StrengthCriteria {
   readonly origin: Origin;
   readonly gearTorqueMargin?: Quantity<'ratio'>;
   readonly clutchServiceFactor?: Quantity<'ratio'>;

@@ -1,9 +1,9 @@
 import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from '@tailshaft/drivetrain';
 import { BEARING } from './bearing.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
-import { FLANGE } from './flange.js';
 import { anyWord, blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
+import { BOLTED_FLANGE, SHAFT_KEY, SHAFT_SECTION } from './strength.js';
 import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
 
 const coupling = rowsFor<CouplingFacts>();
@@ -41,7 +41,7 @@ export const COUPLING: Vocabulary = {
     blocksFor<CouplingFacts>()(
       'flange',
       'flange',
-      FLANGE,
+      BOLTED_FLANGE,
       'Dimensions of its flange.',
       'flange { outside diameter 146 mm }',
     ),
@@ -96,6 +96,13 @@ export const SHAFT_MATERIAL: Vocabulary = {
       'shear modulus 77 GPa',
     ),
     material('density', 'density', quantity('density'), 'Density.', 'density 7890 kg/m3'),
+    material(
+      'enduranceLimit',
+      'endurance limit',
+      quantity('pressure'),
+      'Stress that it bears for ever when it alternates, with size, finish, notch and sea water counted.',
+      'endurance limit 90 MPa',
+    ),
   ],
   blocks: [],
 };
@@ -132,6 +139,22 @@ export const SHAFT: Vocabulary = {
     ...SHAFT_TORSION,
   ],
   blocks: [
+    blocksFor<ShaftFacts>()(
+      'sections',
+      'section',
+      SHAFT_SECTION,
+      'A length of the shaft that has another diameter or bore than the rest.',
+      'section middle { from 0.4 m  length 1.2 m  diameter 85 mm }',
+      { many: true, head: { field: 'name', kind: anyWord('name of the section') } },
+    ),
+    blocksFor<ShaftFacts>()(
+      'keys',
+      'key',
+      SHAFT_KEY,
+      'The key in the propeller or in the half-coupling.',
+      'key propeller { width 25 mm  height 14 mm  length 180 mm  material duplex-stainless }',
+      { many: true, head: { field: 'name', kind: word('propeller', 'coupling') } },
+    ),
     blocksFor<ShaftFacts>()(
       'bearings',
       'bearing',

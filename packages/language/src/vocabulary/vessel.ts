@@ -2,6 +2,7 @@ import type { Certificate, Criteria, Duty, Hull } from '@tailshaft/drivetrain';
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hullForm.js';
 import { perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
+import { STRENGTH_CRITERIA } from './strength.js';
 
 const duty = rowsFor<Duty>();
 
@@ -172,6 +173,7 @@ export const CRITERIA: Vocabulary = {
       'Rating life (ISO 281, 90 % reach it) wanted of the bearing that takes the thrust, at full power all the time.',
       'thrust bearing life at least 20000 h',
     ),
+    ...STRENGTH_CRITERIA,
     ...PROPELLER_CRITERIA,
     ...HULL_CRITERIA,
   ],

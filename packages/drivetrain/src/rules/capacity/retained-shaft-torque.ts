@@ -1,6 +1,7 @@
-import { given, shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import { shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
+import { sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -139,15 +140,11 @@ function greater(one: Load, other: Load): Load {
 
 /** Torsional yield over torsional stress, which is what the small-craft formula calls its safety factor. */
 function factorOf(shaft: Shaft, load: Load): Value<'number'> | undefined {
-  const outsideDiameter = shaft.diameter?.value;
+  const sizes = sizesOf(shaft, new Needs());
   const torsionalYield = shaft.grade?.torsionalYield?.value;
-  if (!outsideDiameter || !torsionalYield) return undefined;
-  const bore =
-    shaft.boreDiameter?.value ?? given('bore', 'd_i', 'length', 0, { assumed: 'solid: no bore is declared' });
-  if (shaft.boreDiameter && !shaft.boreDiameter.value) return undefined;
+  if (!sizes || !torsionalYield) return undefined;
   return smallCraftSafetyFactor({
-    outsideDiameter,
-    bore,
+    ...weakestInTorsion(sizes).size,
     torsionalYield,
     power: load.power,
     speed: load.speed,

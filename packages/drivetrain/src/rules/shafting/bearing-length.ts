@@ -7,7 +7,7 @@ import {
   strutBearingLength,
   type Value,
 } from '@tailshaft/mechanics';
-import { shaftSize } from '../../analysis/shaft-strength.js';
+import { sizesAtBearing, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -84,10 +84,10 @@ function judge(
   needs.fact(bearing.kind, wanted('kind'));
   const length = needs.fact(bearing.length, wanted('length'));
   const by = needs.fact(bearing.lubrication, wanted('lubrication'));
-  const size = shaftSize(shaft, needs);
-  if (!length || !by || !size || needs.any)
+  const sizes = sizesAtBearing(shaft, bearing, needs);
+  if (!length || !by || !sizes || needs.any)
     return waits(say, needs, place, `${line.name}: whether ${name} is long enough`);
-  const diameter = renamed(size.outsideDiameter, 'shaft diameter', 'd');
+  const diameter = renamed(thickest(sizes).size.outsideDiameter, 'shaft diameter', 'd');
   const count: Value<'ratio'> = bearingLengthInDiameters({ length, diameter });
   const result = judgeSternBearing(KIND[by], count);
   const guide = result.rule.lengthOverDiameter;

@@ -2,7 +2,6 @@ import { LATERAL_SEPARATION, spanDiameterGuide, type Value, whirlingMargin } fro
 import {
   greatestShaftSpeed,
   hasSupports,
-  type Span,
   type SpanWhirl,
   spanWhirls,
 } from '../../analysis/shaft-supports.js';
@@ -19,7 +18,7 @@ import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
-import { editOf, nextDiameter } from './shaft-routes.js';
+import { diameterOf, nextDiameter } from './shaft-routes.js';
 import { DEFER, WHIRLING } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -77,38 +76,42 @@ function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefine
 function judge(
   context: LineContext,
   shaft: Shaft,
-  { span, whirling }: SpanWhirl,
+  whirl: SpanWhirl,
   fastest: Value<'rotational speed'>,
 ): Verdict {
+  const { span, whirling, thin, stepped } = whirl;
   const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
   const { share, said } = wantedMargin(context);
   const margin = whirlingMargin({ whirlingSpeed: whirling, speed: fastest });
   const numbers =
-    `the span from ${span.name}, ${analysis.tell(span.length)}, whirls at ${analysis.tell(whirling)}; ` +
+    `the span from ${span.name}, ${analysis.tell(span.length)}, whirls at ${stepped ? 'no less than ' : ''}${analysis.tell(whirling)}; ` +
     `the shaft turns up to ${analysis.tell(fastest)}: margin ${percent(margin.si)}, ${percent(share)} wanted`;
-  const inside = whirling.si <= fastest.si;
+  // Where the span is stepped, the truth lies between the bounds: only below both does it surely whip.
+  const inside = (stepped?.most ?? whirling).si <= fastest.si;
+  const bounds = stepped
+    ? ` The span has several diameters: it counts as bending like the ${thin.name} and weighing like the ${stepped.heavy.name}, which is the least it can be; the most is ${analysis.tell(stepped.most)}. The speed itself is not computed here: a lateral calculation of the stepped shaft gives it.`
+    : '';
   return say.compare({
     place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
-    criterion: said,
+    criterion: stepped ? `${said}; least whirling speed of a stepped span` : said,
     severity: inside ? 'error' : 'warning',
     capacity: whirling,
     demand: fastest,
     wanted: share,
-    workings: [whirling, margin],
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. ${inside ? 'It whips within the running range' : 'That is too near'}: add a bearing in it, or fit a thicker shaft.`,
-    related: [{ at: shaft.diameter!.origin, message: 'diameter of the shaft' }],
-    explains: tooLong(span, shaft) ? [{ rule: 'shafting/span-guide', subject: line.path }] : [],
-    routes: () => routes(context, shaft, span, whirling, fastest),
+    workings: [whirling, margin, ...(stepped ? [stepped.most] : [])],
+    message: `${line.name}: ${numbers}.${bounds}`,
+    failMessage: `${line.name}: ${numbers}. ${inside ? 'It whips within the running range' : 'That is too near'}: add a bearing in it, or fit a thicker shaft.${bounds}`,
+    related: [{ at: diameterOf(shaft, thin).origin, message: `diameter of the ${thin.name}` }],
+    explains: tooLong(whirl) ? [{ rule: 'shafting/span-guide', subject: line.path }] : [],
+    routes: () => routes(context, shaft, whirl, fastest),
   });
 }
 
 function routes(
   context: LineContext,
   shaft: Shaft,
-  span: Span,
-  whirling: Value<'rotational speed'>,
+  { span, whirling, thin }: SpanWhirl,
   fastest: Value<'rotational speed'>,
 ): Route[] {
   const { share } = wantedMargin(context);
@@ -118,7 +121,7 @@ function routes(
     const middle = (span.from.at + span.to.at) / 2;
     const margin = (whirling.si * 4) / fastest.si - 1;
     const short =
-      span.length.si / 2 < spanDiameterGuide.least * shaft.diameter!.value!.si
+      span.length.si / 2 < spanDiameterGuide.least * thin.size.outsideDiameter.si
         ? `, each under the guide of ${spanDiameterGuide.least} diameters`
         : '';
     if (margin >= share) {
@@ -129,7 +132,7 @@ function routes(
       });
     }
   }
-  const thicker = nextDiameter(shaft, other => {
+  const thicker = nextDiameter(shaft, thin.section, other => {
     const before = context.line.shafts[context.line.shafts.indexOf(shaft) - 1];
     const margins = spanWhirls(other, before, new Needs()).map(one => marginOf(one.whirling, fastest));
     if (margins.length === 0 || margins.some(one => one === undefined)) return undefined;
@@ -138,16 +141,16 @@ function routes(
   });
   if (thicker) {
     result.push({
-      title: `Fit a ${thicker.diameter.written} shaft: least margin ${percent(thicker.margin)}; bearings, seal, coupling and propeller bore follow`,
-      edits: [editOf(shaft, 'diameter', shaft.diameter?.origin, thicker.diameter.written!)],
+      title: `${thicker.words}: least margin ${percent(thicker.margin)}; bearings, seal, coupling and propeller bore follow`,
+      edits: [thicker.edit],
     });
   }
   return result;
 }
 
 /** One that is over the guide as well is one finding, not two. */
-function tooLong(span: Span, shaft: Shaft): boolean {
-  return span.length.si > spanDiameterGuide.most * shaft.diameter!.value!.si;
+function tooLong({ span, thin }: SpanWhirl): boolean {
+  return span.length.si > spanDiameterGuide.most * thin.size.outsideDiameter.si;
 }
 
 function wantedMargin({ vessel }: LineContext): { share: number; said: string } {

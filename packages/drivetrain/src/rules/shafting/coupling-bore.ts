@@ -1,12 +1,12 @@
-import { compareBoreAndShaft, couplingBoreGuide } from '@tailshaft/mechanics';
+import { compareBoreAndShaft, couplingBoreGuide, type Value } from '@tailshaft/mechanics';
 import { shaftBehind } from '../../analysis/couplings.js';
-import { shaftSize } from '../../analysis/shaft-strength.js';
+import { sizesForward, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
-import type { Coupling } from '../../model/shafting.js';
+import type { Coupling, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -58,7 +58,7 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict[] {
         host: shaft.origin,
         property: 'coupling end diameter',
       })
-    : shaftSize(shaft, needs)?.outsideDiameter;
+    : forwardDiameter(shaft, needs);
   const shaftKey = needs.fact(shaft.couplingKeyWidth, {
     what: 'key width of the shaft in its coupling',
     host: shaft.origin,
@@ -84,4 +84,9 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict[] {
   }
   if (needs.any) return [waits(say, needs, place, `${line.name}: whether ${name} fits the shaft`)];
   return [say.holds({ place, message: `${line.name}: ${name} is ${numbers}: they go together.` })];
+}
+
+function forwardDiameter(shaft: Shaft, needs: Needs): Value<'length'> | undefined {
+  const sizes = sizesForward(shaft, needs);
+  return sizes && thickest(sizes).size.outsideDiameter;
 }

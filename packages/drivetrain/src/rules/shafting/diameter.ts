@@ -2,13 +2,8 @@ import { powerAllowed, renamed } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
 import { type AppliedCriterion, shaftCriteria, smallCraftDefault } from '../../analysis/shaft-criteria.js';
-import {
-  gradeOf,
-  ratedShaftLoad,
-  type ShaftStrength,
-  shaftSize,
-  shaftStrength,
-} from '../../analysis/shaft-strength.js';
+import { sizesOf } from '../../analysis/shaft-sections.js';
+import { gradeOf, ratedShaftLoad, type ShaftStrength, shaftStrength } from '../../analysis/shaft-strength.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -23,7 +18,7 @@ import { gearEdits } from '../gear-edits.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { strongerShafts } from './shaft-routes.js';
+import { diameterOf, strongerShafts } from './shaft-routes.js';
 import { DEFER, SHAFT_DIAMETER } from './sources.js';
 
 const CHOSEN = changed(SINGLE_LINE, [
@@ -45,7 +40,7 @@ const INFO: RuleInfo = {
     'diameter by small-craft formula factor 5.0", "shaft diameter by class formula"; with none chosen, the small-craft ' +
     'formula judges with the published factor for duty and passengers, and where the class formula can be worked out and ' +
     'disagrees, both are shown. Put it right with a thicker bar, a stronger grade, or a shallower ratio, which lowers the ' +
-    'torque.',
+    'torque. Every section of a stepped shaft is judged, and the weakest named; a bore is counted.',
   caution: `${DEFER} Neither formula proves fatigue, corrosion, bending of an overhung propeller, ice or grounding; unprotected shafts in sea water are outside the class formula.`,
   examples: {
     failing: changed(CHOSEN, ['diameter 65 mm', 'diameter 45 mm']),
@@ -69,7 +64,7 @@ function judgeShaft(context: LineContext, shaft: Shaft): Verdict[] {
   const criteria = shaftCriteria(vessel, needs);
   const load = ratedShaftLoad(analysis, shaft, needs);
   if (!load || criteria.length === 0) {
-    shaftSize(shaft, needs);
+    sizesOf(shaft, needs);
     gradeOf(shaft, needs);
   }
   const strengths = load
@@ -87,29 +82,30 @@ function judgeShaft(context: LineContext, shaft: Shaft): Verdict[] {
 function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftStrength): Verdict {
   const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
-  const { capacity, demand, needed, fittedFactor, criterion } = strength;
+  const { capacity, demand, needed, fittedFactor, criterion, weakest, judged } = strength;
   const carried = renamed(powerAllowed({ capacity, speed: load.speed }), 'power that the shaft takes');
   const factor = fittedFactor ? `; its factor against torsional yield is ${fittedFactor.si.toFixed(1)}` : '';
-  const size = shaft.diameter!.written;
+  const hollow = weakest.size.bore.si > 0;
+  const place = `${weakest.written}${hollow ? ` hollow (bore ${analysis.tell(weakest.size.bore, 3)})` : ''} ${weakest.name}`;
   const numbers =
-    `the ${size} shaft carries ${analysis.tell(carried)} at its ${analysis.tell(load.speed)} (${analysis.tell(capacity, 3)}) ` +
+    `the ${place}${judged > 1 ? `, the weakest of ${judged} diameters,` : ''} carries ${analysis.tell(carried)} at its ${analysis.tell(load.speed)} (${analysis.tell(capacity, 3)}) ` +
     `by the ${criterion.said}; it gets ${analysis.tell(load.power)}${factor}`;
   const other = otherFormula(context, shaft, load, strength);
   return say.compare({
-    place: shaft.diameter!.origin,
+    place: diameterOf(shaft, weakest).origin,
     criterion: criterion.said,
     capacity,
     demand,
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
     message: `${line.name}: ${numbers}.${other}`,
-    failMessage: `${line.name}: ${numbers}. It takes ${analysis.tell(needed, 3)} of this grade, a stronger grade, or less ratio.${other}`,
+    failMessage: `${line.name}: ${numbers}. It takes ${analysis.tell(needed, 3)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade, a stronger grade, or less ratio.${other}`,
     related: [
       { at: shaft.material!.origin, message: `its grade: ${shaft.grade!.name}` },
       ...(line.gear
         ? [{ at: line.gear.ratioUsed?.origin ?? line.gear.origin, message: 'the ratio before it' }]
         : []),
     ],
-    routes: () => routes(context, shaft, load, criterion),
+    routes: () => routes(context, shaft, load, strength),
   });
 }
 
@@ -133,7 +129,8 @@ function otherFormula(
   return ` The ${other.criterion.said} disagrees: by it the margin is ${percent(its)}.`;
 }
 
-function routes(context: LineContext, shaft: Shaft, load: Load, criterion: AppliedCriterion): Route[] {
+function routes(context: LineContext, shaft: Shaft, load: Load, judged: ShaftStrength): Route[] {
+  const { criterion, weakest } = judged;
   const { line } = context;
   const all = shaftCriteria(context.vessel, new Needs());
   const worst = (other: Shaft, under: Load): number | undefined => {
@@ -148,7 +145,7 @@ function routes(context: LineContext, shaft: Shaft, load: Load, criterion: Appli
     return under && worst(shaft, under);
   };
   return [
-    ...strongerShafts(context, shaft, other => worst(other, load)),
+    ...strongerShafts(context, shaft, other => worst(other, load), 'margin', weakest.section),
     ...findOffered(context, other => (marginWith(other) ?? -1) >= 0).map(({ words, change, other }) => ({
       title: `Use ${words.ratio}: shaft margin ${percent(marginWith(other)!)}, ${change}`,
       edits: gearEdits(line.gear!, words),

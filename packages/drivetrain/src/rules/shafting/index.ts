@@ -4,12 +4,15 @@ import { angleStackRule } from './angle-stack.js';
 import { bearingLength } from './bearing-length.js';
 import { bearingSpan } from './bearing-span.js';
 import { bearingWater } from './bearing-water.js';
+import { combinedStressRule } from './combined-stress.js';
+import { couplingBolts } from './coupling-bolts.js';
 import { couplingBore } from './coupling-bore.js';
 import { couplingFlange } from './coupling-flange.js';
 import { diameter } from './diameter.js';
 import { flexibleForMisalignment } from './flexible-for-misalignment.js';
 import { jointAngles } from './joint-angles.js';
 import { jointThrust } from './joint-thrust.js';
+import { keyStrengthRule } from './key-strength.js';
 import { lengthStack } from './length-stack.js';
 import { materialChanged } from './material-changed.js';
 import { materialNamed } from './material-named.js';
@@ -28,6 +31,7 @@ import { tubeBore } from './tube-bore.js';
 /** Rules on the shaft line, in the order of the catalogue of mistakes. */
 export const SHAFTING_RULES: readonly Rule[] = [
   diameter,
+  combinedStressRule,
   serviceFactorChosen,
   materialNamed,
   materialChanged,
@@ -40,6 +44,8 @@ export const SHAFTING_RULES: readonly Rule[] = [
   tubeBore,
   couplingFlange,
   couplingBore,
+  couplingBolts,
+  keyStrengthRule,
   flexibleForMisalignment,
   jointThrust,
   jointAngles,

@@ -1,6 +1,7 @@
 import { smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
 import type { Load } from '../../analysis/loads.js';
-import { gradeOf, ratedShaftLoad, shaftSize, wantedOf } from '../../analysis/shaft-strength.js';
+import { type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
+import { gradeOf, ratedShaftLoad, wantedOf } from '../../analysis/shaft-strength.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -63,13 +64,13 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const place = shaft.material!.origin;
   const needs = new Needs();
-  const [size, oldSize] = [shaftSize(shaft, needs), shaftSize(old, needs)];
+  const [size, oldSize] = [weakestOf(shaft, needs), weakestOf(old, needs)];
   const load = ratedShaftLoad(analysis, shaft, needs);
   const [after, before] = [factorOf(shaft, load, needs), factorOf(old, load, needs)];
   if (!size || !oldSize || !after || !before) {
     return waits(say, needs, place, `${line.name}: whether the new grade is the weaker one`);
   }
-  const numbers = `${then} ${old.diameter!.written} before, factor ${before.si.toFixed(1)}; ${now} ${shaft.diameter!.written} now, factor ${after.si.toFixed(1)} under the same load`;
+  const numbers = `${then} ${oldSize.written} before, factor ${before.si.toFixed(1)}; ${now} ${size.written} now, factor ${after.si.toFixed(1)} under the same load`;
   return say.compare({
     place,
     capacity: after,
@@ -92,9 +93,15 @@ function check(context: LineContext): Verdict | undefined {
 }
 
 function factorOf(shaft: Shaft, load: Load | undefined, needs: Needs): Value<'number'> | undefined {
-  const size = shaftSize(shaft, needs);
+  const size = weakestOf(shaft, needs)?.size;
   const grade = gradeOf(shaft, needs);
   const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
   if (!size || !torsionalYield || !load) return undefined;
   return smallCraftSafetyFactor({ ...size, torsionalYield, power: load.power, speed: load.speed });
+}
+
+/** The diameter of the shaft that takes least torque. */
+function weakestOf(shaft: Shaft, needs: Needs): SizedSection | undefined {
+  const sizes = sizesOf(shaft, needs);
+  return sizes && weakestInTorsion(sizes);
 }

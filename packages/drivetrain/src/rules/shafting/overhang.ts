@@ -1,5 +1,5 @@
 import { given, overhangGuides, overhangInDiameters, overhangLimit, renamed } from '@tailshaft/mechanics';
-import { shaftSize } from '../../analysis/shaft-strength.js';
+import { sizesAft, thinnest } from '../../analysis/shaft-sections.js';
 import { hasSupports } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -46,11 +46,11 @@ function check(context: LineContext): Verdict | undefined {
     host: shaft.origin,
     property: 'overhang',
   });
-  const size = shaftSize(shaft, needs);
-  if (!declared || !size)
+  const sizes = sizesAft(shaft, needs);
+  if (!declared || !sizes)
     return waits(say, needs, shaft.origin, `${line.name}: whether the propeller overhangs too far`);
   const distance = renamed(declared, 'overhang', 'a');
-  const shaftDiameter = renamed(size.outsideDiameter, 'shaft diameter', 'd');
+  const shaftDiameter = renamed(thinnest(sizes).size.outsideDiameter, 'shaft diameter', 'd');
   const own = vessel.criteria?.overhang?.value;
   const guide = own
     ? renamed(own, 'overhang allowed in diameters', 'g')

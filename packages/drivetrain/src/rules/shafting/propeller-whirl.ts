@@ -13,10 +13,14 @@ import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
 import { DEFER } from './sources.js';
 
-const WITH_PROPELLER = changed(WITH_BEARINGS, [
-  'area ratio 0.72 }',
-  'area ratio 0.72  mass 46 kg  inertia 1.1 kg.m2 }',
-]);
+const WITH_PROPELLER = changed(
+  WITH_BEARINGS,
+  [
+    '  elastic modulus 193 GPa\n',
+    '  elastic modulus 193 GPa\n  tensile yield 725 MPa\n  tensile strength 930 MPa\n',
+  ],
+  ['area ratio 0.72 }', 'area ratio 0.72  mass 46 kg  inertia 1.1 kg.m2 }'],
+);
 
 const INFO: RuleInfo = {
   id: 'shafting/propeller-whirl',

@@ -1,8 +1,11 @@
 import { given, inchShaftEnds, type Value } from '@tailshaft/mechanics';
+import type { SizedSection } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
+import type { Quantity } from '../../model/fact.js';
 import type { Shaft, ShaftMaterial } from '../../model/shafting.js';
+import type { ShaftSection } from '../../model/strength.js';
 import { writeInPlace } from '../rotation/edits.js';
 
 /** Bars that dealers keep, metric; common practice. */
@@ -23,24 +26,76 @@ export function withGrade(shaft: Shaft, grade: ShaftMaterial): Shaft {
   return { ...shaft, material: { value: grade.name, written: grade.name, origin: shaft.origin }, grade };
 }
 
-/** The next stocked diameter over this one that passes, in the unit that the shaft is written in. */
+/** The same with another diameter in one of its sections. */
+function withSection(shaft: Shaft, section: ShaftSection, diameter: Value<'length'>): Shaft {
+  const { origin } = section;
+  const thicker = { ...section, diameter: { value: diameter, written: diameter.written ?? '', origin } };
+  return { ...shaft, sections: (shaft.sections ?? []).map(one => (one === section ? thicker : one)) };
+}
+
+/** The diameter that stands for one of the sections of a shaft, or for the rest of it. */
+export function diameterOf(shaft: Shaft, { section }: Pick<SizedSection, 'section'>): Quantity<'length'> {
+  return (section ?? shaft).diameter!;
+}
+
+/** A larger diameter of a shaft, or of one section of it. */
+export interface Thicker {
+  /** `Fit a 70 mm shaft`, `Make section middle of the shaft 70 mm thick`. */
+  readonly words: string;
+  readonly margin: number;
+  readonly edit: ModelEdit;
+}
+
+/** The next stocked diameter over this one that passes, in the unit that it is written in. */
 export function nextDiameter(
   shaft: Shaft,
+  section: ShaftSection | undefined,
   marginOf: (other: Shaft) => number | undefined,
-): { readonly diameter: Value<'length'>; readonly margin: number } | undefined {
-  const now = shaft.diameter?.value;
+): Thicker | undefined {
+  const fact = (section ?? shaft).diameter;
+  const now = fact?.value;
   if (!now) return undefined;
+  // A section that came with a retained part is not written where this one could be changed.
+  if (section && shaft.change === 'retained') return undefined;
+  for (const { si, written } of barsOver(now)) {
+    const diameter = given('shaft diameter', 'd', 'length', si, { written });
+    const margin = marginOf(section ? withSection(shaft, section, diameter) : withDiameter(shaft, diameter));
+    if (margin === undefined || margin < 0) continue;
+    return section
+      ? {
+          words: `Make section ${section.name} of the shaft ${written} thick`,
+          margin,
+          edit: { do: 'replace', at: fact.origin, text: written },
+        }
+      : { words: `Fit a ${written} shaft`, margin, edit: editOf(shaft, 'diameter', fact.origin, written) };
+  }
+  return undefined;
+}
+
+/** A coupling end that is turned down less, up to the diameter behind it. */
+export function thickerEnd(
+  shaft: Shaft,
+  behind: SizedSection,
+  marginOf: (other: Shaft) => number | undefined,
+): { readonly written: string; readonly margin: number } | undefined {
+  const end = shaft.couplingEnd;
+  if (!end?.value) return undefined;
+  for (const { si, written } of barsOver(end.value)) {
+    if (si > behind.size.outsideDiameter.si) return undefined;
+    const value = given('coupling end diameter', 'd', 'length', si, { written });
+    const margin = marginOf({ ...shaft, couplingEnd: { value, written, origin: end.origin } });
+    if (margin !== undefined && margin >= 0) return { written, margin };
+  }
+  return undefined;
+}
+
+/** Stocked diameters over this one, thinnest first, in the unit that it is written in. */
+function barsOver(now: Value<'length'>): { readonly si: number; readonly written: string }[] {
   const inches = /\bin\b|"/.test(now.written ?? '');
   const sizes = inches
     ? inchShaftEnds.map(one => ({ si: one.diameter, written: `${one.size} in` }))
     : METRIC_BARS.map(one => ({ si: one / 1000, written: `${one} mm` }));
-  for (const { si, written } of sizes) {
-    if (si <= now.si + 1e-6) continue;
-    const diameter = given('shaft diameter', 'd', 'length', si, { written });
-    const margin = marginOf(withDiameter(shaft, diameter));
-    if (margin !== undefined && margin >= 0) return { diameter, margin };
-  }
-  return undefined;
+  return sizes.filter(one => one.si > now.si + 1e-6);
 }
 
 /** Ways to a stronger shaft: the next stocked diameter, and the grades of the catalogue that are strong enough. */
@@ -49,8 +104,9 @@ export function strongerShafts(
   shaft: Shaft,
   marginOf: (other: Shaft) => number | undefined,
   what = 'margin',
+  weakest?: ShaftSection,
 ): Route[] {
-  const next = nextDiameter(shaft, marginOf);
+  const next = nextDiameter(shaft, weakest, marginOf);
   const grades = catalogue.materials
     .filter(one => one.name !== shaft.grade?.name)
     .flatMap(grade => {
@@ -63,8 +119,8 @@ export function strongerShafts(
     ...(next
       ? [
           {
-            title: `Fit a ${next.diameter.written} shaft: ${what} ${percent(next.margin)}; bearings, seal, coupling and propeller bore follow`,
-            edits: [editOf(shaft, 'diameter', shaft.diameter?.origin, next.diameter.written!)],
+            title: `${next.words}: ${what} ${percent(next.margin)}; bearings, seal, coupling and propeller bore follow`,
+            edits: [next.edit],
           },
         ]
       : []),

@@ -1,6 +1,6 @@
 import { renamed, spanDiameterGuide, spanInDiameters, type Value } from '@tailshaft/mechanics';
-import { shaftSize } from '../../analysis/shaft-strength.js';
-import { hasSupports, type Span, spansOf } from '../../analysis/shaft-supports.js';
+import { sizesOf, thinnest } from '../../analysis/shaft-sections.js';
+import { hasSupports, type Span, sizesOfSpan, spansOf } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -42,8 +42,10 @@ function check(context: LineContext): Verdict[] {
     if (!hasSupports(shaft)) return [];
     const needs = new Needs();
     const spans = spansOf(shaft, line.shafts[index - 1], needs);
-    const size = shaftSize(shaft, needs);
-    if (size && !needs.any) return spans.map(span => judge(context, shaft, span, size.outsideDiameter));
+    if (spans.length === 0) sizesOf(shaft, needs);
+    const sizes = spans.map(span => sizesOfSpan(shaft, span, needs));
+    if (!needs.any)
+      return spans.map((span, at) => judge(context, shaft, span, thinnest(sizes[at]!).size.outsideDiameter));
     const what = `${line.name}: how many diameters the spans are`;
     return [waits(sayFor(INFO, line.path), needs, shaft.origin, what)];
   });

@@ -6,7 +6,7 @@ import {
   thickestShaftInTube,
   type Value,
 } from '@tailshaft/mechanics';
-import { shaftSize } from '../../analysis/shaft-strength.js';
+import { type SizedSection, sizesAtBearing, sizesOf, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -18,6 +18,7 @@ import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
+import { diameterOf } from './shaft-routes.js';
 import { DEFER } from './sources.js';
 
 const WITH_BORES = changed(
@@ -53,7 +54,16 @@ function check(context: LineContext): Verdict[] {
   if (!isPlanned(context)) return [];
   return context.line.shafts.flatMap(shaft => [
     ...(shaft.tubeBore
-      ? [judge(context, shaft, 'tube', shaft.tubeBore, { host: shaft.origin, property: 'tube bore' })]
+      ? [
+          judge(
+            context,
+            shaft,
+            'tube',
+            shaft.tubeBore,
+            { host: shaft.origin, property: 'tube bore' },
+            needs => sizesOf(shaft, needs),
+          ),
+        ]
       : []),
     ...(shaft.bearings ?? []).flatMap(bearing => judgeBearing(context, shaft, bearing)),
   ]);
@@ -61,8 +71,9 @@ function check(context: LineContext): Verdict[] {
 
 function judgeBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict[] {
   const name = `bearing ${bearing.name}`;
+  const sizes = (needs: Needs) => sizesAtBearing(shaft, bearing, needs);
   const bore = bearing.bore
-    ? [judge(context, shaft, name, bearing.bore, { host: bearing.origin, property: 'bore' })]
+    ? [judge(context, shaft, name, bearing.bore, { host: bearing.origin, property: 'bore' }, sizes)]
     : [];
   if (!bearing.housingBore) return bore;
   const housing = `the housing of ${name}`;
@@ -74,6 +85,7 @@ function judgeBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Ver
       housing,
       bearing.housingBore,
       { host: bearing.origin, property: 'housing bore' },
+      sizes,
       true,
     ),
   ];
@@ -85,6 +97,7 @@ function judge(
   name: string,
   fact: Quantity<'length'>,
   where: { host: object; property: string },
+  sizesThere: (needs: Needs) => SizedSection[] | undefined,
   holdsBearing = false,
 ): Verdict {
   const say = sayFor(
@@ -96,9 +109,11 @@ function judge(
     what: holdsBearing ? name.replace('the housing', 'bore of the housing') : `${where.property} of ${name}`,
     ...where,
   });
-  const size = shaftSize(shaft, needs);
-  if (!bore || !size) return waits(say, needs, fact.origin, `${line.name}: whether the shaft passes ${name}`);
-  const d = size.outsideDiameter;
+  const sizes = sizesThere(needs);
+  if (!bore || !sizes)
+    return waits(say, needs, fact.origin, `${line.name}: whether the shaft passes ${name}`);
+  const widest = thickest(sizes);
+  const d = widest.size.outsideDiameter;
   const needed: Value<'length'> = holdsBearing
     ? strutBearingOutside({ diameter: renamed(d, 'shaft diameter', 'd') })
     : d;
@@ -110,7 +125,7 @@ function judge(
     capacity: bore,
     demand: needed,
     workings: holdsBearing ? [needed, most] : [clearance],
-    related: [{ at: shaft.diameter!.origin, message: 'diameter of the shaft' }],
+    related: [{ at: diameterOf(shaft, widest).origin, message: `diameter of the ${widest.name}` }],
   };
   const numbers = holdsBearing
     ? `${name} is bored ${analysis.tell(bore)}; a ${analysis.tell(d)} shaft with its bearing needs ${analysis.tell(needed)}`

@@ -1,0 +1,200 @@
+import {
+  classFittedBoltByPower,
+  classFittedBoltByShaft,
+  given,
+  outsideRange,
+  renamed,
+  STEEL_BOLT_CLASSES,
+  type Value,
+} from '@tailshaft/mechanics';
+import {
+  type BoltStrength,
+  boltStrength,
+  boltTensileOf,
+  saysHowBoltsCarry,
+} from '../../analysis/bolt-strength.js';
+import { outputBefore, shaftBehind } from '../../analysis/couplings.js';
+import { ratedShaftLoad, shaftStrength } from '../../analysis/shaft-strength.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import { marginOf, type Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import type { Coupling, Shaft } from '../../model/shafting.js';
+import { greatestTorqueAt } from '../capacity/greatest-torque.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { boltRoutes } from './bolt-routes.js';
+import { WITH_HALF_COUPLING } from './coupling-flange.js';
+import { DEFER } from './sources.js';
+
+const FITTED = changed(WITH_HALF_COUPLING, [
+  'pilot 63.5 mm male }',
+  'pilot 63.5 mm male  bolt class 8.8  bolt fit fitted }',
+]);
+
+const INFO: RuleInfo = {
+  id: 'shafting/coupling-bolts',
+  title: 'The bolts of the shaft coupling carry its torque',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'torque that the coupling bolts take against the greatest torque in the coupling',
+  source: {
+    author: 'Sadhu Singh',
+    title: 'Design of machine elements',
+    clause: 'rigid flange couplings; yield in shear by distortion energy; friction by statics',
+    confidence: 'published',
+  },
+  manual:
+    'Fitted bolts in reamed holes carry the torque in shear of their shanks; bolts with clearance only press the faces ' +
+    'together, and these slip when friction is used up. Where the coupling says of what class its bolts are, or how they fit, ' +
+    'this check works out what they take, with a factor of 2 unless the criteria say "bolt factor at least": in shear at the ' +
+    'yield of their class, or by friction with the preload that is declared. Where the class formula judges the shaft, the ' +
+    'fitted bolt that class rules want is compared as well. Put it right with a stronger class, or with more or larger bolts ' +
+    'where both flanges have the metal for them.',
+  caution: `${DEFER} Bolts with clearance must not be left to shear. Bending by misalignment, shock and reversing are in the factor only; the factor of 2 and friction of 0.15 are common practice without a source.`,
+  examples: {
+    failing: changed(FITTED, ['bolt class 8.8', 'bolt class 4.6']),
+    passing: FITTED,
+    cannotTell: changed(FITTED, ['  bolt fit fitted', '']),
+  },
+};
+
+export const couplingBolts: Rule = { ...INFO, scope: 'line', check };
+
+/** Where the criteria choose none; common practice. */
+const DEFAULT_FACTOR = 2;
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.couplings.filter(saysHowBoltsCarry).flatMap(one => judge(context, one));
+}
+
+function judge(context: LineContext, coupling: Coupling): Verdict[] {
+  const { line, analysis, vessel } = context;
+  const say = sayFor(INFO, coupling.path);
+  const name = nameOf(coupling);
+  const needs = new Needs();
+  const bolts = boltStrength(coupling, vessel, needs);
+  const torque = greatestTorqueAt(analysis, coupling, needs);
+  const place = coupling.flange!.bolts?.origin ?? coupling.flange!.origin;
+  if (!bolts || !torque) {
+    return [waits(say, needs, place, `${line.name}: whether the bolts of ${name} carry its torque`)];
+  }
+  const factor = vessel.criteria?.boltFactor?.value?.si ?? DEFAULT_FACTOR;
+  const said =
+    vessel.criteria?.boltFactor?.written ?? `${DEFAULT_FACTOR} (default, common practice, no source)`;
+  const numbers =
+    `the ${coupling.flange!.bolts!.written} bolts of ${name} take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
+    `${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} wanted`;
+  const verdict = say.compare({
+    place,
+    capacity: bolts.torque,
+    demand: torque,
+    wanted: factor - 1,
+    criterion: `${INFO.criterion}, factor ${said}`,
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. It takes stronger, more or larger bolts${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
+    routes: () => routes(context, coupling, torque, factor, bolts),
+  });
+  return [verdict, ...(bolts.by === 'shear' ? byClass(context, coupling) : [])];
+}
+
+const HOW = { shear: 'in shear at their yield', friction: 'by friction before the faces slip' } as const;
+
+function routes(
+  context: LineContext,
+  coupling: Coupling,
+  torque: Value<'torque'>,
+  factor: number,
+  bolts: BoltStrength,
+): Route[] {
+  const mating = outputBefore(context.line, coupling)?.flange;
+  return boltRoutes(coupling, {
+    classes: bolts.by === 'shear' ? STEEL_BOLT_CLASSES : [],
+    // The other flange is drilled already.
+    drilled: mating?.bolts !== undefined,
+    words: 'factor',
+    passes: other => {
+      const strength = boltStrength(other, context.vessel, new Needs());
+      const reached = strength && strength.torque.si / torque.si;
+      return reached !== undefined && reached >= factor ? reached.toFixed(2) : undefined;
+    },
+  });
+}
+
+/** The fitted bolt that class rules want, where the class formula judges the shaft. */
+function byClass(context: LineContext, coupling: Coupling): Verdict[] {
+  const { line, analysis, vessel } = context;
+  if (!vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class')) return [];
+  const shaft = shaftBehind(line, coupling);
+  if (!shaft) return [];
+  const say = sayFor(INFO, coupling.path);
+  const needs = new Needs();
+  const { bolts, boltCircle } = coupling.flange!;
+  const needed = classBolt(context, coupling, shaft, needs);
+  const place = bolts!.origin;
+  const what = `${line.name}: whether the bolts of ${nameOf(coupling)} are as thick as class rules want`;
+  if (!needed) return [waits(say, needs, place, what)];
+  const capacity = renamed(bolts!.value!.size, 'bolt diameter', 'd_b');
+  const [own, its] = [marginOf(capacity, needed.byPower)!, marginOf(capacity, needed.byShaft)!];
+  const doubt = outsideRange(needed.byShaft).length > 0 ? ', outside its range of bolt strength' : '';
+  const second = ` By the form of IACS UR M34 (from memory${doubt}) it is ${analysis.tell(needed.byShaft, 3)}${own >= 0 === its >= 0 ? '' : ', and the two disagree'}.`;
+  const numbers = `by class rules fitted bolts on ${analysis.tell(boltCircle!.value!)} need ${analysis.tell(needed.byPower, 3)}; ${nameOf(coupling)} has ${bolts!.written}`;
+  return [
+    say.compare({
+      place,
+      capacity,
+      demand: needed.byPower,
+      criterion: 'diameter of fitted bolts by class rules, by power (one worked sheet)',
+      workings: [needed.byShaft],
+      message: `${line.name}: ${numbers}.${second}`,
+      failMessage: `${line.name}: ${numbers}: stronger, more or larger bolts.${second}`,
+      routes: () =>
+        boltRoutes(coupling, {
+          classes: STEEL_BOLT_CLASSES,
+          drilled: outputBefore(line, coupling)?.flange?.bolts !== undefined,
+          words: 'margin by class rules',
+          passes: other => {
+            const anew = classBolt(context, other, shaft, new Needs());
+            const margin = anew && marginOf(other.flange!.bolts!.value!.size, anew.byPower);
+            return margin !== undefined && margin >= 0 ? percent(margin) : undefined;
+          },
+        }),
+    }),
+  ];
+}
+
+function classBolt({ line, analysis }: LineContext, coupling: Coupling, shaft: Shaft, needs: Needs) {
+  const flange = coupling.flange!;
+  const strength = boltTensileOf(coupling, flange, needs);
+  const load = ratedShaftLoad(analysis, shaft, needs);
+  const criterion = { formula: 'class', said: 'class formula' } as const;
+  const rule = load && shaftStrength(shaft, load, criterion, shaft === line.shafts.at(-1), needs);
+  const [count, circle] = [flange.bolts?.value?.count, flange.boltCircle?.value];
+  const tensile = shaft.grade?.tensileStrength?.value;
+  if (!strength || !load || !rule || !count || !circle || !tensile) return undefined;
+  const bolts = given('number of bolts', 'z', 'number', count, { origin: flange.bolts!.origin });
+  const boltCircle = renamed(circle, 'bolt circle', 'D');
+  return {
+    byPower: classFittedBoltByPower({
+      power: load.power,
+      speed: load.speed,
+      boltCircle,
+      bolts,
+      tensileStrength: strength,
+    }),
+    byShaft: classFittedBoltByShaft({
+      shaftDiameter: renamed(rule.needed, 'rule diameter', 'd'),
+      shaftTensileStrength: renamed(tensile, 'tensile strength of the shaft', 'T'),
+      boltCircle,
+      bolts,
+      boltTensileStrength: renamed(strength, 'tensile strength of the bolts', 'T_b'),
+    }),
+  };
+}

@@ -1,0 +1,204 @@
+import { given, type Value } from '@tailshaft/mechanics';
+import { classKey, type KeyStrength, keyStrength, keysOf } from '../../analysis/key-strength.js';
+import { ratedShaftLoad, shaftStrength } from '../../analysis/shaft-strength.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Shaft } from '../../model/shafting.js';
+import type { ShaftKey } from '../../model/strength.js';
+import { greatestTorqueAt } from '../capacity/greatest-torque.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import { BORED } from '../propeller/example-bore.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER } from './sources.js';
+
+const KEYED = changed(
+  BORED,
+  ['  torsional yield 70000 psi\n', '  torsional yield 70000 psi\n  tensile yield 725 MPa\n'],
+  [
+    'keyway width 5/8 in }',
+    'keyway width 5/8 in  key propeller { height 7/16 in  length 5 in  material high-strength-stainless } }',
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/key-strength',
+  title: 'Each key is long enough for the torque',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'length of the key against what shear and crushing ask for under the greatest torque',
+  source: {
+    author: 'T. H. Wentzell',
+    title: 'Machine Design',
+    clause: 'keys, with the factor 2.5 of example 15.1',
+    confidence: 'published',
+  },
+  manual:
+    'A key that is too short shears, or its flanks crush and the keyway cracks. Where a key is declared, the greatest torque ' +
+    'of the engine behind the ratio is put on it alone: in shear over width and length, in crushing over half its height, at ' +
+    'its yield over a factor of 2.5; "key factor at least 2" in the criteria chooses another. Its diameter counts at half the ' +
+    'taper, or at the coupling end. Where the class formula judges the shaft, the shear area that class practice wants is ' +
+    'asked for as well. Put it right with a longer key, a stronger one, or a thicker end.',
+  caution: `${DEFER} Friction of taper and press fit is not counted, nor is the softer metal of the hub: ask the propeller maker. The class area is from memory.`,
+  examples: {
+    failing: changed(KEYED, ['length 5 in', 'length 1 3/4 in']),
+    passing: KEYED,
+    cannotTell: changed(KEYED, ['height 7/16 in  ', '']),
+  },
+};
+
+export const keyStrengthRule: Rule = { ...INFO, scope: 'line', check };
+
+const DEFAULT_FACTOR = 2.5;
+
+function check(context: LineContext): Verdict[] {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  return line.shafts.flatMap(shaft => keysOf(shaft).flatMap(key => judge(context, shaft, key)));
+}
+
+function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
+  const { line, analysis, catalogue } = context;
+  const say = sayFor(INFO, `${shaft.path}.${key.name}-key`);
+  const needs = new Needs();
+  const factor = factorOf(context);
+  const torque = greatestTorqueAt(analysis, shaft, needs);
+  const strength = keyStrength(shaft, key, torque, factor.value, catalogue, needs);
+  const place = key.length?.origin ?? key.origin;
+  if (!strength || !torque) {
+    return [waits(say, needs, place, `${line.name}: whether the ${key.name} key bears the torque`)];
+  }
+  const { length, width, diameter, inShear, inCrushing } = strength;
+  const shears = inShear.si >= inCrushing.si;
+  const demand = shears ? inShear : inCrushing;
+  const numbers =
+    `the ${key.name} key is ${analysis.tell(length, 3)} long and ${analysis.tell(width, 3)} wide at ${analysis.tell(diameter, 3)} of shaft; ` +
+    `${analysis.tell(torque)} ask for ${analysis.tell(inShear, 3)} in shear and ${analysis.tell(inCrushing, 3)} in crushing`;
+  const own = say.compare({
+    place,
+    capacity: length,
+    demand,
+    criterion: `${INFO.criterion}, factor ${factor.said}`,
+    workings: [shears ? inCrushing : inShear],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. It ${shears ? 'shears' : 'crushes'} first: it takes a longer key, a stronger one or a thicker end.`,
+    routes: () => routes(context, shaft, key, demand, torque),
+  });
+  return [own, ...byClass(context, shaft, key, strength)];
+}
+
+/** The area that class practice wants, where the class formula judges the shaft and can be worked out. */
+function byClass(context: LineContext, shaft: Shaft, key: ShaftKey, strength: KeyStrength): Verdict[] {
+  const { line, analysis, vessel } = context;
+  if (!vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class')) return [];
+  const needs = new Needs();
+  const say = sayFor(INFO, `${shaft.path}.${key.name}-key`);
+  const load = ratedShaftLoad(analysis, shaft, needs);
+  const criterion = { formula: 'class', said: 'class formula' } as const;
+  const shaftBy = load && shaftStrength(shaft, load, criterion, shaft === line.shafts.at(-1), needs);
+  const place = key.length?.origin ?? key.origin;
+  if (!shaftBy) {
+    return [
+      waits(say, needs, place, `${line.name}: whether the ${key.name} key has the area of class practice`),
+    ];
+  }
+  const { area, needed } = classKey(strength, shaftBy.needed);
+  const numbers = `by class practice the ${key.name} key needs a shear area of ${mm2(needed)} for a rule diameter of ${analysis.tell(shaftBy.needed, 3)}; it has ${mm2(area)}`;
+  return [
+    say.compare({
+      place,
+      capacity: area,
+      demand: needed,
+      criterion: 'class key area d³/(2.55 d₁) (from memory)',
+      message: `${line.name}: ${numbers}.`,
+      failMessage: `${line.name}: ${numbers}. It takes a longer or wider key.`,
+      routes: () => longer(shaft, key, needed.si / strength.width.si),
+    }),
+  ];
+}
+
+function mm2(area: Value<'area'>): string {
+  return `${Math.round(area.si * 1e6)} mm²`;
+}
+
+function factorOf({ vessel }: LineContext): { readonly value: Value<'number'>; readonly said: string } {
+  const own = vessel.criteria?.keyFactor;
+  if (own?.value) {
+    const { origin, written } = own;
+    return {
+      value: given('factor of the key', 'n', 'number', own.value.si, { origin, written }),
+      said: written,
+    };
+  }
+  const assumed = `${DEFAULT_FACTOR}: of the published example; the spec chooses none`;
+  return {
+    value: given('factor of the key', 'n', 'number', DEFAULT_FACTOR, { assumed }),
+    said: `${DEFAULT_FACTOR} (default)`,
+  };
+}
+
+function routes(
+  context: LineContext,
+  shaft: Shaft,
+  key: ShaftKey,
+  demand: Value<'length'>,
+  torque: Value<'torque'>,
+): Route[] {
+  return [...longer(shaft, key, demand.si), ...stronger(context, shaft, key, torque)];
+}
+
+/** The next length in steps of 5 mm or a quarter inch that passes, where the taper has room for it. */
+function longer(shaft: Shaft, key: ShaftKey, needed: number): Route[] {
+  const inches = /\bin\b|"/.test(key.length?.written ?? '');
+  const step = inches ? 0.25 * 0.0254 : 0.005;
+  const steps = Math.ceil(needed / step - 1e-9);
+  const length = steps * step;
+  const room = key.name === 'propeller' ? shaft.taperLength?.value?.si : undefined;
+  if (!key.length || shaft.change === 'retained' || (room !== undefined && length > room)) return [];
+  const written = inches ? `${quarters(steps)} in` : `${steps * 5} mm`;
+  return [
+    {
+      title: `Make the ${key.name} key ${written} long: margin ${percent(length / needed - 1)}; keyways and hub must have the room`,
+      edits: [{ do: 'replace', at: key.length.origin, text: written }],
+    },
+  ];
+}
+
+/** `5 1/4`. */
+function quarters(count: number): string {
+  const whole = Math.floor(count / 4);
+  const rest = ['', '1/4', '1/2', '3/4'][count % 4]!;
+  return [whole > 0 ? `${whole}` : '', rest].filter(Boolean).join(' ');
+}
+
+/** Grades of the catalogue that bear the torque at this length, strongest first. */
+function stronger(context: LineContext, shaft: Shaft, key: ShaftKey, torque: Value<'torque'>): Route[] {
+  const { material } = key;
+  if (!material || key.tensileYield || shaft.change === 'retained') return [];
+  return context.catalogue.materials
+    .flatMap(grade => {
+      const other: ShaftKey = { ...key, material: { ...material, value: grade.name, written: grade.name } };
+      const strength = keyStrength(
+        shaft,
+        other,
+        torque,
+        factorOf(context).value,
+        context.catalogue,
+        new Needs(),
+      );
+      if (!strength) return [];
+      const margin = strength.length.si / Math.max(strength.inShear.si, strength.inCrushing.si) - 1;
+      return margin >= 0 && grade.name !== material.value ? [{ grade, margin }] : [];
+    })
+    .sort((one, other) => other.margin - one.margin)
+    .slice(0, 3)
+    .map(({ grade, margin }) => ({
+      title: `Make the ${key.name} key of ${grade.name}: margin ${percent(margin)}`,
+      edits: [{ do: 'replace', at: material.origin, text: grade.name }],
+    }));
+}

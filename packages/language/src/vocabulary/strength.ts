@@ -1,0 +1,134 @@
+import type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from '@tailshaft/drivetrain';
+import { FLANGE } from './flange.js';
+import { anyWord, name, quantity, rowsFor, type Vocabulary, word } from './kinds.js';
+
+/*
+ * What the strength of a shaft line hangs on beside its diameter: sections, keys, coupling bolts, and the factors wanted.
+ */
+
+const section = rowsFor<ShaftSection>();
+
+export const SHAFT_SECTION: Vocabulary = {
+  title: 'shaft section',
+  rows: [
+    section(
+      'from',
+      'from',
+      quantity('length'),
+      'Where it begins, measured aft from the forward coupling face of the shaft.',
+      'from 0.4 m',
+    ),
+    section('length', 'length', quantity('length'), 'Length of the section.', 'length 1.2 m'),
+    section('diameter', 'diameter', quantity('length'), 'Diameter of the section.', 'diameter 85 mm'),
+    section(
+      'boreDiameter',
+      'bore',
+      quantity('length'),
+      'Bore of the section; that of the shaft when not said.',
+      'bore 30 mm',
+    ),
+  ],
+  blocks: [],
+};
+
+const key = rowsFor<ShaftKey>();
+
+export const SHAFT_KEY: Vocabulary = {
+  title: 'key',
+  rows: [
+    key('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm'),
+    key('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm'),
+    key(
+      'length',
+      'length',
+      quantity('length'),
+      'Length that bears: the straight part, without rounded ends.',
+      'length 180 mm',
+    ),
+    key('material', 'material', name('shaft material'), 'Grade of the key.', 'material duplex-stainless'),
+    key(
+      'tensileYield',
+      'tensile yield',
+      quantity('pressure'),
+      '0.2 % tensile yield of the key; that of its material when not said.',
+      'tensile yield 350 MPa',
+    ),
+  ],
+  blocks: [],
+};
+
+const bolt = rowsFor<BoltedFlange>();
+
+const BOLTS = [
+  bolt(
+    'boltClass',
+    'bolt class',
+    anyWord('property class of bolts, as 8.8 or A4-70'),
+    'Property class as stamped on the head.',
+    'bolt class 8.8',
+  ),
+  bolt(
+    'boltYield',
+    'bolt yield',
+    quantity('pressure'),
+    'Tensile yield or proof stress of the bolts; that of their class when not said.',
+    'bolt yield 640 MPa',
+  ),
+  bolt(
+    'boltStrength',
+    'bolt tensile strength',
+    quantity('pressure'),
+    'Tensile strength of the bolts; that of their class when not said.',
+    'bolt tensile strength 800 MPa',
+  ),
+  bolt(
+    'boltFit',
+    'bolt fit',
+    word('fitted', 'clearance'),
+    'Fitted bolts stand in reamed holes and carry torque in shear; bolts with clearance only clamp the faces.',
+    'bolt fit fitted',
+  ),
+  bolt(
+    'boltPreload',
+    'bolt preload',
+    quantity('force'),
+    'Clamping force of one bolt as tightened.',
+    'bolt preload 60 kN',
+  ),
+];
+
+/** The flange of a coupling: that of any part, and how its bolts carry. */
+export const BOLTED_FLANGE: Vocabulary = { ...FLANGE, rows: [...FLANGE.rows, ...BOLTS] };
+
+const criteria = rowsFor<StrengthCriteria>();
+
+export const STRENGTH_CRITERIA = [
+  criteria(
+    'shaftYieldFactor',
+    'shaft yield factor at least',
+    quantity('ratio'),
+    'Tensile yield of the shaft over its stress under bending, torsion and thrust together.',
+    'shaft yield factor at least 3',
+  ),
+  criteria(
+    'shaftFatigueFactor',
+    'shaft fatigue factor at least',
+    quantity('ratio'),
+    'Factor of the shaft in fatigue, by its endurance limit.',
+    'shaft fatigue factor at least 2',
+  ),
+  criteria(
+    'keyFactor',
+    'key factor at least',
+    quantity('ratio'),
+    'Yield of the key over its stress in shear and in crushing.',
+    'key factor at least 2.5',
+  ),
+  criteria(
+    'boltFactor',
+    'bolt factor at least',
+    quantity('ratio'),
+    'What the coupling bolts take over the torque in the coupling.',
+    'bolt factor at least 2',
+  ),
+];
