@@ -21,8 +21,23 @@ export function factRows(host: object, skip: readonly string[] = []): FactRow[] 
   return rowsOf(host, '', new Set([...NEVER, ...skip]));
 }
 
-/** Of fields that are no facts: ways back into the model, and what the entry offers besides what is fitted. */
-const NEVER = ['origin', 'nameOrigin', 'entry', 'before', 'source', 'grade', 'rating', 'nominal', 'variant'];
+/**
+ * Of fields that are no facts of their own: ways back into the model, names that head the rows of their block, and what
+ * the entry offers besides what is fitted.
+ */
+const NEVER = [
+  'origin',
+  'nameOrigin',
+  'nameFact',
+  'dutyFact',
+  'entry',
+  'before',
+  'source',
+  'grade',
+  'rating',
+  'nominal',
+  'variant',
+];
 
 function rowsOf(host: object, prefix: string, skip: ReadonlySet<string>): FactRow[] {
   const rows: FactRow[] = [];
@@ -92,6 +107,13 @@ const WORDS: Readonly<Record<string, string>> = {
   sheetRotation: 'rotation as the data sheet words it',
   thrust: 'thrust at most',
   nominalFact: 'nominal ratio',
+  youngsModulus: 'elastic modulus',
+  installedAngleMax: 'installed angle at most',
+  runningAngleMax: 'running angle at most',
+  takeOffState: 'state of the power take-off',
+  underSail: 'under way with engine stopped',
+  couplingEnd: 'coupling end diameter',
+  leastCylinders: 'fewest cylinders',
   hours: 'hours per year',
 };
 
@@ -100,7 +122,7 @@ function label(key: string): string {
 }
 
 function singular(key: string): string {
-  if (key === 'meshes') return 'mesh';
+  if (/(ch|sh)es$/.test(key)) return key.slice(0, -2);
   if (key.endsWith('ies')) return `${key.slice(0, -3)}y`;
   return key.endsWith('s') ? key.slice(0, -1) : key;
 }
