@@ -1,5 +1,5 @@
 import type { Arrangement, Outcome, Verdict } from '@tailshaft/drivetrain';
-import { type Block, section } from '../document/blocks.js';
+import { type Block, type Figure, section } from '../document/blocks.js';
 import { element, joined, Markup } from '../document/markup.js';
 import { VERDICT_SIGN } from '../document/text.js';
 import { blocksHtml } from '../document/to-html.js';
@@ -132,10 +132,27 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
   );
 }
 
-/** Side by side, each heading says which arrangement it belongs to. */
+/** Side by side, each heading and each drawing says which arrangement it belongs to. */
 function of(arrangement: Arrangement, { chosen }: PanelChoices, block: Block): Block {
   if (block.block !== 'section' || !chosen.beside) return block;
-  return { ...block, title: `${block.title}, ${arrangement.name}` };
+  return {
+    ...block,
+    title: `${block.title}, ${arrangement.name}`,
+    blocks: block.blocks.map(one => named(arrangement, one)),
+  };
+}
+
+function named(arrangement: Arrangement, block: Block): Block {
+  if (block.block === 'row') return { ...block, figures: block.figures.map(one => titled(arrangement, one)) };
+  return block.block === 'figure' ? titled(arrangement, block) : block;
+}
+
+function titled(arrangement: Arrangement, figure: Figure): Figure {
+  const own = joined(`${arrangement.name}: `).source;
+  const svg = figure.svg.source.replace(/(<title [^>]*>)([^<]*)/, (whole, tag: string, words: string) =>
+    words.startsWith(own) ? whole : `${tag}${own}${words}`,
+  );
+  return { ...figure, svg: new Markup(svg) };
 }
 
 function vesselChecks(sheet: Sheet): Markup {
