@@ -97,7 +97,8 @@ describe('shaft diameter', () => {
       'shafting/diameter',
     );
     expect(verdict!.outcome).toBe('holds');
-    expect(verdict!.criterion).toContain('factor 5 (default');
+    expect(verdict!.criterion).toContain('factor 5 (published for');
+    expect(verdict!.criterionChosenBy).toBe('default');
     expect(verdict!.message).toContain('The class formula disagrees');
   });
 

@@ -77,7 +77,7 @@ function findingJson(specs: Specs, finding: Finding) {
 }
 
 export function verdictJson(specs: Specs, verdict: Verdict) {
-  const { capacity, demand, margin, criterion } = verdict;
+  const { capacity, demand, margin, criterion, criterionChosenBy } = verdict;
   return {
     rule: verdict.rule,
     subject: verdict.subject,
@@ -85,6 +85,7 @@ export function verdictJson(specs: Specs, verdict: Verdict) {
     severity: verdict.severity,
     message: verdict.message,
     ...(criterion ? { criterion } : {}),
+    ...(criterionChosenBy ? { criterionChosenBy } : {}),
     ...(margin === undefined ? {} : { margin }),
     ...(capacity ? { capacity: valueJson(capacity) } : {}),
     ...(demand ? { demand: valueJson(demand) } : {}),

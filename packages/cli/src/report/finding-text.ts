@@ -20,8 +20,9 @@ export function findingText(io: Io, specs: Specs, finding: Finding): string {
   }
   lines.push(wrapped(visible(finding.message), width, '  '));
   const criterion = finding.verdict?.criterion;
+  const byDefault = finding.verdict?.criterionChosenBy === 'default' ? ' (default)' : '';
   if (criterion && finding.verdict?.margin !== undefined) {
-    lines.push(wrapped(`judged by: ${visible(criterion)}`, width, '    ', '  '));
+    lines.push(wrapped(`judged by: ${visible(criterion)}${byDefault}`, width, '    ', '  '));
   }
   for (const related of finding.related.slice(0, MOST)) lines.push(relatedText(io, specs, related));
   const ways = waysOut(finding);

@@ -7,6 +7,7 @@ import {
   type Value,
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import type { Criterion } from '../judge/verdict.js';
 import type { Quantity } from '../model/fact.js';
 import { home, nameOf } from '../model/part.js';
 import type { Propeller } from '../model/shafting.js';
@@ -64,12 +65,11 @@ function gapOf(
 const MOTOR_CRAFT = TIP_CLEARANCE_CRITERIA.find(one => one.craft === 'motor craft')!;
 
 /** Least share of the diameter that is wanted, and who wants it. */
-export function wantedTipShare(vessel: Vessel): { readonly share: number; readonly said: string } {
+export function wantedTipShare(vessel: Vessel): { readonly share: number; readonly criterion: Criterion } {
   const own = vessel.criteria?.tipClearance?.value;
+  const share = own?.si ?? MOTOR_CRAFT.share;
+  const said = `tip clearance at least ${own?.written ?? percent(share)} of the diameter`;
   return own
-    ? { share: own.si, said: `tip clearance at least ${own.written ?? percent(own.si)} of the diameter` }
-    : {
-        share: MOTOR_CRAFT.share,
-        said: `tip clearance at least ${percent(MOTOR_CRAFT.share)} of the diameter (default, common practice for motor craft)`,
-      };
+    ? { share, criterion: { said, chosenBy: 'author' } }
+    : { share, criterion: { said: `${said} (common practice for motor craft)`, chosenBy: 'default' } };
 }

@@ -1,11 +1,11 @@
 import { given, type ShaftServiceFactor, shaftServiceFactors, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import type { Criterion } from '../judge/verdict.js';
 import type { Vessel } from '../model/vessel.js';
 
 /** A criterion as it is applied to a shaft, and in which words. */
-export type AppliedCriterion =
-  | { readonly formula: 'small-craft'; readonly factor: Value<'number'>; readonly said: string }
-  | { readonly formula: 'class'; readonly said: string };
+export type AppliedCriterion = Criterion &
+  ({ readonly formula: 'small-craft'; readonly factor: Value<'number'> } | { readonly formula: 'class' });
 
 /** Which published use stands for a duty class where the author chose no factor. */
 const USE_OF_DUTY: Readonly<Record<string, string>> = {
@@ -67,7 +67,8 @@ export function shaftCriteria(vessel: Vessel, needs: Needs): AppliedCriterion[] 
     const criterion = needs.fact(fact, wanted);
     if (!criterion) return [];
     const reason = criterion.reason ? `, ${criterion.reason}` : '';
-    if (criterion.formula === 'class') return [{ formula: 'class', said: `class formula${reason}` }];
+    if (criterion.formula === 'class')
+      return [{ formula: 'class', said: `class formula${reason}`, chosenBy: 'author' }];
     const { factor } = criterion;
     if (!factor) return [smallCraftDefault(vessel, needs)].filter(one => one !== undefined);
     return [
@@ -75,6 +76,7 @@ export function shaftCriteria(vessel: Vessel, needs: Needs): AppliedCriterion[] 
         formula: 'small-craft',
         factor,
         said: `small-craft formula, factor ${factor.written ?? factor.si}${reason}`,
+        chosenBy: 'author',
       },
     ];
   });
@@ -90,7 +92,8 @@ export function smallCraftDefault(vessel: Vessel, needs: Needs): AppliedCriterio
   return {
     formula: 'small-craft',
     factor,
-    said: `small-craft formula, factor ${row.low} (default, published for ${row.use})`,
+    said: `small-craft formula, factor ${row.low} (published for ${row.use})`,
+    chosenBy: 'default',
   };
 }
 

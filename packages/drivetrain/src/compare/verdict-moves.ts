@@ -20,7 +20,8 @@ export function verdictMoves(before: Side, after: Side, revision: boolean): Verd
   for (const { key, one, other } of acrossLines(pairs)) {
     const [was, is] = [one?.verdict ?? coveredBefore.get(key), other?.verdict ?? coveredAfter.get(key)];
     const move = moveOf(was, is, (other ?? one)!.subject, (other ?? one)!.verdict);
-    if (!move || (revision && ONLY_APPLIES.has(move.movement) && one?.verdict.outcome !== 'fails')) continue;
+    if (!move || isNotation(move.movement, (other ?? one)!.verdict)) continue;
+    if (revision && ONLY_APPLIES.has(move.movement) && one?.verdict.outcome !== 'fails') continue;
     moves.push(move);
   }
   return moves;
@@ -61,6 +62,11 @@ function isShared(one: Subjected, other: Subjected): boolean {
   const told = ({ verdict }: Subjected, line: string) =>
     `${verdict.outcome} ${verdict.message.replaceAll(line, '')}`;
   return told(one, a![1]!) === told(other, b![1]!);
+}
+
+/** A quantity that moves between catalogue and line is then read with the other units of the vessel, and means the same. */
+function isNotation(movement: Movement, { rule, outcome }: Verdict): boolean {
+  return ONLY_APPLIES.has(movement) && rule.startsWith('units/') && outcome === 'holds';
 }
 
 const ONLY_APPLIES = new Set<Movement>(['newly judged', 'no longer judged']);
@@ -135,8 +141,17 @@ function moveOf(was: Told, is: Told, subject: string, any: Verdict): VerdictMove
     ...(before ? { before, placeBefore: before.place } : {}),
     ...(after ? { after, placeAfter: after.place } : {}),
     weight: weightOf(movement, severity, after),
-    words: `${movement}: ${toldWords(was)} → ${toldWords(is)}`,
+    words: `${movement}: ${toldWords(was)} → ${toldWords(is)}${chooserWords(before, after)}`,
   };
+}
+
+/** A verdict that moved because another criterion judges says so: the default for the author's, or the other way. */
+function chooserWords(before: Verdict | undefined, after: Verdict | undefined): string {
+  const [was, is] = [before?.criterionChosenBy, after?.criterionChosenBy];
+  if (!was || !is || was === is) return '';
+  return is === 'default'
+    ? `; judged by the default now, ${after!.criterion}: the spec chooses none any more`
+    : `; judged by what the spec chooses now, ${after!.criterion}, and not by the default`;
 }
 
 function toldWords(told: Told): string {

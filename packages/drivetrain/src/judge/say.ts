@@ -2,7 +2,15 @@ import { type Origin, outsideRange, type Value } from '@tailshaft/mechanics';
 import type { RuleInfo } from '../rules/rule.js';
 import type { Needs } from './needs.js';
 import type { Route } from './route.js';
-import { marginOf, NO_ROUTES, type Outcome, type Related, type Severity, type Verdict } from './verdict.js';
+import {
+  type Criterion,
+  marginOf,
+  NO_ROUTES,
+  type Outcome,
+  type Related,
+  type Severity,
+  type Verdict,
+} from './verdict.js';
 
 /** What a check adds to its verdict. */
 export interface Said {
@@ -11,7 +19,8 @@ export interface Said {
   /** Only where this finding weighs differently from the rule's usual severity. */
   readonly severity?: Severity;
   readonly related?: readonly Related[];
-  readonly criterion?: string;
+  /** Where it differs from the rule's own words, or the spec may choose it. */
+  readonly criterion?: string | Criterion;
   readonly capacity?: Value;
   readonly demand?: Value;
   readonly workings?: readonly Value[];
@@ -33,7 +42,7 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
       message: said.message,
       related: said.related ?? [],
       missing,
-      criterion: said.criterion ?? rule.criterion,
+      ...criterionOf(said, rule),
       ...(said.capacity ? { capacity: said.capacity } : {}),
       ...(said.demand ? { demand: said.demand } : {}),
       ...(margin === undefined ? {} : { margin }),
@@ -69,4 +78,13 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
         : make('fails', { ...said, message: said.failMessage });
     },
   };
+}
+
+function criterionOf(
+  { criterion }: Said,
+  rule: Pick<RuleInfo, 'criterion'>,
+): Pick<Verdict, 'criterion' | 'criterionChosenBy'> {
+  if (criterion === undefined || typeof criterion === 'string')
+    return { criterion: criterion ?? rule.criterion };
+  return { criterion: criterion.said, criterionChosenBy: criterion.chosenBy };
 }

@@ -17,6 +17,15 @@ export interface Missing {
   readonly at?: Origin;
 }
 
+/** Whether a criterion, or its figure, stands in the spec or is the product's default. */
+export type Chooser = 'author' | 'default';
+
+/** A criterion that the spec may choose, as it was applied. */
+export interface Criterion {
+  readonly said: string;
+  readonly chosenBy: Chooser;
+}
+
 export interface Related {
   readonly at: Origin;
   readonly message: string;
@@ -35,8 +44,10 @@ export interface Verdict {
   readonly message: string;
   readonly related: readonly Related[];
   readonly missing: readonly Missing[];
-  /** Which criterion judged, with its factor; and whether it is a default. */
+  /** Which criterion judged, with its factor. */
   readonly criterion?: string;
+  /** Who chose it, where the spec may: its author, or nobody, and the product's default judged. */
+  readonly criterionChosenBy?: Chooser;
   readonly capacity?: Value;
   readonly demand?: Value;
   /** capacity ÷ demand − 1. */

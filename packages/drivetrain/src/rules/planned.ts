@@ -1,5 +1,6 @@
 import type { ArrangementContext } from '../judge/context.js';
 import type { Needs } from '../judge/needs.js';
+import type { Criterion } from '../judge/verdict.js';
 import type { Vessel } from '../model/vessel.js';
 
 /**
@@ -23,9 +24,8 @@ export function wantedDuty(vessel: Vessel, needs: Needs): string | undefined {
 }
 
 /** What stays the same within this share is equal: data sheets round. */
-export function ratioTolerance(vessel: Vessel): { readonly share: number; readonly said: string } {
+export function ratioTolerance(vessel: Vessel): { readonly share: number; readonly criterion: Criterion } {
   const own = vessel.criteria?.ratioDifference?.value;
-  return own
-    ? { share: own.si, said: `ratio difference at most ${own.written ?? `${own.si * 100} %`}` }
-    : { share: 0.005, said: 'ratio difference at most 0.5 % (default)' };
+  const said = `ratio difference at most ${own ? (own.written ?? `${own.si * 100} %`) : '0.5 %'}`;
+  return { share: own?.si ?? 0.005, criterion: { said, chosenBy: own ? 'author' : 'default' } };
 }

@@ -76,7 +76,9 @@ function check(sheet: Sheet, one: Verdict): Markup {
       'p',
       { class: 'quiet' },
       one.margin === undefined ? undefined : `margin ${percentWords(one.margin)} · `,
-      one.criterion ? `${one.criterion} · ` : undefined,
+      one.criterion
+        ? `${one.criterion}${one.criterionChosenBy === 'default' ? ' (default)' : ''} · `
+        : undefined,
       element('button', { type: 'button', class: 'rule', 'data-rule': one.rule }, one.rule),
     ),
   );

@@ -3,7 +3,6 @@ import { citeSource, type Source } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { isDefault } from './verdict-table.js';
 
 /** What was taken for granted: assumptions of the text, defaults, criteria that nobody chose, weak sources. */
 export function assumptionsSection(sheet: Sheet): Block {
@@ -57,8 +56,8 @@ function defaults(sheet: Sheet): Block | undefined {
 
 function defaultCriteria(sheet: Sheet): Block | undefined {
   const rows = new Map<string, Text[]>();
-  for (const { rule, criterion } of sheet.input.verdicts) {
-    if (criterion && isDefault(criterion)) rows.set(`${rule} ${criterion}`, [rule, criterion]);
+  for (const { rule, criterion, criterionChosenBy } of sheet.input.verdicts) {
+    if (criterion && criterionChosenBy === 'default') rows.set(`${rule} ${criterion}`, [rule, criterion]);
   }
   if (rows.size === 0) return undefined;
   return table(

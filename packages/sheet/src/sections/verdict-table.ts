@@ -72,12 +72,7 @@ function verdictRow(sheet: Sheet, of: string, one: Verdict): Text[] {
 }
 
 /** The criterion, with a default marked as one. */
-function criterion({ criterion: text }: Verdict): Text {
+function criterion({ criterion: text, criterionChosenBy }: Verdict): Text {
   if (!text) return quiet('no criterion named');
-  return isDefault(text) ? separated(' ', text.replace(/\s*\(default\)/g, ''), strong('[default]')) : text;
-}
-
-/** Rules say in words where nobody chose the criterion. */
-export function isDefault(text: string): boolean {
-  return /\(default\b/.test(text);
+  return criterionChosenBy === 'default' ? separated(' ', text, strong('[default]')) : text;
 }

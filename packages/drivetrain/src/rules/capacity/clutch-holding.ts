@@ -6,7 +6,7 @@ import type { Direction } from '../../analysis/speeds.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
@@ -83,11 +83,11 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
   const peak = needs.take(analysis.peakTorque);
   const input = peak && analysis.loads(peak, direction).entering.get(gear)?.torque;
   const torque = torqueAtClutch(gear, clutch, input, needs);
-  const { factor, said } = wantedFactor(context);
+  const { factor, criterion } = wantedFactor(context);
   if (!holding || !peak || !torque) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      criterion: said,
+      criterion,
       message: `${line.name}: what ${name} holds against the torque ${direction} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
       routes: () => stubRoutes(needs.missing),
     });
@@ -99,7 +99,7 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     `${direction} at peak torque: service factor ${reached.si.toFixed(2)}`;
   return say.compare({
     place,
-    criterion: said,
+    criterion,
     capacity: uniformWear,
     demand: torque,
     wanted: factor - 1,
@@ -119,11 +119,14 @@ function leastPressure(gear: Gear): Quantity<'pressure'> | undefined {
   return fact && { value: fact.value?.low, written: fact.written, origin: fact.origin };
 }
 
-function wantedFactor({ vessel }: LineContext): { factor: number; said: string } {
+function wantedFactor({ vessel }: LineContext): { factor: number; criterion: Criterion } {
   const own = vessel.criteria?.clutchServiceFactor?.value;
   const factor = own?.si ?? USUAL_SERVICE_FACTOR.from;
   return {
     factor,
-    said: `${INFO.criterion} ${factor}${own ? '' : ` (default, ${USUAL_SERVICE_FACTOR.source.confidence})`}`,
+    criterion: {
+      said: `${INFO.criterion} ${factor}${own ? '' : ` (${USUAL_SERVICE_FACTOR.source.confidence})`}`,
+      chosenBy: own ? 'author' : 'default',
+    },
   };
 }

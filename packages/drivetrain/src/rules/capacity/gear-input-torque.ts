@@ -6,7 +6,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { isPlanned, wantedDuty } from '../planned.js';
@@ -60,14 +60,14 @@ function judge(context: LineContext, direction: Direction): Verdict {
   const duty = wantedDuty(vessel, needs);
   const torques = duty === undefined ? undefined : inputTorques(analysis, duty, direction);
   if (torques) needs.take({ value: undefined, missing: torques.needs.missing });
-  const { wanted, said } = wantedMargin(context);
+  const { wanted, criterion } = wantedMargin(context);
   const worst = torques?.compared[0];
   const place = gear.nameOrigin ?? gear.ratioUsed?.origin ?? gear.origin;
   if (worst && worst.margin < wanted) {
     return say.fails({
       place,
       severity: direction === 'astern' ? 'warning' : 'error',
-      criterion: said,
+      criterion,
       capacity: worst.capacity,
       demand: worst.demand,
       workings: torques!.compared.flatMap(one => [one.demand, one.capacity]),
@@ -85,7 +85,7 @@ function judge(context: LineContext, direction: Direction): Verdict {
   if (needs.any || !worst) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      criterion: said,
+      criterion,
       message:
         `${line.name}: whether ${nameOf(gear)} may carry the torque that enters it${way} cannot be told without ` +
         `${needs.missing.map(gap => gap.what).join('; ')}.${worst ? ` At ${worst.point.name} alone it has ${percent(worst.margin)} left.` : ''}`,
@@ -100,7 +100,7 @@ function judge(context: LineContext, direction: Direction): Verdict {
   }
   return say.holds({
     place,
-    criterion: said,
+    criterion,
     capacity: worst.capacity,
     demand: worst.demand,
     workings: torques!.compared.flatMap(one => [one.demand, one.capacity]),
@@ -129,9 +129,9 @@ function failure({ line, analysis }: LineContext, worst: InputTorque, way: strin
 }
 
 /** Margin over the gear's rating that the vessel wants. */
-function wantedMargin({ vessel }: LineContext): { wanted: number; said: string } {
+function wantedMargin({ vessel }: LineContext): { wanted: number; criterion: Criterion } {
   const own = vessel.criteria?.gearTorqueMargin?.value;
-  return own
-    ? { wanted: own.si, said: `${INFO.criterion}; margin at least ${own.written ?? percent(own.si)}` }
-    : { wanted: 0, said: `${INFO.criterion}; no margin wanted over it (default)` };
+  const wanted = own ? `margin at least ${own.written ?? percent(own.si)}` : 'no margin wanted over it';
+  const said = `${INFO.criterion}; ${wanted}`;
+  return { wanted: own?.si ?? 0, criterion: { said, chosenBy: own ? 'author' : 'default' } };
 }

@@ -49,7 +49,7 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const propulsion = result.value;
   if (!propulsion) return noRun(say, line, result, 'what the propeller asks at rated speed');
-  const { least, most, said: criterion } = demandBand(vessel);
+  const { least, most, criterion } = demandBand(vessel);
   const { rated, available, demand } = propulsion;
   const full = propulsion.full.applies ? [propulsion.full.engineSpeed, propulsion.full.vesselSpeed] : [];
   const said = {

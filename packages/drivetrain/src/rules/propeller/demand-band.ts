@@ -1,12 +1,13 @@
 import type { Value } from '@tailshaft/mechanics';
 import { percent } from '../../analysis/telling.js';
+import type { Criterion } from '../../judge/verdict.js';
 import type { Vessel } from '../../model/vessel.js';
 
 /** Share of the power that reaches a propeller that it is to ask at rated speed. */
 export interface DemandBand {
   readonly least: number;
   readonly most: number;
-  readonly said: string;
+  readonly criterion: Criterion;
 }
 
 const LEAST = 0.86;
@@ -16,10 +17,15 @@ const MOST = 1.06;
 export function demandBand(vessel: Vessel): DemandBand {
   const { propellerDemandLeast, propellerDemandMost } = vessel.criteria ?? {};
   const words = (own: Value | undefined, usual: number) =>
-    own ? (own.written ?? percent(own.si)) : `${percent(usual)} (default)`;
+    own ? (own.written ?? percent(own.si)) : percent(usual);
+  const chosen = propellerDemandLeast?.value && propellerDemandMost?.value;
   return {
     least: propellerDemandLeast?.value?.si ?? LEAST,
     most: propellerDemandMost?.value?.si ?? MOST,
-    said: `power asked at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of what reaches the propeller`,
+    criterion: {
+      said: `power asked at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of what reaches the propeller`,
+      // A band of which one end is the usual one is not the author's.
+      chosenBy: chosen ? 'author' : 'default',
+    },
   };
 }

@@ -4,7 +4,7 @@ import { pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { home } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
@@ -69,14 +69,14 @@ function check(context: ArrangementContext): Verdict | undefined {
       related,
     });
   }
-  const { share, said } = allowed(context, one, other);
+  const { share, criterion } = allowed(context, one, other);
   const off = Math.max(port.si, starboard.si) / Math.min(port.si, starboard.si) - 1;
   const both = `port ${one.pitch!.written}, starboard ${other.pitch!.written} of pitch`;
   if (off <= share) {
     return say.holds({
       place,
       related,
-      criterion: said,
+      criterion,
       message: `${arrangement.path}: ${both}: a pair${off > 1e-6 ? ` to ${percent(off)}` : ''}.`,
     });
   }
@@ -87,8 +87,8 @@ function check(context: ArrangementContext): Verdict | undefined {
   return say.fails({
     place,
     related,
-    criterion: said,
-    message: `${arrangement.path}: ${both} differ by ${percent(off)}: not a pair; ${said}. At equal levers one engine works harder. Have them pitched as a pair, measured with one gauge.`,
+    criterion,
+    message: `${arrangement.path}: ${both} differ by ${percent(off)}: not a pair; ${criterion.said}. At equal levers one engine works harder. Have them pitched as a pair, measured with one gauge.`,
     routes: () => [take(one, other, 'port'), take(other, one, 'starboard')],
   });
 }
@@ -109,9 +109,16 @@ function pitchOf(line: ShaftLine, propeller: Propeller, measured: boolean, needs
   return value;
 }
 
-function allowed({ vessel }: ArrangementContext, one: Propeller, other: Propeller) {
+function allowed(
+  { vessel }: ArrangementContext,
+  one: Propeller,
+  other: Propeller,
+): { share: number; criterion: Criterion } {
   const own = vessel.criteria?.pitchDifference?.value;
-  if (own) return { share: own.si, said: `pitch difference at most ${own.written ?? percent(own.si)}` };
+  if (own) {
+    const said = `pitch difference at most ${own.written ?? percent(own.si)}`;
+    return { share: own.si, criterion: { said, chosenBy: 'author' } };
+  }
   const classes = [one, other].map(propeller => propeller.toleranceClass?.value);
   const limit = (quality: ToleranceClass) => (PROPELLER_TOLERANCES.pitch.limit[quality] ?? 0) / 100;
   const share = classes.reduce((sum, quality) => sum + limit(quality ?? USUAL_CLASS), 0);
@@ -119,6 +126,9 @@ function allowed({ vessel }: ArrangementContext, one: Propeller, other: Propelle
   const names = [...new Set(classes.map(quality => quality ?? USUAL_CLASS))].join(' and ');
   return {
     share,
-    said: `at most ${percent(share)} between two propellers of class ${names}${stated ? '' : ' (default)'}`,
+    criterion: {
+      said: `at most ${percent(share)} between two propellers of class ${names}${stated ? '' : ', where none is stated'}`,
+      chosenBy: stated ? 'author' : 'default',
+    },
   };
 }

@@ -58,14 +58,14 @@ function check(context: LineContext): Verdict | undefined {
   const fact = propeller.tipClearance ?? propeller.axisToHull;
   const place = propeller.diameter?.origin ?? propeller.origin;
   if (!room) return waits(say, needs, place, `${line.name}: the tip clearance`);
-  const { share, said } = wantedTipShare(vessel);
+  const { share, criterion } = wantedTipShare(vessel);
   const needed = tipGapNeeded({
     propellerDiameter: room.diameter,
-    clearanceShare: given('share wanted', 'c/D', 'ratio', share, { assumed: said }),
+    clearanceShare: given('share wanted', 'c/D', 'ratio', share, { assumed: criterion.said }),
   });
   const leaves = `${line.name}: ${propeller.diameter!.written} of diameter leave ${analysis.tell(room.gap, 3)} to the hull, ${percent(room.share.si)} of it`;
   const related = fact ? [{ at: fact.origin, message: `${fact.written} here` }] : [];
-  const common = { place, related, criterion: said, workings: [room.gap, room.share, needed] };
+  const common = { place, related, criterion, workings: [room.gap, room.share, needed] };
   if (!(room.gap.si > 0)) {
     return say.fails({
       ...common,
@@ -78,8 +78,8 @@ function check(context: LineContext): Verdict | undefined {
     ...common,
     capacity: room.gap,
     demand: needed,
-    message: `${leaves}; wanted is ${said}.`,
-    failMessage: `${leaves}; wanted is ${said}, ${analysis.tell(needed, 3)} here.`,
+    message: `${leaves}; wanted is ${criterion.said}.`,
+    failMessage: `${leaves}; wanted is ${criterion.said}, ${analysis.tell(needed, 3)} here.`,
     routes: () => (room.gap.si < needed.si ? routes(context, room, share) : []),
   });
 }

@@ -71,11 +71,11 @@ function check(context: LineContext): Verdict | undefined {
   }
   const exact = ahead.exact?.value;
   if (!exact) return undefined;
-  const { share, said } = ratioTolerance(vessel);
+  const { share, criterion } = ratioTolerance(vessel);
   if (Math.abs(written.si / exact.si - 1) <= share) {
     return say.holds({
       place,
-      criterion: said,
+      criterion,
       message: `${line.name}: ahead is clutch ${ahead.name}, and ${ratioWords(written.si)} is its ratio.`,
       workings: [exact],
     });
@@ -86,7 +86,7 @@ function check(context: LineContext): Verdict | undefined {
   const way = speed.si > 0 ? 'faster' : 'slower';
   return say.fails({
     place,
-    criterion: said,
+    criterion,
     message:
       `${line.name}: ahead is clutch ${ahead.name}; its ratio is ${ratioWords(exact.si)}, not the ${ratioWords(written.si)} of ` +
       `clutch ${other.name}. The shaft turns ${percent(Math.abs(speed.si))} ${way}, which is about ` +

@@ -71,19 +71,19 @@ function check(context: LineContext): Verdict | undefined {
   }
   const exact = found.value;
   const written = gear.ratioUsed?.value ?? gear.variant?.nominal;
-  const { share, said } = ratioTolerance(vessel);
+  const { share, criterion } = ratioTolerance(vessel);
   if (!written || !gear.ratioUsed || Math.abs(written.si / exact.si - 1) <= share) {
     return say.holds({
       place,
       message: `${line.name}: the exact ratio ahead is ${ratioWords(exact.si)}, and all speeds are computed with it.`,
-      criterion: said,
+      criterion,
       workings: [exact],
     });
   }
   if (ratioSharedByAnotherClutch(gear, written, share)) return undefined;
   return say.fails({
     place,
-    criterion: said,
+    criterion,
     workings: [exact, ...Object.values(ratioConsequence(written, exact, vessel))],
     message: consequence(context, written, exact),
     related: exact.origin ? [{ at: exact.origin, message: `exact ratio ${ratioWords(exact.si)}` }] : [],

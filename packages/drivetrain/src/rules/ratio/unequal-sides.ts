@@ -7,7 +7,7 @@ import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
@@ -62,21 +62,21 @@ function check(context: ArrangementContext): Verdict | undefined {
       routes: () => stubRoutes(needs.missing),
     });
   }
-  const { share, said } = ratioTolerance(vessel);
+  const { share, criterion } = ratioTolerance(vessel);
   const workings = [port, starboard];
   const both = `Port ${ratioWords(port.si)}, starboard ${ratioWords(starboard.si)}`;
   if (Math.max(port.si / starboard.si, starboard.si / port.si) - 1 <= share) {
-    return say.holds({ place, criterion: said, workings, message: `${both}: both shafts turn alike.` });
+    return say.holds({ place, criterion, workings, message: `${both}: both shafts turn alike.` });
   }
   if (shaftsTurnAlike(context, pair, port, starboard, share)) {
     return say.holds({
       place,
-      criterion: said,
+      criterion,
       workings,
       message: `${both}, and the rated speeds of the engines make up for it: both shafts turn alike at rated speed.`,
     });
   }
-  return judgePitches(context, pair, { port, starboard, both, said });
+  return judgePitches(context, pair, { port, starboard, both, criterion });
 }
 
 function judgePitches(
@@ -86,8 +86,8 @@ function judgePitches(
     port,
     starboard,
     both,
-    said,
-  }: { port: Value<'ratio'>; starboard: Value<'ratio'>; both: string; said: string },
+    criterion,
+  }: { port: Value<'ratio'>; starboard: Value<'ratio'>; both: string; criterion: Criterion },
 ): Verdict {
   const { arrangement, vessel } = context;
   const say = sayFor(INFO, arrangement.path);
@@ -102,7 +102,7 @@ function judgePitches(
   if (reason && known && !equal) {
     return say.holds({
       place,
-      criterion: said,
+      criterion,
       workings,
       message: `${both}, with different pitches and a reason: ${reason.text}`,
       related: [{ at: reason.origin, message: 'the reason given' }],
@@ -118,7 +118,7 @@ function judgePitches(
         : 'The pitches are not both written, so nothing shows that they make up for it.');
   return say.fails({
     place,
-    criterion: said,
+    criterion,
     workings,
     severity: equal ? 'error' : 'warning',
     message: equal ? `${both} ${ending}` : `${both}${ending}`,

@@ -10,7 +10,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
-import { marginOf, type Verdict } from '../../judge/verdict.js';
+import { type Criterion, marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
@@ -67,7 +67,9 @@ function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefine
   if (!fastest || needs.any) {
     const what = `${line.name}: whether a span of the shaft whirls in the running range`;
     return [
-      waits(sayFor(INFO, line.path), needs, shaft.origin, what, { criterion: wantedMargin(context).said }),
+      waits(sayFor(INFO, line.path), needs, shaft.origin, what, {
+        criterion: wantedMargin(context).criterion,
+      }),
     ];
   }
   return whirls.map(whirl => judge(context, shaft, whirl, fastest));
@@ -82,7 +84,7 @@ function judge(
   const { span, whirling, thin, stepped } = whirl;
   const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
-  const { share, said } = wantedMargin(context);
+  const { share, criterion } = wantedMargin(context);
   const margin = whirlingMargin({ whirlingSpeed: whirling, speed: fastest });
   const numbers =
     `the span from ${span.name}, ${analysis.tell(span.length)}, whirls at ${stepped ? 'no less than ' : ''}${analysis.tell(whirling)}; ` +
@@ -94,7 +96,9 @@ function judge(
     : '';
   return say.compare({
     place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
-    criterion: stepped ? `${said}; least whirling speed of a stepped span` : said,
+    criterion: stepped
+      ? { ...criterion, said: `${criterion.said}; least whirling speed of a stepped span` }
+      : criterion,
     severity: inside ? 'error' : 'warning',
     capacity: whirling,
     demand: fastest,
@@ -153,11 +157,14 @@ function tooLong({ span, thin }: SpanWhirl): boolean {
   return span.length.si > spanDiameterGuide.most * thin.size.outsideDiameter.si;
 }
 
-function wantedMargin({ vessel }: LineContext): { share: number; said: string } {
+function wantedMargin({ vessel }: LineContext): { share: number; criterion: Criterion } {
   const own = vessel.criteria?.bearingSpanMargin?.value;
   const share = own?.si ?? LATERAL_SEPARATION.si;
   return {
     share,
-    said: `${INFO.criterion}, margin ${percent(share)}${own ? '' : ' (default, from memory)'}`,
+    criterion: {
+      said: `${INFO.criterion}, margin ${percent(share)}${own ? '' : ' (from memory)'}`,
+      chosenBy: own ? 'author' : 'default',
+    },
   };
 }

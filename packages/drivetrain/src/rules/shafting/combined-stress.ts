@@ -129,7 +129,7 @@ function byCode(judging: Judging): Verdict {
     place: placeOf(shaft, weak),
     capacity: weak.allowed,
     demand: weak.stress,
-    criterion: `${INFO.criterion}, shock factors 1.5 and 1.0 (default)`,
+    criterion: { said: `${INFO.criterion}, shock factors 1.5 and 1.0`, chosenBy: 'default' },
     workings: [weak.yieldFactor, ...stresses.filter(one => one !== weak).map(one => one.stress)],
     message: `${line.name}: ${numbers}.${other}`,
     failMessage: `${line.name}: ${numbers}.${other} It takes a thicker shaft there, a stronger grade, or less overhang.`,
@@ -159,7 +159,10 @@ function byFactor(
     place: placeOf(shaft, weak),
     capacity: factor,
     demand: wanted,
-    criterion: `factor ${by}, at least ${wanted.si}${own ? '' : ' (default, of the published example)'}`,
+    criterion: {
+      said: `factor ${by}, at least ${wanted.si}${own ? '' : ' (of the published example)'}`,
+      chosenBy: own ? 'author' : 'default',
+    },
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. It takes a thicker shaft there, a stronger grade, or less overhang.`,
     routes: () =>

@@ -87,8 +87,8 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
     return [waits(say, needs, place, `${line.name}: whether the bolts of ${name} carry its torque`)];
   }
   const factor = vessel.criteria?.boltFactor?.value?.si ?? DEFAULT_FACTOR;
-  const said =
-    vessel.criteria?.boltFactor?.written ?? `${DEFAULT_FACTOR} (default, common practice, no source)`;
+  const own = vessel.criteria?.boltFactor?.written;
+  const said = own ?? `${DEFAULT_FACTOR} (common practice, no source)`;
   const numbers =
     `the ${coupling.flange!.bolts!.written} bolts of ${name} take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
     `${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} wanted`;
@@ -97,7 +97,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
     capacity: bolts.torque,
     demand: torque,
     wanted: factor - 1,
-    criterion: `${INFO.criterion}, factor ${said}`,
+    criterion: { said: `${INFO.criterion}, factor ${said}`, chosenBy: own ? 'author' : 'default' },
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. It takes stronger, more or larger bolts${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
     routes: () => routes(context, coupling, torque, factor, bolts),
@@ -174,7 +174,7 @@ function classBolt({ line, analysis }: LineContext, coupling: Coupling, shaft: S
   const flange = coupling.flange!;
   const strength = boltTensileOf(coupling, flange, needs);
   const load = ratedShaftLoad(analysis, shaft, needs);
-  const criterion = { formula: 'class', said: 'class formula' } as const;
+  const criterion = { formula: 'class', said: 'class formula', chosenBy: 'author' } as const;
   const rule = load && shaftStrength(shaft, load, criterion, shaft === line.shafts.at(-1), needs);
   const [count, circle] = [flange.bolts?.value?.count, flange.boltCircle?.value];
   const tensile = shaft.grade?.tensileStrength?.value;

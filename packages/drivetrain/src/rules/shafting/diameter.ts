@@ -93,7 +93,7 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
   const other = otherFormula(context, shaft, load, strength);
   return say.compare({
     place: diameterOf(shaft, weakest).origin,
-    criterion: criterion.said,
+    criterion,
     capacity,
     demand,
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
@@ -120,7 +120,7 @@ function otherFormula(
   const needs = new Needs();
   const criterion: AppliedCriterion | undefined =
     judged.criterion.formula === 'small-craft'
-      ? { formula: 'class', said: 'class formula' }
+      ? { formula: 'class', said: 'class formula', chosenBy: 'default' }
       : smallCraftDefault(vessel, needs);
   const other = criterion && shaftStrength(shaft, load, criterion, isLast(line, shaft), needs);
   if (!other) return '';

@@ -6,7 +6,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftKey } from '../../model/strength.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
@@ -83,7 +83,7 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
     place,
     capacity: length,
     demand,
-    criterion: `${INFO.criterion}, factor ${factor.said}`,
+    criterion: { said: `${INFO.criterion}, factor ${factor.said}`, chosenBy: factor.chosenBy },
     workings: [shears ? inCrushing : inShear],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. It ${shears ? 'shears' : 'crushes'} first: it takes a longer key, a stronger one or a thicker end.`,
@@ -99,7 +99,7 @@ function byClass(context: LineContext, shaft: Shaft, key: ShaftKey, strength: Ke
   const needs = new Needs();
   const say = sayFor(INFO, `${shaft.path}.${key.name}-key`);
   const load = ratedShaftLoad(analysis, shaft, needs);
-  const criterion = { formula: 'class', said: 'class formula' } as const;
+  const criterion = { formula: 'class', said: 'class formula', chosenBy: 'author' } as const;
   const shaftBy = load && shaftStrength(shaft, load, criterion, shaft === line.shafts.at(-1), needs);
   const place = key.length?.origin ?? key.origin;
   if (!shaftBy) {
@@ -126,19 +126,21 @@ function mm2(area: Value<'area'>): string {
   return `${Math.round(area.si * 1e6)} mm²`;
 }
 
-function factorOf({ vessel }: LineContext): { readonly value: Value<'number'>; readonly said: string } {
+function factorOf({ vessel }: LineContext): Criterion & { readonly value: Value<'number'> } {
   const own = vessel.criteria?.keyFactor;
   if (own?.value) {
     const { origin, written } = own;
     return {
       value: given('factor of the key', 'n', 'number', own.value.si, { origin, written }),
       said: written,
+      chosenBy: 'author',
     };
   }
   const assumed = `${DEFAULT_FACTOR}: of the published example; the spec chooses none`;
   return {
     value: given('factor of the key', 'n', 'number', DEFAULT_FACTOR, { assumed }),
-    said: `${DEFAULT_FACTOR} (default)`,
+    said: `${DEFAULT_FACTOR}`,
+    chosenBy: 'default',
   };
 }
 

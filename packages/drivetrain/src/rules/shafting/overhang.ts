@@ -63,7 +63,10 @@ function check(context: LineContext): Verdict | undefined {
   const between = !own && count.si > overhangGuides[0].diameters && count.si <= overhangGuides[1].diameters;
   return say.compare({
     place: shaft.overhang!.origin,
-    criterion: `${INFO.criterion}: at most ${guide.si}${own ? '' : ' (default)'}`,
+    criterion: {
+      said: `${INFO.criterion}: at most ${guide.si}`,
+      chosenBy: own ? 'author' : 'default',
+    },
     capacity: limit,
     demand: distance,
     workings: [count],

@@ -65,7 +65,8 @@ function check(context: LineContext): Verdict | undefined {
   const place = propeller.mass?.origin ?? propeller.inertia!.origin;
   if (!whirl || !fastest)
     return waits(say, needs, place, `${line.name}: whether the shaft whirls with its propeller`);
-  const share = vessel.criteria?.bearingSpanMargin?.value?.si ?? LATERAL_SEPARATION.si;
+  const own = vessel.criteria?.bearingSpanMargin?.value;
+  const share = own?.si ?? LATERAL_SEPARATION.si;
   const blades = whirl.bladeRate ? `, at blade rate ${analysis.tell(whirl.bladeRate)}` : '';
   const numbers =
     `with its propeller the aftmost span whirls between ${analysis.tell(whirl.least)} and ${analysis.tell(whirl.greatest)} (forward end free and held)${blades}; ` +
@@ -73,7 +74,10 @@ function check(context: LineContext): Verdict | undefined {
   const surely = whirl.greatest.si < fastest.si * (1 + share);
   return say.compare({
     place,
-    criterion: `${INFO.criterion}, margin ${percent(share)}`,
+    criterion: {
+      said: `${INFO.criterion}, margin ${percent(share)}`,
+      chosenBy: own ? 'author' : 'default',
+    },
     severity: surely ? 'error' : 'warning',
     capacity: whirl.least,
     demand: fastest,

@@ -85,7 +85,10 @@ function check(context: LineContext): Verdict | undefined {
     capacity: allowed,
     demand: speed,
     workings: [speed],
-    criterion: `tip speed at most ${allowed.written ?? analysis.tell(allowed)}, chosen by the vessel`,
+    criterion: {
+      said: `tip speed at most ${allowed.written ?? analysis.tell(allowed)}, chosen by the vessel`,
+      chosenBy: 'author',
+    },
     message: `${line.name}: ${numbers}, at most ${allowed.written ?? analysis.tell(allowed)} wanted.`,
     failMessage: `${line.name}: ${numbers}, at most ${allowed.written ?? analysis.tell(allowed)} wanted. A deeper ratio with more pitch, or less diameter with more blade area, lowers it.`,
     related: [{ at: limit!.origin, message: 'the limit chosen' }],
