@@ -98,6 +98,19 @@ export const modifiedRatingLife = formula({
   compute: ({ basicLife, reliabilityFactor }) => reliabilityFactor * basicLife,
 });
 
+/** Running time over some years of duty. s; hours a year; years. */
+export const dutyTime = formula({
+  name: 'running time over years of duty',
+  symbol: 't',
+  dimension: 'time',
+  inputs: { hoursPerYear: 'number', years: 'number' },
+  text: 't = h a, hours a year times years',
+  symbols: { hoursPerYear: 'h', years: 'a' },
+  source: { title: 'Product of hours a year and years', confidence: 'derived' },
+  range: 'Any duty.',
+  compute: ({ hoursPerYear, years }) => 3600 * hoursPerYear * years,
+});
+
 /** a₁ by percent of bearings that reach the life. */
 export const reliabilityFactors = {
   90: 1,

@@ -1,6 +1,7 @@
 import {
   basicRatingLife,
   dutyCycleLoad,
+  dutyTime,
   dynamicRatingNeeded,
   equivalentBearingLoad,
   equivalentDutyLoad,
@@ -16,6 +17,16 @@ import { published } from '../published.js';
 import { HOUR, KW, LBF, RPM } from '../tables/factors.js';
 
 const hours = (C: number, P: number) => ({ revolutions: 1e6 * (C / P) ** 3 });
+published(dutyTime, 'definition: an hour has 3600 seconds', [
+  {
+    case: '2000 h a year, 10 years',
+    inputs: { hoursPerYear: 2000, years: 10 },
+    gives: 20_000,
+    within: 1e-9,
+    unit: 3600,
+  },
+]);
+
 published(ratingLifeTime, 'Wentzell, Machine Design, example 20.1: C 5050, P 2400, 1750 rpm', [
   {
     case: 'ball bearing',

@@ -24,6 +24,7 @@ import { softMounts } from './soft-mounts.js';
 import { spanGuide } from './span-guide.js';
 import { supportLost } from './support-lost.js';
 import { tailshaftExam } from './tailshaft-exam.js';
+import { thrustBearingLifeRule } from './thrust-bearing-life.js';
 import { thrustCapacity } from './thrust-capacity.js';
 import { thrustPathRule } from './thrust-path.js';
 import { tubeBore } from './tube-bore.js';
@@ -51,6 +52,7 @@ export const SHAFTING_RULES: readonly Rule[] = [
   jointAngles,
   thrustPathRule,
   thrustCapacity,
+  thrustBearingLifeRule,
   angleLimit,
   angleStackRule,
   lengthStack,

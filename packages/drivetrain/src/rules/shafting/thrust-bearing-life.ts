@@ -1,0 +1,166 @@
+import { basicRatingLife, dutyTime, given, renamed, type Value } from '@tailshaft/mechanics';
+import type { LineAnalysis } from '../../analysis/line.js';
+import { percent } from '../../analysis/telling.js';
+import { ratedThrustBearing, thrustBearingLife } from '../../analysis/thrust-bearing.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { carries, gearRoutes } from '../capacity/gear-routes.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { isPlanned, wantedDuty } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { DEFER } from './sources.js';
+
+const RATING = '  thrust bearing { dynamic rating 280 kN  rolling elements roller }\n';
+
+const WITH_BEARING = changed(
+  SINGLE_LINE,
+  ['  slip device offered\n', `  slip device offered\n  thrust at most 40 kN\n${RATING}`],
+  [
+    '\nshaft material high-strength-stainless {',
+    `
+gear Alder-66 "down-angle reduction gear, larger" {
+  source "Alder 66 technical sheet, issue 1" dated 2025-02-10
+  layout down-angle 8 deg
+  input rotation standard viewed from flywheel
+  input speed at most 2800 rpm
+  input speed at least 600 rpm
+  input housing SAE-3
+  thrust at most 52 kN
+  thrust bearing { dynamic rating 340 kN  rolling elements roller }
+  ratio 2.04:1 exact 2.043:1 {
+    clutch A output same ahead continuous
+    clutch B output opposite ahead continuous
+    rated medium 0.21 kW/rpm
+  }
+}
+
+shaft material high-strength-stainless {`,
+  ],
+);
+
+const INFO: RuleInfo = {
+  id: 'shafting/thrust-bearing-life',
+  title: 'The thrust bearing lasts as long as she works',
+  mistakes: ['L16'],
+  severity: 'warning',
+  criterion:
+    'basic rating life of the thrust bearing at full power, ISO 281, against the life wanted or ten years of her duty hours',
+  source: basicRatingLife.spec.source,
+  manual:
+    'A rolling bearing carries its greatest thrust on the first day and wears out all the same: its life falls with the third ' +
+    'power of the load. Where the gear, a motor or the thrust bearing in the shaft declares its dynamic rating ("thrust bearing { ' +
+    'dynamic rating 280 kN  rolling elements roller }"), the life that 90 % of such bearings reach is worked out for the thrust ' +
+    'and speed of full power, as if she never slowed down. It is compared with "thrust bearing life at least 20000 h" of the ' +
+    'criteria, or else with ten years of her hours. A larger bearing, another gear or a slower shaft puts it right.',
+  caution: `${DEFER} Ten years is common practice, without a source. Oil, dirt, misalignment and shock are not in the basic life; radial load on the same bearing is not either.`,
+  examples: {
+    failing: changed(WITH_BEARING, ['dynamic rating 280 kN', 'dynamic rating 150 kN']),
+    passing: WITH_BEARING,
+    cannotTell: changed(WITH_BEARING, [
+      'dynamic rating 280 kN  rolling elements roller',
+      'dynamic rating 280 kN',
+    ]),
+  },
+};
+
+export const thrustBearingLifeRule: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line, analysis } = context;
+  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  const bearing = ratedThrustBearing(analysis);
+  if (!bearing) return undefined;
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const { taker, rating, host } = bearing;
+  const place =
+    line.gear && taker.part === line.gear
+      ? (line.gear.nameOrigin ?? host)
+      : (rating.dynamicRating?.origin ?? rating.rollingElements?.origin ?? host);
+  const found = thrustBearingLife(analysis, bearing, needs);
+  const wanted = wantedLife(context, needs);
+  if (!found || !wanted)
+    return waits(
+      say,
+      needs,
+      place,
+      `${line.name}: whether the thrust bearing of ${taker.name} lasts as long as wanted`,
+    );
+  const { life, thrust, speed, basis } = found;
+  const load = `${analysis.tell(thrust, 3)} at ${analysis.tell(speed, 3)} (${basis})`;
+  const numbers = `the thrust bearing of ${taker.name} lasts ${hours(life)} under ${load}; wanted are ${hours(wanted.life)}, ${wanted.said}`;
+  const rated = rating.dynamicRating!;
+  return say.compare({
+    place,
+    criterion: {
+      said: `${INFO.criterion}: ${wanted.said}`,
+      chosenBy: context.vessel.criteria?.thrustBearingLife ? 'author' : 'default',
+    },
+    capacity: life,
+    demand: wanted.life,
+    workings: [life],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(1 - life.si / wanted.life.si)} short. It takes a bearing of more than ${rated.written}, another gear, or a life that fits the way she is used.`,
+    related: [{ at: rated.origin, message: 'dynamic load rating' }],
+    routes: () => longerLived(context, wanted.life),
+  });
+}
+
+/** Years that a thrust bearing is expected to last where the spec asks for no life: common practice. */
+const USUAL_YEARS = given('years', 'a', 'number', 10, {
+  assumed: '10 years between replacements (common practice, no source)',
+});
+
+function wantedLife(
+  { vessel }: LineContext,
+  needs: Needs,
+): { life: Value<'time'>; said: string } | undefined {
+  const own = vessel.criteria?.thrustBearingLife;
+  if (own) {
+    const life = needs.fact(own, {
+      what: 'life wanted of the thrust bearing',
+      host: vessel.criteria!.origin,
+      property: 'thrust bearing life at least',
+    });
+    return (
+      life && { life: renamed(life, 'life wanted', 'L_w'), said: `at least ${own.written} by the criteria` }
+    );
+  }
+  const hoursPerYear = needs.fact(vessel.duty?.hours, {
+    what: `hours a year of ${vessel.name}`,
+    host: vessel.duty?.origin ?? vessel.origin,
+    property: vessel.duty ? 'hours' : 'duty',
+  });
+  return (
+    hoursPerYear && {
+      life: dutyTime({ hoursPerYear: renamed(hoursPerYear, 'hours a year', 'h'), years: USUAL_YEARS }),
+      said: 'ten years of her duty (default)',
+    }
+  );
+}
+
+/** Catalogue gears whose bearing lasts long enough. */
+function longerLived(context: LineContext, wanted: Value<'time'>) {
+  const duty = wantedDuty(context.vessel, new Needs());
+  const margin = context.vessel.criteria?.gearTorqueMargin?.value?.si ?? 0;
+  if (duty === undefined) return [];
+  return gearRoutes(context, (after: LineAnalysis) => {
+    const bearing = ratedThrustBearing(after);
+    const life = bearing && thrustBearingLife(after, bearing, new Needs())?.life;
+    if (!life || !(life.si >= wanted.si) || carries(after, duty, 'ahead', margin) === undefined)
+      return undefined;
+    const over = life.si / wanted.si - 1;
+    return {
+      margin: over,
+      words: `its thrust bearing lasts ${hours(life)}, ${percent(over)} more than wanted`,
+    };
+  });
+}
+
+/** A life is known to two or three figures at best. */
+function hours({ si }: Value<'time'>): string {
+  return `${Number((si / 3600).toPrecision(3)).toLocaleString('en', { useGrouping: false })} h`;
+}
