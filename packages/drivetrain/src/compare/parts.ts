@@ -64,10 +64,7 @@ const FATE_WEIGHT: Readonly<Record<PartFate, number>> = {
 
 function changeOf(was: KnownPart | undefined, is: KnownPart | undefined, revision: boolean): PartChange {
   const facts = was && is ? partFactChanges(was.facts, is.facts) : [];
-  const renamed =
-    was &&
-    is &&
-    (was.part.entry?.name !== is.part.entry?.name || (revision && is.part.change === 'replaced'));
+  const renamed = was && is && (isOtherMake(was, is, facts) || (revision && is.part.change === 'replaced'));
   const fate: PartFate = !was
     ? 'added'
     : !is
@@ -78,6 +75,15 @@ function changeOf(was: KnownPart | undefined, is: KnownPart | undefined, revisio
           ? 'modified'
           : 'kept';
   return make(fate, was, is, facts, fateWords(fate, was, is, facts));
+}
+
+/** Whether another part is named. One that only moved between catalogue and line, fact by fact, is the same part. */
+function isOtherMake(was: KnownPart, is: KnownPart, facts: PartChange['facts']): boolean {
+  const [old, now] = [was.part, is.part];
+  if (old.entry?.name === now.entry?.name) return false;
+  const moved = old.entry === undefined || now.entry === undefined;
+  const [from, to] = [old.source?.value, now.source?.value];
+  return !moved || facts.length > 0 || from?.title !== to?.title || from?.dated !== to?.dated;
 }
 
 function fateWords(

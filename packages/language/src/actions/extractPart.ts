@@ -1,11 +1,11 @@
 import { beforeStatement, startOfLine } from '../edit/layout.js';
 import type { Replacement } from '../edit/textEdit.js';
 import { formatText } from '../format/formatText.js';
-import { lineBreakOf, type Piece, piecesOf } from '../format/tokens.js';
+import { lineBreakOf, piecesOf } from '../format/tokens.js';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
-import type { BlockReading } from '../reading/block.js';
 import type { DocumentReading } from '../reading/document.js';
 import { ENTRY_VOCABULARY } from '../vocabulary/index.js';
+import { type FactItem, itemsOf } from './factItems.js';
 import type { Offer, TextOf } from './offer.js';
 
 /** Moves a part that is declared in place to the catalogue: to an imported file that has such parts, or to this one. */
@@ -84,48 +84,6 @@ function splitFacts(
     return { moved: [...slices, ...rest], removed: [{ start: from, end: block.end, text: '' }] };
   }
   return { moved: slices, removed: moved.map(item => wholeLines(item, text)) };
-}
-
-interface FactItem {
-  readonly words: string;
-  readonly start: number;
-  readonly end: number;
-}
-
-/** The facts of a block with the comments in front of and behind them. */
-function itemsOf(facts: BlockReading, block: { start: number; end: number }, text: string): FactItem[] {
-  const pieces = piecesOf(text.slice(block.start + 1, block.end - 1)).map(piece =>
-    moveBy(piece, block.start + 1),
-  );
-  const found = [
-    ...facts.facts.map(one => ({
-      words: one.row.words,
-      start: one.words.start,
-      end: Math.max(one.words.end, one.value?.end ?? 0, one.evidence?.end ?? 0),
-    })),
-    ...facts.nested.map(one => ({
-      words: one.row.words,
-      start: one.words.start,
-      end: one.host.block?.end ?? one.host.headEnd,
-    })),
-  ].filter(one => one.start > block.start);
-  const inOrder = found.sort((a, b) => a.start - b.start);
-  let before = block.start + 1;
-  return inOrder.map((item, index) => {
-    const next = inOrder[index + 1]?.start ?? block.end - 1;
-    const lead = pieces.find(piece => piece.start >= before && piece.start < item.start);
-    const line = pieces.findLast(piece => piece.end <= item.end)?.endLine;
-    const trail = pieces.findLast(
-      piece => piece.comment && piece.start >= item.end && piece.start < next && piece.line === line,
-    );
-    const end = trail?.end ?? item.end;
-    before = end;
-    return { words: item.words, start: Math.min(lead?.start ?? item.start, item.start), end };
-  });
-}
-
-function moveBy(piece: Piece, offset: number): Piece {
-  return { ...piece, start: piece.start + offset, end: piece.end + offset };
 }
 
 /** Takes the lines away with a fact that has them to itself, and otherwise the space in front of it. */

@@ -1,11 +1,13 @@
-import type { LangiumDocument } from 'langium';
+import { type LangiumDocument, URI } from 'langium';
 import type { CodeActionProvider, LangiumSharedServices } from 'langium/lsp';
 import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import { Names } from '../names/names.js';
 import { type Finding, findingsOf } from '../project/findings.js';
 import type { Project } from '../project/project.js';
 import { convertUnits } from './convertUnits.js';
 import { extractPart } from './extractPart.js';
 import { FIX_ALL, fixAll } from './fixAll.js';
+import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inlinePart.js';
 import { mirrorLine } from './mirrorLine.js';
 import type { Offer } from './offer.js';
 import { quickFixes } from './quickFixes.js';
@@ -13,16 +15,29 @@ import { touchesShiftCable } from './shiftCable.js';
 import { textsOf, workspaceEdit } from './workspaceEdit.js';
 
 /** Kinds of what is offered, for the client's menus. */
-export const CODE_ACTION_KINDS = ['quickfix', 'refactor', 'refactor.rewrite', 'refactor.extract', FIX_ALL];
+export const CODE_ACTION_KINDS = [
+  'quickfix',
+  'refactor',
+  'refactor.rewrite',
+  'refactor.extract',
+  'refactor.inline',
+  FIX_ALL,
+];
 
 /** Offers what could be done at a place of the text. Which of it is right stays with the author. */
 export class CodeActions implements CodeActionProvider {
+  private readonly names: Names;
+
   constructor(
     private readonly services: {
       readonly project: Project;
       readonly shared: Pick<LangiumSharedServices, 'workspace'>;
     },
-  ) {}
+    /** Whether every spec of the workspace has been read, so that what nobody uses there is used nowhere. */
+    private readonly allRead: () => boolean = () => true,
+  ) {
+    this.names = new Names(services.project, services.shared.workspace.LangiumDocuments);
+  }
 
   getCodeActions(document: LangiumDocument, params: CodeActionParams): CodeAction[] {
     const { workspace } = this.services.shared;
@@ -62,8 +77,32 @@ export class CodeActions implements CodeActionProvider {
     if (wants('refactor.rewrite')) offers.push(...convertUnits(reading, check, start));
     if (wants('refactor.extract'))
       offers.push(...extractPart(reading, project.visible(document), start, textOf));
+    if (wants('refactor.inline')) {
+      const use = this.allRead() ? this.onlyUse(document, start) : undefined;
+      if (use) offers.push(...inlinePart(use, textOf));
+    }
     if (wants('refactor')) offers.push(...mirrorLine(reading, check, start, textOf));
     return offers;
+  }
+
+  /** The entry that is declared or named at an offset, when one line alone uses it. */
+  private onlyUse(document: LangiumDocument, offset: number): OnlyUse | undefined {
+    const { project, shared } = this.services;
+    const part = namedPartAt(project.reading(document), offset)?.part;
+    const name = this.names.at(document, part?.namePlace?.start ?? offset);
+    if (!name || (!part && !name.declares)) return undefined;
+    const all = this.names.same(name);
+    const [declared, ...others] = all.filter(one => one.declares);
+    const [used, ...more] = all.filter(one => !one.declares);
+    if (!declared || !used || others.length + more.length > 0) return undefined;
+    const readingOf = (uri: string) => {
+      const found = shared.workspace.LangiumDocuments.getDocument(URI.parse(uri));
+      return found && project.reading(found);
+    };
+    const entry = readingOf(declared.uri)?.entries.find(one => one.namePlace.start === declared.start);
+    const home = readingOf(used.uri);
+    const use = home && namedParts(home).find(one => one.part.namePlace?.start === used.start);
+    return entry && use ? { ...use, entry } : undefined;
   }
 }
 

@@ -37,6 +37,7 @@ import { DocumentFactory } from './workspace/documentFactory.js';
 import { NoIndex, NoLinks, noScopes } from './workspace/noReferences.js';
 import { WorkspaceScan } from './workspace/scan.js';
 import { TextSnapshots } from './workspace/snapshots.js';
+import { isWholeWorkspaceRead } from './workspace/wholeWorkspace.js';
 import { WorkspaceSymbols } from './workspaceSymbols.js';
 
 /** All services of the editor server: the language, and one provider for each request of the protocol. */
@@ -115,7 +116,7 @@ function serverModule(
     DocumentSymbolProvider: services => new DocumentSymbols(services),
     FoldingRangeProvider: () => new FoldingRanges(),
     Formatter: services => new TailshaftFormatter(services),
-    CodeActionProvider: services => new CodeActions(services),
+    CodeActionProvider: services => new CodeActions(services, () => isWholeWorkspaceRead(services)),
     DefinitionProvider: namesOf,
     ReferencesProvider: namesOf,
     DocumentHighlightProvider: namesOf,

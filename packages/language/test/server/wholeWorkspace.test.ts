@@ -105,3 +105,38 @@ describe('questions about the whole workspace wait until all of it is read', () 
     expect(byFile(items.map(one => one.uri))).toEqual(ALL);
   });
 });
+
+/** An entry that one line of one file uses may be taken away; whether it is the only one must be known first. */
+describe('taking an entry into its only line', () => {
+  const ONE = `${VESSEL.slice(0, VESSEL.indexOf('    shaftline Starboard'))}  }\n}\n`;
+  const offered = async () => {
+    const at = placeOf('Alder-63');
+    const range = { start: at.position, end: at.position };
+    const context = { diagnostics: [], only: ['refactor.inline'] };
+    const params = { textDocument: at.textDocument, range, context };
+    const actions = await ask<{ title: string }[]>('textDocument/codeAction', params);
+    return actions.map(one => one.title);
+  };
+  const startWith = async (boats: Record<string, string>) => {
+    await wire.stop();
+    wire = await Wire.start({ [PARTS]: CATALOGUE, ...boats }, {}, { delay: 30 });
+    await wire.open(PARTS, CATALOGUE);
+    const early = await offered();
+    await ask<Outline[]>('tailshaft/vessels', { all: true });
+    return { early, late: await offered() };
+  };
+
+  it('is offered once everything is read, and not before', async () => {
+    const { early, late } = await startWith({ 'boats/a.shaft': `import "../catalogue"\n${ONE}` });
+    expect(early).toEqual([]);
+    expect(late).toHaveLength(1);
+    expect(late[0]).toContain('into Port of Ternhaven, the only line that uses it');
+  });
+  it('is not offered when a file that nobody opened uses it too', async () => {
+    const { early, late } = await startWith({
+      'boats/a.shaft': `import "../catalogue"\n${ONE}`,
+      'boats/b.shaft': `import "../catalogue"\n${ONE.replace('Ternhaven', 'Skua')}`,
+    });
+    expect([early, late]).toEqual([[], []]);
+  });
+});

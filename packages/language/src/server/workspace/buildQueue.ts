@@ -46,6 +46,11 @@ export class BuildQueue implements Later {
     return this.changed.has(uri.toString());
   }
 
+  /** Whether files that were found still wait to be read. */
+  get readsOn(): boolean {
+    return this.background.size > 0 || this.readingOne;
+  }
+
   /** Resolves when changes up to now are built, whatever background work is left. */
   async settled(): Promise<void> {
     while (this.running && (this.changed.size > 0 || this.deleted.size > 0 || this.building))
@@ -58,6 +63,7 @@ export class BuildQueue implements Later {
   }
 
   private building = false;
+  private readingOne = false;
   private round: Promise<void> = Promise.resolve();
 
   private start(): void {
@@ -86,11 +92,13 @@ export class BuildQueue implements Later {
         if (next.done) return;
         const [key, uri] = next.value;
         this.background.delete(key);
+        this.readingOne = true;
         // Whoever types gets the word between two files.
         this.round = this.perform(`reading ${uri.path}`, token => this.builder.buildLater(uri, token)).then(
           delayNextTick,
         );
         await this.round;
+        this.readingOne = false;
       }
     }
   }

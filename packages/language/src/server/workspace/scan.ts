@@ -21,6 +21,7 @@ export const SCAN_LIMITS = { depth: 12, files: 5000, folders: 20000 };
 export class WorkspaceScan extends DefaultWorkspaceManager {
   background: Later | undefined;
   private scans: Promise<unknown> = Promise.resolve();
+  private searches = 0;
 
   constructor(
     services: LangiumSharedCoreServices,
@@ -41,6 +42,11 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
   override async initializeWorkspace(folders: WorkspaceFolder[]): Promise<void> {
     this.startScan(folders);
     this._ready.resolve();
+  }
+
+  /** Whether folders are still being looked into. */
+  get searching(): boolean {
+    return this.searches > 0;
   }
 
   /** Resolves when the folders told of so far have been searched, and what was found waits to be read. */
@@ -91,7 +97,11 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
   }
 
   private startScan(folders: readonly WorkspaceFolder[]): void {
-    this.scans = Promise.all([this.scans, this.scan(folders)]);
+    this.searches += 1;
+    const scan = this.scan(folders).finally(() => {
+      this.searches -= 1;
+    });
+    this.scans = Promise.all([this.scans, scan]);
   }
 
   private async scan(folders: readonly WorkspaceFolder[]): Promise<void> {

@@ -20,6 +20,11 @@ export async function wholeWorkspace(
   await Promise.race([read(), cancelled(token)]);
 }
 
+/** Whether all of it has been read by now: for offers that may be left out, but must not be wrong. */
+export function isWholeWorkspaceRead({ shared, queue }: TailshaftServices): boolean {
+  return !(shared.workspace.WorkspaceManager as WorkspaceScan).searching && !queue.readsOn;
+}
+
 function cancelled(token: CancellationToken): Promise<void> {
   if (token.isCancellationRequested) return Promise.resolve();
   return new Promise(done => {
