@@ -38,6 +38,9 @@ function registerCommands(context) {
     ),
     register('test.openTexts', () => openTexts()),
     register('test.selected', () => selectedText()),
+    register('test.activate', id => timed(() => vscode.extensions.getExtension(id).activate())),
+    register('test.untilFindings', path => timed(() => untilFindings(path))),
+    register('test.keys', (path, offset, words, count) => keys(path, offset, words, count)),
     register('test.extension', id => vscode.extensions.getExtension(id)?.isActive),
   );
 }
@@ -77,6 +80,43 @@ function openTexts() {
 function selectedText() {
   const editor = vscode.window.activeTextEditor;
   return editor ? editor.document.getText(editor.selection) : '';
+}
+
+/** Milliseconds until it is done. */
+async function timed(action) {
+  const start = performance.now();
+  await action();
+  return performance.now() - start;
+}
+
+async function untilFindings(path) {
+  await vscode.workspace.openTextDocument(uriOf(path));
+  await findingsAre(path, number => number > 0);
+}
+
+/** Puts one word in the place of another and back, and waits each time until the number of findings is another. */
+async function keys(path, offset, words, count) {
+  const editor = await open(path);
+  const { document } = editor;
+  const times = [];
+  for (let key = 0; key < count; key++) {
+    const [before, after] = key % 2 === 0 ? words : [words[1], words[0]];
+    const range = new vscode.Range(document.positionAt(offset), document.positionAt(offset + before.length));
+    const had = vscode.languages.getDiagnostics(document.uri).length;
+    const changed = timed(() => findingsAre(path, number => number !== had));
+    await editor.edit(edit => edit.replace(range, after));
+    times.push(await changed);
+    // As long as a fast writer takes for the next one.
+    await new Promise(resolve => setTimeout(resolve, 100));
+  }
+  return times;
+}
+
+/** Looks by itself: the editor tells of findings only a good while after they are there. */
+async function findingsAre(path, wanted) {
+  const uri = uriOf(path);
+  while (!wanted(vscode.languages.getDiagnostics(uri).length))
+    await new Promise(resolve => setTimeout(resolve, 1));
 }
 
 function diagnostics(path) {
