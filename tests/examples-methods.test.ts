@@ -140,6 +140,19 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
     { rule: 'shafting/thrust-path' },
     { formula: 'bollard thrust by power and diameter' },
   ],
+  [
+    'life of the thrust bearing of the gear',
+    SERVICE,
+    { rule: 'shafting/thrust-bearing-life' },
+    { formula: 'rating life in time' },
+    { formula: 'running time over years of duty' },
+  ],
+  [
+    'life of a thrust bearing in the shaft, against a life asked for',
+    FERRY,
+    { formula: 'basic rating life' },
+    { says: 'at least 25000 h by the criteria' },
+  ],
   ['water of the bearings', CUTTER, { rule: 'shafting/bearing-water' }],
   // Vibration
   [
@@ -154,6 +167,26 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
     { rule: 'interface/torsional-critical' },
   ],
   ['the same of both lines of a pair', FERRY, { formula: 'torsional natural frequencies of a train' }],
+  [
+    'a coupling that gives behind the gear',
+    FERRY,
+    { formula: 'half the inertia of a coupling' },
+    { says: '306' },
+  ],
+  [
+    'vibratory stress by damped forced response against the class limits',
+    SERVICE,
+    { formula: 'vibratory torque by damped forced response' },
+    { formula: 'permissible torsional vibration stress, continuous' },
+    { formula: 'size factor of torsional vibration limits' },
+  ],
+  [
+    'vibratory stress as a calculation declares it',
+    FERRY,
+    { says: 'of the shaft, as declared; IACS UR M68 allows' },
+  ],
+  ['speeds to be barred', SERVICE, { rule: 'interface/barred-range' }],
+  ['vibratory torque of a coupling', SERVICE, { rule: 'capacity/coupling-vibratory-torque' }],
   // Propeller
   [
     'open water by the B series',

@@ -15,7 +15,8 @@ import {
 import type { Needs } from '../judge/needs.js';
 import { nameOf } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
-import { gradeOf, type ShaftSize, shaftSize, wantedOf } from './shaft-strength.js';
+import { type ShaftSize, sizesForward, sizesOf } from './shaft-sections.js';
+import { gradeOf, wantedOf } from './shaft-strength.js';
 
 /** A cross-section of a shaft with the feature that weakens it. */
 export interface StressSection {
@@ -24,7 +25,7 @@ export interface StressSection {
   readonly size: ShaftSize;
   /** Section modulus in torsion, m³. */
   readonly modulus: number;
-  /** Stress here over stress of the plain shaft. */
+  /** Stress here over stress of the plain shaft, where it is thinnest. */
   readonly stressShare: number;
   readonly featureFactor: Value<'number'>;
   readonly tensileStrength: Value<'pressure'>;
@@ -33,10 +34,10 @@ export interface StressSection {
 
 /** Sections of a shaft that the class limits of vibratory stress are held against. */
 export function stressSections(shaft: Shaft, isPropellerShaft: boolean, needs: Needs): StressSection[] {
-  const size = shaftSize(shaft, needs);
+  const sizes = sizesOf(shaft, needs);
   const grade = gradeOf(shaft, needs);
   const strength = grade && needs.fact(grade.tensileStrength, wantedOf(grade, 'tensile strength'));
-  if (!size || !strength) return [];
+  if (!sizes || !strength) return [];
   const cap = isPropellerShaft
     ? classStrengthCaps.propeller
     : classStrengthCaps['carbon or carbon-manganese'];
@@ -44,7 +45,7 @@ export function stressSections(shaft: Shaft, isPropellerShaft: boolean, needs: N
     tensileStrength: renamed(strength, 'tensile strength', 'R_m'),
     cap: given('strength counted at most', 'cap', 'pressure', cap, { assumed: classStrengthCapSource.title }),
   });
-  const plain = modulusOf(size);
+  const plain = Math.min(...sizes.map(one => modulusOf(one.size)));
   const section = (name: string, at: ShaftSize, feature: string): StressSection => {
     const row = classShaftFactors.find(one => one.feature === feature)!;
     const modulus = modulusOf(at);
@@ -62,18 +63,25 @@ export function stressSections(shaft: Shaft, isPropellerShaft: boolean, needs: N
     };
   };
   const keyed = 'keyway, cylindrical connection';
-  const sections = [section(nameOf(shaft), size, isPropellerShaft ? 'keyed propeller' : keyed)];
+  const sections = sizes.map(one =>
+    section(
+      one.section ? `${one.name} of the shaft` : one.name === 'shaft' ? nameOf(shaft) : `the ${one.name}`,
+      one.size,
+      isPropellerShaft ? 'keyed propeller' : keyed,
+    ),
+  );
   if (shaft.couplingKeyWidth || shaft.couplingEnd) {
+    const size = sizesForward(shaft, needs)?.[0]?.size;
     const end = shaft.couplingEnd
       ? needs.fact(shaft.couplingEnd, {
           what: `diameter of the coupling end of ${nameOf(shaft)}`,
           host: shaft.origin,
           property: 'coupling end diameter',
         })
-      : size.outsideDiameter;
-    if (end) {
+      : size?.outsideDiameter;
+    if (end && size) {
       const at = { ...size, outsideDiameter: renamed(end, 'diameter of the coupling end', 'd') };
-      sections.push(section(`coupling end of ${nameOf(shaft)}`, at, keyed));
+      sections.push(section(`the coupling end of ${nameOf(shaft)}`, at, keyed));
     }
   }
   return sections;

@@ -1,11 +1,8 @@
 import {
-  given,
   halfInertia,
   lumpedInertia,
   propellerInertiaInWater,
   renamed,
-  shaftTorsionalStiffness,
-  shearModulus,
   TORSIONAL_ENTRAINED_WATER,
   type TorsionalGear,
   type TorsionalModel,
@@ -18,7 +15,7 @@ import { home, nameOf, type Part } from '../model/part.js';
 import type { Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { inputCouplings } from './couplings.js';
-import { gradeOf, shaftSize, wantedOf } from './shaft-strength.js';
+import { shaftStiffness } from './shaft-twist.js';
 import { gearRatio } from './speeds.js';
 
 /** Names of the inertias at whose speeds orders are counted. */
@@ -153,26 +150,4 @@ function springName(part: Coupling | Shaft, line: ShaftLine): string {
   const name = nameOf(part);
   const twins = line.couplings.filter(one => nameOf(one) === name);
   return twins.length === 1 ? name : `${name}, ${twins.indexOf(part as Coupling) + 1}`;
-}
-
-function shaftStiffness(shaft: Shaft, needs: Needs): Value<'torsional stiffness'> | undefined {
-  const size = shaftSize(shaft, needs);
-  const length = needs.fact(shaft.length, {
-    what: 'length of the shaft',
-    host: shaft.origin,
-    property: 'length',
-  });
-  const grade = gradeOf(shaft, needs);
-  const declared = grade?.shearModulus?.value;
-  const young =
-    declared || !grade ? undefined : needs.fact(grade.youngsModulus, wantedOf(grade, 'elastic modulus'));
-  const G =
-    declared ??
-    (young &&
-      shearModulus({
-        youngsModulus: young,
-        poissonRatio: given('Poisson’s ratio', 'ν', 'number', 0.3, { assumed: 'as for steel' }),
-      }));
-  if (!size || !length || !G) return undefined;
-  return shaftTorsionalStiffness({ G, d: size.outsideDiameter, di: size.bore, L: length });
 }

@@ -76,6 +76,7 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const { taker, rating, host } = bearing;
+  const name = taker.bearing ? taker.name : `the thrust bearing of ${taker.name}`;
   const place =
     line.gear && taker.part === line.gear
       ? (line.gear.nameOrigin ?? host)
@@ -83,15 +84,10 @@ function check(context: LineContext): Verdict | undefined {
   const found = thrustBearingLife(analysis, bearing, needs);
   const wanted = wantedLife(context, needs);
   if (!found || !wanted)
-    return waits(
-      say,
-      needs,
-      place,
-      `${line.name}: whether the thrust bearing of ${taker.name} lasts as long as wanted`,
-    );
+    return waits(say, needs, place, `${line.name}: whether ${name} lasts as long as wanted`);
   const { life, thrust, speed, basis } = found;
   const load = `${analysis.tell(thrust, 3)} at ${analysis.tell(speed, 3)} (${basis})`;
-  const numbers = `the thrust bearing of ${taker.name} lasts ${hours(life)} under ${load}; wanted are ${hours(wanted.life)}, ${wanted.said}`;
+  const numbers = `${name} lasts ${hours(life)} under ${load}; wanted are ${hours(wanted.life)}, ${wanted.said}`;
   const rated = rating.dynamicRating!;
   return say.compare({
     place,

@@ -1,0 +1,79 @@
+import {
+  given,
+  renamed,
+  seriesStiffness,
+  shaftTorsionalStiffness,
+  shearModulus,
+  type Value,
+} from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
+import { nameOf } from '../model/part.js';
+import type { Shaft } from '../model/shafting.js';
+import { type ShaftSize, sizesOf } from './shaft-sections.js';
+import { gradeOf, wantedOf } from './shaft-strength.js';
+
+/** How stiff a shaft is in torsion over its whole length: one piece, or its sections in series. */
+export function shaftStiffness(shaft: Shaft, needs: Needs): Value<'torsional stiffness'> | undefined {
+  const sizes = sizesOf(shaft, needs);
+  const length = needs.fact(shaft.length, {
+    what: `length of ${nameOf(shaft)}`,
+    host: shaft.origin,
+    property: 'length',
+  });
+  const G = modulusOfRigidity(shaft, needs);
+  if (!sizes || !length || !G) return undefined;
+  const pieces: { readonly size: ShaftSize; readonly L: Value<'length'> }[] = [];
+  let rest = length.si;
+  for (const { section, size } of sizes) {
+    if (!section) continue;
+    const L = needs.fact(section.length, {
+      what: `length of section ${section.name} of the shaft`,
+      host: section.origin,
+      property: 'length',
+    });
+    if (!L) return undefined;
+    rest -= L.si;
+    pieces.push({ size, L });
+  }
+  if (rest < -SLACK) {
+    return needs.miss(
+      {
+        what: `length of ${nameOf(shaft)} that its sections fit into`,
+        host: shaft.origin,
+        property: 'length',
+      },
+      shaft.length?.origin,
+    );
+  }
+  const main = sizes.find(one => !one.section);
+  if (main && rest > SLACK) {
+    const L =
+      pieces.length === 0
+        ? length
+        : given('length outside the sections', 'L', 'length', rest, {
+            assumed: 'length of the shaft less that of its sections',
+          });
+    pieces.unshift({ size: main.size, L });
+  }
+  const springs = pieces.map(({ size, L }) =>
+    shaftTorsionalStiffness({ G, d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L') }),
+  );
+  const [first, ...others] = springs;
+  return first && seriesStiffness(first, ...others);
+}
+
+const SLACK = 1e-4;
+
+function modulusOfRigidity(shaft: Shaft, needs: Needs): Value<'pressure'> | undefined {
+  const grade = gradeOf(shaft, needs);
+  if (!grade) return undefined;
+  if (grade.shearModulus?.value) return grade.shearModulus.value;
+  const youngsModulus = needs.fact(grade.youngsModulus, wantedOf(grade, 'elastic modulus'));
+  return (
+    youngsModulus &&
+    shearModulus({
+      youngsModulus,
+      poissonRatio: given('Poisson’s ratio', 'ν', 'number', 0.3, { assumed: 'as for steel' }),
+    })
+  );
+}
