@@ -7,6 +7,7 @@ import type { Project } from '../project/project.js';
 import { convertUnits } from './convertUnits.js';
 import { extractPart } from './extractPart.js';
 import { FIX_ALL, fixAll } from './fixAll.js';
+import { importEntry } from './importEntry.js';
 import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inlinePart.js';
 import { mirrorLine } from './mirrorLine.js';
 import type { Offer } from './offer.js';
@@ -70,7 +71,11 @@ export class CodeActions implements CodeActionProvider {
     if (wants('quickfix') || wants(FIX_ALL)) {
       const findings = findingsOf(check);
       const here = findings.filter(({ place }) => place.start <= end && place.end >= start);
-      if (wants('quickfix')) offers.push(...here.flatMap(finding => quickFixes(finding, textOf)));
+      if (wants('quickfix')) {
+        const { LangiumDocuments } = shared.workspace;
+        offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));
+        offers.push(...here.flatMap(finding => quickFixes(finding, textOf)));
+      }
       const all = wants(FIX_ALL) && fixAll(findings, textOf);
       if (all) offers.push(all);
     }

@@ -69,6 +69,19 @@ export function isWithin(root: URI, target: URI): boolean {
   return root.scheme === target.scheme && (target.path === root.path || target.path.startsWith(base));
 }
 
+/** The way from a folder to a file or folder, as an import writes it. */
+export function relativePath(folder: string, target: string): string {
+  const from = folder.split('/').filter(Boolean);
+  const to = target.split('/').filter(Boolean);
+  let same = 0;
+  while (same < from.length && same < to.length && from[same] === to[same]) same += 1;
+  return [...from.slice(same).map(() => '..'), ...to.slice(same)].join('/') || '.';
+}
+
+export function withoutExtension(path: string): string {
+  return path.endsWith(EXTENSION) ? path.slice(0, -EXTENSION.length) : path;
+}
+
 /** The reason without paths of the machine behind it. */
 function firstLine(message: string): string {
   return message.split('\n')[0]!.replace(/^([A-Z]+): ([^,]*),.*$/, '$2 ($1)');

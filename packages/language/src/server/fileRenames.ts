@@ -6,7 +6,7 @@ import type {
 } from 'vscode-languageserver';
 import { workspaceEdit } from '../actions/workspaceEdit.js';
 import type { TextEdit } from '../edit/textEdit.js';
-import { EXTENSION, importTarget } from '../project/imports.js';
+import { EXTENSION, importTarget, relativePath, withoutExtension } from '../project/imports.js';
 import type { TailshaftServices } from './services.js';
 
 /** Specs, and folders that may hold some. */
@@ -55,17 +55,4 @@ function editsIn(
     const start = wanted.place.start + 1;
     return [{ uri: document.uri.toString(), start, end: start + wanted.path.length, text: path }];
   });
-}
-
-/** The way from a folder to a file or folder, as an import writes it. */
-export function relativePath(folder: string, target: string): string {
-  const from = folder.split('/').filter(Boolean);
-  const to = target.split('/').filter(Boolean);
-  let same = 0;
-  while (same < from.length && same < to.length && from[same] === to[same]) same += 1;
-  return [...from.slice(same).map(() => '..'), ...to.slice(same)].join('/') || '.';
-}
-
-function withoutExtension(path: string): string {
-  return path.endsWith(EXTENSION) ? path.slice(0, -EXTENSION.length) : path;
 }

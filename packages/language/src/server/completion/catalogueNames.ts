@@ -1,29 +1,62 @@
-import type { CatalogueEntry, RatioVariant } from '@tailshaft/drivetrain';
-import { CompletionItemKind } from 'vscode-languageserver';
-import type { EntryTable } from '../../elaborate/catalogue.js';
+import type { CatalogueEntry, GearFacts, RatioVariant } from '@tailshaft/drivetrain';
+import { CompletionItemKind, type TextEdit } from 'vscode-languageserver';
+import { catalogueEntry, type EntryTable } from '../../elaborate/catalogue.js';
+import type { Importable } from '../../project/importable.js';
 import type { EntryReading } from '../../reading/document.js';
 import type { JudgedLine } from '../lines.js';
 import { judgeGears } from './gearFit.js';
 import type { Offer } from './items.js';
 
-/** Catalogue entries for a role, with their title and source; gears with how they would fare in the line. */
-export function entryOffers(role: string, table: EntryTable, line: JudgedLine | undefined): Offer[] {
-  const entries = table.entries(role).filter(entry => entry.name);
-  if (role !== 'gear' || !line) return entries.map(entry => entryOffer(entry));
-  const fits = judgeGears(line, table.catalogue.gears);
-  return entries
-    .map(entry => ({ entry, fit: fits.get(entry.name) }))
-    .sort((a, b) => (b.fit?.rank ?? 0) - (a.fit?.rank ?? 0))
-    .map(({ entry, fit }) => entryOffer(entry, fit?.words));
+/** More entries of files that are not imported than anybody looks through. */
+const MOST_OTHERS = 200;
+
+/**
+ * Catalogue entries for a role, with their title and source; gears with how they would fare in the line. Behind those
+ * in sight come those of other files of the workspace, which bring their import with them.
+ */
+export function entryOffers(
+  role: string,
+  table: EntryTable,
+  line: JudgedLine | undefined,
+  others: readonly OtherFile[] = [],
+): Offer[] {
+  const seen = table.entries(role).filter(entry => entry.name);
+  const known = new Set(seen.map(entry => entry.name));
+  const more = others.filter(one => !known.has(one.entry.name)).slice(0, MOST_OTHERS);
+  if (role !== 'gear' || !line)
+    return [
+      ...seen.map(entry => entryOffer(entry)),
+      ...more.map(one => entryOffer(one.entry, undefined, one)),
+    ];
+  const byFit = (all: readonly { entry: EntryReading; other?: OtherFile }[]) => {
+    const fits = judgeGears(
+      line,
+      all.map(({ entry }) => catalogueEntry<GearFacts>(entry)),
+    );
+    return all
+      .map(one => ({ ...one, fit: fits.get(one.entry.name) }))
+      .sort((a, b) => (b.fit?.rank ?? 0) - (a.fit?.rank ?? 0))
+      .map(({ entry, fit, other }) => entryOffer(entry, fit?.words, other));
+  };
+  return [
+    ...byFit(seen.map(entry => ({ entry }))),
+    ...byFit(more.map(other => ({ entry: other.entry, other }))),
+  ];
 }
 
-function entryOffer(entry: EntryReading, fit?: string): Offer {
+/** An entry of a file that is not imported, with the edit that imports it. */
+export interface OtherFile extends Importable {
+  readonly added: TextEdit;
+}
+
+function entryOffer(entry: EntryReading, fit?: string, other?: OtherFile): Offer {
   const source = entry.facts.facts.find(one => one.row.field === 'source')?.fact?.written;
-  const detail = [fit, entry.title].filter(Boolean).join(' · ');
+  const detail = [fit, entry.title, other && `imports "${other.path}"`].filter(Boolean).join(' · ');
   return {
     label: entry.name,
     kind: CompletionItemKind.Class,
     ...(detail ? { detail } : {}),
+    ...(other ? { also: other.added } : {}),
     doc: [entry.doc, source ? `Source: ${source}` : 'Source: none stated.'].filter(Boolean).join('\n\n'),
   };
 }

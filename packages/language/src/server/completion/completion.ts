@@ -3,12 +3,14 @@ import type { LangiumDocument } from 'langium';
 import type { CompletionProvider } from 'langium/lsp';
 import { type CompletionList, type CompletionParams, CompletionTriggerKind } from 'vscode-languageserver';
 import type { EntryTable } from '../../elaborate/catalogue.js';
+import { addedImport, importable } from '../../project/importable.js';
 import { type JudgedLine, linesOf } from '../lines.js';
 import { rangeIn } from '../places.js';
 import type { TailshaftServices } from '../services.js';
 import { standardOffers } from '../standards/offers.js';
 import { scan } from '../text/scan.js';
-import { entryOffers, ratioOffers } from './catalogueNames.js';
+import { isWholeWorkspaceRead } from '../workspace/wholeWorkspace.js';
+import { entryOffers, type OtherFile, ratioOffers } from './catalogueNames.js';
 import { type CursorContext, contextAt, type Frame } from './context.js';
 import { factPlace, propertyOffers } from './facts.js';
 import { importOffers } from './imports.js';
@@ -41,7 +43,8 @@ export class Completions implements CompletionProvider {
     const shown = asked ? await this.offers(context, document, offset, bySpace) : [];
     const from = (start: number | undefined) =>
       rangeIn(text, { start: start ?? startOf(context?.partial, offset), end: offset });
-    return { isIncomplete: false, items: toItems(shown, from, this.snippets) };
+    // While files are still being read, more names may come with the next letter.
+    return { isIncomplete: !isWholeWorkspaceRead(this.services), items: toItems(shown, from, this.snippets) };
   }
 
   private async offers(
@@ -74,7 +77,7 @@ export class Completions implements CompletionProvider {
           revising: frames.some(
             one => one.kind === 'arrangement' && one.header.some(token => token.text === 'revises'),
           ),
-          entries: role => entryOffers(role, table, line),
+          entries: role => entryOffers(role, table, line, this.others(role, document)),
           duties: engine => dutiesOf(table, engine ?? line?.line.engine?.entry?.name),
           ratios: gear => ratioOffers(gearNamed(gears, gear ?? line?.line.gear?.entry?.name)),
           clutches: (gear, ratio) =>
@@ -102,7 +105,8 @@ export class Completions implements CompletionProvider {
     const known: KnownNames = {
       duties: [],
       clutches: clutchNames(gearNamed(table.catalogue.gears, entryName(frames)), undefined),
-      materials: () => entryOffers('shaft material', table, undefined),
+      materials: () =>
+        entryOffers('shaft material', table, undefined, this.others('shaft material', document)),
       sizes: row => standardOffers(row, place.vocabulary),
       today,
     };
@@ -130,6 +134,17 @@ export class Completions implements CompletionProvider {
     const written = writtenIn(frame, document.textDocument.getText(), offset);
     const marks = place.row && place.value.length > 0 ? evidenceOffers([], today, true) : [];
     return [...offers, ...propertyOffers(place, written), ...marks];
+  }
+
+  /** Entries of files that this one does not import, as far as they have been read. */
+  private others(role: string, document: LangiumDocument): OtherFile[] {
+    const { project, shared } = this.services;
+    const text = document.textDocument;
+    const reading = project.reading(document);
+    return importable(project, shared.workspace.LangiumDocuments, document, role).map(one => {
+      const { start, end, text: newText } = addedImport(text.getText(), reading, one.path);
+      return { ...one, added: { range: rangeIn(text, { start, end }), newText } };
+    });
   }
 
   /** The shaft line around the cursor as last judged, by the names in the headers. */

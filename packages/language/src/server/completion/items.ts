@@ -1,4 +1,10 @@
-import { type CompletionItem, CompletionItemKind, InsertTextFormat, type Range } from 'vscode-languageserver';
+import {
+  type CompletionItem,
+  CompletionItemKind,
+  InsertTextFormat,
+  type Range,
+  type TextEdit,
+} from 'vscode-languageserver';
 
 /** One thing to offer, before it is put in the place of what was typed. */
 export interface Offer {
@@ -17,6 +23,8 @@ export interface Offer {
   /** Start of what is replaced, when it is more than the word at the cursor. */
   readonly from?: number;
   readonly preferred?: boolean;
+  /** What must be written elsewhere in the file with it. */
+  readonly also?: TextEdit;
   /** Ask for the next thing at once. */
   readonly goOn?: boolean;
 }
@@ -42,6 +50,7 @@ export function toItems(
         range: rangeFrom(offer.from),
         newText: offer.snippet && !snippets ? withoutPlaces(insert) : insert,
       },
+      ...(offer.also ? { additionalTextEdits: [offer.also] } : {}),
       ...(offer.preferred ? { preselect: true } : {}),
       ...(offer.goOn
         ? { command: { title: 'Offer what comes next', command: 'editor.action.triggerSuggest' } }

@@ -1,0 +1,46 @@
+import { type LangiumDocument, type LangiumDocuments, UriUtils } from 'langium';
+import type { Replacement } from '../edit/textEdit.js';
+import { lineBreakOf } from '../format/tokens.js';
+import type { DocumentReading, EntryReading } from '../reading/document.js';
+import { relativePath, withoutExtension } from './imports.js';
+import type { Project } from './project.js';
+
+/** An entry that a file would see if it imported the file that declares it. */
+export interface Importable {
+  readonly entry: EntryReading;
+  /** As an import would write it: `../catalogue/gears`. */
+  readonly path: string;
+}
+
+/** Entries of a kind in files that this one does not import. Of two with one name in one file, the first. */
+export function importable(
+  project: Project,
+  documents: LangiumDocuments,
+  from: LangiumDocument,
+  kind: string,
+): Importable[] {
+  const seen = new Set(project.visible(from).map(one => one.uri));
+  const known = project.entries(from);
+  const folder = UriUtils.dirname(from.uri).path;
+  return documents.all
+    .filter(one => one.uri.scheme === from.uri.scheme && !seen.has(one.uri.toString()))
+    .flatMap(one => {
+      const path = relativePath(folder, withoutExtension(one.uri.path));
+      const named = new Map<string, EntryReading>();
+      for (const entry of project.reading(one).entries)
+        if (entry.kind === kind && entry.name && !named.has(entry.name)) named.set(entry.name, entry);
+      return [...named.values()]
+        .filter(entry => known.find(kind, entry.name) === undefined)
+        .map(entry => ({ entry, path }));
+    })
+    .toArray();
+}
+
+/** Writes an import behind those that a file has, or at its beginning. */
+export function addedImport(text: string, { imports }: DocumentReading, path: string): Replacement {
+  const eol = lineBreakOf(text);
+  const last = imports.at(-1);
+  if (last) return { start: last.place.end, end: last.place.end, text: `${eol}import "${path}"` };
+  const start = text.startsWith('\uFEFF') ? 1 : 0;
+  return { start, end: start, text: `import "${path}"${eol}${eol}` };
+}
