@@ -1,3 +1,4 @@
+export * from './analysis/barred-range.js';
 export * from './analysis/criticals.js';
 export * from './analysis/derived.js';
 export * from './analysis/engine-points.js';
@@ -16,6 +17,8 @@ export type {
 export { type Estimated, propellerMass, propellerWetInertia } from './analysis/propulsion/weight.js';
 export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';
+export { limitValues, type StressSection } from './analysis/torsional-limits.js';
+export { type StressPoint, stressValue, type TorsionalStress } from './analysis/torsional-stress.js';
 export * from './compare/index.js';
 export * from './judge/context.js';
 export * from './judge/judge.js';
@@ -39,4 +42,9 @@ export * from './rules/mistakes.js';
 export * from './rules/reference.js';
 export * from './rules/rule.js';
 export { type SilentTopic, silentTopics } from './rules/silent-topics.js';
-export { NAMED_QUANTITIES, type NamedQuantity } from './rules/trace/index.js';
+export {
+  NAMED_QUANTITIES,
+  type NamedQuantity,
+  type Verification,
+  verificationOf,
+} from './rules/trace/index.js';

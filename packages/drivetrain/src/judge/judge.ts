@@ -87,14 +87,39 @@ function withoutExplained(verdicts: Verdict[]): Verdict[] {
       explainers.set(key, [...(explainers.get(key) ?? []), verdict]);
     }
   }
-  return verdicts.filter(verdict => {
+  const folded = new Map<Verdict, Verdict[]>();
+  const left = verdicts.filter(verdict => {
     const by = explainers.get(`${verdict.rule} ${verdict.subject}`);
-    if (!by || !isFinding(verdict)) return true;
-    const failing = by.filter(one => one.outcome === 'fails');
-    if (verdict.outcome === 'fails') return failing.length === 0;
-    if (failing.some(one => one.missing.length === 0)) return false;
-    const asked = by.flatMap(one => one.missing);
-    return !verdict.missing.every(gap => asked.some(one => isSameGap(one, gap)));
+    const under = by && isFinding(verdict) ? foldedUnder(verdict, by) : undefined;
+    if (under) folded.set(under, [...(folded.get(under) ?? []), verdict]);
+    return under === undefined;
+  });
+  return left.map(verdict =>
+    folded.has(verdict) ? { ...verdict, folds: foldsOf(verdict, folded) } : verdict,
+  );
+}
+
+/** The finding under which another is left out, if it is. */
+function foldedUnder(verdict: Verdict, by: readonly Verdict[]): Verdict | undefined {
+  const failing = by.filter(one => one.outcome === 'fails');
+  if (verdict.outcome === 'fails') return failing[0];
+  const alone = failing.find(one => one.missing.length === 0);
+  if (alone) return alone;
+  const asked = by.flatMap(one => one.missing);
+  const all = verdict.missing.every(gap => asked.some(one => isSameGap(one, gap)));
+  return all ? by[0] : undefined;
+}
+
+/** With what is folded under those that are themselves folded. */
+function foldsOf(
+  verdict: Verdict,
+  folded: ReadonlyMap<Verdict, readonly Verdict[]>,
+  seen = new Set([verdict]),
+): Verdict[] {
+  return (folded.get(verdict) ?? []).flatMap(one => {
+    if (seen.has(one)) return [];
+    seen.add(one);
+    return [one, ...foldsOf(one, folded, seen)];
   });
 }
 

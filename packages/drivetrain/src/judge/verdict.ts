@@ -58,6 +58,10 @@ export interface Verdict {
   readonly steps: readonly string[];
   /** Findings that this one is the cause of: they are not shown beside it. */
   readonly explains: readonly { readonly rule: string; readonly subject: string }[];
+  /** Those of them that were left out for it. */
+  readonly folds?: readonly Verdict[];
+  /** The requirement that this verdict is the answer to. */
+  readonly answers?: Origin;
   /** Ways out, made when somebody asks. */
   readonly routes: () => readonly Route[];
 }

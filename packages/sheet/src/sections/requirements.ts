@@ -1,6 +1,6 @@
-import type { Requirement, Verdict } from '@tailshaft/drivetrain';
+import { type Requirement, verificationOf } from '@tailshaft/drivetrain';
 import { type Block, section, table } from '../document/blocks.js';
-import { quiet, separated, type Text, verdict as verdictMark, warning } from '../document/text.js';
+import { lineBreak, quiet, separated, type Text, verdict as verdictMark, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 
 /** What the owner or class asks, with the checks that answer. */
@@ -19,23 +19,40 @@ export function requirementsSection(sheet: Sheet): Block | undefined {
       requirements.map(one => [
         one.written,
         one.note ?? quiet('not stated'),
-        answer(one, sheet.input.verdicts),
+        answers(sheet, one),
         sheet.place(one.origin) ?? '',
       ]),
     ),
   ]);
 }
 
-function answer(requirement: Requirement, verdicts: readonly Verdict[]): Text {
-  const naming = verdicts.filter(
-    one => one.place === requirement.origin || one.related.some(({ at }) => at === requirement.origin),
-  );
-  if (naming.length === 0)
-    return warning(
-      'not answered here: the data it needs are missing, or it is to be shown on trial or by document',
-    );
+/** Each verdict on the requirement, also one that is told under another finding, and where what it judges is declared. */
+function answers(sheet: Sheet, requirement: Requirement): Text {
+  const found = sheet.input.verdicts.flatMap(one => [
+    ...(one.answers === requirement.origin ? [{ one, under: undefined }] : []),
+    ...(one.folds ?? [])
+      .filter(folded => folded.answers === requirement.origin)
+      .map(folded => ({ one: folded, under: one })),
+  ]);
+  if (found.length === 0) return unanswered(requirement);
   return separated(
-    '; ',
-    ...naming.map(one => separated(' ', verdictMark(one.outcome), quiet(`${one.rule} (${one.subject})`))),
+    lineBreak,
+    ...found.map(({ one, under }) =>
+      separated(
+        ' ',
+        verdictMark(one.outcome),
+        quiet(`${one.rule} (${one.subject})`),
+        one.place === requirement.origin ? undefined : sheet.place(one.place),
+        under && quiet(`told under ${under.rule}`),
+      ),
+    ),
   );
+}
+
+/** Why no check speaks: the spec has nothing for it to judge, or there is none. */
+function unanswered(requirement: Requirement): Text {
+  const verification = verificationOf(requirement);
+  if (verification.by === 'nothing') return warning(`nothing verifies it: ${verification.why}`);
+  const rule = verification.by === 'rule' ? verification.rule : 'trace/requirement-met';
+  return warning(`verified by ${rule}, which finds no line in this spec to judge`);
 }

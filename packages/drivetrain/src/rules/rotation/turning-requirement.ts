@@ -58,7 +58,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
   const two = twoPropellers(arrangement);
   if (!two) {
     const message = `${arrangement.path} has no two propellers that could turn ${wanted} as a pair.`;
-    return [say.doesNotApply({ place, message })];
+    return [say.doesNotApply({ place, answers: place, message })];
   }
   const needs = new Needs();
   const hands = two.map(line => handNeeded(line, needs));
@@ -67,6 +67,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
     return [
       say.cannotTell(needs, {
         place,
+        answers: place,
         message: `Whether the propellers of ${arrangement.path} turn ${wanted}, as required, cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
         explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
           rule,
@@ -82,7 +83,11 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
   });
   if (turns.every(Boolean)) {
     return [
-      say.holds({ place, message: `The propellers of ${arrangement.path} turn ${wanted}, as required.` }),
+      say.holds({
+        place,
+        answers: place,
+        message: `The propellers of ${arrangement.path} turn ${wanted}, as required.`,
+      }),
     ];
   }
   const now =
@@ -92,6 +97,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
   return [
     say.fails({
       place,
+      answers: place,
       message: `The propellers of ${arrangement.path} are required to turn ${wanted}; they ${now}.`,
       related: two.map(line => ({
         at: handFact(line.propeller)?.origin ?? line.propeller.origin,

@@ -79,6 +79,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
       place: needs.missing[0]?.at ?? requirement.origin,
       message: `${line.name}: the speed in gear at idle cannot be estimated without ${needs.missing.map(gap => gap.what).join('; ')}.`,
       related: [{ at: requirement.origin, message: requirement.written }],
+      answers: requirement.origin,
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -92,6 +93,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
     demand: speed,
     workings: [speed],
     related: [{ at: requirement.origin, message: requirement.written }],
+    answers: requirement.origin,
     message: `${line.name}: ${numbers}; at most ${limit} is required.`,
     failMessage: `${line.name}: ${numbers}; at most ${limit} is required${requirement.note ? ` (${requirement.note})` : ''}. ${remedy(context, wanted.si)}`,
     routes: () =>

@@ -53,13 +53,15 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
   const place = gear.slipDevice?.origin ?? gear.nameOrigin ?? gear.origin;
   const wanted = requirement.quantity?.value;
   const speed = analysis.idleVesselSpeed.value;
-  const related = [{ at: requirement.origin, message: requirement.written }];
+  const answers = requirement.origin;
+  const related = [{ at: answers, message: requirement.written }];
   const workings = speed ? [speed] : [];
   const limit = wanted ? (wanted.written ?? analysis.tell(wanted)) : 'an open speed';
   if (speed && wanted && speed.si <= wanted.si) {
     return say.holds({
       place,
       related,
+      answers,
       workings,
       message: `${line.name}: about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} asked: no slip device is needed.`,
     });
@@ -77,6 +79,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
       related,
+      answers,
       workings,
       message: `${line.name}: ${why}; the sheet of ${nameOf(gear)} does not say whether it is offered with a slip device.`,
       routes: () => stubRoutes(needs.missing),
@@ -85,6 +88,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
   if (device === 'not offered') {
     return say.fails({
       place: gear.nameOrigin ?? gear.origin,
+      answers,
       related: [
         ...related,
         ...(gear.slipDevice ? [{ at: gear.slipDevice.origin, message: 'not offered' }] : []),
@@ -97,6 +101,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
   return say.holds({
     place,
     related,
+    answers,
     workings,
     message: `${line.name}: ${why}; the slip device of ${nameOf(gear)} is ${device}${order}.`,
   });

@@ -93,6 +93,7 @@ function verdict(
     const gaps = needs.missing.map(gap => gap.what).join('; ');
     return say.cannotTell(needs, {
       place: requirement.origin,
+      answers: requirement.origin,
       related: needs.missing.map(gap => ({
         at: gap.at ?? gap.host,
         message: `${gap.what} is to be written here`,
@@ -109,6 +110,7 @@ function verdict(
   const said = requirement.note ? ` (${requirement.note})` : '';
   return say.compare({
     place: requirement.origin,
+    answers: requirement.origin,
     related,
     capacity: least ? value : required,
     demand: least ? required : value,

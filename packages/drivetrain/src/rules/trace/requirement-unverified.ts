@@ -64,6 +64,7 @@ function check(context: Context): Verdict[] {
     return [
       say.fails({
         place: requirement.origin,
+        answers: requirement.origin,
         message: `Nothing verifies "require ${requirement.written}": ${why}. Word it so that a check meets it, or accept this and name who verifies it.`,
         routes,
       }),
