@@ -1,7 +1,8 @@
-import { type Origin, outsideRange, type Value } from '@tailshaft/mechanics';
+import type { Origin, Value } from '@tailshaft/mechanics';
 import type { RuleInfo } from '../rules/rule.js';
 import type { Needs } from './needs.js';
 import type { Route } from './route.js';
+import { isUsable, withoutNumber } from './unusable.js';
 import {
   type Criterion,
   marginOf,
@@ -26,14 +27,15 @@ export interface Said {
   readonly workings?: readonly Value[];
   readonly steps?: readonly string[];
   readonly explains?: Verdict['explains'];
-  /** The requirement that is judged. */
-  readonly answers?: Origin;
   readonly routes?: () => readonly Route[];
 }
 
 /** The four things a check can say of its subject, with the rule's name and severity filled in. */
 export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, subject: string) {
-  const make = (outcome: Outcome, said: Said, missing: Verdict['missing'] = []): Verdict => {
+  const make = (wanted: Outcome, given: Said, missing: Verdict['missing'] = []): Verdict => {
+    const judged = wanted === 'holds' || wanted === 'fails';
+    const [outcome, said] =
+      judged && !isUsable(given) ? (['cannot tell', withoutNumber(given)] as const) : [wanted, given];
     const margin = said.capacity && said.demand ? marginOf(said.capacity, said.demand) : undefined;
     return {
       rule: rule.id,
@@ -51,7 +53,6 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
       workings: said.workings ?? [],
       steps: said.steps ?? [],
       explains: said.explains ?? [],
-      ...(said.answers ? { answers: said.answers } : {}),
       routes: said.routes ?? NO_ROUTES,
     };
   };
@@ -69,13 +70,7 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
      */
     compare(said: Said & { capacity: Value; demand: Value; failMessage: string; wanted?: number }): Verdict {
       const margin = marginOf(said.capacity, said.demand);
-      if (margin === undefined) {
-        const why = [...outsideRange(said.capacity), ...outsideRange(said.demand)].join('; ');
-        return make('cannot tell', {
-          ...said,
-          message: `No usable number comes out${why ? `: ${why}` : ''}. ${said.failMessage}`,
-        });
-      }
+      if (margin === undefined) return make('cannot tell', withoutNumber(said));
       return margin >= (said.wanted ?? 0)
         ? make('holds', said)
         : make('fails', { ...said, message: said.failMessage });

@@ -84,7 +84,7 @@ function quantityAt(tokens: readonly AtomTok[], index: number, uri: string): { v
   cursor.index = index;
   cursor.followLine();
   const number = takeNumber(cursor);
-  if (!number) return { next: index };
+  if (!number || !Number.isFinite(number.number)) return { next: index };
   const next = tokens[cursor.index];
   const percent = isTok(next) && next.text === '%';
   const unit = isTok(next) && !percent ? findUnit(next.text) : undefined;

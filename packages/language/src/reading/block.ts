@@ -2,6 +2,7 @@ import type { Fact } from '@tailshaft/drivetrain';
 import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
+import { refuseEndless } from './forms/finite.js';
 import { takeValue } from './forms/index.js';
 import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
@@ -61,12 +62,13 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
   const problems = cursor.problems.length;
   const from = cursor.index;
   const open = cursor.takeWords('unknown');
-  const value = open ? undefined : takeValue(cursor, row.words, row.kind);
+  const taken = open ? undefined : takeValue(cursor, row.words, row.kind);
   if (cursor.index === from) {
     reading.unread.push({ ...words, text: row.words });
     return { row, words };
   }
   const range = { start: cursor.atoms[from]!.start, end: cursor.previous!.end };
+  const value = refuseEndless(cursor, row.words, taken, range) ? undefined : taken;
   const evidence = takeEvidence(reading, cursor);
   const broken = value === undefined && !open && cursor.problems.length + cursor.concerns.length > before;
   const written = cursor.atoms

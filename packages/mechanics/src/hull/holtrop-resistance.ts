@@ -94,8 +94,13 @@ export function holtropCurve(hull: HullForm, edition: Edition): Outcome<Resistan
   const full = holtropComponents(numbers, top, edition).total;
   if (!(Number.isFinite(half) && Number.isFinite(full) && half > 0 && full > 0)) {
     const { CP, CB } = holtropHull(numbers, edition);
+    const form = [
+      ['prismatic coefficient', CP.toFixed(3)],
+      ['block coefficient', CB.toFixed(3)],
+      ['length over beam', (hull.waterlineLength.si / hull.beam.si).toFixed(2)],
+    ].filter(([, figure]) => Number.isFinite(Number(figure)));
     return doesNotApply(
-      `The Holtrop-Mennen ${edition} method has no result for this hull: prismatic coefficient ${CP.toFixed(3)}, block coefficient ${CB.toFixed(3)}, length over beam ${(hull.waterlineLength.si / hull.beam.si).toFixed(2)}. It is for displacement hulls with a prismatic coefficient of 0.55 to 0.85 and a length of 3.9 to 9.5 beams.`,
+      `The Holtrop-Mennen ${edition} method has no result for this hull: ${form.map(one => one.join(' ')).join(', ') || 'its length, beam or draught is zero'}. It is for displacement hulls with a prismatic coefficient of 0.55 to 0.85 and a length of 3.9 to 9.5 beams.`,
     );
   }
   return {

@@ -228,6 +228,14 @@ describe('the curve of a displacement hull', () => {
     const curve = holtropCurve(asValues(stubby), '1984');
     expect(curve.applies ? '' : curve.reason).toContain('prismatic coefficient');
   });
+  it.each(['waterlineLength', 'beam', 'displacedVolume', 'midshipCoefficient'] as const)(
+    'does not apply to a hull whose %s is zero, and gives no figure that is none',
+    what => {
+      const curve = holtropCurve(asValues({ ...EXAMPLE_1982, [what]: 0 }), '1982');
+      expect(curve.applies ? 'applies' : curve.reason).toContain('has no result');
+      expect(curve.applies ? '' : curve.reason).not.toMatch(/NaN|Infinity/);
+    },
+  );
   it('flags a Froude number, a prismatic coefficient and a length to beam outside', () => {
     const fast = holtropResistance1982({
       vesselSpeed: given('V', 'V', 'speed', 0.5 * Math.sqrt(9.81 * 205)),

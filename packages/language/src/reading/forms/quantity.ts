@@ -14,6 +14,7 @@ import {
 } from '@tailshaft/mechanics';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
+import { endlessProblem } from './finite.js';
 import { type NumberRead, takeNumber } from './number.js';
 import { symbolOf } from './symbol.js';
 
@@ -172,6 +173,8 @@ function takeUnit(cursor: Cursor, property: string, dimension: Dimension, number
     spelling: string | undefined,
     choices: UnitConcern['choices'],
   ): undefined => {
+    if (!Number.isFinite(number.number))
+      return endlessProblem(cursor, property, { start: number.start, end });
     const written = spelling ? `${number.written} ${spelling}` : number.written;
     cursor.concerns.push({
       kind,

@@ -1,0 +1,36 @@
+import { outsideRange, type Value, valuesBehind } from '@tailshaft/mechanics';
+import type { Said } from './say.js';
+
+/**
+ * Whether a judgement stands on numbers. A zero where a thickness should be, or a figure out of all proportion, gives
+ * results that are no number, and no comparison with such a result is true or false: it must not hold, nor fail.
+ */
+export function isUsable(said: Said): boolean {
+  return numbersOf(said).every(one => Number.isFinite(one.si)) && !NO_NUMBER.test(said.message);
+}
+
+/** The same said without the numbers that are none: which declared figure makes it so, where that can be seen. */
+export function withoutNumber(said: Said): Said {
+  const { capacity: _, demand: __, steps: ___, routes: ____, ...rest } = said;
+  const lead = /^[^:.]{1,40}: /.exec(said.message)?.[0] ?? '';
+  const values = numbersOf(said);
+  const declared = new Set(
+    values
+      .flatMap(value => [...valuesBehind(value)])
+      .filter(one => !one.working && (one.si === 0 || !Number.isFinite(one.si)))
+      .map(one => `${one.label} is ${one.written ?? (one.si === 0 ? 'zero' : 'no number')}`),
+  );
+  const broken = new Set(values.filter(one => !Number.isFinite(one.si)).flatMap(outsideRange));
+  const why = declared.size > 0 ? declared : broken;
+  const because = why.size > 0 ? `: ${[...why].slice(0, 3).join('; ')}` : '';
+  return {
+    ...rest,
+    message: `${lead}no usable number comes out of what is declared${because}. Look for a figure that is zero or out of all proportion.`,
+  };
+}
+
+const NO_NUMBER = /\bNaN\b|Infinity|no finite value/;
+
+function numbersOf({ capacity, demand, workings = [] }: Said): Value[] {
+  return [capacity, demand, ...workings].filter(one => one !== undefined);
+}
