@@ -27,6 +27,8 @@ export interface Said {
   readonly workings?: readonly Value[];
   readonly steps?: readonly string[];
   readonly explains?: Verdict['explains'];
+  /** The requirement that is judged. */
+  readonly answers?: Origin;
   readonly routes?: () => readonly Route[];
 }
 
@@ -53,6 +55,7 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
       workings: said.workings ?? [],
       steps: said.steps ?? [],
       explains: said.explains ?? [],
+      ...(said.answers ? { answers: said.answers } : {}),
       routes: said.routes ?? NO_ROUTES,
     };
   };
