@@ -8,6 +8,8 @@ export type ModelEdit =
   | { readonly do: 'replace'; readonly at: Origin; readonly text: string }
   /** Declares an entry, in front of the vessel that a place belongs to. */
   | { readonly do: 'declare'; readonly before: Origin; readonly text: string }
+  /** Takes a whole statement out, with the lines it stands on. */
+  | { readonly do: 'remove'; readonly at: Origin }
   /** Exchanges two declared places. */
   | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
 

@@ -91,6 +91,7 @@ function show({ title, edits, stub }: Route): string {
 
 function showEdit(edit: ModelEdit): string {
   if (edit.do === 'set') return `${nameOfPlace(edit.host)}: ${edit.property} ${edit.text}`;
+  if (edit.do === 'remove') return `- ${nameOfPlace(edit.at)}`;
   if (edit.do === 'declare') return `+ ${edit.text}`;
   if (edit.do === 'swap') return `${nameOfPlace(edit.one)} <> ${nameOfPlace(edit.other)}`;
   return `${nameOfPlace(edit.at)} := ${edit.text}`;

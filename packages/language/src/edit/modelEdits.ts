@@ -3,6 +3,7 @@ import { piecesOf } from '../format/tokens.js';
 import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
 import { FactWriter } from './factWriter.js';
 import { beforeStatement, statementStart } from './layout.js';
+import { removal } from './removal.js';
 import { merged, type TextEdit } from './textEdit.js';
 
 /**
@@ -33,6 +34,8 @@ function madeOf(
       return replace(writer, edit.at as Place, edit.text, textOf);
     case 'swap':
       return swap(placeOf(edit.one), placeOf(edit.other), textOf);
+    case 'remove':
+      return removal(placeOf(edit.at), textOf);
     case 'declare':
       return declare(placeOf(edit.before), edit.text, textOf);
   }

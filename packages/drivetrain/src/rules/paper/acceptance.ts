@@ -22,7 +22,7 @@ const INFO: RuleInfo = {
     'A departure is accepted by a person in a role, for a reason, for a time. Without a person nobody has taken it on; past its ' +
     'last day the reason no longer holds by itself. Such an acceptance covers nothing: what it was for is a finding again, and it ' +
     'is one too, so that it is not taken for valid. Have it given anew by whoever may give it, or put right what it was for and ' +
-    'take it out.',
+    'take it out. Only taking it out is offered: who accepts, why and until when nobody can fill in but the person who does.',
   caution: 'No date is moved on here, and nobody is put in: only who accepts a departure can do that.',
   examples: {
     failing: changed(SINGLE_LINE, [
@@ -50,6 +50,13 @@ function check({ vessel, today }: Context): Verdict[] {
     return say.fails({
       place: one.origin,
       message: `${what} ${wrong.join(', and ')}: it covers nothing. Have it given by whoever may give it, or put right what it was for and take it out.`,
+      routes: () => [
+        {
+          title:
+            'Take the acceptance out: it covers nothing, and what it was for is judged without it already',
+          edits: [{ do: 'remove', at: one.origin }],
+        },
+      ],
     });
   });
 }
