@@ -1,5 +1,6 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { formatText } from '@tailshaft/language';
 import { expect, it } from 'vitest';
 import { checkFile, shown } from './support/check.js';
 
@@ -10,4 +11,9 @@ const specs = readdirSync(folder, { recursive: true, encoding: 'utf8' })
 
 it.each(specs)('%s is correct and gives no finding', async path => {
   expect(shown(await checkFile(join(folder, path)))).toEqual([]);
+});
+
+it.each(specs)('%s is laid out as the formatter lays it out', path => {
+  const text = readFileSync(join(folder, path), 'utf8');
+  expect(formatText(text)).toBe(text);
 });
