@@ -60,10 +60,15 @@ function declare(which: 'lower' | 'upper', forward: ForwardEnd) {
     source: WOYTOWICH,
     range: [
       { condition: 'propeller mass is positive', met: ({ m }) => m > 0 },
-      {
-        condition: 'effective diametral inertia is positive (when not, there is no upper root)',
-        met: ({ Ie }) => which === 'lower' || Ie > 0,
-      },
+      // The lower root is there whatever the inertia.
+      ...(which === 'upper'
+        ? [
+            {
+              condition: 'effective diametral inertia is positive (when not, there is no upper root)',
+              met: ({ Ie }: Inputs) => Ie > 0,
+            },
+          ]
+        : []),
     ],
     compute: si => roots(si, forward)[which],
   };
