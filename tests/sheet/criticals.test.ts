@@ -1,3 +1,4 @@
+import { RULES } from '@tailshaft/drivetrain';
 import { vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { expect, it } from 'vitest';
 import { attribute, parsed, wordsOf } from './parsed.js';
@@ -28,6 +29,48 @@ it('lists torsional and lateral criticals where the spec gives inertias and bear
   expect(words).toMatch(/^\| Aftmost with propeller, least \| \d+ rpm/m);
   expect(words).toContain('Bearing forward to bearing aft');
   expect(words).not.toContain('cannot be told');
+});
+
+it('tells how the parts swing in a mode: nothing turns the train as a whole', async () => {
+  const words = await criticalsOf('service-vessel/skerrowby.shaft');
+  const head = /^\| Mode \| Frequency \| (.*) \| Stands still in \|$/m.exec(words)![1]!.split(' | ');
+  expect(head).toEqual(['Engine', 'Behind coupling Sedge-140', 'Gear output', 'Propeller']);
+  const rows = [...words.matchAll(/^\| mode (\d) \| ([\d.]+) Hz \| (.*) \| (.*) \|$/gm)];
+  expect(rows.map(row => row[1])).toEqual(['1', '2']);
+  // Σ J s θ = 0 with the inertias as the spec declares them: half a coupling at each end, water on the propeller.
+  const i = 3.952;
+  const inertias = [3.4 + 0.2, 0.2 + 0.62, 2.9, 14 * 1.25];
+  for (const row of rows) {
+    const swings = row[3]!.split(' | ').map(one => Number(one.replace('−', '-')));
+    const shares = swings.map((one, at) => inertias[at]! * one * (at < 2 ? 1 : 1 / i));
+    const sum = shares.reduce((a, b) => a + b, 0);
+    expect(Math.abs(sum) / Math.max(...shares.map(Math.abs))).toBeLessThan(0.04);
+  }
+  expect(rows[0]![4]).toMatch(/^coupling Sedge-140, at \d+ % of its twist$/);
+});
+
+it('draws the vibratory stress beside its limit, and tells each section', async () => {
+  const words = await criticalsOf('service-vessel/skerrowby.shaft');
+  expect(words).toMatch(/worked out for engine order 3, engine order 6, propeller order 4, damped by/);
+  expect(words).toMatch(
+    /^\| The shaft \| \d+ rpm \| [\d.]+ MPa .*\| [\d.]+ MPa .*\| [\d.]+ MPa .*\| \d+ % \|$/m,
+  );
+  const ferry = await criticalsOf('ferry/brackle.shaft');
+  expect(ferry).toMatch(/^\| The shaft \| 267 rpm \| 2\.8 MPa /m);
+});
+
+it('marks barred speeds in both charts, at engine speed and at shaft speed', async () => {
+  const spec = RULES.find(one => one.id === 'interface/barred-range')!.examples.passing;
+  const { elements } = parsed(vesselSheetHtml(await sheetOfText(spec)));
+  const said = elements.filter(one => one.tagName === 'desc').map(wordsOf);
+  const barred = said.flatMap(one =>
+    [...one.matchAll(/barred: ([\d.]+) to ([\d.]+)\./g)].map(found => [Number(found[1]), Number(found[2])]),
+  );
+  expect(barred).toHaveLength(2);
+  const [engine, shaft] = barred as [[number, number], [number, number]];
+  expect(shaft).toEqual([410, 510]);
+  expect(engine[0]).toBeCloseTo(410 * 2.043, 0);
+  expect(engine[1]).toBeCloseTo(510 * 2.043, 0);
 });
 
 it('draws lines that vibrate alike once', async () => {

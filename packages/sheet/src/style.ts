@@ -107,6 +107,7 @@ const DRAWINGS = `
 .sheet svg .series.solid { stroke: var(--accent); stroke-width: 2.6; }
 .sheet svg .series.dashed { stroke-dasharray: 8 5; } .sheet svg .series.dotted { stroke-dasharray: 10 3 2 3; } .sheet svg .series.level { stroke-dasharray: 2 4; stroke: var(--fails); stroke-width: 2.4; }
 .sheet svg .band { fill: var(--panel); stroke: var(--rule); stroke-width: 1; }
+.sheet svg .barred { fill: var(--loud); stroke: var(--fails); stroke-width: 1.2; stroke-dasharray: 3 3; }
 .sheet svg .bar.possible { fill: var(--soft); }
 .sheet svg .point { fill: var(--paper); stroke: var(--ink); stroke-width: 1.8; }
 `;

@@ -21,7 +21,15 @@ export interface ChartSpec {
   readonly yTitle: string;
   readonly series: readonly Series[];
   /** A stretch of the horizontal axis that stands out, with what it is. */
-  readonly band?: { readonly from: number; readonly to: number; readonly name: string };
+  readonly band?: Stretch;
+  /** Stretches of it that may only be passed. */
+  readonly barred?: readonly Stretch[];
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly name: string;
 }
 
 const WIDTH = 500;
@@ -34,7 +42,7 @@ const TOP = 34;
 const SECOND = 232;
 
 /** A line chart from zero with its legend below. */
-export function chart({ id, title, xTitle, yTitle, series, band }: ChartSpec): Markup {
+export function chart({ id, title, xTitle, yTitle, series, band, barred = [] }: ChartSpec): Markup {
   const all = series.flatMap(one => one.points);
   const x = scaleLinear([0, Math.max(...all.map(point => point[0])) * 1.04], [LEFT, RIGHT]).nice(6);
   const y = scaleLinear([0, Math.max(...all.map(point => point[1])) * 1.06], [BASE, TOP]).nice(5);
@@ -43,10 +51,11 @@ export function chart({ id, title, xTitle, yTitle, series, band }: ChartSpec): M
     WIDTH,
     Math.max(330, BASE + 60 + Math.ceil(series.length / 2) * 18),
     title,
-    `${band ? `${band.name}: ${fix(band.from)} to ${fix(band.to)}. ` : ''}${series
+    `${[...(band ? [band] : []), ...barred].map(one => `${one.name}: ${fix(one.from)} to ${fix(one.to)}. `).join('')}${series
       .map(one => `${one.name}: ${one.points.map(([a, b]) => `${fix(b)} at ${fix(a)}`).join(', ')}.`)
       .join(' ')}`,
     band ? drawBand(band, x) : undefined,
+    barred.map(one => drawBarred(one, x)),
     y
       .ticks(5)
       .map(tick => [
@@ -67,10 +76,17 @@ export function chart({ id, title, xTitle, yTitle, series, band }: ChartSpec): M
   );
 }
 
-function drawBand({ from, to, name }: NonNullable<ChartSpec['band']>, x: Scale): Markup[] {
+function drawBand({ from, to, name }: Stretch, x: Scale): Markup[] {
   return [
     box(x(from), TOP, x(to) - x(from), BASE - TOP, 'band'),
     label((x(from) + x(to)) / 2, TOP - 5, name, 'label quiet'),
+  ];
+}
+
+function drawBarred({ from, to, name }: Stretch, x: Scale): Markup[] {
+  return [
+    box(x(from), TOP, x(to) - x(from), BASE - TOP, 'barred'),
+    label(x(to) + 5, TOP + 13, name, 'label strong', 'start'),
   ];
 }
 

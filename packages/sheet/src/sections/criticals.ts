@@ -6,6 +6,8 @@ import { chart, type Series } from '../drawing/chart.js';
 import { type SpeedRow, speedsPicture } from '../drawing/speeds-picture.js';
 import type { Sheet } from '../sheet.js';
 import { capital, percentWords } from '../words.js';
+import { modeShapes } from './mode-shapes.js';
+import { barredOf, stressBlocks, stressKey } from './torsional-stress.js';
 
 /**
  * Torsional and lateral criticals against the running range, or what is missing to tell. An arrangement that another one
@@ -17,7 +19,7 @@ export function criticalsSection(sheet: Sheet, arrangement: Arrangement): Block 
   for (const line of arrangement.lines) {
     if (!line.propeller || !(line.engine || line.motor)) continue;
     const criticals = criticalsOf(sheet.analysis(line));
-    const key = keyOf(criticals);
+    const key = keyOf(criticals) + stressKey(sheet, line);
     const had = groups.get(key);
     if (had) groups.set(key, { ...had, name: `${had.name} and ${line.name}` });
     else groups.set(key, { line, name: line.name, criticals });
@@ -30,7 +32,7 @@ export function criticalsSection(sheet: Sheet, arrangement: Arrangement): Block 
   return section(`criticals-${arrangement.path}`, 'Critical speeds', [
     ...found.flat(),
     paragraph(
-      'Undamped, from the declared inertias, stiffnesses and places. A critical in the range is no proof of damage and none in it is no proof of safety: class, engine maker and gear maker calculate with their own data.',
+      'Frequencies undamped, from the declared inertias, stiffnesses and places. A critical in the range is no proof of damage and none in it is no proof of safety: class, engine maker and gear maker calculate with their own data.',
       'quiet',
     ),
   ]);
@@ -87,6 +89,7 @@ function torsional(sheet: Sheet, { line, name, criticals }: Alike, planned: bool
     xTitle: 'engine speed, rpm',
     yTitle: 'frequency, Hz',
     band: { from: rpm(running.from), to: rpm(running.to), name: 'running range' },
+    barred: barredOf(sheet, line, 'engine'),
     series: [
       ...frequencyLines.map(
         ({ mode, frequency }): Series => ({
@@ -138,6 +141,8 @@ function torsional(sheet: Sheet, { line, name, criticals }: Alike, planned: bool
       ],
       rows,
     ),
+    modeShapes(name, system),
+    ...stressBlocks(sheet, line, name),
   ];
 }
 

@@ -1,0 +1,32 @@
+import type { LineCriticals } from '@tailshaft/drivetrain';
+import { type Block, table } from '../document/blocks.js';
+import type { Text } from '../document/text.js';
+import { capital } from '../words.js';
+
+/** How each part swings in the modes that an order reaches, against the engine, and where nothing moves. */
+export function modeShapes(name: string, system: NonNullable<LineCriticals['torsional']>): Block {
+  const { solution, train, chart } = system;
+  const reached = solution.modes.filter(one => chart.frequencyLines.some(line => line.mode === one.number));
+  const places = train.model.inertias.filter(one => (one.inertia?.si ?? 0) > 0).map(one => one.name);
+  return table(
+    `${name}: swing of each part in a mode, for one of the first that moves, each at its own speed`,
+    [
+      { title: 'Mode' },
+      { title: 'Frequency', numeric: true },
+      ...places.map(one => ({ title: capital(one), numeric: true })),
+      { title: 'Stands still in', wide: true },
+    ],
+    reached.map(({ number, frequency, amplitudes, nodes }): Text[] => [
+      `mode ${number}`,
+      `${frequency.si.toFixed(1)} Hz`,
+      ...places.map(one => swing(amplitudes.get(one)!)),
+      nodes.length === 0
+        ? 'no spring'
+        : nodes.map(one => `${one.shaft}, at ${Math.round(one.fraction * 100)} % of its twist`).join('; '),
+    ]),
+  );
+}
+
+function swing(amplitude: number): string {
+  return String(Number(amplitude.toPrecision(2))).replace('-', '−');
+}
