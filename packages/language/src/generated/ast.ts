@@ -149,7 +149,7 @@ export function isArrangement(item: unknown): item is Arrangement {
     return reflection.isInstance(item, Arrangement.$type);
 }
 
-export type ArrangementMember = Reason | ShaftLine | Stray;
+export type ArrangementMember = Misplaced | Reason | ShaftLine | Stray;
 
 export const ArrangementMember = {
     $type: 'ArrangementMember'
@@ -316,7 +316,7 @@ export function isImport(item: unknown): item is Import {
     return reflection.isInstance(item, Import.$type);
 }
 
-export type LineMember = AheadFact | PartUse | SideFact | Stray;
+export type LineMember = AheadFact | Misplaced | PartUse | SideFact | Stray;
 
 export const LineMember = {
     $type: 'LineMember'
@@ -327,10 +327,10 @@ export function isLineMember(item: unknown): item is LineMember {
 }
 
 export interface Misplaced extends langium.AstNode {
-    readonly $container: Document;
+    readonly $container: Arrangement | Document | ShaftLine | Vessel;
     readonly $type: 'Misplaced';
     block?: FactBlock;
-    text: 'ahead' | 'modify' | 'reason' | 'remove' | 'replace' | 'retain' | 'shaft' | 'shaftline' | 'side' | '}' | StatementWord;
+    text: 'ahead' | 'import' | 'modify' | 'reason' | 'remove' | 'replace' | 'retain' | 'shaft' | 'shaftline' | 'side' | '}' | Action | Role | StatementWord;
 }
 
 export const Misplaced = {
@@ -605,7 +605,7 @@ export function isVessel(item: unknown): item is Vessel {
     return reflection.isInstance(item, Vessel.$type);
 }
 
-export type VesselMember = Acceptance | Arrangement | Assumption | Requirement | Revision | Settings | Stray | Trial;
+export type VesselMember = Acceptance | Arrangement | Assumption | Misplaced | Requirement | Revision | Settings | Stray | Trial;
 
 export const VesselMember = {
     $type: 'VesselMember'
@@ -863,7 +863,7 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                     name: Misplaced.text
                 }
             },
-            superTypes: [Statement.$type]
+            superTypes: [ArrangementMember.$type, LineMember.$type, Statement.$type, VesselMember.$type]
         },
         PartUse: {
             name: PartUse.$type,

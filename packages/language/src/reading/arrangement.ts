@@ -11,6 +11,7 @@ import { makeHost, placeOfNode, problem, propertyPlace, type ReadContext, stray 
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
+import { misplaced } from './misplaced.js';
 import type { Host, Place } from './place.js';
 import { type EvidenceTok, kindOfText } from './token.js';
 
@@ -118,7 +119,8 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
           `Write the reason in quotes: reason for ${about} "...".`,
         );
       else reasons.push({ about, text: unquoted(member.text), place: placeOfNode(context, member) });
-    } else stray(context, member, ['shaftline', 'reason for'], 'an arrangement');
+    } else if (ast.isMisplaced(member)) misplaced(context, member, 'an arrangement');
+    else stray(context, member, ['shaftline', 'reason for'], 'an arrangement');
   }
   return {
     name: node.name ?? '',
@@ -150,6 +152,7 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     if (ast.isPartUse(member)) parts.push(readPart(context, member));
     else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
     else if (ast.isAheadFact(member)) header(context, facts, member, HEADER_ROWS.ahead, 'clutch');
+    else if (ast.isMisplaced(member)) misplaced(context, member, 'a shaft line');
     else {
       stray(context, member, LINE_WORDS, 'a shaft line');
       facts.unread.push({ ...placeOfNode(context, member), text: member.text ?? '' });

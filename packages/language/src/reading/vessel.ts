@@ -15,6 +15,7 @@ import {
 } from './context.js';
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
+import { misplaced } from './misplaced.js';
 import type { Place } from './place.js';
 import { type AtomTok, isTok } from './token.js';
 
@@ -45,6 +46,13 @@ export interface VesselReading {
   readonly requirements: readonly SentenceReading[];
   readonly assumptions: readonly SentenceReading[];
   readonly acceptances: readonly AcceptanceReading[];
+  /** Trial sheets; their blocks stand among the settings too, as `trial 1`. */
+  readonly trials: readonly {
+    readonly place: Place;
+    readonly name: string;
+    readonly dated?: string;
+    readonly facts: BlockReading;
+  }[];
   readonly revisions: readonly {
     readonly place: Place;
     readonly name: string;
@@ -83,6 +91,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
   const requirements: SentenceReading[] = [];
   const assumptions: SentenceReading[] = [];
   const acceptances: AcceptanceReading[] = [];
+  const trials: { place: Place; name: string; dated?: string; facts: BlockReading }[] = [];
   const revisions: { place: Place; name: string; dated?: string; text?: string }[] = [];
   for (const member of node.members) {
     if (ast.isSettings(member)) readSettings(context, member, settings);
@@ -101,7 +110,8 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
         ...(member.dated ? { dated: member.dated } : {}),
         ...(member.text ? { text: unquoted(member.text) } : {}),
       });
-    } else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel');
+    } else if (ast.isMisplaced(member)) misplaced(context, member, 'a vessel');
+    else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel');
   }
   const doc = docBefore(context, node);
   return {
@@ -115,6 +125,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
     requirements,
     assumptions,
     acceptances,
+    trials,
     revisions,
   };
 }
@@ -185,6 +196,23 @@ function readSettings(
   if (node.block) readFacts(reading, atomsOf(node.block).atoms);
   context.problems.push(...reading.problems);
   settings[node.kind] = reading;
+}
+
+/** The state and the readings of one trial sheet. */
+function readTrial(context: ReadContext, node: ast.Trial): BlockReading {
+  const place = placeOfNode(context, node);
+  const reading = startReading(makeHost(context, node, place, VESSEL_VOCABULARY.trial!, node.block));
+  if (node.block) readFacts(reading, atomsOf(node.block).atoms);
+  else
+    problem(
+      context,
+      node.$cstNode,
+      'text/value-missing',
+      'A trial needs its readings: trial "sea trial" dated 2026-06-12 { run Port at full throttle { speed 24.3 kn } }.',
+      'trial'.length,
+    );
+  context.problems.push(...reading.problems);
+  return reading;
 }
 
 function sentence(context: ReadContext, node: ast.Requirement | ast.Assumption): SentenceReading {

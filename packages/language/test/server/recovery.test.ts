@@ -43,6 +43,33 @@ const STATES: readonly (readonly [name: string, from: string, to: string])[] = [
   ['a point half typed', 'power 300 kW at 2300 rpm', 'power 300 kW at'],
   ['a part half typed', '      shaft {', '      gear\n      shaft {'],
   ['a clutch not named', 'ahead clutch A\n', 'ahead clutch\n'],
+  [
+    'a line outside of an arrangement',
+    '  arrangement proposed',
+    '  shaftline Centre { }\n  arrangement proposed',
+  ],
+  [
+    'a part outside of a line',
+    '  arrangement proposed',
+    '  gear Alder-63 ratio 2.04:1\n  arrangement proposed',
+  ],
+  [
+    'a catalogue entry inside a vessel',
+    '  arrangement proposed',
+    '  gear Tern-5 {\n    mass 9 kg\n  }\n  arrangement proposed',
+  ],
+  ['a part beside the lines', '    shaftline Starboard', '    retain shaft\n    shaftline Starboard'],
+  [
+    'a requirement inside a line',
+    '      gear Alder-63 ratio 2.04:1 ahead clutch B',
+    '      require propellers turn outward\n      gear Alder-63 ratio 2.04:1 ahead clutch B',
+  ],
+  [
+    'criteria inside an arrangement',
+    '    shaftline Starboard',
+    '    criteria { gear torque margin at least 10 % }\n    shaftline Starboard',
+  ],
+  ['an import inside a vessel', '  arrangement proposed', '  import "parts"\n  arrangement proposed'],
   ['a statement half typed', '  arrangement proposed', '  require speed at\n  arrangement proposed'],
 ];
 
@@ -72,21 +99,26 @@ describe('half-typed text', () => {
     for (const [name, from, to] of STATES) said[name] = (await findings(withChange(from, to))).join('\n');
     expect(said).toMatchInlineSnapshot(`
       {
+        "a catalogue entry inside a vessel": "61:3 error text/misplaced: "gear" cannot stand in a vessel: a part stands in its line, arrangement proposed { shaftline Port { gear ... } }, and a catalogue entry outside of every vessel.",
         "a closing brace missing": "2:42 error text/syntax: This block is not closed: a closing brace } is missing. I read on as if it stood where the block seems to end.",
         "a closing brace missing inside": "28:30 error text/syntax: This block is not closed: a closing brace } is missing. I read on as if it stood where the block seems to end.",
         "a closing brace of a line missing": "62:20 error text/syntax: This block is not closed: a closing brace } is missing. I read on as if it stood where the block seems to end.",
         "a clutch not named": "64:34 error text/value-missing: "ahead clutch" has no value yet: for example "ahead clutch A".",
         "a keyword misspelt": "59:1 error text/stray: "vesel" means nothing here. Did you mean "vessel"?",
+        "a line outside of an arrangement": "61:3 error text/misplaced: "shaftline" cannot stand in a vessel: write it beside the other lines, arrangement proposed { shaftline Port { ... } }.",
         "a name missing": "40:1 error text/name-missing: A catalogue gear needs a name to be called by: gear My-gear { ... }.",
         "a name of a line missing": "62:5 error text/name-missing: A shaft line needs a name: shaftline Port { ... }.",
         "a name of a vessel missing": "59:1 error text/name-missing: A vessel needs a name: vessel Name { ... }.",
         "a number only": "28:3 error text/unknown-property: "12" is no property of a gear.",
+        "a part beside the lines": "68:5 error text/misplaced: "retain" cannot stand in an arrangement: write it in its line, arrangement proposed { shaftline Port { ... } }.",
         "a part half typed": "65:7 error text/value-missing: Say which gear: the name of a catalogue entry, or its facts in braces: gear { ... }.",
+        "a part outside of a line": "61:3 error text/misplaced: "gear" cannot stand in a vessel: a part stands in its line, arrangement proposed { shaftline Port { gear ... } }, and a catalogue entry outside of every vessel.",
         "a point half typed": "9:18 error text/value-missing: "power, at" needs a rotational speed: for example "power ... at 100 rpm", or "unknown" while it is not known.",
         "a property half typed": "15:3 error text/unknown-property: "asp" is no property of an engine. Did you mean "aspiration"?",
         "a property misspelt": "5:3 error text/unknown-property: "feul" is no property of an engine. Did you mean "fuel"?",
         "a range half typed": "28:19 error text/value-missing: "oil pressure" needs a pressure: for example "oil pressure 100 MPa", or "unknown" while it is not known.",
         "a range of one end": "28:16 error text/range: "oil pressure" is a range: write both ends with two dots between, as in "20 .. 24 bar".",
+        "a requirement inside a line": "70:7 error text/misplaced: "require" cannot stand in a shaft line: write it in the vessel, outside of its arrangements.",
         "a role misspelt": "64:7 error text/stray: "gaer" means nothing here. Did you mean "gear"?",
         "a statement half typed": "61:3 error text/sentence: I read a requirement as a thing and its bound: require speed at least 22 kn at full power, or require propellers turn outward.",
         "a statement misspelt": "62:5 error text/stray: "shaftlin" means nothing here. Did you mean "shaftline"?",
@@ -102,8 +134,10 @@ describe('half-typed text', () => {
         "an extra closing brace": "19:1 error text/brace: This closing brace closes nothing: remove it, or look for an opening one that is missing above.",
         "an extra closing brace inside a vessel": "68:5 error text/syntax: This closing brace is one too many: I read on as if it were not there.",
         "an extra closing brace inside an entry": "33:3 error text/syntax: This closing brace is one too many: I read on as if it were not there.",
+        "an import inside a vessel": "61:3 error text/misplaced: "import" cannot stand in a vessel: imports stand at the beginning of the file.",
         "an opening brace missing": "62:5 error text/syntax: An opening brace { is missing at the end of this line. I read on as if it were there.",
         "an opening brace of an entry missing": "2:1 error text/syntax: An opening brace { is missing at the end of this line. I read on as if it were there.",
+        "criteria inside an arrangement": "68:5 error text/misplaced: "criteria" cannot stand in an arrangement: write it in the vessel, outside of its arrangements.",
         "the name of a property half typed in two words": "14:3 error text/unknown-property: "low" is no property of an engine. Did you mean "low idle"?",
       }
     `);
