@@ -7,6 +7,7 @@ export * from './analysis/line.js';
 export * from './analysis/loads.js';
 export * from './analysis/operating-points.js';
 export * from './analysis/propeller-law.js';
+export * from './analysis/trial.js';
 export { type PredictedPoint, predictedPoints } from './analysis/propulsion/points.js';
 export type {
   FullThrottle,
@@ -18,7 +19,12 @@ export { type Estimated, propellerMass, propellerWetInertia } from './analysis/p
 export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';
 export { limitValues, type StressSection } from './analysis/torsional-limits.js';
-export { type StressPoint, stressValue, type TorsionalStress } from './analysis/torsional-stress.js';
+export {
+  type StressPoint,
+  stressValue,
+  type TorsionalStress,
+  torsionalStressOf,
+} from './analysis/torsional-stress.js';
 export * from './compare/index.js';
 export * from './judge/context.js';
 export * from './judge/judge.js';
@@ -36,6 +42,7 @@ export * from './model/propeller.js';
 export * from './model/shafting.js';
 export * from './model/strength.js';
 export * from './model/torsion.js';
+export * from './model/trial.js';
 export * from './model/vessel.js';
 export * from './rules/index.js';
 export * from './rules/mistakes.js';

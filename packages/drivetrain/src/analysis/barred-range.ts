@@ -51,7 +51,7 @@ export function barredRanges(stress: TorsionalStress): BarredRange[] {
  * stress stands for a critical of its own.
  */
 function stretches(points: readonly StressPoint[]): StressPoint[][] {
-  const isOver = (one: StressPoint) => one.stress > one.continuous && !isForbidden(one);
+  const isOver = (one: StressPoint) => one.stress > one.continuous;
   const found = points.filter(one => one.declared && isOver(one)).map(one => [one]);
   let open: StressPoint[] | undefined;
   for (const point of points) {
@@ -63,7 +63,7 @@ function stretches(points: readonly StressPoint[]): StressPoint[][] {
       found.push(open);
     }
   }
-  return found;
+  return found.filter(one => !one.some(isForbidden));
 }
 
 function joined(ranges: readonly BarredRange[]): BarredRange[] {

@@ -1,6 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
-import { type Derived, derive } from './derived.js';
+import type { Derived } from './derived.js';
 import {
   type FullLoadPoint,
   fullLoadPoints,
@@ -19,7 +19,6 @@ import { type PropulsionResult, propulsionOf } from './propulsion/propulsion.js'
 import { type RotationAnalysis, rotationOf } from './rotation.js';
 import { type Direction, gearRatio, overallRatio, type StageRatio } from './speeds.js';
 import { type Tell, tellerOf } from './telling.js';
-import { type TorsionalStress, torsionalStress } from './torsional-stress.js';
 
 /**
  * What follows from the declared facts of one shaft line, each part worked out when first asked for.
@@ -112,11 +111,6 @@ export class LineAnalysis {
     return this.#once(`loads ${point.name} ${point.speed.si} ${direction}`, () =>
       loadsAlong(this.line, this.vessel, point, direction),
     );
-  }
-
-  /** Vibratory stress of the shafts along the running range, declared or computed from what shakes the line. */
-  get torsionalStress(): Derived<TorsionalStress> {
-    return this.#once('torsional stress', () => derive(needs => torsionalStress(this, needs)));
   }
 
   /** Speeds at every station for each point that the declared facts give. */

@@ -2,7 +2,7 @@ import { Needs } from '../judge/needs.js';
 import { barredRanges, isForbidden } from './barred-range.js';
 import type { LineAnalysis } from './line.js';
 import { hasTorsionalData, torsionalSystem } from './torsional.js';
-import { hasStressData } from './torsional-stress.js';
+import { hasStressData, torsionalStressOf } from './torsional-stress.js';
 
 /** How far the firing order stays out of the running range, as a share; negative inside it. Undefined where it cannot be told. */
 export function firingClearance(analysis: LineAnalysis): number | undefined {
@@ -19,7 +19,7 @@ export function firingClearance(analysis: LineAnalysis): number | undefined {
  * where it cannot be told.
  */
 export function continuousMargin(analysis: LineAnalysis): number | undefined {
-  const stress = analysis.torsionalStress.value;
+  const stress = torsionalStressOf(analysis).value;
   if (!stress || stress.open.length > 0 || stress.points.length === 0) return undefined;
   return Math.min(...stress.points.map(one => one.continuous / one.stress)) - 1;
 }
@@ -30,7 +30,7 @@ export function torsionGetsWorse(before: LineAnalysis, after: LineAnalysis): boo
   const clear = (one: LineAnalysis) => (firingClearance(one) ?? -1) >= 0;
   if (clear(before) && !clear(after)) return true;
   if (!hasStressData(before)) return false;
-  const [was, is] = [before.torsionalStress.value, after.torsionalStress.value];
+  const [was, is] = [torsionalStressOf(before).value, torsionalStressOf(after).value];
   if (!was || was.open.length > 0) return false;
   return (
     !is ||

@@ -10,6 +10,7 @@ import { Needs } from '../judge/needs.js';
 import type { Missing } from '../judge/verdict.js';
 import { nameOf } from '../model/part.js';
 import type { Coupling, Shaft } from '../model/shafting.js';
+import { type Derived, derive } from './derived.js';
 import type { LineAnalysis } from './line.js';
 import { ratedShaftLoad } from './shaft-strength.js';
 import { type TorsionalSystem, torsionalSystem } from './torsional.js';
@@ -56,11 +57,20 @@ export function hasStressData(analysis: LineAnalysis): boolean {
   );
 }
 
+const worked = new WeakMap<LineAnalysis, Derived<TorsionalStress>>();
+
+/** The vibratory stress of a line, worked out when first asked for. */
+export function torsionalStressOf(analysis: LineAnalysis): Derived<TorsionalStress> {
+  const had = worked.get(analysis) ?? derive(needs => torsionalStress(analysis, needs));
+  worked.set(analysis, had);
+  return had;
+}
+
 /**
  * Vibratory stress along the running range: as the torsional calculation declares it at its speeds, and as a damped
  * forced response of what is declared to shake the line. Each shaft needs one of the two.
  */
-export function torsionalStress(analysis: LineAnalysis, needs: Needs): TorsionalStress | undefined {
+function torsionalStress(analysis: LineAnalysis, needs: Needs): TorsionalStress | undefined {
   const { line } = analysis;
   const speeds = new Map(line.shafts.map(shaft => [shaft, speedsOf(analysis, shaft, needs)]));
   const sections = line.shafts.map(shaft => ({

@@ -49,13 +49,13 @@ export function chart({ id, title, xTitle, yTitle, series, band, barred = [] }: 
   return drawing(
     id,
     WIDTH,
-    Math.max(330, BASE + 60 + Math.ceil(series.length / 2) * 18),
+    Math.max(330, BASE + 60 + Math.ceil((series.length + Math.min(barred.length, 1)) / 2) * 18),
     title,
     `${[...(band ? [band] : []), ...barred].map(one => `${one.name}: ${fix(one.from)} to ${fix(one.to)}. `).join('')}${series
       .map(one => `${one.name}: ${one.points.map(([a, b]) => `${fix(b)} at ${fix(a)}`).join(', ')}.`)
       .join(' ')}`,
     band ? drawBand(band, x) : undefined,
-    barred.map(one => drawBarred(one, x)),
+    barred.map(one => box(x(one.from), TOP, x(one.to) - x(one.from), BASE - TOP, 'barred')),
     y
       .ticks(5)
       .map(tick => [
@@ -73,6 +73,7 @@ export function chart({ id, title, xTitle, yTitle, series, band, barred = [] }: 
     label(8, 18, yTitle, 'label', 'start'),
     series.map((one, index) => drawSeries(one, index, x, y)),
     series.map((one, index) => legend(one, index)),
+    barred.slice(0, 1).map(one => legend({ kind: 'barred', name: one.name }, series.length)),
   );
 }
 
@@ -80,13 +81,6 @@ function drawBand({ from, to, name }: Stretch, x: Scale): Markup[] {
   return [
     box(x(from), TOP, x(to) - x(from), BASE - TOP, 'band'),
     label((x(from) + x(to)) / 2, TOP - 5, name, 'label quiet'),
-  ];
-}
-
-function drawBarred({ from, to, name }: Stretch, x: Scale): Markup[] {
-  return [
-    box(x(from), TOP, x(to) - x(from), BASE - TOP, 'barred'),
-    label(x(to) + 5, TOP + 13, name, 'label strong', 'start'),
   ];
 }
 
@@ -113,15 +107,20 @@ function mark(kind: 'marks' | 'rings', x: number, y: number): Markup {
     : element('path', { d: `M${fix(x)} ${fix(y - 5)}l5 5l-5 5l-5 -5Z`, class: 'point' });
 }
 
-function legend({ kind, name }: Series, index: number): Markup {
+function legend(
+  { kind, name }: Pick<Series, 'name'> & { readonly kind: Series['kind'] | 'barred' },
+  index: number,
+): Markup {
   const y = BASE + 54 + Math.floor(index / 2) * 18;
   const x = index % 2 === 0 ? 8 : SECOND;
   return element(
     'g',
     {},
-    isMark(kind)
-      ? mark(kind, x + 13, y - 4)
-      : lineFrom(x, y - 4, x + 26, y - 4, `series series-${index} ${kind}`),
+    kind === 'barred'
+      ? box(x, y - 10, 26, 12, kind)
+      : isMark(kind)
+        ? mark(kind, x + 13, y - 4)
+        : lineFrom(x, y - 4, x + 26, y - 4, `series series-${index} ${kind}`),
     label(x + 33, y, name, 'label', 'start'),
   );
 }

@@ -17,7 +17,7 @@ export function modeShapes(name: string, system: NonNullable<LineCriticals['tors
       { title: 'Stands still in', wide: true },
     ],
     reached.map(({ number, frequency, amplitudes, nodes }): Text[] => [
-      `mode ${number}`,
+      String(number),
       `${frequency.si.toFixed(1)} Hz`,
       ...places.map(one => swing(amplitudes.get(one)!)),
       nodes.length === 0

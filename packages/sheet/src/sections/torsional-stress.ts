@@ -6,6 +6,7 @@ import {
   type StressSection,
   stressValue,
   type TorsionalStress,
+  torsionalStressOf,
 } from '@tailshaft/drivetrain';
 import { findUnit, fromSI, given } from '@tailshaft/mechanics';
 import { type Block, table } from '../document/blocks.js';
@@ -17,7 +18,7 @@ import { capital, percentWords } from '../words.js';
 /** Speeds that may only be passed: as the spec bars them, or as the stress asks for; in rpm of the engine or the shaft. */
 export function barredOf(sheet: Sheet, line: ShaftLine, at: 'engine' | 'shaft') {
   const analysis = sheet.analysis(line);
-  const stress = analysis.torsionalStress.value;
+  const stress = torsionalStressOf(analysis).value;
   return line.shafts.flatMap(shaft => {
     const declared = (shaft.barredRanges ?? []).flatMap(one => (one.value ? [one.value] : []));
     const asked = stress ? barredRanges(stress).filter(one => one.shaft === shaft) : [];
@@ -37,7 +38,7 @@ export function barredOf(sheet: Sheet, line: ShaftLine, at: 'engine' | 'shaft') 
 
 /** What tells the stress of one line from that of another. */
 export function stressKey(sheet: Sheet, line: ShaftLine): string {
-  const stress = sheet.analysis(line).torsionalStress.value;
+  const stress = torsionalStressOf(sheet.analysis(line)).value;
   return JSON.stringify([
     stress?.points.map(one => one.stress),
     line.shafts.flatMap(one => (one.barredRanges ?? []).map(range => range.written)),
@@ -47,7 +48,7 @@ export function stressKey(sheet: Sheet, line: ShaftLine): string {
 /** Vibratory stress of the section nearest to its limit, over shaft speed, beside the limits of class. */
 export function stressBlocks(sheet: Sheet, line: ShaftLine, name: string): Block[] {
   const analysis = sheet.analysis(line);
-  const stress = analysis.torsionalStress.value;
+  const stress = torsionalStressOf(analysis).value;
   const points = stress?.points.filter(one => Number.isFinite(one.stress)) ?? [];
   if (!stress || points.length === 0) return [];
   const worst = points.reduce((a, b) => (b.stress / b.continuous > a.stress / a.continuous ? b : a));

@@ -1,7 +1,7 @@
 import { FORCED_TORSION, given, type Value } from '@tailshaft/mechanics';
 import { percent } from '../../analysis/telling.js';
 import { hasExcitation } from '../../analysis/torsional-excitation.js';
-import type { TorsionalStress } from '../../analysis/torsional-stress.js';
+import { type TorsionalStress, torsionalStressOf } from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -58,7 +58,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
     host: home(coupling),
     property: 'vibratory torque at most',
   });
-  const stress = needs.take(analysis.torsionalStress);
+  const stress = needs.take(torsionalStressOf(analysis));
   if (stress && !stress.excited) needs.take({ value: undefined, missing: stress.open });
   const worst = stress && greatestIn(stress, coupling);
   if (!allowed || !worst) {
@@ -76,7 +76,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
     failMessage: `${line.name}: ${numbers}: ${percent(worst.torque.si / allowed.si - 1)} too much. It overheats there; take another coupling, or bar the speed with its maker’s consent.`,
     related: [{ at: coupling.vibratoryTorque!.origin, message: 'vibratory torque that it may carry' }],
     routes: () =>
-      couplingRoutes(context, coupling, (after, fitted) => outlook(after.torsionalStress.value, fitted)),
+      couplingRoutes(context, coupling, (after, fitted) => outlook(torsionalStressOf(after).value, fitted)),
   });
 }
 

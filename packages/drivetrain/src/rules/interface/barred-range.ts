@@ -3,7 +3,7 @@ import { BARRED_BELOW, type BarredRange, barredRanges, isForbidden } from '../..
 import type { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
 import { continuousMargin } from '../../analysis/torsional-clearance.js';
-import { hasStressData, type TorsionalStress } from '../../analysis/torsional-stress.js';
+import { hasStressData, type TorsionalStress, torsionalStressOf } from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -59,7 +59,7 @@ function check(context: LineContext): Verdict[] {
   const declared = line.shafts.some(one => (one.barredRanges ?? []).length > 0);
   if (!declared && !hasStressData(analysis)) return [];
   const needs = new Needs();
-  const stress = needs.take(analysis.torsionalStress);
+  const stress = needs.take(torsionalStressOf(analysis));
   const plates = line.shafts.map(shaft => ({ shaft, plates: platesOf(shaft, needs) }));
   if (!stress) {
     if (!declared || !needs.any) return [];

@@ -1,6 +1,7 @@
 import { percent } from '../../analysis/telling.js';
 import { hasTorsionalData, torsionalSystem } from '../../analysis/torsional.js';
 import { firingClearance } from '../../analysis/torsional-clearance.js';
+import { torsionalStressOf } from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -77,7 +78,7 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: torsional frequencies ${modes}; the firing order meets none in the running range (${list(firing)}).${rate}`,
     });
   }
-  const calculated = analysis.torsionalStress.value;
+  const calculated = torsionalStressOf(analysis).value;
   if (calculated && calculated.open.length === 0) {
     return say.holds({
       ...said,

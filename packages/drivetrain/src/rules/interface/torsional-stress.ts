@@ -10,6 +10,7 @@ import {
   type StressPoint,
   stressValue,
   type TorsionalStress,
+  torsionalStressOf,
 } from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -60,7 +61,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!hasStressData(analysis) && !classAsks(context)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
-  const stress = needs.take(analysis.torsionalStress);
+  const stress = needs.take(torsionalStressOf(analysis));
   const shaft = line.shafts.at(-1);
   if (!shaft) return undefined;
   const place = shaft.nameOrigin ?? shaft.origin;
