@@ -3,9 +3,9 @@ import { sheetPanel } from '@tailshaft/sheet';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { panelStyle } from '../../packages/vscode/src/webview/panelStyle.js';
-import { sheetOfExample } from '../sheet/sheet-of.js';
+import { sheetOfExample, sheetOfText } from '../sheet/sheet-of.js';
 import { startBrowser } from './browser.js';
-import { exampleFiles } from './subject.js';
+import { exampleFiles, exampleSpec, withWrongHand } from './subject.js';
 
 const specs = Object.keys(exampleFiles()).filter(path => !/^(catalogue|mistakes)\//.test(path));
 
@@ -33,6 +33,17 @@ describe('the drawings of the panel', () => {
         await show(sheetPanel(input, { arrangement, direction }).html);
         expect(await troubles()).toEqual([]);
       }
+  });
+
+  it('a propeller of the wrong hand has room for its warning', async () => {
+    const files = exampleFiles();
+    const catalogue = Object.keys(files).filter(path => path.startsWith('catalogue/'));
+    const { text } = withWrongHand(files[exampleSpec]!);
+    const alone = [...catalogue.map(path => files[path]!), text.replace(/^import .*$/m, '')].join('\n');
+    const { html } = sheetPanel(await sheetOfText(alone), {});
+    expect(html).toContain('drives ASTERN');
+    await show(html);
+    expect(await troubles()).toEqual([]);
   });
 
   it.each([360, 700, 1400])('nothing but tables is wider than a panel of %i pixels', async width => {

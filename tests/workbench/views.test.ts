@@ -83,6 +83,7 @@ describe('tree, status bar and pages', () => {
     const found = page.find(one => one.address.startsWith('tailshaft-rule:'))!;
     expect(found.text).toContain('# rotation/propeller-hand');
     expect(found.text).toMatch(/Fails:[\s\S]*```tailshaft/);
+    await workbench.webview().locator('h1', { hasText: 'rotation/propeller-hand' }).waitFor();
     await workbench.screenshot('8-rule-page');
     await workbench.run('workbench.action.closeActiveEditor');
   });

@@ -6,6 +6,8 @@ import { arrowTip, drawing, label, lineFrom, path } from './svg.js';
 import { AHEAD, followed, type LinesView, senseOf, shownLines, turningOf } from './view.js';
 
 const HEIGHT = 330;
+/** Between the rows of words below a propeller. */
+const LEADING = 15.5;
 const KEEL = 176;
 /** Room for a propeller and the words below it. */
 const STEP = 150;
@@ -20,10 +22,11 @@ export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: Lines
   const middle = width / 2;
   // A propeller under the keel hangs lower, clear of it.
   const axis = places.some(([, x]) => Math.abs(x) < 60) ? 238 : 216;
+  const warns = lines.some(line => sheet.analysis(line).hand?.state === 'wrong');
   return drawing(
     id,
     width,
-    HEIGHT + axis - 216,
+    HEIGHT + axis - 216 + (warns ? LEADING : 0),
     `${arrangement.name}: seen from aft, looking forward`,
     lines.map(line => `${line.name}: ${describe(sheet.analysis(line), view)}.`).join(' '),
     hullSection(sheet.vessel.hull, width),
@@ -86,7 +89,7 @@ function propeller(
     blades(x, y, radius, line.propeller?.blades?.value?.si, hand?.hand),
     element('circle', { cx: x, cy: y, r: radius * 0.18, class: 'part' }),
     turn ? turnArrow(x, y, radius + 8, turn) : label(x, y - radius - 8, '?', 'label warning'),
-    below.map(([text, kind], row) => label(x, y + radius + 24 + row * 15.5, text, kind)),
+    below.map(([text, kind], row) => label(x, y + radius + 24 + row * LEADING, text, kind)),
   );
 }
 
