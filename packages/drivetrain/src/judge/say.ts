@@ -36,8 +36,9 @@ export interface Said {
 export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, subject: string) {
   const make = (wanted: Outcome, given: Said, missing: Verdict['missing'] = []): Verdict => {
     const judged = wanted === 'holds' || wanted === 'fails';
-    const [outcome, said] =
-      judged && !isUsable(given) ? (['cannot tell', withoutNumber(given)] as const) : [wanted, given];
+    const usable = !judged || isUsable(given);
+    const outcome = usable ? wanted : 'cannot tell';
+    const said: Said = usable ? given : withoutNumber(given);
     const margin = said.capacity && said.demand ? marginOf(said.capacity, said.demand) : undefined;
     return {
       rule: rule.id,

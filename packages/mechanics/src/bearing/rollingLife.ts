@@ -107,7 +107,12 @@ export const dutyTime = formula({
   text: 't = h a, hours a year times years',
   symbols: { hoursPerYear: 'h', years: 'a' },
   source: { title: 'Product of hours a year and years', confidence: 'derived' },
-  range: 'Any duty.',
+  range: [
+    {
+      condition: 'hours a year from 0 to the 8766 of a year, years not negative',
+      met: ({ hoursPerYear, years }) => hoursPerYear >= 0 && hoursPerYear <= 8766 && years >= 0,
+    },
+  ],
   compute: ({ hoursPerYear, years }) => 3600 * hoursPerYear * years,
 });
 
