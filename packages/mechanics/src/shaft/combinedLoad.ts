@@ -163,7 +163,7 @@ export const fatigueSafetyFactor = formula({
     bore: 'd_i',
   },
   source: { ...SODERBERG, confidence: 'derived' },
-  range: FATIGUE_RANGE,
+  range: [boreInside],
   compute: si =>
     (si.tensileYield * torsionalSectionModulusOf(si.outsideDiameter, si.bore)) / (2 * fatigueMoment(si)),
 });

@@ -21,6 +21,7 @@ const SPAN: Partial<Record<Dimension, readonly [number, number]>> = {
   'power per speed': [0.1, 1e7],
   pressure: [1e4, 1e12],
   density: [500, 20_000],
+  'mass per length': [0.1, 1e4],
   'moment of mass': [-1e7, 1e7],
 };
 
