@@ -120,7 +120,7 @@ export function isFact(value: unknown): value is Fact<unknown> {
 /** Fields that are the part itself, where it stands, or what another field already says. */
 const NOT_FACTS = new Set([
   ...['role', 'path', 'change', 'entry', 'origin', 'nameOrigin', 'source', 'grade', 'rating', 'variant'],
-  ...['name', 'duty', 'nominal', 'nominalFact', 'title', 'doc'],
+  ...['name', 'duty', 'nominal', 'nominalFact', 'order', 'orderFact', 'title', 'doc'],
 ]);
 
 /** Fields whose words in the language differ from their name in the model. */
@@ -141,6 +141,10 @@ const WORDS: Readonly<Record<string, string>> = {
   meshes: 'mesh',
   powerCurve: 'power curve',
   torqueCurve: 'torque curve',
+  excitations: 'excitation order',
+  magnifier: 'dynamic magnifier',
+  vibratoryStresses: 'vibratory stress',
+  barredRanges: 'barred range',
 };
 
 function wordsOf(field: string): string {
@@ -173,9 +177,9 @@ function addList(found: Map<string, FlatFact>, list: readonly unknown[], what: s
 }
 
 function blockName(block: object): string {
-  const { name, duty, nominal, fuel, direction } = block as Record<string, unknown>;
+  const { name, duty, nominal, order, fuel, direction } = block as Record<string, unknown>;
   const also = [fuel, direction].filter(isFact).map(one => one.written);
-  const own = name ?? duty ?? (nominal as Value | undefined)?.written ?? '';
+  const own = name ?? duty ?? ((nominal ?? order) as Value | undefined)?.written ?? '';
   return [String(own), ...also].filter(Boolean).join(' ');
 }
 

@@ -30,6 +30,7 @@ const NEVER = [
   'nameOrigin',
   'nameFact',
   'dutyFact',
+  'orderFact',
   'entry',
   'before',
   'source',
@@ -85,8 +86,15 @@ function pair(one: Value, other: Value, between: string): string | undefined {
 
 /** `rating medium`, `clutch A`, `mesh`. */
 function nameOf(key: string, one: object): string {
-  const { duty, name } = one as { duty?: unknown; name?: unknown };
-  const own = typeof name === 'string' ? name : typeof duty === 'string' ? duty : undefined;
+  const { duty, name, order } = one as { duty?: unknown; name?: unknown; order?: unknown };
+  const own =
+    typeof name === 'string'
+      ? name
+      : typeof duty === 'string'
+        ? duty
+        : isValue(order)
+          ? order.written
+          : undefined;
   return own ? `${label(singular(key))} ${own}` : label(singular(key));
 }
 
@@ -115,6 +123,10 @@ const WORDS: Readonly<Record<string, string>> = {
   couplingEnd: 'coupling end diameter',
   leastCylinders: 'fewest cylinders',
   hours: 'hours per year',
+  excitation: 'excitation order',
+  magnifier: 'dynamic magnifier',
+  vibratoryTorque: 'vibratory torque at most',
+  vibratoryStresse: 'vibratory stress',
 };
 
 function label(key: string): string {
