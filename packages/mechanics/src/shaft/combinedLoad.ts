@@ -163,7 +163,13 @@ export const fatigueSafetyFactor = formula({
     bore: 'd_i',
   },
   source: { ...SODERBERG, confidence: 'derived' },
-  range: [boreInside],
+  range: [
+    boreInside,
+    {
+      condition: 'an endurance limit above zero, that already holds size, finish, notch and corrosion',
+      met: ({ enduranceLimit }) => enduranceLimit > 0,
+    },
+  ],
   compute: si =>
     (si.tensileYield * torsionalSectionModulusOf(si.outsideDiameter, si.bore)) / (2 * fatigueMoment(si)),
 });
