@@ -50,9 +50,9 @@ describe('hover everywhere a person would ask', () => {
     const silent: string[] = [];
     for (const token of scan(SPEC)) {
       if (['open', 'close', 'comment'].includes(token.kind)) continue;
-      if ((await at(token.start)) === '') silent.push(`${token.line + 1}: ${token.text}`);
+      if ((await at(token.start)) === '') silent.push(token.text);
     }
-    expect(silent).toEqual(['102: A', '102: "As found"', '103: B', '103: "Diesel repower, gear 2.04:1"']);
+    expect(silent).toEqual(['A', '"As found"', 'B', '"Diesel repower, gear 2.04:1"']);
   });
 
   const cases: [topic: string, at: string, said: (string | RegExp)[]][] = [

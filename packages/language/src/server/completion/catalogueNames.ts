@@ -6,12 +6,14 @@ import type { EntryReading } from '../../reading/document.js';
 import type { JudgedLine } from '../lines.js';
 import { judgeGears } from './gearFit.js';
 import type { Offer } from './items.js';
+import type { Fit } from './lineTrial.js';
+import { judgeEntries } from './partFit.js';
 
 /** More entries of files that are not imported than anybody looks through. */
 const MOST_OTHERS = 200;
 
 /**
- * Catalogue entries for a role, with their title and source; gears with how they would fare in the line. Behind those
+ * Catalogue entries for a role, with their title and source, and how they would fare in the line. Behind those
  * in sight come those of other files of the workspace, which bring their import with them.
  */
 export function entryOffers(
@@ -23,18 +25,16 @@ export function entryOffers(
   const seen = table.entries(role).filter(entry => entry.name);
   const known = new Set(seen.map(entry => entry.name));
   const more = others.filter(one => !known.has(one.entry.name)).slice(0, MOST_OTHERS);
-  if (role !== 'gear' || !line)
-    return [
-      ...seen.map(entry => entryOffer(entry)),
-      ...more.map(one => entryOffer(one.entry, undefined, one)),
-    ];
   const byFit = (all: readonly { entry: EntryReading; other?: OtherFile }[]) => {
-    const fits = judgeGears(
-      line,
-      all.map(({ entry }) => catalogueEntry<GearFacts>(entry)),
-    );
+    const fits = line
+      ? fitsOf(
+          role,
+          line,
+          all.map(one => one.entry),
+        )
+      : undefined;
     return all
-      .map(one => ({ ...one, fit: fits.get(one.entry.name) }))
+      .map(one => ({ ...one, fit: fits?.get(one.entry.name) }))
       .sort((a, b) => (b.fit?.rank ?? 0) - (a.fit?.rank ?? 0))
       .map(({ entry, fit, other }) => entryOffer(entry, fit?.words, other));
   };
@@ -42,6 +42,14 @@ export function entryOffers(
     ...byFit(seen.map(entry => ({ entry }))),
     ...byFit(more.map(other => ({ entry: other.entry, other }))),
   ];
+}
+
+function fitsOf(role: string, line: JudgedLine, entries: readonly EntryReading[]): ReadonlyMap<string, Fit> {
+  if (role !== 'gear') return judgeEntries(role, line, entries);
+  return judgeGears(
+    line,
+    entries.map(entry => catalogueEntry<GearFacts>(entry)),
+  );
 }
 
 /** An entry of a file that is not imported, with the edit that imports it. */

@@ -106,7 +106,12 @@ export class Completions implements CompletionProvider {
       duties: [],
       clutches: clutchNames(gearNamed(table.catalogue.gears, entryName(frames)), undefined),
       materials: () =>
-        entryOffers('shaft material', table, undefined, this.others('shaft material', document)),
+        entryOffers(
+          'shaft material',
+          table,
+          this.lineAt(frames, [], document),
+          this.others('shaft material', document),
+        ),
       sizes: row => standardOffers(row, place.vocabulary),
       today,
     };
