@@ -53,6 +53,12 @@ describe('catalogue parts are offered by how they would fare in the line', () =>
     expect(told(items, 'weak-stainless')).toMatch(/^fails shafting\/diameter, margin −[\d.]+ %/);
   });
 
+  it('standard shaft diameters by the diameter rule', async () => {
+    const sizes = await offered('diameter 65 mm [drawing]', 'diameter ');
+    expect(told(sizes, '1 in')).toMatch(/^fails shafting\/diameter, margin −\d+ % · diameter 25\.4 mm/);
+    expect(told(sizes, '2 1/2 in')).toMatch(/^holds, margin \+\d+ % · diameter 63\.5 mm/);
+  });
+
   it('propellers by the hand that the line needs', async () => {
     const items = await offered('propeller { hand left [drawing]', 'propeller ');
     expect(told(items, 'Tern-R')).toContain('fails rotation/propeller-hand');

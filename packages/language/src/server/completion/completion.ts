@@ -16,6 +16,7 @@ import { factPlace, propertyOffers } from './facts.js';
 import { importOffers } from './imports.js';
 import { type Offer, toItems } from './items.js';
 import { lineOffers } from './lineStatements.js';
+import { diameterFit } from './partFit.js';
 import { arrangementOffers, fileOffers, type Surroundings, vesselOffers } from './statements.js';
 import { evidenceOffers, type KnownNames, nextInValue, unitOffers } from './values.js';
 
@@ -112,7 +113,14 @@ export class Completions implements CompletionProvider {
           this.lineAt(frames, [], document),
           this.others('shaft material', document),
         ),
-      sizes: row => standardOffers(row, place.vocabulary),
+      sizes: row => {
+        const line = this.lineAt(frames, [], document);
+        return standardOffers(
+          row,
+          place.vocabulary,
+          (metres, written) => line && diameterFit(line, metres, written)?.words,
+        );
+      },
       today,
     };
     const offers: Offer[] = [];

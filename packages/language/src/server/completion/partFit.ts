@@ -1,4 +1,5 @@
 import type { Engine, EngineFacts, Part, Role, ShaftLine, ShaftMaterial } from '@tailshaft/drivetrain';
+import { given } from '@tailshaft/mechanics';
 import { catalogueEntry, materialOf } from '../../elaborate/catalogue.js';
 import type { EntryReading } from '../../reading/document.js';
 import type { JudgedLine } from '../lines.js';
@@ -96,6 +97,21 @@ function ofGrade(line: ShaftLine, entry: EntryReading): ShaftLine | undefined {
     shafts: [...remade.values()],
     chain: line.chain.map(part => remade.get(part) ?? part),
   };
+}
+
+/** How the shaft of a line would fare at another diameter; nothing where the line has not just one shaft. */
+export function diameterFit(line: JudgedLine, metres: number, written: string): Fit | undefined {
+  const [shaft, ...more] = line.line.shafts;
+  if (!shaft || more.length > 0) return undefined;
+  const origin = shaft.diameter?.origin ?? shaft.origin;
+  const value = given('shaft diameter', 'd', 'length', metres, { written, origin });
+  const made = { ...shaft, diameter: { value, written, origin } };
+  const tried = {
+    ...line.line,
+    shafts: [made],
+    chain: line.line.chain.map(part => (part === shaft ? made : part)),
+  };
+  return fitOf(tryLine(line, tried, ASKED['shaft material']!));
 }
 
 function dutyOf(line: ShaftLine, role: string): string {

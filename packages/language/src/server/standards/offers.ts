@@ -18,7 +18,11 @@ import { INCH_ENDS, METRIC_ENDS, shaftEndMarkdown } from './shaftEnds.js';
 import { rowWords, type StandardTable, sizeMarkdown } from './table.js';
 
 /** Sizes of published tables, each with its figures, for the value of a property; none where no table is about it. */
-export function standardOffers(row: Row, vocabulary: Vocabulary): Offer[] {
+export function standardOffers(
+  row: Row,
+  vocabulary: Vocabulary,
+  shaftFit: ShaftFit = () => undefined,
+): Offer[] {
   const { kind } = row;
   if (kind.form === 'any word' && kind.what === 'housing size')
     return flywheelHousings.map(one => offer(HOUSINGS, one, ['bolt circle', 'holes']));
@@ -31,7 +35,8 @@ export function standardOffers(row: Row, vocabulary: Vocabulary): Offer[] {
     }));
   const { title } = vocabulary;
   const isShaft = title === 'shaft' && ['diameter', 'taperLargeEnd', 'couplingEnd'].includes(row.field);
-  if (isShaft || (title.startsWith('propeller') && row.field === 'boreLargeEnd')) return shaftSizes();
+  if (isShaft || (title.startsWith('propeller') && row.field === 'boreLargeEnd'))
+    return shaftSizes(row.field === 'diameter' ? shaftFit : () => undefined);
   if ((title === 'shaft' && row.field === 'taper') || row.field === 'boreTaper') return tapers();
   return [];
 }
@@ -54,13 +59,22 @@ function offer<R>(table: StandardTable<R>, row: R, heads: readonly string[]): Of
   return value(name, rowWords(table, row, heads), sizeMarkdown(table, row));
 }
 
-function shaftSizes(): Offer[] {
+/** How a shaft of a diameter in metres would fare where it is typed, in a few words. */
+export type ShaftFit = (metres: number, written: string) => string | undefined;
+
+function shaftSizes(shaftFit: ShaftFit): Offer[] {
+  const told = (metres: number, made: Offer): Offer => {
+    const fit = shaftFit(metres, made.label);
+    return fit ? { ...made, detail: `${fit} · ${made.detail}` } : made;
+  };
   return [
-    ...inchShaftEnds.map(one => ({
-      ...offer(INCH_ENDS, one, ['diameter', 'keyway width']),
-      doc: shaftEndMarkdown(one.diameter)!,
-    })),
-    ...metricShaftEnds.map(one => offer(METRIC_ENDS, one, ['taper', 'key'])),
+    ...inchShaftEnds.map(one =>
+      told(one.diameter, {
+        ...offer(INCH_ENDS, one, ['diameter', 'keyway width']),
+        doc: shaftEndMarkdown(one.diameter)!,
+      }),
+    ),
+    ...metricShaftEnds.map(one => told(one.diameter, offer(METRIC_ENDS, one, ['taper', 'key']))),
   ];
 }
 
