@@ -219,6 +219,16 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
   ['displacement estimate', LAUNCH, { formula: 'displacement speed, handbook' }],
   ['bollard pull', SERVICE, { says: 'bollard thrust is' }],
   ['predicted speed and engine load', CUTTER, { formula: 'vessel, propeller and engine balance' }],
+  // Trial
+  [
+    'readings of a trial against prediction and requirement',
+    WORKBOAT,
+    { rule: 'trial/conditions' },
+    { rule: 'trial/full-throttle' },
+    { rule: 'trial/prediction' },
+    { rule: 'trial/requirement' },
+    { says: 'at full throttle in "builder\'s trial": 8.1 kn read, ' },
+  ],
   // Motors
   [
     'torque of a motor over its speed',

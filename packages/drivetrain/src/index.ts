@@ -7,7 +7,6 @@ export * from './analysis/line.js';
 export * from './analysis/loads.js';
 export * from './analysis/operating-points.js';
 export * from './analysis/propeller-law.js';
-export * from './analysis/trial.js';
 export { type PredictedPoint, predictedPoints } from './analysis/propulsion/points.js';
 export type {
   FullThrottle,
@@ -25,6 +24,7 @@ export {
   type TorsionalStress,
   torsionalStressOf,
 } from './analysis/torsional-stress.js';
+export * from './analysis/trial.js';
 export * from './compare/index.js';
 export * from './judge/context.js';
 export * from './judge/judge.js';
@@ -55,3 +55,4 @@ export {
   type Verification,
   verificationOf,
 } from './rules/trace/index.js';
+export { differenceWords, type PlacedRun, runsOf } from './rules/trial/index.js';

@@ -21,6 +21,7 @@ import { requirementsSection } from './sections/requirements.js';
 import { revisionsSection } from './sections/revisions.js';
 import { rotationSection } from './sections/rotation-table.js';
 import { summarySection } from './sections/summary.js';
+import { trialsSection } from './sections/trials.js';
 import { verdictSection } from './sections/verdict-table.js';
 import { workingsSection } from './sections/workings.js';
 import { Sheet } from './sheet.js';
@@ -107,6 +108,7 @@ function sectionsOf(sheet: Sheet): Block[] {
     requirementsSection(sheet),
     particularsSection(sheet),
     ...arrangements,
+    trialsSection(sheet),
     vessel.length > 0
       ? section('vessel-checks', 'Vessel and catalogue', [
           verdictSection(sheet, 'checks-vessel', sheet.vessel.name, vessel),

@@ -6,6 +6,7 @@ import type { HullCriteria, HullForm } from './hull.js';
 import type { Part } from './part.js';
 import type { PropellerCriteria } from './propeller.js';
 import type { Coupling, Propeller, Shaft } from './shafting.js';
+import type { Trial } from './trial.js';
 import type { StrengthCriteria } from './strength.js';
 
 /** One engine or motor to one propeller. */
@@ -91,6 +92,7 @@ export interface Criteria extends PropellerCriteria, HullCriteria, StrengthCrite
   readonly tipSpeed?: Quantity<'speed'>;
   readonly ratioDifference?: Quantity<'ratio'>;
   readonly sourceAge?: Quantity<'time'>;
+  readonly trialDifference?: Quantity<'ratio'>;
   readonly shaftDiameter?: readonly Fact<ShaftCriterion>[];
   readonly bearingSpanMargin?: Quantity<'ratio'>;
   readonly overhang?: Quantity<'ratio'>;
@@ -177,6 +179,8 @@ export interface Vessel {
   readonly requirements: readonly Requirement[];
   readonly acceptances: readonly Acceptance[];
   readonly revisions: readonly Revision[];
+  /** Trial sheets, in the order of the text; none where the spec has none. */
+  readonly trials?: readonly Trial[];
   readonly unitConcerns: readonly UnitConcern[];
   /** Every quantity as written in the vessel's own text, for checks on units. */
   readonly quantities: readonly {

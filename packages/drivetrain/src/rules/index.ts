@@ -8,6 +8,7 @@ import type { Rule } from './rule.js';
 import { SHAFTING_RULES } from './shafting/index.js';
 import { SPEED_RULES } from './speed/index.js';
 import { TRACE_RULES } from './trace/index.js';
+import { TRIAL_RULES } from './trial/index.js';
 import { UNIT_RULES } from './units/index.js';
 
 /** Every rule, in the order of the catalogue of mistakes. */
@@ -22,6 +23,7 @@ export const RULES: readonly Rule[] = [
   ...UNIT_RULES,
   ...PAPER_RULES,
   ...TRACE_RULES,
+  ...TRIAL_RULES,
 ];
 
 /** The rule with this id. */

@@ -7,6 +7,7 @@ import type {
   Hull,
   Reason,
   ShaftLine,
+  Trial,
   UnitConcern,
   Vessel,
 } from '@tailshaft/drivetrain';
@@ -43,6 +44,16 @@ export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell
         ...only(one.clauses, 'because', 'by', 'dated', 'until'),
       }),
     ),
+    ...(reading.trials.length > 0
+      ? {
+          trials: reading.trials.map(({ name, dated, facts }) => ({
+            ...(facts.fields as unknown as Trial),
+            name,
+            ...(dated ? { dated } : {}),
+            origin: facts.host,
+          })),
+        }
+      : {}),
     revisions: reading.revisions.map(one => ({ ...one, origin: one.place })),
     unitConcerns: blocks.flatMap((block): readonly UnitConcern[] => block.concerns),
     quantities: blocks.flatMap(quantitiesOf),

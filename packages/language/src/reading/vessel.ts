@@ -110,6 +110,15 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
         ...(member.dated ? { dated: member.dated } : {}),
         ...(member.text ? { text: unquoted(member.text) } : {}),
       });
+    } else if (ast.isTrial(member)) {
+      const facts = readTrial(context, member);
+      trials.push({
+        place: placeOfNode(context, member),
+        name: member.name === undefined ? '' : unquoted(member.name),
+        ...(member.dated ? { dated: member.dated } : {}),
+        facts,
+      });
+      settings[`trial ${trials.length}`] = facts;
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'a vessel');
     else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel');
   }

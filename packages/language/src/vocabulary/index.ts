@@ -4,6 +4,7 @@ import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE } from './engine.js';
 import { GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
 import type { Vocabulary } from './kinds.js';
 import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
+import { TRIAL } from './trial.js';
 import { CERTIFICATE, CRITERIA, DUTY, HULL } from './vessel.js';
 
 /** What a catalogue entry of each kind may say. */
@@ -34,4 +35,5 @@ export const VESSEL_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
   hull: HULL,
   criteria: CRITERIA,
   certificate: CERTIFICATE,
+  trial: TRIAL,
 };

@@ -110,6 +110,13 @@ export const CRITERIA: Vocabulary = {
       'source age at most 10 year',
     ),
     criteria(
+      'trialDifference',
+      'trial difference at most',
+      quantity('ratio'),
+      'How far a reading of the trial may lie from what the spec predicts.',
+      'trial difference at most 5 %',
+    ),
+    criteria(
       'shaftDiameter',
       'shaft diameter by',
       shaftCriterion,

@@ -1,0 +1,92 @@
+import { percent } from '../../analysis/telling.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Fact } from '../../model/fact.js';
+import type { Trial } from '../../model/trial.js';
+import { changed } from '../example-specs.js';
+import { stubRoutes } from '../rotation/edits.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+
+const INFO: RuleInfo = {
+  id: 'trial/conditions',
+  title: 'The trial was run in a state that its readings can be judged in',
+  mistakes: [],
+  severity: 'warning',
+  criterion:
+    'loaded as the spec reckons, clean, tachometers checked, direction proven at the dock, astern and stop recorded',
+  source: TRIAL_PRACTICE,
+  manual:
+    'Readings mean something only with the state they were taken in. A trial run light, or with a foul bottom, says little of ' +
+    'the loaded vessel; an unchecked tachometer makes a good propeller look wrong. That the lever ahead pulls ahead, each side ' +
+    'alone and from every station, is proven at the dock before she leaves; astern and a stop are run and recorded. What is ' +
+    'not stated here is asked for, what was not so is a finding: run it again, or accept it and say why.',
+  caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
+  examples: {
+    failing: changed(TRIED, ['bottom clean', 'bottom foul']),
+    passing: TRIED,
+    cannotTell: changed(TRIED, ['    tachometers checked\n', '']),
+  },
+};
+
+export const trialConditions: Rule = { ...INFO, scope: 'vessel', check };
+
+/** Within this much of the displacement that the hull declares she counts as loaded; common practice. */
+const LOADED = 0.03;
+
+function check(context: Context): Verdict[] {
+  return (context.vessel.trials ?? []).map(trial => judge(context, trial));
+}
+
+function judge(context: Context, trial: Trial): Verdict {
+  const { vessel } = context;
+  const say = sayFor(INFO, vessel.name);
+  const name = trialName(trial);
+  const needs = new Needs();
+  const fact = <T>(one: Fact<T> | undefined, what: string, property: string): T | undefined =>
+    needs.fact(one, { what: `${what} of ${name}`, host: trial.origin, property });
+  const mass = fact(trial.displacement, 'displacement', 'displacement');
+  const bottom = fact(trial.bottom, 'state of the bottom', 'bottom');
+  const tachometers = fact(trial.tachometers, 'whether the tachometers were checked', 'tachometers');
+  const dock = fact(trial.dockDirection, 'direction at the dock', 'direction at the dock');
+  const stop = fact(trial.sternAndStop, 'astern and stopping run', 'astern and stop');
+  const loaded = vessel.hull?.displacement?.value;
+  const light = mass && loaded && mass.si / loaded.si - 1;
+  const strangers = runsOf(context).filter(one => one.trial === trial && !one.line);
+  const wrong = [
+    ...(light !== undefined && light < -LOADED
+      ? [
+          `she was run light, ${trial.displacement!.written} against ${vessel.hull!.displacement!.written} (${percent(light)}): engine speed falls when she is loaded`,
+        ]
+      : []),
+    ...(bottom === 'foul' ? ['the bottom was foul'] : []),
+    ...(tachometers === 'not checked' ? ['no tachometer was held against an independent counter'] : []),
+    ...(dock === 'not proven'
+      ? ['nobody proved at the dock that lever ahead pulls ahead, each side and from every station']
+      : []),
+    ...(stop === 'not recorded' ? ['no astern and stopping run was recorded'] : []),
+    ...strangers.map(({ run }) => `it has a run of ${run.line}, and no line to be built has that name`),
+  ];
+  if (wrong.length > 0) {
+    const at = [trial.bottom, trial.tachometers, trial.dockDirection, trial.sternAndStop].find(
+      one => one?.value === 'foul' || one?.value?.startsWith('not '),
+    );
+    return say.fails({
+      place: at?.origin ?? strangers[0]?.run.origin ?? trial.displacement?.origin ?? trial.origin,
+      message: `${name}: ${wrong.join('; ')}. Run it again in the right state, or accept it and say why its readings stand.`,
+    });
+  }
+  if (needs.any) {
+    return say.cannotTell(needs, {
+      place: needs.missing[0]?.at ?? trial.origin,
+      message: `What the readings of ${name} say cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      routes: () => stubRoutes(needs.missing),
+    });
+  }
+  return say.holds({
+    place: trial.origin,
+    message: `${name} was run at ${trial.displacement!.written}, clean, with checked tachometers, direction proven, astern and stop recorded.`,
+  });
+}

@@ -1,0 +1,16 @@
+import type { Rule } from '../rule.js';
+import { trialConditions } from './conditions.js';
+import { fullThrottle } from './full-throttle.js';
+import { trialPrediction } from './prediction.js';
+import { trialRequirement } from './requirement.js';
+
+export { differenceWords } from './prediction.js';
+export { type PlacedRun, runsOf } from './trial-specs.js';
+
+/** Rules on trial sheets: their state, and what they read against what was predicted and required. */
+export const TRIAL_RULES: readonly Rule[] = [
+  trialConditions,
+  fullThrottle,
+  trialPrediction,
+  trialRequirement,
+];

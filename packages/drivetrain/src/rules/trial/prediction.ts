@@ -1,0 +1,106 @@
+import { percent } from '../../analysis/telling.js';
+import { type TrialReading, trialReadings } from '../../analysis/trial.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
+import type { Vessel } from '../../model/vessel.js';
+import { changed } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+
+const INFO: RuleInfo = {
+  id: 'trial/prediction',
+  title: 'The trial reads what the spec predicts',
+  mistakes: [],
+  severity: 'warning',
+  criterion: 'each reading against what the spec predicts at the engine speed of the run',
+  source: TRIAL_PRACTICE,
+  manual:
+    'A spec states its numbers before the trial, so that the trial can prove or correct them. Shaft speed follows from the ' +
+    'engine speed read and the exact ratio: where it is off, the ratio or a tachometer is not what the papers say. Vessel ' +
+    'speed, engine speed and power at the shaft rest on the speed method, the propeller and the hull. Where a reading lies ' +
+    'further off than wanted, find out which of the two is wrong, and put the spec right with what was measured.',
+  caution: 'A prediction is no better than its method; a reading no better than its instrument and its day.',
+  examples: {
+    failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),
+    passing: TRIED,
+    cannotTell: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed unknown']),
+  },
+};
+
+export const trialPrediction: Rule = { ...INFO, scope: 'vessel', check };
+
+/** Where the criteria choose none; common practice. */
+const USUAL = 0.05;
+
+function check(context: Context): Verdict[] {
+  const criterion = wanted(context.vessel);
+  return runsOf(context).flatMap(one =>
+    one.line
+      ? trialReadings(one.run, context.analysisOf(one.line))
+          .filter(({ predicted, missing }) => predicted || missing.length > 0)
+          .map(reading => judge(context, one, reading, criterion))
+      : [],
+  );
+}
+
+function judge(
+  { analysisOf }: Context,
+  { trial, run, line }: PlacedRun,
+  { what, measured, predicted, missing, difference, origin }: TrialReading,
+  { share, criterion }: Wanted,
+): Verdict {
+  const say = sayFor(INFO, line!.path);
+  const { tell } = analysisOf(line!);
+  const where = `${what} of ${line!.name}${run.at?.value ? ` at ${run.at.value}` : ''} in ${trialName(trial)}`;
+  const needs = new Needs();
+  if (!measured) needs.miss({ what: where, host: run.origin, property: what }, origin);
+  needs.take({ value: undefined, missing });
+  if (!measured || !predicted || !difference) {
+    return waits(say, needs, origin, `${line!.name}: whether the ${what} read is the one predicted`, {
+      criterion,
+    });
+  }
+  const off = difference.si;
+  const numbers = `${where}: ${tell(measured)} read, ${tell(predicted)} predicted, ${differenceWords(off)}`;
+  const said = { place: origin, criterion, workings: [predicted, difference] };
+  if (Math.abs(off) <= share) return say.holds({ ...said, message: `${numbers}.` });
+  return say.fails({
+    ...said,
+    message: `${numbers}; at most ${percent(share)} is wanted. ${ADVICE[what] ?? ADVICE.speed}`,
+  });
+}
+
+/** `+2.1 %`, and no sign to what rounds to nothing. */
+export function differenceWords(share: number): string {
+  const size = percent(Math.abs(share));
+  return size === '0 %' ? 'no difference' : `${share < 0 ? '−' : '+'}${size}`;
+}
+
+const ADVICE: Readonly<Record<string, string>> = {
+  'shaft speed':
+    'Shaft and engine speed stand in the exact ratio: read the plate of the gear again, and hold both tachometers against a counter.',
+  'engine speed':
+    'Check tachometer, throttle travel and governor, then the load, before the propeller is blamed.',
+  speed:
+    'See that course, current, depth and load are those of the prediction, then put the hull data right with what was measured.',
+};
+
+interface Wanted {
+  readonly share: number;
+  readonly criterion: Criterion;
+}
+
+function wanted(vessel: Vessel): Wanted {
+  const own = vessel.criteria?.trialDifference?.value;
+  const share = own?.si ?? USUAL;
+  return {
+    share,
+    criterion: {
+      said: `${INFO.criterion}, at most ${own?.written ?? percent(share)} apart${own ? '' : ' (common practice, no source)'}`,
+      chosenBy: own ? 'author' : 'default',
+    },
+  };
+}

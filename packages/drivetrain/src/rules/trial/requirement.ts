@@ -1,0 +1,111 @@
+import type { Value } from '@tailshaft/mechanics';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
+import type { TrialPoint, TrialRun } from '../../model/trial.js';
+import type { Requirement } from '../../model/vessel.js';
+import { changed } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { type PlacedRun, runsOf, TRIED, trialName } from './trial-specs.js';
+
+const REQUIRED = changed(TRIED, [
+  '  trial "sea trial"',
+  '  require shaft speed at most 1200 rpm at rated power "silencing note 4"\n  trial "sea trial"',
+]);
+
+const INFO: RuleInfo = {
+  id: 'trial/requirement',
+  title: 'What is required was met on trial',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'the reading at the point that a requirement names, against its bound',
+  source: { title: 'the requirement itself, by whoever set it', confidence: 'common practice' },
+  manual:
+    'A figure that meets a requirement on paper is only a prediction; the trial is what the owner accepts. Where a trial reads ' +
+    'speed or shaft speed at the point that a requirement names, the reading is held against it and stands beside the ' +
+    'prediction on the sheet. Where it is not met, look at the state of the trial first.',
+  caution:
+    'A reading is judged as it was written down: nothing is corrected for load, bottom, wind or depth.',
+  examples: {
+    failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),
+    passing: REQUIRED,
+    cannotTell: changed(REQUIRED, ['shaft speed 1128 rpm', 'shaft speed unknown']),
+  },
+};
+
+export const trialRequirement: Rule = { ...INFO, scope: 'vessel', check };
+
+const POINTS: Readonly<Record<string, TrialPoint>> = {
+  'full power': 'full throttle',
+  'full throttle': 'full throttle',
+  'rated power': 'rated speed',
+  'idle ahead': 'idle ahead',
+  idle: 'idle ahead',
+};
+
+function check(context: Context): Verdict[] {
+  return context.vessel.requirements.flatMap(requirement => {
+    const point = POINTS[requirement.condition ?? ''];
+    if (!point) return [];
+    return runsOf(context).flatMap(one => {
+      const reading = one.line && one.run.at?.value === point ? readingFor(requirement, one.run) : undefined;
+      return reading ? [judge(context, requirement, one, reading)] : [];
+    });
+  });
+}
+
+function readingFor({ about }: Requirement, run: TrialRun): Quantity | undefined {
+  return about === 'speed' ? run.speed : about === 'shaft speed' ? run.shaftSpeed : undefined;
+}
+
+function judge(
+  { analysisOf }: Context,
+  requirement: Requirement,
+  { trial, run, line }: PlacedRun,
+  reading: Quantity,
+): Verdict {
+  const say = sayFor(INFO, line!.path);
+  const { tell } = analysisOf(line!);
+  const needs = new Needs();
+  const measured = needs.fact(reading, {
+    what: `${requirement.about} of ${line!.name} at ${run.at!.value} in ${trialName(trial)}`,
+    host: run.origin,
+    property: requirement.about,
+  });
+  const required: Value | undefined = requirement.quantity?.value;
+  const related = [{ at: requirement.origin, message: requirement.written }];
+  const answers = requirement.origin;
+  if (!measured || !required || required.dimension !== measured.dimension) {
+    if (measured)
+      needs.miss({
+        what: 'the figure that is required',
+        host: requirement.origin,
+        property: requirement.about,
+      });
+    return waits(
+      say,
+      needs,
+      reading.origin,
+      `${line!.name}: whether the trial met "${requirement.written}"`,
+      {
+        related,
+        answers,
+      },
+    );
+  }
+  const least = requirement.bound === 'at least';
+  const text = `${line!.name} at ${run.at!.value} in ${trialName(trial)}: ${requirement.about} ${tell(measured)} read; ${requirement.bound} ${requirement.quantity!.written} is required`;
+  return say.compare({
+    place: reading.origin,
+    related,
+    answers,
+    capacity: least ? measured : required,
+    demand: least ? required : measured,
+    criterion: requirement.written,
+    message: `${text}.`,
+    failMessage: `${text}${requirement.note ? ` (${requirement.note})` : ''}. See to the state of the trial first; then it takes another spec, or another requirement.`,
+  });
+}

@@ -1,0 +1,116 @@
+import type { Trial, TrialRun } from '@tailshaft/drivetrain';
+import { anyWord, blocksFor, quantity, rowsFor, text, type Vocabulary, word } from './kinds.js';
+
+const run = rowsFor<TrialRun>();
+
+export const TRIAL_RUN: Vocabulary = {
+  title: 'trial run',
+  rows: [
+    run(
+      'at',
+      'at',
+      word('idle ahead', 'part throttle', 'rated speed', 'full throttle'),
+      'Point of the run. At idle, rated speed and full throttle the spec predicts the engine speed as well.',
+      'at full throttle',
+    ),
+    run(
+      'engineSpeed',
+      'engine speed',
+      quantity('rotational speed'),
+      'Engine speed read.',
+      'engine speed 2310 rpm',
+    ),
+    run(
+      'shaftSpeed',
+      'shaft speed',
+      quantity('rotational speed'),
+      'Speed of the propeller shaft, by a counter of its own.',
+      'shaft speed 1131 rpm',
+    ),
+    run(
+      'speed',
+      'speed',
+      quantity('speed'),
+      'Speed of the vessel, runs both ways taken together.',
+      'speed 24.3 kn',
+    ),
+    run(
+      'shaftPower',
+      'shaft power',
+      quantity('power'),
+      'Power at the propeller shaft.',
+      'shaft power 281 kW',
+    ),
+    run(
+      'coolantTemperature',
+      'coolant temperature',
+      quantity('temperature'),
+      'Engine coolant once it has settled.',
+      'coolant temperature 84 °C',
+    ),
+    run(
+      'gearOilTemperature',
+      'gear oil temperature',
+      quantity('temperature'),
+      'Gear oil once it has settled.',
+      'gear oil temperature 68 °C',
+    ),
+    run(
+      'exhaustTemperature',
+      'exhaust temperature',
+      quantity('temperature'),
+      'Exhaust behind the engine.',
+      'exhaust temperature 420 °C',
+    ),
+  ],
+  blocks: [],
+};
+
+const trial = rowsFor<Trial>();
+
+export const TRIAL: Vocabulary = {
+  title: 'trial',
+  rows: [
+    trial('displacement', 'displacement', quantity('mass'), 'Mass as she was run.', 'displacement 11.7 t'),
+    trial('bottom', 'bottom', word('clean', 'foul'), 'State of hull and propeller.', 'bottom clean'),
+    trial(
+      'tachometers',
+      'tachometers',
+      word('checked', 'not checked'),
+      'Whether each was held against an independent counter.',
+      'tachometers checked',
+    ),
+    trial(
+      'waterDepth',
+      'water depth',
+      quantity('length'),
+      'Depth of water on the course.',
+      'water depth 14 m',
+    ),
+    trial('weather', 'weather', text, 'Wind, sea and current.', 'weather "wind 2 Bft across, sea calm"'),
+    trial(
+      'dockDirection',
+      'direction at the dock',
+      word('proven', 'not proven'),
+      'Lever ahead pulls ahead: each side alone and from every station, seen before she left.',
+      'direction at the dock proven',
+    ),
+    trial(
+      'sternAndStop',
+      'astern and stop',
+      word('recorded', 'not recorded'),
+      'Whether full astern and a stop from full speed were run and recorded.',
+      'astern and stop recorded',
+    ),
+  ],
+  blocks: [
+    blocksFor<Trial>()(
+      'runs',
+      'run',
+      TRIAL_RUN,
+      'Readings of one shaft line at one point.',
+      'run Port at full throttle { engine speed 2310 rpm  speed 24.3 kn }',
+      { many: true, head: { field: 'line', kind: anyWord('shaft line') } },
+    ),
+  ],
+};
