@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import type { Workbench } from './workbench.js';
 
 /** What a person could paste: the text, or the picture with its size. */
 export interface Clipboard {
@@ -10,6 +11,14 @@ export interface Clipboard {
 /** Lets the pages of this browser write to the clipboard without asking, as a person who said yes. */
 export async function grantClipboard(page: Page): Promise<void> {
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+}
+
+/** Takes one of the ways that the button of the sheet offers: to save, or to copy. */
+export async function pickWay(workbench: Workbench, way: string): Promise<void> {
+  await workbench.webview().locator('button.keep').click();
+  await workbench.page.locator('.quick-input-widget input[type=text]').first().waitFor();
+  await workbench.page.keyboard.type(way);
+  await workbench.page.keyboard.press('Enter');
 }
 
 /** Reads the clipboard from the workbench's own page. */

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { grantClipboard, pickWay, readClipboard } from './clipboard.js';
 import { type DesktopWorkbench, startDesktop } from './desktop-harness.js';
 import { codeServerNode } from './large-tools.js';
 import { errorsButOfLeaving, reloaded } from './reloaded.js';
@@ -111,6 +112,16 @@ describe('on the extension host of a desktop', () => {
     await workbench.placeCursor(spec, before + right, { at: before.length, select: true });
     await workbench.typeText(wrong);
     await until('the finding', findings, each => each.length > 0);
+  });
+
+  it('copies the lines as a picture', async () => {
+    await grantClipboard(workbench.page);
+    await pickWay(workbench, 'Copy as PNG');
+    await workbench.page.locator('.statusbar-item', { hasText: 'Copied.' }).waitFor();
+    const { types, picture } = await readClipboard(workbench.page);
+    expect(types).toEqual(['image/png']);
+    expect(picture!.width).toBeGreaterThan(1000);
+    expect(picture!.colours).toBeGreaterThan(20);
   });
 
   it('brings the sheet back as it was left when the window is loaded anew', async () => {

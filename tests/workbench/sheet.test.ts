@@ -1,6 +1,6 @@
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { grantClipboard, readClipboard } from './clipboard.js';
+import { grantClipboard, pickWay, readClipboard } from './clipboard.js';
 import { startWorkbench } from './harness.js';
 import { exampleFiles, exampleSpec, extensionUnderTest, withWrongHand } from './subject.js';
 import { until } from './until.js';
@@ -117,7 +117,7 @@ describe('the sheet beside the text', () => {
     ['Save as SVG', 'svg', /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"[\s\S]*<\/svg>$/],
     ['Save as HTML', 'html', /^<!doctype html>[\s\S]*<h1>Ternhaven/],
   ])('%s', async (way, ending, content) => {
-    await pick(way);
+    await pickWay(workbench, way);
     const input = workbench.page.locator('.quick-input-widget input[type=text]');
     await until(
       'the dialog',
@@ -135,7 +135,7 @@ describe('the sheet beside the text', () => {
     ['Copy as HTML', /^<!doctype html>[\s\S]*<h1>Ternhaven/],
   ])('%s', async (way, content) => {
     await grantClipboard(workbench.page);
-    await pick(way);
+    await pickWay(workbench, way);
     await workbench.page.locator('.statusbar-item', { hasText: 'Copied.' }).waitFor();
     const { text } = await readClipboard(workbench.page);
     expect(text).toMatch(content);
@@ -143,7 +143,7 @@ describe('the sheet beside the text', () => {
   });
 
   it('Copy as PNG', async () => {
-    await pick('Copy as PNG');
+    await pickWay(workbench, 'Copy as PNG');
     await workbench.page.locator('.statusbar-item', { hasText: 'Copied.' }).waitFor();
     const { types, picture } = await readClipboard(workbench.page);
     expect(types).toEqual(['image/png']);
@@ -158,7 +158,7 @@ describe('the sheet beside the text', () => {
     await frame.evaluate(() => {
       navigator.clipboard.write = () => Promise.reject(new Error('refused'));
     });
-    await pick('Copy as PNG');
+    await pickWay(workbench, 'Copy as PNG');
     const notice = workbench.page.locator('.notification-toast', { hasText: 'did not take the picture' });
     await notice.waitFor();
     await notice.getByRole('button', { name: 'Save as PNG' }).click();
@@ -174,14 +174,6 @@ describe('the sheet beside the text', () => {
   it('leaves no error in the console', () => {
     expect(workbench.consoleErrors).toEqual([]);
   });
-
-  /** Takes one of the ways that the button of the sheet offers. */
-  async function pick(way: string): Promise<void> {
-    await sheet.locator('button.keep').click();
-    await workbench.page.locator('.quick-input-widget input[type=text]').first().waitFor();
-    await workbench.page.keyboard.type(way);
-    await workbench.page.keyboard.press('Enter');
-  }
 
   async function selected(): Promise<string> {
     return (await workbench.run('test.selected')) as string;
