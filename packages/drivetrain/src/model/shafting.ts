@@ -3,7 +3,13 @@ import type { Fact, Hand, Quantity, SourceNote } from './fact.js';
 import type { Part } from './part.js';
 import type { PropellerMake, PropellerPlace } from './propeller.js';
 import type { BoltedFlange, ShaftKey, ShaftSection } from './strength.js';
-import type { CouplingTorsion, PropellerTorsion, RollingThrustBearing, ShaftTorsion } from './torsion.js';
+import type {
+  CollarThrustBearing,
+  CouplingTorsion,
+  PropellerTorsion,
+  RollingThrustBearing,
+  ShaftTorsion,
+} from './torsion.js';
 
 export interface CouplingFacts extends CouplingTorsion {
   readonly source?: Fact<SourceNote>;
@@ -90,7 +96,7 @@ export type SealKind = 'packed gland' | 'flexible gland' | 'lip seal' | 'face se
 export type WaterSupply = 'open to sea' | 'own engine' | 'cross-fed' | 'separate pump' | 'none';
 
 /** One support of the shaft. */
-export interface Bearing extends RollingThrustBearing {
+export interface Bearing extends RollingThrustBearing, CollarThrustBearing {
   readonly name: string;
   readonly origin: Origin;
   readonly kind?: Fact<'strut' | 'stern tube' | 'intermediate' | 'thrust'>;

@@ -44,6 +44,15 @@ export interface ShaftTorsion {
   readonly barredRanges?: readonly Fact<Span<'rotational speed'>>[];
 }
 
+/** A plain thrust bearing: collars on the shaft that run against pads or rings. */
+export interface CollarThrustBearing {
+  readonly collars?: Quantity<'number'>;
+  readonly collarOutside?: Quantity<'length'>;
+  readonly collarInside?: Quantity<'length'>;
+  /** Pressure that its lining may carry. */
+  readonly collarPressure?: Quantity<'pressure'>;
+}
+
 /** A rolling bearing that takes the thrust of the propeller. */
 export interface RollingThrustBearing {
   /** Axial dynamic load rating, ISO 281. */

@@ -1,6 +1,6 @@
 import type { Bearing } from '@tailshaft/drivetrain';
 import { quantity, rowsFor, type Vocabulary, word } from './kinds.js';
-import { ROLLING_THRUST } from './torsion.js';
+import { COLLAR_THRUST, ROLLING_THRUST } from './torsion.js';
 
 const row = rowsFor<Bearing>();
 
@@ -55,6 +55,7 @@ export const BEARING: Vocabulary = {
       'thrust at most 20 kN',
     ),
     ...ROLLING_THRUST,
+    ...COLLAR_THRUST,
   ],
   blocks: [],
 };

@@ -1,4 +1,5 @@
 import type {
+  CollarThrustBearing,
   CouplingTorsion,
   EngineTorsion,
   Excitation,
@@ -126,6 +127,38 @@ export const ROLLING_THRUST = [
     word('ball', 'roller'),
     'What it rolls on: the exponent of its life depends on it.',
     'rolling elements roller',
+  ),
+];
+
+const collar = rowsFor<CollarThrustBearing>();
+export const COLLAR_THRUST = [
+  collar(
+    'collars',
+    'collars',
+    quantity('number'),
+    'Collars of a plain thrust bearing that carry ahead thrust.',
+    'collars 1',
+  ),
+  collar(
+    'collarOutside',
+    'collar outside diameter',
+    quantity('length'),
+    'Outside diameter of the bearing face of a collar.',
+    'collar outside diameter 240 mm',
+  ),
+  collar(
+    'collarInside',
+    'collar inside diameter',
+    quantity('length'),
+    'Inside diameter of the bearing face of a collar.',
+    'collar inside diameter 130 mm',
+  ),
+  collar(
+    'collarPressure',
+    'collar pressure at most',
+    quantity('pressure'),
+    'Mean pressure that the faces may carry, by the maker of the bearing.',
+    'collar pressure at most 1.5 MPa',
   ),
 ];
 

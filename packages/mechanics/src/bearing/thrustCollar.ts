@@ -42,6 +42,22 @@ export const collarFrictionPower = formula({
   compute: ({ thrust, friction, speed, frictionRadius }) => friction * thrust * speed * frictionRadius,
 });
 
+/** Pressure on collars that share a thrust evenly. p Pa; F N; D, d m. */
+export const collarPressure = formula({
+  name: 'pressure on thrust collars',
+  symbol: 'p',
+  dimension: 'pressure',
+  inputs: { thrust: 'force', collars: 'number', ...rings },
+  text: 'p = 4 F / (n π (D² − d²))',
+  symbols: { thrust: 'F', collars: 'n', outsideDiameter: 'D', insideDiameter: 'd' },
+  source: KHURMI,
+  range: [collar, { condition: 'there is at least one collar', met: si => si.collars >= 1 }],
+  compute: ({ thrust, collars, outsideDiameter, insideDiameter }) =>
+    outsideDiameter > insideDiameter
+      ? (4 * thrust) / (collars * Math.PI * (outsideDiameter ** 2 - insideDiameter ** 2))
+      : Number.NaN,
+});
+
 /** Collars needed for a pressure, whole number. –; F N; p Pa; D, d m. */
 export const collarsNeeded = formula({
   name: 'thrust collars needed',

@@ -2,6 +2,7 @@ import {
   collarFrictionPower,
   collarFrictionRadius,
   collarOutsideDiameter,
+  collarPressure,
   collarsNeeded,
   given,
 } from '@tailshaft/mechanics';
@@ -68,4 +69,27 @@ it('outside diameter and friction radius turn each other round', () => {
       expect(collarOutsideDiameter({ frictionRadius, insideDiameter }).si).toBeCloseTo(inside + width, 9);
     }),
   );
+});
+
+// Not printed by the book: 150 000 N on six rings of 76 576 mm², by hand; its six collars are for 0.35 N/mm².
+published(collarPressure, example20, [
+  {
+    case: 'six collars of 400 and 250 mm under 150 kN',
+    inputs: { thrust: 150 * KW, collars: 6, outsideDiameter: 400 * MM, insideDiameter: 250 * MM },
+    gives: 0.3265,
+    within: 5e-5,
+    unit: MPA,
+  },
+]);
+
+it('is at most what the number of collars was found for, and more with one collar less', () => {
+  const at = (collars: number) =>
+    collarPressure({
+      thrust: given('F', 'F', 'force', 150e3),
+      collars: given('n', 'n', 'number', collars),
+      outsideDiameter: given('D', 'D', 'length', 0.4),
+      insideDiameter: given('d', 'd', 'length', 0.25),
+    }).si;
+  expect(at(6)).toBeLessThanOrEqual(0.35e6);
+  expect(at(5)).toBeGreaterThan(0.35e6);
 });

@@ -26,6 +26,7 @@ import { supportLost } from './support-lost.js';
 import { tailshaftExam } from './tailshaft-exam.js';
 import { thrustBearingLifeRule } from './thrust-bearing-life.js';
 import { thrustCapacity } from './thrust-capacity.js';
+import { thrustCollarRule } from './thrust-collar.js';
 import { thrustPathRule } from './thrust-path.js';
 import { tubeBore } from './tube-bore.js';
 
@@ -53,6 +54,7 @@ export const SHAFTING_RULES: readonly Rule[] = [
   thrustPathRule,
   thrustCapacity,
   thrustBearingLifeRule,
+  thrustCollarRule,
   angleLimit,
   angleStackRule,
   lengthStack,

@@ -1,0 +1,100 @@
+import { collarPressure, collarsNeeded, renamed } from '@tailshaft/mechanics';
+import { percent } from '../../analysis/telling.js';
+import { bollardThrust, thrustPath } from '../../analysis/thrust.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Bearing } from '../../model/shafting.js';
+import { changed } from '../example-specs.js';
+import { isPlanned } from '../planned.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { WITH_BEARINGS } from './bearing-specs.js';
+import { DEFER } from './sources.js';
+
+/** The forward bearing is a thrust block. */
+const WITH_COLLAR = changed(WITH_BEARINGS, [
+  `        bearing tube {
+          kind stern tube
+          at 1.45 m
+          length 260 mm
+          lubrication water
+          water from own engine
+        }`,
+  `        bearing block {
+          kind thrust
+          at 1.45 m
+          length 260 mm
+          lubrication oil
+          thrust at most 40 kN
+          collars 1
+          collar outside diameter 200 mm
+          collar inside diameter 90 mm
+          collar pressure at most 1.6 MPa
+        }`,
+]);
+
+const INFO: RuleInfo = {
+  id: 'shafting/thrust-collar',
+  title: 'The collar of a plain thrust bearing is large enough',
+  mistakes: ['L16'],
+  severity: 'warning',
+  criterion:
+    'mean pressure on the collars under the thrust at the bollard, estimated, against what the bearing maker allows',
+  source: collarPressure.spec.source,
+  manual:
+    'A plain thrust block carries the propeller on the face of a collar. The thrust held at the bollard at rated power, ' +
+    'estimated, is spread over its faces and the mean pressure compared with "collar pressure at most" of its maker. ' +
+    'More collars, or a larger one, bring the pressure down. The rule speaks where a thrust bearing declares anything of its ' +
+    'collars.',
+  caution: `${DEFER} Mean pressure only: speed, oil film and heat are the maker’s; several collars seldom share evenly.`,
+  examples: {
+    failing: changed(WITH_COLLAR, ['collar outside diameter 200 mm', 'collar outside diameter 160 mm']),
+    passing: WITH_COLLAR,
+    cannotTell: changed(WITH_COLLAR, ['          collar pressure at most 1.6 MPa\n', '']),
+  },
+};
+
+export const thrustCollarRule: Rule = { ...INFO, scope: 'line', check };
+
+function check(context: LineContext): Verdict | undefined {
+  const { line } = context;
+  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  const bearing = thrustPath(line).taker?.bearing;
+  if (!bearing) return undefined;
+  const { collars, collarOutside, collarInside, collarPressure: allowed } = bearing;
+  return collars || collarOutside || collarInside || allowed ? judge(context, bearing) : undefined;
+}
+
+function judge({ line, analysis }: LineContext, bearing: Bearing): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = `thrust bearing ${bearing.name}`;
+  const wanted = (property: string) => ({ what: `${property} of ${name}`, host: bearing.origin, property });
+  const collars = needs.fact(bearing.collars, wanted('collars'));
+  const outside = needs.fact(bearing.collarOutside, wanted('collar outside diameter'));
+  const inside = needs.fact(bearing.collarInside, wanted('collar inside diameter'));
+  const allowed = needs.fact(bearing.collarPressure, wanted('collar pressure at most'));
+  const thrust = bollardThrust(analysis, needs);
+  const place = bearing.collarPressure?.origin ?? bearing.origin;
+  if (!collars || !outside || !inside || !allowed || !thrust)
+    return waits(say, needs, place, `${line.name}: whether the collars of ${name} are large enough`);
+  const rings = {
+    thrust: renamed(thrust, 'thrust', 'F'),
+    outsideDiameter: renamed(outside, 'collar outside diameter', 'D'),
+    insideDiameter: renamed(inside, 'collar inside diameter', 'd'),
+  };
+  const pressure = collarPressure({ ...rings, collars: renamed(collars, 'collars', 'n') });
+  const needed = collarsNeeded({ ...rings, pressure: renamed(allowed, 'pressure allowed', 'p') });
+  const numbers = `about ${analysis.tell(thrust, 3)} at the bollard press ${name} with ${analysis.tell(pressure, 3)}; its faces may carry ${analysis.tell(allowed, 3)}`;
+  return say.compare({
+    place,
+    capacity: allowed,
+    demand: pressure,
+    workings: [pressure, needed],
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(pressure.si / allowed.si - 1)} too much. It takes ${needed.si} collars of this size, or larger ones.`,
+    related: [{ at: bearing.collarOutside!.origin, message: 'size of the collar' }],
+  });
+}
