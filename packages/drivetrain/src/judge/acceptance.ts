@@ -1,20 +1,22 @@
-import type { Vessel } from '../model/vessel.js';
+import type { Acceptance, Vessel } from '../model/vessel.js';
+import { noLongerNeeded, PAPER_ACCEPTANCE } from '../rules/paper/acceptance.js';
 import type { Verdict } from './verdict.js';
 
 /**
  * Turns failures that the vessel's text accepts into `accepted`. An acceptance never hides anything: the verdict
- * stays in the list with its message. One without a person, or past its date, changes nothing.
+ * stays in the list with its message. One without a person, or past its date, changes nothing; one of which everything
+ * that it covers holds is told to be no longer needed.
  */
 export function applyAcceptances(verdicts: readonly Verdict[], vessel: Vessel, today: string): Verdict[] {
   return verdicts.map(verdict => {
+    if (verdict.rule === PAPER_ACCEPTANCE && verdict.outcome === 'holds') {
+      const own = vessel.acceptances.find(one => one.origin === verdict.place);
+      const held = own && heldWithout(own, verdicts);
+      return held ? noLongerNeeded(vessel.name, own, held) : verdict;
+    }
     if (verdict.outcome !== 'fails') return verdict;
     const acceptance = vessel.acceptances.find(
-      one =>
-        one.rule === verdict.rule &&
-        covers(one.on, verdict.subject) &&
-        one.by !== undefined &&
-        one.because !== undefined &&
-        (one.until === undefined || one.until >= today),
+      one => accepts(one, verdict) && isGiven(one) && (one.until === undefined || one.until >= today),
     );
     if (!acceptance) return verdict;
     const until = acceptance.until ? ` until ${acceptance.until}` : '';
@@ -24,6 +26,22 @@ export function applyAcceptances(verdicts: readonly Verdict[], vessel: Vessel, t
       message: `${verdict.message} Accepted by ${acceptance.by}${until}: ${acceptance.because}`,
     };
   });
+}
+
+/** A verdict that holds where the acceptance covers a failure, if all that it covers hold. */
+function heldWithout(acceptance: Acceptance, verdicts: readonly Verdict[]): Verdict | undefined {
+  // What is told under another finding is not settled either.
+  const all = verdicts.flatMap(one => [one, ...(one.folds ?? [])]);
+  const covered = all.filter(one => accepts(acceptance, one) && one.outcome !== 'does not apply');
+  return covered.length > 0 && covered.every(one => one.outcome === 'holds') ? covered[0] : undefined;
+}
+
+function accepts(acceptance: Acceptance, verdict: Verdict): boolean {
+  return acceptance.rule === verdict.rule && covers(acceptance.on, verdict.subject);
+}
+
+function isGiven({ by, because }: Acceptance): boolean {
+  return by !== undefined && because !== undefined;
 }
 
 /** `Port.shaft` covers `proposed.Port.shaft` and `proposed.Port`; a path with the arrangement covers only that one. */

@@ -22,7 +22,8 @@ const INFO: RuleInfo = {
     'A departure is accepted by a person in a role, for a reason, for a time. Without a person nobody has taken it on; past its ' +
     'last day the reason no longer holds by itself. Such an acceptance covers nothing: what it was for is a finding again, and it ' +
     'is one too, so that it is not taken for valid. Have it given anew by whoever may give it, or put right what it was for and ' +
-    'take it out. Only taking it out is offered: who accepts, why and until when nobody can fill in but the person who does.',
+    'take it out. One whose subject holds by now is a finding as well: it would cover the next failure by chance. ' +
+    'Only taking it out is offered: who accepts, why and until when nobody can fill in but the person who does.',
   caution: 'No date is moved on here, and nobody is put in: only who accepts a departure can do that.',
   examples: {
     failing: changed(SINGLE_LINE, [
@@ -34,6 +35,8 @@ const INFO: RuleInfo = {
       'Person, reason and last day stand in the acceptance, or it is not one: their absence is the finding.',
   },
 };
+
+export const PAPER_ACCEPTANCE = INFO.id;
 
 export const acceptance: Rule = { ...INFO, scope: 'vessel', check };
 
@@ -58,6 +61,25 @@ function check({ vessel, today }: Context): Verdict[] {
         },
       ],
     });
+  });
+}
+
+/**
+ * The acceptance once what it was for holds without it. Only the judge knows that: it sees what the other rules say.
+ * `held` is what holds now.
+ */
+export function noLongerNeeded(vessel: string, one: Acceptance, held: Verdict): Verdict {
+  return sayFor(INFO, vessel).fails({
+    place: one.origin,
+    severity: 'note',
+    related: [{ at: held.place, message: held.message }],
+    message: `The acceptance of ${one.rule} on ${one.on} is no longer needed: ${held.rule} holds there now. Take it out, so that it does not cover the next failure by chance.`,
+    routes: () => [
+      {
+        title: 'Take the acceptance out: what it was for holds without it',
+        edits: [{ do: 'remove', at: one.origin }],
+      },
+    ],
   });
 }
 
