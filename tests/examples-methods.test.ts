@@ -35,6 +35,7 @@ const WORKBOAT = 'workboat/saltmarsh';
 const SERVICE = 'service-vessel/skerrowby';
 const LAUNCH = 'motor-launch/reedmouth';
 const FERRY = 'ferry/brackle';
+const TENDER = 'survey-tender/wadebeck';
 const SPORT = 'sport-boat/quickgrass';
 
 /** Every method of the product that a spec can call for, with an example that does. */
@@ -123,6 +124,36 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
     { formula: 'highest speed ratio of a universal joint' },
     { formula: 'residual angle of two universal joints in phase' },
   ],
+  [
+    'bending, torsion and thrust together',
+    SERVICE,
+    { formula: 'shear stress of bending, torsion and thrust, ASME form' },
+    { formula: 'equivalent stress by distortion energy' },
+    { formula: 'bending moment of the overhung propeller' },
+  ],
+  [
+    'a stepped and hollow shaft',
+    TENDER,
+    { says: 'hollow (bore 20 mm) shaft outside its sections' },
+    { formula: 'least whirling speed of a stepped span' },
+  ],
+  ['yield factor of a shaft', TENDER, { formula: 'factor against yield' }],
+  ['fatigue of a shaft', TENDER, { formula: 'safety factor in fatigue of the fitted shaft' }],
+  [
+    'keys',
+    SERVICE,
+    { formula: 'key length in shear' },
+    { formula: 'key length in crushing' },
+    { formula: 'class key area' },
+  ],
+  [
+    'fitted coupling bolts',
+    SERVICE,
+    { formula: 'torque of coupling bolts in shear' },
+    { formula: 'class fitted bolt diameter by power' },
+    { formula: 'class fitted bolt diameter by shaft' },
+  ],
+  ['clamped coupling bolts', TENDER, { formula: 'torque of clamped flanges by friction' }],
   // Bearings
   ['span by the whirling formula', CUTTER, { formula: 'whirling speed of a bearing span' }],
   ['span by diameters', CUTTER, { formula: 'bearing span in diameters' }],

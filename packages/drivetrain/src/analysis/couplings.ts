@@ -25,8 +25,12 @@ export function inputCouplings(line: ShaftLine): Coupling[] {
 
 export function outputBefore(line: ShaftLine, coupling: Coupling): Output | undefined {
   const at = line.chain.indexOf(coupling);
-  const part = line.chain.slice(0, at).reverse().find(drives);
-  if (!part) return undefined;
+  // One that stands behind a length of shaft meets that, not the gear.
+  const part = line.chain
+    .slice(0, at)
+    .reverse()
+    .find(one => drives(one) || one.role === 'shaft');
+  if (!part || part.role === 'shaft') return undefined;
   const flange = (part as { outputFlange?: Flange }).outputFlange;
   return { part, name: nameOf(part), flange };
 }

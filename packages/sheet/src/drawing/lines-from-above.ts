@@ -3,6 +3,7 @@ import type { Turn } from '@tailshaft/mechanics';
 import { type Child, element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
 import { bearingsOf } from './bearings.js';
+import { shaftBody } from './shaft-body.js';
 import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
 import { AHEAD, followed, type LinesView, pointOf, shownLines, stepsOf } from './view.js';
 
@@ -168,7 +169,7 @@ function turnsOf(analysis: LineAnalysis, line: ShaftLine, view: LinesView): Map<
 
 function drawPart({ part, from, to }: Station, y: number, back: boolean): Markup {
   const [, height] = SIZE[part.role];
-  if (part.role === 'shaft') return box(from, y - 3, to - from, 6, 'shaft');
+  if (part.role === 'shaft') return shaftBody(part as Shaft, from, to, y);
   if (part.role === 'propeller')
     return element('ellipse', { cx: (from + to) / 2, cy: y, rx: 6, ry: height / 2, class: 'disc' });
   const flywheel = back ? to - 10 : from + 10;

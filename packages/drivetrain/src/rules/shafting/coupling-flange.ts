@@ -71,9 +71,12 @@ export const couplingFlange: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict[] {
   const { line } = context;
   if (!isPlanned(context)) return [];
-  return outputCouplings(line)
-    .filter(one => one.flange)
-    .map(one => judge(context, one));
+  return (
+    outputCouplings(line)
+      // Between two lengths of shaft no flange of a gear is met.
+      .filter(one => one.flange && outputBefore(line, one))
+      .map(one => judge(context, one))
+  );
 }
 
 function judge({ line }: LineContext, coupling: Coupling): Verdict {

@@ -42,8 +42,8 @@ const INFO: RuleInfo = {
     'A key that is too short shears, or its flanks crush and the keyway cracks. Where a key is declared, the greatest torque ' +
     'of the engine behind the ratio is put on it alone: in shear over width and length, in crushing over half its height, at ' +
     'its yield over a factor of 2.5; "key factor at least 2" in the criteria chooses another. Its diameter counts at half the ' +
-    'taper, or at the coupling end. Where the class formula judges the shaft, the shear area that class practice wants is ' +
-    'asked for as well. Put it right with a longer key, a stronger one, or a thicker end.',
+    'taper, or at the coupling end. Where the class formula judges the shaft, the shear area that class practice wants of ' +
+    'the propeller key is asked for as well. Put it right with a longer key, a stronger one, or a thicker end.',
   caution: `${DEFER} Friction of taper and press fit is not counted, nor is the softer metal of the hub: ask the propeller maker. The class area is from memory.`,
   examples: {
     failing: changed(KEYED, ['length 5 in', 'length 1 3/4 in']),
@@ -92,10 +92,12 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
   return [own, ...byClass(context, shaft, key, strength)];
 }
 
-/** The area that class practice wants, where the class formula judges the shaft and can be worked out. */
+/** The area that class practice wants of a propeller key, where the class formula judges the shaft and can be worked out. */
 function byClass(context: LineContext, shaft: Shaft, key: ShaftKey, strength: KeyStrength): Verdict[] {
   const { line, analysis, vessel } = context;
-  if (!vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class')) return [];
+  const chosen = vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class');
+  // The area is that of propeller keys; class says it of no other.
+  if (!chosen || key.name !== 'propeller') return [];
   const needs = new Needs();
   const say = sayFor(INFO, `${shaft.path}.${key.name}-key`);
   const load = ratedShaftLoad(analysis, shaft, needs);
