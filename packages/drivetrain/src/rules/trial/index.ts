@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.js';
 import { trialConditions } from './conditions.js';
 import { fullThrottle } from './full-throttle.js';
+import { trialPair } from './pair.js';
 import { trialPrediction } from './prediction.js';
 import { trialRequirement } from './requirement.js';
 
@@ -12,5 +13,6 @@ export const TRIAL_RULES: readonly Rule[] = [
   trialConditions,
   fullThrottle,
   trialPrediction,
+  trialPair,
   trialRequirement,
 ];

@@ -1,0 +1,86 @@
+import { percent } from '../../analysis/telling.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { TrialPoint } from '../../model/trial.js';
+import { changed, TWIN_LINES } from '../example-specs.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { type PlacedRun, runsOf, TRIAL_PRACTICE, trialName } from './trial-specs.js';
+
+const PAIR = changed(TWIN_LINES, [
+  '  arrangement proposed {',
+  `  trial "sea trial" dated 2026-02-20 {
+    displacement 11.8 t
+    bottom clean
+    tachometers checked
+    direction at the dock proven
+    astern and stop recorded
+    run Port at part throttle { engine speed 1800 rpm }
+    run Starboard at part throttle { engine speed 1815 rpm }
+  }
+
+  arrangement proposed {`,
+]);
+
+const INFO: RuleInfo = {
+  id: 'trial/pair',
+  title: 'Engines of a pair turn alike under the same lever',
+  mistakes: [],
+  severity: 'warning',
+  criterion: 'engine speeds read on the lines of one arrangement at one point, at most 3 % apart',
+  source: TRIAL_PRACTICE,
+  manual:
+    'Two equal lines at equal levers turn alike to 2 or 3 %. Where they do not, one of them carries more than its share: look ' +
+    'at throttle travel first, then at the ratio on the plates of both gears, then at the pitch of both propellers, measured ' +
+    'with one gauge.',
+  caution: 'Runs are taken to be at one lever when the sheet gives them the same point.',
+  examples: {
+    failing: changed(PAIR, ['engine speed 1815 rpm', 'engine speed 1690 rpm']),
+    passing: PAIR,
+    cannotTell: changed(PAIR, ['engine speed 1815 rpm', 'engine speed unknown']),
+  },
+};
+
+export const trialPair: Rule = { ...INFO, scope: 'vessel', check };
+
+const APART = 0.03;
+const POINTS: readonly TrialPoint[] = ['idle ahead', 'part throttle', 'rated speed', 'full throttle'];
+
+function check(context: Context): Verdict[] {
+  const runs = runsOf(context);
+  return (context.vessel.trials ?? []).flatMap(trial =>
+    POINTS.flatMap(point => {
+      const at = runs.filter(one => one.trial === trial && one.line && one.run.at?.value === point);
+      const lines = new Set(at.map(one => one.line));
+      // Several runs of one line at part throttle are not at one lever.
+      return lines.size === 2 && at.length === 2 ? [judge(context, point, at[0]!, at[1]!)] : [];
+    }),
+  );
+}
+
+function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other: PlacedRun): Verdict {
+  const line = one.line!;
+  const say = sayFor(INFO, line.arrangement);
+  const needs = new Needs();
+  const [first, second] = [one, other].map(({ run, line: own }) =>
+    needs.fact(run.engineSpeed, {
+      what: `engine speed of ${own!.name} at ${point} in ${trialName(one.trial)}`,
+      host: run.origin,
+      property: 'engine speed',
+    }),
+  );
+  if (!first || !second)
+    return waits(say, needs, one.run.origin, `Whether both engines turn alike at ${point}`);
+  const apart = Math.max(first.si, second.si) / Math.min(first.si, second.si) - 1;
+  const { tell } = analysisOf(line);
+  const numbers = `${line.name} ${tell(first)}, ${other.line!.name} ${tell(second)} at ${point} in ${trialName(one.trial)}: ${percent(apart)} apart`;
+  const said = { place: other.run.engineSpeed!.origin, workings: [first, second] };
+  if (apart <= APART) return say.holds({ ...said, message: `${numbers}.` });
+  return say.fails({
+    ...said,
+    related: [{ at: one.run.engineSpeed!.origin, message: `${line.name}: ${tell(first)}` }],
+    message: `${numbers}, at most ${percent(APART)} is usual. Compare throttle travel, then the ratios on both plates, then both pitches.`,
+  });
+}
