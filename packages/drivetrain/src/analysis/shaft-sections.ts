@@ -136,7 +136,11 @@ function mainBore(shaft: Shaft, needs: Needs): Value<'length'> | undefined {
 }
 
 function wantedOfSection(section: ShaftSection, property: string) {
-  return { what: `${property} of section ${section.name} of the shaft`, host: section.origin, property };
+  return {
+    what: `${property === 'from' ? 'beginning (from)' : property} of section ${section.name} of the shaft`,
+    host: section.origin,
+    property,
+  };
 }
 
 function sized(diameter: Value<'length'>, bore: Value<'length'>): ShaftSize {

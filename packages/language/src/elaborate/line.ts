@@ -132,23 +132,28 @@ export function planLine(
   return { reading, arrangement, layers: withLineFacts(ordered, reading) };
 }
 
-/** Place in the chain: by role, but a coupling behind whatever is written before it, a shaft before a later transfer. */
+/**
+ * Place in the chain: by role, but a coupling behind whatever is written before it, a shaft before a later transfer, and
+ * a length of shaft behind the length, and the coupling, that is written before it.
+ */
 function rankOf(parts: readonly PartReading[], index: number): number {
   const role = roleOf(parts[index]!);
   const roles = (some: readonly PartReading[]) => some.filter(one => one.action !== 'remove').map(roleOf);
   if (role === 'coupling') {
     const before = parts.flatMap((one, at) =>
       at < index && one.action !== 'remove' && !['coupling', 'propeller'].includes(one.role)
-        ? [rankOf(parts, at) + 0.1]
+        ? [rankOf(parts, at) + 0.001]
         : [],
     );
     return Math.max(ORDER.indexOf('coupling'), ...before);
   }
   const transferAt = roles(parts).indexOf('transfer');
+  const lengths =
+    role === 'shaft' ? roles(parts.slice(0, index)).filter(one => one === 'shaft').length / 100 : 0;
   if (role === 'shaft' && transferAt >= 0 && !roles(parts.slice(0, index)).includes('transfer')) {
-    return ORDER.indexOf('transfer') - 0.25;
+    return ORDER.indexOf('transfer') - 0.25 + lengths;
   }
-  return ORDER.indexOf(role);
+  return ORDER.indexOf(role) + lengths;
 }
 
 /** The line itself, from its plan. */

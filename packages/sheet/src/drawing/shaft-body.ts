@@ -15,7 +15,7 @@ export function shaftBody(shaft: Shaft, aft: number, forward: number, y: number)
   const hollow = usable(shaft.boreDiameter?.value?.si) !== undefined;
   return joined(
     ...pieces.map(({ left, right, half }) => box(left, y - half, right - left, 2 * half, 'shaft')),
-    hollow ? lineFrom(aft, y, forward, y, 'axis') : undefined,
+    hollow ? lineFrom(aft, y, forward, y, 'edge') : undefined,
   );
 }
 
