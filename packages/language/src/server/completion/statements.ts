@@ -1,6 +1,6 @@
 import { RULES } from '@tailshaft/drivetrain';
 import { CompletionItemKind } from 'vscode-languageserver';
-import { WORDS } from '../hover/words.js';
+import { KEYWORDS, WORDS } from '../hover/words.js';
 import { gradeOffers } from '../standards/offers.js';
 import type { Token } from '../text/scan.js';
 import { keyword, type Offer, value } from './items.js';
@@ -47,7 +47,8 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
           'assume',
           'accept',
           'revision',
-        ].map(word => keyword(word, WORDS[word])),
+          'trial',
+        ].map(word => keyword(word, WORDS[word] ?? KEYWORDS[word])),
         ...VESSEL_SNIPPETS,
       ];
     case 'duty':
@@ -67,6 +68,7 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
     case 'accept':
       return acceptOffers(rest, around);
     case 'revision':
+    case 'trial':
       return last === 'dated' ? [value(around.today, 'today')] : rest.length === 1 ? [keyword('dated')] : [];
     default:
       return [];

@@ -54,6 +54,11 @@ export const SENTENCES: Readonly<Record<string, Sentence>> = {
     doc: 'An entry of the change record.',
     example: 'revision B dated 2026-03-02 "Gear ratio 2.04:1"',
   },
+  trial: {
+    parts: [word('trial'), fill('name in quotes'), word('dated'), fill('date')],
+    doc: 'The sheet of a dock or sea trial, with its conditions and runs in braces.',
+    example: 'trial "builder\'s trial" dated 2026-02-24 { bottom clean }',
+  },
   duty: {
     parts: [word('duty'), fill('pleasure, light, medium, heavy, continuous')],
     doc: 'Duty class that the vessel is specified for.',

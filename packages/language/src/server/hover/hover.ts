@@ -6,7 +6,7 @@ import type { JudgedVessel } from '../../project/project.js';
 import type { DocumentReading, EntryReading } from '../../reading/document.js';
 import type { VesselReading } from '../../reading/vessel.js';
 import { countsOf, countWords, type JudgedLine, judgedLine, linesOf, vesselsThatSee } from '../lines.js';
-import { rangeIn, samePlace } from '../places.js';
+import { rangeIn, samePlace, touches } from '../places.js';
 import type { TailshaftServices } from '../services.js';
 import { type Spot, spotAt } from '../spot.js';
 import { standardAt, standardBlock } from '../standards/atFact.js';
@@ -19,7 +19,7 @@ import { paragraphs, plain } from './markdown.js';
 import { entryHover, placedPartHover } from './part.js';
 import { blockHover, propertyHover } from './property.js';
 import { ruleHover } from './rule.js';
-import { acceptanceHover, assumptionHover, requirementHover } from './sentence.js';
+import { acceptanceHover, assumptionHover, requirementHover, revisionHover, trialHover } from './sentence.js';
 import { KEYWORDS, VIEWS, WORDS } from './words.js';
 
 /** What there is to say of the thing under the pointer. */
@@ -35,7 +35,11 @@ export class Hovers implements HoverProvider {
     const reading = this.services.project.reading(document);
     const spot = spotAt(reading, offset) ?? titledSpot(reading, tokens, token);
     const markdown =
-      this.of(spot, token, document) ?? WORDS[token.text] ?? KEYWORDS[token.text] ?? this.dateHover(token);
+      this.of(spot, token, document) ??
+      WORDS[token.text] ??
+      KEYWORDS[token.text] ??
+      this.recordAt(reading, offset, document) ??
+      this.dateHover(token);
     return markdown
       ? { contents: { kind: 'markdown', value: markdown }, range: rangeIn(text, token) }
       : undefined;
@@ -89,7 +93,10 @@ export class Hovers implements HoverProvider {
             : undefined;
           return entry && entryHover(entry, this.linesOfEntry(entry));
         }
-        return token.text in WORDS ? undefined : placedPartHover(spot.part.role, line, spot.part.host);
+        if (token.text in WORDS) return undefined;
+        if (spot.part.action === 'remove')
+          return `**${spot.part.role}** of ${plain(spot.line.name)}, removed: ${WORDS.remove}`;
+        return placedPartHover(spot.part.role, line, spot.part.host);
       }
       case 'fact':
         return this.factHover(spot, token, document);
@@ -153,6 +160,23 @@ export class Hovers implements HoverProvider {
 
   private judged(vessel: VesselReading, document: LangiumDocument): JudgedVessel | undefined {
     return this.services.project.check(document).vessels.find(one => one.reading === vessel);
+  }
+
+  /** What the record of a vessel says where nothing smaller does: its revisions and trials. */
+  private recordAt(
+    { vessels }: DocumentReading,
+    offset: number,
+    document: LangiumDocument,
+  ): string | undefined {
+    const today = this.services.project.today();
+    for (const vessel of vessels) {
+      const revision = vessel.revisions.find(one => touches(one.place, offset));
+      if (revision) return revisionHover(revision, today);
+      const trial = vessel.trials.find(one => touches(one.place, offset));
+      const judged = trial && this.judged(vessel, document);
+      if (judged) return trialHover(judged, trial, today);
+    }
+    return undefined;
   }
 
   private dateHover({ text }: Token): string | undefined {

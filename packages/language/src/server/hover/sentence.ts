@@ -2,11 +2,12 @@ import type { Acceptance, Assumption, Quantity, Requirement, Verdict } from '@ta
 import { workingMarkdown } from '@tailshaft/mechanics';
 import type { JudgedVessel } from '../../project/project.js';
 import type { Place } from '../../reading/place.js';
-import type { AcceptanceReading } from '../../reading/vessel.js';
-import { linesOf, marginWords } from '../lines.js';
+import type { AcceptanceReading, VesselReading } from '../../reading/vessel.js';
+import { countsOf, countWords, linesOf, marginWords } from '../lines.js';
 import { inside, samePlace } from '../places.js';
 import { ageWords } from './date.js';
 import { drivenBy } from './driven.js';
+import { openChecks } from './line.js';
 import { bullets, paragraphs, plain, shortened } from './markdown.js';
 import { conversionLine } from './quantities.js';
 
@@ -59,6 +60,30 @@ export function acceptanceHover(
     ]),
     covered.length > 0 ? bullets(covered.map(verdictLine), 6) : 'It covers no finding now.',
     said.length > 0 && bullets(said.map(verdictLine)),
+  );
+}
+
+/** An entry of the change record. */
+export function revisionHover(
+  { name, dated, text }: VesselReading['revisions'][number],
+  today: string,
+): string {
+  return paragraphs(
+    `**revision ${plain(name)}**${dated ? `, dated ${ageWords(dated, today)}` : ', without a date'}`,
+    text && plain(text),
+  );
+}
+
+/** A trial sheet: when it was written, and how the checks of its readings stand. */
+export function trialHover(
+  judged: JudgedVessel,
+  { name, dated, place }: VesselReading['trials'][number],
+  today: string,
+): string {
+  const verdicts = judged.verdicts.filter(one => inside(one.place, place));
+  return paragraphs(
+    `**trial ${plain(name)}**${dated ? `, dated ${ageWords(dated, today)}` : ', without a date'} · ${countWords(countsOf(verdicts))}`,
+    openChecks(verdicts),
   );
 }
 

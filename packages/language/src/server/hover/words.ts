@@ -41,6 +41,8 @@ export const KEYWORDS: Readonly<Record<string, string>> = {
   shaftline: 'The parts from engine to propeller, in the order in which power runs through them.',
   certificate: 'What the certificate or licence of the vessel limits.',
   revision: 'An entry of the change record: its letter, its date and what changed.',
+  trial:
+    'The sheet of a dock or sea trial: conditions, runs and readings. They are held against what the spec predicts and requires.',
   reason: 'Why the lines differ from what is usual: same hand, inward turning or unequal ratios.',
   dated: 'The date of the document, decision or change.',
   because: 'The reason, in the words of whoever decided.',
