@@ -82,6 +82,17 @@ const TOPICS: readonly Topic[] = [
     rules: ['shafting/propeller-whirl'],
     concerns: hasBoth,
   },
+  {
+    of: 'overhang and mass of the propeller, for its bending of the shaft',
+    rules: ['shafting/combined-stress'],
+    concerns: hasBoth,
+  },
+  { of: 'length, height and material of keys', rules: ['shafting/key-strength'], concerns: hasShaft },
+  {
+    of: 'class or preload of coupling bolts',
+    rules: ['shafting/coupling-bolts'],
+    concerns: line => line.couplings.some(one => one.flange !== undefined),
+  },
   { of: 'length of the stern bearing', rules: ['shafting/bearing-length'], concerns: hasBoth },
   { of: 'bores of tube, strut and bearings', rules: ['shafting/tube-bore'], concerns: hasShaft },
   {
