@@ -52,7 +52,9 @@ function judge(
   { what, measured, predicted, missing, difference, origin }: TrialReading,
   { share, criterion }: Wanted,
 ): Verdict {
-  const say = sayFor(INFO, line!.path);
+  // Each reading is a subject of its own: what is read elsewhere says nothing of one that is left open.
+  const subject = `${run.at?.value ?? 'run'} ${what}`.replaceAll(' ', '-');
+  const say = sayFor(INFO, `${line!.path}.${subject}`);
   const { tell } = analysisOf(line!);
   const where = `${what} of ${line!.name}${run.at?.value ? ` at ${run.at.value}` : ''} in ${trialName(trial)}`;
   const needs = new Needs();
