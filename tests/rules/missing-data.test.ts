@@ -7,8 +7,24 @@ import { without, writtenFacts } from '../support/facts.js';
 
 const examples = join(import.meta.dirname, '..', '..', 'examples');
 const read = (path: string) => readFileSync(join(examples, path), 'utf8');
-const catalogue = ['engines', 'gears', 'materials'].map(name => read(`catalogue/${name}.shaft`)).join('\n');
-const joined = (path: string) => `${catalogue}\n${read(path).replace(/^import .*$/m, '')}`;
+const catalogue = ['engines', 'gears', 'materials'].flatMap(name =>
+  entriesOf(read(`catalogue/${name}.shaft`)),
+);
+
+/** A spec in one text with those entries of the catalogue that it names: the others only take time. */
+function joined(path: string): string {
+  const spec = read(path).replace(/^import .*$/m, '');
+  const words = new Set(spec.match(/[\w-]+/g));
+  const used = catalogue.filter(one => words.has(one.name));
+  return [...used.map(one => one.text), spec].join('\n');
+}
+
+function entriesOf(text: string): { name: string; text: string }[] {
+  return text.split(/^(?=(?:engine|gear|shaft material) )/m).flatMap(one => {
+    const name = /^(?:engine|gear|shaft material) (\S+)/.exec(one)?.[1];
+    return name ? [{ name, text: one }] : [];
+  });
+}
 
 /** Outcome of each check by rule and subject; the worst where a rule says several things of one subject. */
 function outcomes(checked: Checked): Map<string, string> {

@@ -6,8 +6,8 @@ import type { HullCriteria, HullForm } from './hull.js';
 import type { Part } from './part.js';
 import type { PropellerCriteria } from './propeller.js';
 import type { Coupling, Propeller, Shaft } from './shafting.js';
-import type { Trial } from './trial.js';
 import type { StrengthCriteria } from './strength.js';
+import type { Trial } from './trial.js';
 
 /** One engine or motor to one propeller. */
 export interface ShaftLine {
