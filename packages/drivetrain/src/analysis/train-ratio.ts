@@ -13,8 +13,16 @@ export type TrainResult =
   | { readonly known: true; readonly ratio: Value<'ratio'> }
   | { readonly known: false; readonly problem: string };
 
-/** The signed ratio of a declared train, a row of meshes or with planets. */
+/** The signed ratio of a declared train, a row of meshes or with planets. Worked out once: many checks ask for it. */
 export function signedTrainRatio(train: Train): TrainResult {
+  const had = results.get(train) ?? workedOut(train);
+  results.set(train, had);
+  return had;
+}
+
+const results = new WeakMap<Train, TrainResult>();
+
+function workedOut(train: Train): TrainResult {
   if (isOnePiece(train)) {
     const reason = 'no member is held: the set turns as one piece';
     return { known: true, ratio: given('ratio of the locked set', 'i', 'ratio', 1, { assumed: reason }) };

@@ -26,6 +26,10 @@ export function judgeVessel(
     return made;
   };
   const context: Context = { vessel, catalogue, today, analysisOf };
+  const arrangements = vessel.arrangements.map(arrangement => ({
+    whole: { ...context, arrangement },
+    lines: arrangement.lines.map(line => ({ ...context, arrangement, line, analysis: analysisOf(line) })),
+  }));
   const verdicts: Verdict[] = [];
   for (const rule of rules) {
     if (rule.scope === 'vessel') collect(verdicts, rule.check(context));
@@ -36,13 +40,9 @@ export function judgeVessel(
       );
     }
     if (rule.scope !== 'arrangement' && rule.scope !== 'line') continue;
-    for (const arrangement of vessel.arrangements) {
-      if (rule.scope === 'arrangement') collect(verdicts, rule.check({ ...context, arrangement }));
-      else {
-        for (const line of arrangement.lines) {
-          collect(verdicts, rule.check({ ...context, arrangement, line, analysis: analysisOf(line) }));
-        }
-      }
+    for (const { whole, lines } of arrangements) {
+      if (rule.scope === 'arrangement') collect(verdicts, rule.check(whole));
+      else for (const one of lines) collect(verdicts, rule.check(one));
     }
   }
   return applyAcceptances(withoutExplained(verdicts), vessel, today);
