@@ -51,6 +51,16 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
     expect(said[0]!.message).toContain('beyond all measure');
   });
 
+  it('an engine of no power leaves no share to tell of', async () => {
+    const rule = RULES.find(one => one.id === 'capacity/gear-input-torque')!;
+    const text = rule.examples.cannotTell.replace('power 300 kW', 'power 0 kW');
+    expect(text).not.toBe(rule.examples.cannotTell);
+    const { check } = await checkText(text);
+    const said = check.vessels.flatMap(one => one.verdicts).filter(one => one.rule === rule.id);
+    expect(said.map(one => one.outcome)).toEqual(['cannot tell']);
+    expect(said[0]!.message).not.toMatch(/Infinity|NaN/);
+  });
+
   it('a shaft of no thickness is within no guide: the figure that makes it so is named', async () => {
     const rule = RULES.find(one => one.id === 'shafting/span-guide')!;
     const text = rule.examples.passing.replace('diameter 65 mm', 'diameter 0 mm');

@@ -88,7 +88,7 @@ function judge(context: LineContext, direction: Direction): Verdict {
       criterion,
       message:
         `${line.name}: whether ${nameOf(gear)} may carry the torque that enters it${way} cannot be told without ` +
-        `${needs.missing.map(gap => gap.what).join('; ')}.${worst ? ` At ${worst.point.name} alone it has ${percent(worst.margin)} left.` : ''}`,
+        `${needs.missing.map(gap => gap.what).join('; ')}.${worst && Number.isFinite(worst.margin) ? ` At ${worst.point.name} alone it has ${percent(worst.margin)} left.` : ''}`,
       workings: worst ? [worst.demand, worst.capacity] : [],
       routes: () =>
         stubRoutes(
