@@ -20,6 +20,7 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
     'pilot-cutter/ternhaven',
     'service-vessel/skerrowby',
     'sport-boat/quickgrass',
+    'survey-tender/wadebeck',
     'workboat/saltmarsh',
   ])(
     '%s: each number once',
