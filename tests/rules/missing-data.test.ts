@@ -1,30 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from '../support/check.js';
+import { exampleSpecs, joinedExample } from '../support/examples.js';
 import { without, writtenFacts } from '../support/facts.js';
-
-const examples = join(import.meta.dirname, '..', '..', 'examples');
-const read = (path: string) => readFileSync(join(examples, path), 'utf8');
-const catalogue = ['engines', 'gears', 'materials'].flatMap(name =>
-  entriesOf(read(`catalogue/${name}.shaft`)),
-);
-
-/** A spec in one text with those entries of the catalogue that it names: the others only take time. */
-function joined(path: string): string {
-  const spec = read(path).replace(/^import .*$/m, '');
-  const words = new Set(spec.match(/[\w-]+/g));
-  const used = catalogue.filter(one => words.has(one.name));
-  return [...used.map(one => one.text), spec].join('\n');
-}
-
-function entriesOf(text: string): { name: string; text: string }[] {
-  return text.split(/^(?=(?:engine|gear|shaft material) )/m).flatMap(one => {
-    const name = /^(?:engine|gear|shaft material) (\S+)/.exec(one)?.[1];
-    return name ? [{ name, text: one }] : [];
-  });
-}
 
 /** Outcome of each check by rule and subject; the worst where a rule says several things of one subject. */
 function outcomes(checked: Checked): Map<string, string> {
@@ -53,11 +31,15 @@ async function gained(
   return { property: fact.property, gained: better, after };
 }
 
+/** Pairs are many: three specs of different kinds stand for all. */
+const PAIRED = ['pilot-cutter/ternhaven.shaft', 'workboat/saltmarsh.shaft', 'sport-boat/quickgrass.shaft'];
+
 describe('taking a fact away never turns a cannot tell into a holds', () => {
-  it.each(['pilot-cutter/ternhaven.shaft', 'workboat/saltmarsh.shaft', 'sport-boat/quickgrass.shaft'])(
+  it.each(exampleSpecs)(
     '%s, each fact, then each other fact of the block',
     async path => {
-      const whole = await checkText(joined(path));
+      const whole = await checkText(joinedExample(path));
+      expect(whole.findings, 'with all its facts').toEqual([]);
       const facts = writtenFacts(whole.check);
       const used = facts.map((_, index) => index);
       for (const index of used) {
@@ -66,6 +48,7 @@ describe('taking a fact away never turns a cannot tell into a holds', () => {
       }
       // Pairs: after the first gap many checks wait, and a second gap must not close any of them.
       for (const index of used.filter(one => one % 5 === 0)) {
+        if (!PAIRED.includes(path)) break;
         const first = await gained(whole, index);
         const rest = writtenFacts(first.after.check).map((_, other) => other);
         for (const other of rest.filter(one => (one + index) % 11 === 0)) {
