@@ -1,9 +1,10 @@
 import { vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
+import { exampleSpecs } from '../support/examples.js';
 import { attribute, hasClass, parsed, within, wordsOf } from './parsed.js';
 import { sheetOfExample } from './sheet-of.js';
 
-const EXAMPLES = ['pilot-cutter/ternhaven.shaft', 'workboat/saltmarsh.shaft', 'sport-boat/quickgrass.shaft'];
+const EXAMPLES = exampleSpecs;
 
 describe.each(EXAMPLES)('the sheet of %s', path => {
   it('is sound HTML', async () => {

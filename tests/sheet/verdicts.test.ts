@@ -2,6 +2,7 @@ import { RULES } from '@tailshaft/drivetrain';
 import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
+import { exampleSpecs } from '../support/examples.js';
 import { parsed, tableRows, wordsOf } from './parsed.js';
 import { sheetInput, sheetOfExample } from './sheet-of.js';
 
@@ -27,14 +28,11 @@ function everyVerdictShown(input: SheetInput): void {
 }
 
 describe('every verdict appears', () => {
-  it.each(['pilot-cutter/ternhaven.shaft', 'workboat/saltmarsh.shaft', 'sport-boat/quickgrass.shaft'])(
-    '%s',
-    async path => {
-      const input = await sheetOfExample(path);
-      expect(input.verdicts.length).toBeGreaterThan(8);
-      everyVerdictShown(input);
-    },
-  );
+  it.each(exampleSpecs)('%s', async path => {
+    const input = await sheetOfExample(path);
+    expect(input.verdicts.length).toBeGreaterThan(8);
+    everyVerdictShown(input);
+  });
 
   it.each(
     RULES.flatMap(rule =>

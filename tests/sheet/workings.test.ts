@@ -2,6 +2,7 @@ import { RULES } from '@tailshaft/drivetrain';
 import { type SheetInput, vesselSheetHtml } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
+import { exampleSpecs } from '../support/examples.js';
 import { attribute, type Element, hasClass, parsed, within, wordsOf } from './parsed.js';
 import { sheetInput, sheetOfExample } from './sheet-of.js';
 
@@ -55,12 +56,9 @@ function everyInputIsTraced(input: SheetInput): number {
 }
 
 describe('every working reaches declared lines or assumptions', () => {
-  it.each(['pilot-cutter/ternhaven.shaft', 'workboat/saltmarsh.shaft', 'sport-boat/quickgrass.shaft'])(
-    '%s',
-    async path => {
-      expect(everyInputIsTraced(await sheetOfExample(path))).toBeGreaterThan(10);
-    },
-  );
+  it.each(exampleSpecs)('%s', async path => {
+    expect(everyInputIsTraced(await sheetOfExample(path))).toBeGreaterThan(10);
+  });
 
   it.each(
     RULES.filter(rule => /^vessel /m.test(rule.examples.failing)).map(rule => [rule.id, rule] as const),
