@@ -37,6 +37,30 @@ describe('the margins', () => {
   });
 });
 
+describe.each([
+  'pilot-cutter/ternhaven',
+  'ferry/brackle',
+  'service-vessel/skerrowby',
+  'motor-launch/reedmouth',
+  'sport-boat/quickgrass',
+  'workboat/saltmarsh',
+  'survey-tender/wadebeck',
+])('the margin bars of %s', example => {
+  it('say of every bar which check of which part it is', async () => {
+    const input = await sheetOfExample(`${example}.shaft`);
+    const svgs = parsed(vesselSheetHtml(input)).elements.filter(one => one.tagName === 'svg');
+    const pictures = svgs.filter(one => /: margins$/.test(wordsOf(within(one)[0]!)));
+    expect(pictures.length).toBeGreaterThan(0);
+    for (const picture of pictures) {
+      const groups = wordsOf(within(picture)[1]!).split(/(?<=%\.) (?=[A-Z])/);
+      for (const group of groups) {
+        const bars = group.match(/[a-z]+\/[a-z-]+(?:, [^%]+?,)? (?:holds|fails|accepted)/g)!;
+        expect(new Set(bars).size).toBe(bars.length);
+      }
+    }
+  });
+});
+
 describe('power and torque', () => {
   it('a motor has one torque up to its base speed and one power above it', async () => {
     const heard = spoken(await sheetOfExample('motor-launch/reedmouth.shaft'));

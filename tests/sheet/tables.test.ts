@@ -30,7 +30,7 @@ it('follows a V-drive station by station', async () => {
   expect(rows.join('\n')).toMatchInlineSnapshot(`
     "Station | Ahead | Astern | Because | Declared
     engine Sandpiper-6 | ↻ clockwise | ↻ clockwise | standard (SAE J824) is counter-clockwise seen from the flywheel end; counter-clockwise seen from the flywheel end, flywheel forward, is clockwise seen from aft → clockwise seen from aft | (place)
-    gear Willow-25, clutch A | ↺ counter-clockwise | ↻ clockwise | output opposite as input, seen from aft → counter-clockwise seen from aft | (place)
+    gear Willow-25, clutch A | ↺ counter-clockwise | ↻ clockwise | output opposite to input, seen from aft → counter-clockwise seen from aft | (place)
     the shaft | ↺ counter-clockwise | ↻ clockwise | a shaft keeps the sense → counter-clockwise seen from aft | (place)
     propeller | ↺ counter-clockwise | ↻ clockwise | counter-clockwise seen from aft drives ahead with a left-hand one | (place)"
   `);

@@ -15,6 +15,7 @@ export type {
   RatedRun,
 } from './analysis/propulsion/propulsion.js';
 export { type Estimated, propellerMass, propellerWetInertia } from './analysis/propulsion/weight.js';
+export { spanWhirls } from './analysis/shaft-supports.js';
 export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';
 export { limitValues, type StressSection } from './analysis/torsional-limits.js';

@@ -100,7 +100,7 @@ export function vesselSheetMarkdown(input: SheetInput): string {
 
 /** All sections. The workings come last, when every number has been referred to. */
 function sectionsOf(sheet: Sheet): Block[] {
-  const arrangements = sheet.vessel.arrangements.map(one => arrangementSection(sheet, one));
+  const arrangements = sheet.arrangements.map(one => arrangementSection(sheet, one));
   const vessel = sheet.ofVessel();
   const found: (Block | undefined)[] = [
     notCheckedSection(sheet),

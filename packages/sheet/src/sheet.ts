@@ -24,6 +24,16 @@ export class Sheet {
     return this.input.vessel;
   }
 
+  /** What is judged now stands first, what it was revised from behind it, each in the order of the text. */
+  get arrangements(): readonly Arrangement[] {
+    const { arrangements } = this.vessel;
+    const revised = new Set(arrangements.map(one => one.revises));
+    return [
+      ...arrangements.filter(one => !revised.has(one.name)),
+      ...arrangements.filter(one => revised.has(one.name)),
+    ];
+  }
+
   analysis(line: ShaftLine): LineAnalysis {
     return this.input.analysisOf(line);
   }

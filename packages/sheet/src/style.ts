@@ -62,6 +62,7 @@ body { margin: 0; background: var(--paper); }
 .sheet details[open] { padding-bottom: 0.8rem; }
 .sheet summary { cursor: pointer; padding: 0.5rem 0; font-weight: 600; color: var(--accent); }
 .sheet details > p { margin: 1rem 0 0.15rem; max-width: none; }
+.sheet details > p.quiet { margin: 0; }
 .sheet details > ul { margin: 0 0 0 0.2rem; padding-left: 1.4rem; list-style: none; border-left: 2px solid var(--faint); }
 .sheet details > ul > li { margin: 0.1rem 0; }
 .sheet :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
@@ -127,7 +128,7 @@ const PRINT = `
   * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .sheet { max-width: none; padding: 0; font-size: 9pt; line-height: 1.4; }
   .sheet h1 { font-size: 17pt; } .sheet h2 { font-size: 13pt; margin-top: 16pt; } .sheet h3 { font-size: 11pt; margin-top: 12pt; } .sheet h4 { font-size: 9.5pt; margin-top: 9pt; }
-  .sheet table { font-size: 8pt; line-height: 1.3; } .sheet th, .sheet td { padding: 1.4mm 1.6mm; }
+  .sheet table { font-size: 8pt; line-height: 1.3; } .sheet th, .sheet td { padding: 0.8mm 1.6mm; }
   .sheet nav { display: none; } .sheet a { color: inherit; text-decoration: none; }
   .sheet section.new-page { break-before: page; } .sheet section.new-page > h2 { margin-top: 0; }
   .sheet h2, .sheet h3, .sheet h4, .sheet caption, .sheet summary { break-after: avoid; }
@@ -138,7 +139,7 @@ const PRINT = `
   .sheet details { border: 0; padding: 0; } .sheet summary { list-style: none; padding: 2mm 0 0; }
   .sheet details::details-content { display: block; content-visibility: visible; block-size: auto; }
   .sheet .row { grid-template-columns: 1fr 1fr; gap: 0 5mm; } .sheet .row svg { max-width: 100%; }
-  .sheet details { columns: 2; column-gap: 7mm; font-size: 7.5pt; line-height: 1.3; } .sheet summary { column-span: all; }
+  .sheet #workings details { columns: 2; column-gap: 7mm; font-size: 7.5pt; line-height: 1.3; } .sheet summary { column-span: all; }
   .sheet details > p { margin-top: 2.5mm; }
   .sheet footer { display: none; }
 }

@@ -31,7 +31,7 @@ export interface RotationStep {
   readonly station: string;
   /** As seen from aft looking forward; undefined from the first station that cannot be told. */
   readonly turn: Turn | undefined;
-  /** One sentence: `gear Alder-63: output opposite as input … → clockwise seen from aft`. */
+  /** One sentence: `gear Alder-63: output opposite to input … → clockwise seen from aft`. */
   readonly text: string;
   readonly at: Origin;
 }

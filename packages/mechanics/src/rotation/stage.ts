@@ -83,7 +83,8 @@ function declaredFactor(stage: Extract<RotationStage, { kind: 'declared' }>): To
       `${name} does not say whether its output turns with its input`,
     );
   const word: Sense = output === 'same' ? 1 : -1;
-  if (compared === 'seen from aft') return told(word, `output ${output} as input, seen from aft`);
+  if (compared === 'seen from aft')
+    return told(word, `output ${output} ${output === 'same' ? 'as' : 'to'} input, seen from aft`);
   if (turnsBack === undefined && compared === undefined) {
     return cannotTell(
       `layout of ${name}, or from where its output sense is seen`,
@@ -96,7 +97,8 @@ function declaredFactor(stage: Extract<RotationStage, { kind: 'declared' }>): To
       'a comparison of each end at its own flange needs to know whether the line turns back',
     );
   }
-  if (!turnsBack) return told(word, `output ${output} as input; the line runs straight on`);
+  if (!turnsBack)
+    return told(word, `output ${output} ${output === 'same' ? 'as' : 'to'} input; the line runs straight on`);
   if (!compared) {
     return cannotTell(
       `from where the output sense of ${name} is seen`,

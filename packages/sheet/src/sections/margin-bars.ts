@@ -1,10 +1,11 @@
-import type { Arrangement, ShaftLine, Verdict } from '@tailshaft/drivetrain';
+import { type Arrangement, Needs, type ShaftLine, spanWhirls, type Verdict } from '@tailshaft/drivetrain';
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { type Block, section } from '../document/blocks.js';
 import { VERDICT_SIGN } from '../document/text.js';
 import { arrowTip, box, drawing, label, lineFrom } from '../drawing/svg.js';
 import type { Sheet } from '../sheet.js';
 import { percentWords } from '../words.js';
+import { partNames } from './check-parts.js';
 
 const WIDTH = 560;
 const NAMES = 232;
@@ -38,30 +39,44 @@ interface Group {
 
 interface Row {
   readonly name: string;
+  /** Which of several checks of the rule, where there are several. */
+  readonly part: string | undefined;
   readonly verdict: Verdict;
   readonly margin: number;
 }
 
 function rowsOf(sheet: Sheet, line: ShaftLine): Row[] {
-  return sheet
-    .ofLine(line)
-    .filter(one => one.margin !== undefined)
-    .map(one => ({ name: one.rule, verdict: one, margin: one.margin! }));
+  const counted = sheet.ofLine(line).filter(one => one.margin !== undefined);
+  const spans = line.shafts.flatMap((shaft, index) => spanWhirls(shaft, line.shafts[index - 1], new Needs()));
+  const names = partNames(counted, {
+    path: line.path,
+    entries: line.chain.flatMap(one => (one.entry ? [one.entry.name] : [])),
+    spanOf: whirling => spans.find(one => one.whirling.si === whirling)?.span.name.replaceAll('bearing ', ''),
+    placeOf: one => sheet.input.placeText?.(one.place),
+  });
+  return counted.map(one => ({
+    name: one.rule,
+    part: names.get(one) || undefined,
+    verdict: one,
+    margin: one.margin!,
+  }));
 }
 
 function keyOf(rows: readonly Row[]): string {
-  return JSON.stringify(rows.map(one => [one.name, one.verdict.outcome, one.margin]));
+  return JSON.stringify(rows.map(one => [one.name, one.part, one.verdict.outcome, one.margin]));
 }
 
 function bars(arrangement: Arrangement, groups: readonly Group[]) {
   const rows = groups.flatMap(one => one.rows);
-  const height = TOP + (rows.length + groups.length) * ROW + 10;
+  const heads = groups.flatMap(one => one.rows.filter(headed)).length;
+  const height = TOP + (rows.length + groups.length + heads) * ROW + 10;
   const least = Math.min(-0.25, ...rows.map(one => one.margin));
   const most = Math.max(0.5, ...rows.map(one => one.margin));
   const scale = scaleLinear([Math.max(-1, least), Math.min(2, most)], [NAMES, WIDTH - 76])
     .nice(4)
     .clamp(true);
-  const words = (one: Row) => `${one.name} ${one.verdict.outcome}, ${percentWords(one.margin)}.`;
+  const words = (one: Row) =>
+    `${one.name}${one.part ? `, ${one.part},` : ''} ${one.verdict.outcome}, ${percentWords(one.margin)}.`;
   let y = TOP;
   const next = () => {
     y += ROW;
@@ -81,15 +96,23 @@ function bars(arrangement: Arrangement, groups: readonly Group[]) {
       ]),
     groups.map(group => [
       label(0, next() + 15, group.name, 'label strong', 'start'),
-      group.rows.map(one => bar(one, next(), scale)),
+      group.rows.map((one, index, all) => [
+        headed(one, index, all) ? label(0, next() + 15, one.name, 'label quiet', 'start') : undefined,
+        bar(one, next(), scale),
+      ]),
     ]),
   );
 }
 
-function bar({ name, verdict, margin }: Row, y: number, scale: ScaleLinear<number, number>) {
+/** Where several checks of one rule begin, the rule stands on a line of its own. */
+function headed(one: Row, index: number, all: readonly Row[]): boolean {
+  return one.part !== undefined && all[index - 1]?.name !== one.name;
+}
+
+function bar({ name, part, verdict, margin }: Row, y: number, scale: ScaleLinear<number, number>) {
   const [zero, end] = [scale(0), scale(margin)];
   return [
-    label(0, y + 15, `${VERDICT_SIGN[verdict.outcome]} ${name}`, 'label', 'start'),
+    label(part ? 12 : 0, y + 15, `${VERDICT_SIGN[verdict.outcome]} ${part ?? name}`, 'label', 'start'),
     box(
       Math.min(zero, end),
       y + 4,

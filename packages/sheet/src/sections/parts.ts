@@ -1,8 +1,8 @@
 import type { Change, Gear, Part, ShaftLine } from '@tailshaft/drivetrain';
-import { type Block, type Column, type RowGroup, section } from '../document/blocks.js';
+import { type Block, type Column, paragraph, type RowGroup, section } from '../document/blocks.js';
 import { lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { capital } from '../words.js';
+import { capital, count } from '../words.js';
 import { type FactRow, factRows } from './facts.js';
 
 const COLUMNS: readonly Column[] = [
@@ -13,16 +13,33 @@ const COLUMNS: readonly Column[] = [
   { title: 'Where' },
 ];
 
-/** The parts of a line: what the repower does with each, what is declared of it, on which evidence. */
+/** The parts of a line: what the repower does with each, what is declared of it, on which evidence. Folded on a screen. */
 export function partsSection(sheet: Sheet, line: ShaftLine): Block {
+  const groups = line.chain.map(part => group(sheet, part));
+  const facts = groups.reduce((sum, one) => sum + one.rows.length, 0);
   return section(`parts-${line.path}`, 'Parts', [
     {
-      block: 'table',
-      caption: `Parts of ${line.name}, in the order that power passes them`,
-      columns: COLUMNS,
-      groups: line.chain.map(part => group(sheet, part)),
+      block: 'details',
+      summary: `${line.chain.map(nameOf).join(', ')}: ${count(facts, 'declared fact')}`,
+      blocks: [
+        paragraph(
+          'A dash under evidence: the fact has none of its own. One from the catalogue then rests on the source named with its part, one written in the line on nothing but the author.',
+          'quiet',
+        ),
+        {
+          block: 'table',
+          caption: `Parts of ${line.name}, in the order that power passes them`,
+          columns: COLUMNS,
+          groups,
+        },
+      ],
     },
   ]);
+}
+
+/** `Engine Kittiwake-9`. */
+function nameOf({ role, entry }: Part): string {
+  return `${capital(role)}${entry ? ` ${entry.name}` : ''}`;
 }
 
 function group(sheet: Sheet, part: Part): RowGroup {
@@ -44,12 +61,7 @@ function title(sheet: Sheet, part: Part): Text {
   const source = part.source?.value;
   return separated(
     lineBreak,
-    separated(
-      ' — ',
-      `${capital(part.role)}${entry ? ` ${entry.name}` : ''}`,
-      entry?.title,
-      CHANGE_WORDS[part.change],
-    ),
+    separated(' — ', nameOf(part), entry?.title, CHANGE_WORDS[part.change]),
     source
       ? quiet(`Source: “${source.title}”${source.dated ? `, dated ${source.dated}` : ', undated'}`)
       : entry && warning('Source: none declared'),
@@ -91,7 +103,7 @@ function otherRatios(part: Part): Text | undefined {
 
 /** Hearsay and the like are marked: they cannot close a check. */
 function evidence({ evidence: known }: FactRow): Text {
-  if (!known) return quiet('none');
+  if (!known) return quiet('—');
   const words = [known.kind, known.dated, known.note].filter(Boolean).join(' ');
   return WEAK.has(known.kind) ? warning(words) : words;
 }

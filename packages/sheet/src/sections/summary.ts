@@ -9,7 +9,7 @@ const OUTCOMES: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds
 export function summarySection(sheet: Sheet): Block {
   const { verdicts } = sheet.input;
   const subjects: (readonly [string, readonly Verdict[]])[] = [
-    ...sheet.vessel.arrangements.flatMap(arrangement => [
+    ...sheet.arrangements.flatMap(arrangement => [
       [`${arrangement.name}, as a whole`, sheet.ofArrangement(arrangement)] as const,
       ...arrangement.lines.map(line => [`${arrangement.name}, ${line.name}`, sheet.ofLine(line)] as const),
     ]),
