@@ -1,3 +1,4 @@
+import { silentTopics } from '@tailshaft/drivetrain';
 import { picturesFile, type SheetInput, sheetPanel } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
 import { attribute, hasClass, parsed, within, wordsOf } from './parsed.js';
@@ -26,6 +27,19 @@ describe('the panel', () => {
       point: 'rated power',
       direction: 'ahead',
     });
+  });
+
+  it('counts what nothing is declared of, in the lines that are shown', async () => {
+    const found = (line: string) =>
+      /(\d+) not looked at/.exec(sheetPanel(input, { arrangement: 'proposed', line }).html)?.[1];
+    const input = await panelInput();
+    const all = silentTopics(input.vessel, input.verdicts);
+    expect(all.length).toBeGreaterThan(5);
+    expect(found('')).toBe(`${all.length}`);
+    expect(sheetPanel(input, { arrangement: 'existing' }).html).not.toContain('not looked at');
+    expect(sheetPanel(input, { arrangement: 'proposed' }).html).toContain(
+      'data-rule="shafting/mount-rating"',
+    );
   });
 
   it('falls back where a name is gone from the spec', async () => {

@@ -17,6 +17,7 @@ import { capital } from '../words.js';
 import { changesSection } from './changes.js';
 import { openChecksHtml, quietChecksHtml } from './checks.js';
 import { choicesOf, find, type PanelChoice, type PanelChoices, viewOf } from './choice.js';
+import { notLookedAtHtml } from './not-looked-at.js';
 
 /** What a panel beside the text shows, and what its controls offer. */
 export interface Panel {
@@ -123,6 +124,7 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
     { class: 'arrangement', 'aria-labelledby': `panel-${arrangement.path}` },
     element('h2', { id: `panel-${arrangement.path}` }, title),
     openChecksHtml(sheet, wanted),
+    notLookedAtHtml(sheet, [arrangement.path, ...lines.map(one => one.path)]),
     blocksHtml(
       pictures.filter(one => one !== undefined).map(one => of(arrangement, choices, one)),
       options,
