@@ -29,9 +29,9 @@ export async function checkText(text: string): Promise<Checked> {
 }
 
 /** Checks a file of the disk with all that it imports. */
-export async function checkFile(path: string): Promise<Checked> {
+export async function checkFile(path: string, today = TODAY): Promise<Checked> {
   const { shared, language } = createTailshaftCore(NodeFileSystem);
-  language.project.today = () => TODAY;
+  language.project.today = () => today;
   const document = await shared.workspace.LangiumDocuments.getOrCreateDocument(URI.file(path));
   await language.project.load(document);
   const check = language.project.check(document);
