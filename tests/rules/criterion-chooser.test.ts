@@ -48,6 +48,22 @@ describe('who chose the criterion', () => {
     expect(new Set(after)).toEqual(new Set(['author']));
   });
 
+  it.each([
+    ['interface/weight-change', 'weight change at most 3 %  balance change at most 2 %'],
+    ['shafting/length-stack', 'length difference at most 8 mm'],
+    ['shafting/angle-stack', 'angle difference at most 1 deg'],
+  ])('%s tells its default from "%s"', async (rule, line) => {
+    const { passing } = RULES.find(one => one.id === rule)!.examples;
+    const before = of((await judged(passing)).verdicts, rule);
+    expect(before.length).toBeGreaterThan(0);
+    expect(new Set(before)).toEqual(new Set(['default']));
+    const text = passing.replace(/^( *)arrangement \w+/m, `$1criteria { ${line} }\n$&`);
+    expect(text).not.toBe(passing);
+    const after = of((await judged(text)).verdicts, rule);
+    expect(after).toHaveLength(before.length);
+    expect(new Set(after)).toEqual(new Set(['author']));
+  });
+
   it('a rule that has one criterion only says nothing of it', async () => {
     const { verdicts } = await judged(CUTTER);
     const one = verdicts.find(({ rule }) => rule === 'rotation/propeller-hand')!;

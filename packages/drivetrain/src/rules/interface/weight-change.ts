@@ -4,7 +4,7 @@ import { balanceChange, heavyChanges, massChange } from '../../analysis/weights.
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -88,12 +88,14 @@ function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {
   if (!lightship || !change) {
     return waits(say, needs, place, `Whether the weight of ${arrangement.name} stays within the record`);
   }
-  const share = vessel.criteria?.weightChange?.value?.si ?? WEIGHT;
+  const own = vessel.criteria?.weightChange?.value;
+  const share = own?.si ?? WEIGHT;
   const allowed = given('weight change allowed', 'm', 'mass', share * lightship.si, {
     assumed: `${percent(share)} of lightship`,
   });
   return verdict(say, {
     place,
+    criterion: within('weight change of the machinery', `${percent(share)} of lightship`, own),
     change,
     allowed,
     numbers: `machinery changes by ${signed(change)} (${percent(change.si / lightship.si)} of lightship), ${percent(share)} needs no review`,
@@ -114,13 +116,15 @@ function judgeBalance({ arrangement, vessel }: ArrangementContext): Verdict {
   if (!length || !balance) {
     return waits(say, needs, place, `Whether the balance of ${arrangement.name} stays within the record`);
   }
-  const share = vessel.criteria?.balanceChange?.value?.si ?? BALANCE;
+  const own = vessel.criteria?.balanceChange?.value;
+  const share = own?.si ?? BALANCE;
   const shift = lengthLeftOver({ stack: balance.after, room: balance.before });
   const allowed = given('shift allowed', 'Δx', 'length', share * length.si, {
     assumed: `${percent(share)} of waterline length`,
   });
   return verdict(say, {
     place,
+    criterion: within('shift of the centre of gravity', `${percent(share)} of waterline length`, own),
     change: shift,
     allowed,
     numbers: `the centre of gravity moves ${signed(shift)} ${shift.si < 0 ? 'aft' : 'forward'} (${percent(shift.si / length.si)} of length), ${percent(share)} needs no review`,
@@ -128,17 +132,25 @@ function judgeBalance({ arrangement, vessel }: ArrangementContext): Verdict {
   });
 }
 
+function within(what: string, limit: string, own: Value | undefined): Criterion {
+  return {
+    said: `${what} at most ${limit}${own ? '' : ' (common practice)'}`,
+    chosenBy: own ? 'author' : 'default',
+  };
+}
+
 function verdict(
   say: ReturnType<typeof sayFor>,
   {
     place,
+    criterion,
     change,
     allowed,
     numbers,
     name,
-  }: { place: object; change: Value; allowed: Value; numbers: string; name: string },
+  }: { place: object; criterion: Criterion; change: Value; allowed: Value; numbers: string; name: string },
 ): Verdict {
-  const said = { place, workings: [change] };
+  const said = { place, criterion, workings: [change] };
   if (Math.abs(change.si) <= allowed.si) return say.holds({ ...said, message: `${name}: ${numbers}.` });
   return say.fails({
     ...said,

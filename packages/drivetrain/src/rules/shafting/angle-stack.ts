@@ -4,7 +4,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
@@ -52,10 +52,15 @@ function check(context: LineContext): Verdict | undefined {
   const stack = angleStack(line, needs);
   const place = shaft.angle?.origin ?? prime.angle!.origin;
   if (!stack) return waits(say, needs, place, `${line.name}: whether the angles add up`);
-  const allowed: Value<'angle'> = vessel.criteria?.angleDifference?.value ?? DRAWING_ACCURACY;
+  const own = vessel.criteria?.angleDifference?.value;
+  const allowed: Value<'angle'> = own ?? DRAWING_ACCURACY;
   const tell = (value: Value) => analysis.tell(value, 3);
   const sum = `engine ${tell(stack.engine)} and gear ${tell(stack.gear)} make ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}, the shaft lies at ${tell(stack.shaft)}`;
-  const said = { place, workings: [stack.leftOpen] };
+  const criterion: Criterion = {
+    said: `${INFO.criterion}, within ${own?.written ?? 'half a degree (common practice)'}`,
+    chosenBy: own ? 'author' : 'default',
+  };
+  const said = { place, criterion, workings: [stack.leftOpen] };
   if (Math.abs(stack.leftOpen.si) <= allowed.si * (1 + 1e-9)) {
     return say.holds({ ...said, message: `${line.name}: ${sum}.` });
   }

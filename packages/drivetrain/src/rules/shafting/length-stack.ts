@@ -3,7 +3,7 @@ import { outputCouplings } from '../../analysis/couplings.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
@@ -74,10 +74,15 @@ function check(context: LineContext): Verdict | undefined {
   const coupling = shaftShift({ before: then, after: now, engineMovedAft });
   const longer = lengthLeftOver({ stack: shafts, room: oldShafts });
   const shift = stackLength([coupling, longer]);
-  const allowed = vessel.criteria?.lengthDifference?.value?.si ?? ALLOWED;
+  const own = vessel.criteria?.lengthDifference?.value;
+  const allowed = own?.si ?? ALLOWED;
   const far = analysis.tell({ ...shift, si: Math.abs(shift.si) }, 3);
   const way = shift.si > 0 ? 'further aft' : 'further forward';
-  const said = { place, workings: [shift, coupling] };
+  const criterion: Criterion = {
+    said: `${INFO.criterion}, within ${own?.written ?? '5 mm (common practice)'}`,
+    chosenBy: own ? 'author' : 'default',
+  };
+  const said = { place, criterion, workings: [shift, coupling] };
   if (Math.abs(shift.si) <= allowed) {
     return say.holds({
       ...said,
