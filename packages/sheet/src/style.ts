@@ -135,6 +135,7 @@ const PRINT = `
   .sheet tr, .sheet figure, .sheet li { break-inside: avoid; } .sheet thead { display: table-header-group; break-after: avoid; }
   .sheet tbody:first-of-type > tr:first-child, .sheet tr.group + tr { break-before: avoid; }
   .sheet details > p { break-after: avoid; }
+  .sheet table:not(:has(tbody + tbody, tr:nth-child(15))) { break-inside: avoid; }
   .sheet .scroll { overflow: visible; } .sheet td.wide { min-width: 0; } .sheet svg { max-width: 150mm; } .sheet figcaption { font-size: 8pt; }
   .sheet details { border: 0; padding: 0; } .sheet summary { list-style: none; padding: 2mm 0 0; }
   .sheet details::details-content { display: block; content-visibility: visible; block-size: auto; }

@@ -1,6 +1,6 @@
 import type { Verdict } from '@tailshaft/drivetrain';
 import { expect, it } from 'vitest';
-import { partNames } from '../src/sections/check-parts.js';
+import { partNames, spanWords } from '../src/sections/check-parts.js';
 
 const NAMING = {
   path: 'proposed.Port',
@@ -76,6 +76,14 @@ it.each<[string, readonly Told[], readonly string[]]>([
     ['small-craft formula', 'class formula'],
   ],
   [
+    'by the first words of what is compared, where they suffice',
+    [
+      ['stress', '', '', 'allowed shear stress, shafting code'],
+      ['stress', '', '', 'safety factor in fatigue of the fitted shaft'],
+    ],
+    ['allowed shear stress', 'safety factor in fatigue'],
+  ],
+  [
     'by a second word where the first does not part all',
     [
       ['key', '.shaft.propeller-key', '', 'length'],
@@ -94,4 +102,9 @@ it.each<[string, readonly Told[], readonly string[]]>([
   ],
 ])('names checks of one rule %s', (_, told, names) => {
   expect(named(...told)).toEqual(names);
+});
+
+it('names the ends of a span in few words', () => {
+  expect(spanWords('bearing tube to bearing strut')).toBe('tube to strut');
+  expect(spanWords('last bearing of the shaft before to bearing tube')).toBe('shaft before to tube');
 });

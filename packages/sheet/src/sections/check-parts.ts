@@ -47,9 +47,22 @@ const WAYS: readonly Way[] = [
   (alike, { path }) => withoutCommonStart(alike.map(one => wordsOfPath(one.subject.slice(path.length)))),
   (alike, { spanOf }) => alike.map(one => (one.capacity && spanOf(one.capacity.si)) ?? ''),
   (alike, { entries }) => alike.map(one => entries.find(name => one.message.includes(name)) ?? ''),
-  alike => withoutCommonStart(alike.map(one => (one.capacity?.label ?? '').split(' '))),
+  alike => briefly(alike.map(one => one.capacity?.label ?? '')),
   (alike, { placeOf }) => alike.map(one => placeOf(one) ?? ''),
 ];
+
+/** `safety factor in fatigue of the fitted shaft` up to its `of`, where that parts them as well as the whole does. */
+function briefly(labels: readonly string[]): string[] {
+  const brief = labels.map(one => one.replace(/(,| of ).*$/, ''));
+  return new Set(brief).size === new Set(labels).size
+    ? brief
+    : withoutCommonStart(labels.map(one => one.split(' ')));
+}
+
+/** `forward coupling to tube`: places without the word that every bearing has, short enough for a picture. */
+export function spanWords(name: string): string {
+  return name.replace('last bearing of the shaft before', 'shaft before').replace(/(^| to )bearing /g, '$1');
+}
 
 function wordsOfPath(tail: string): string[] {
   return tail.split(/[.-]/).filter(Boolean);

@@ -6,6 +6,7 @@ import { chart, type Series } from '../drawing/chart.js';
 import { type SpeedRow, speedsPicture } from '../drawing/speeds-picture.js';
 import type { Sheet } from '../sheet.js';
 import { capital, percentWords } from '../words.js';
+import { spanWords } from './check-parts.js';
 import { modeShapes } from './mode-shapes.js';
 import { barredOf, stressBlocks, stressKey } from './torsional-stress.js';
 
@@ -174,7 +175,7 @@ function lateral(sheet: Sheet, { line, name, criticals }: Alike, planned: boolea
         ]
       : []),
     ...spans.map(one => ({
-      name: one.span.name.replaceAll('bearing ', ''),
+      name: spanWords(one.span.name),
       from: rpm(one.whirling.si),
       to: rpm(one.whirling.si),
     })),

@@ -5,7 +5,7 @@ import { VERDICT_SIGN } from '../document/text.js';
 import { arrowTip, box, drawing, label, lineFrom } from '../drawing/svg.js';
 import type { Sheet } from '../sheet.js';
 import { percentWords } from '../words.js';
-import { partNames } from './check-parts.js';
+import { partNames, spanWords } from './check-parts.js';
 
 const WIDTH = 560;
 const NAMES = 232;
@@ -51,7 +51,10 @@ function rowsOf(sheet: Sheet, line: ShaftLine): Row[] {
   const names = partNames(counted, {
     path: line.path,
     entries: line.chain.flatMap(one => (one.entry ? [one.entry.name] : [])),
-    spanOf: whirling => spans.find(one => one.whirling.si === whirling)?.span.name.replaceAll('bearing ', ''),
+    spanOf: whirling => {
+      const found = spans.find(one => one.whirling.si === whirling);
+      return found && spanWords(found.span.name);
+    },
     placeOf: one => sheet.input.placeText?.(one.place),
   });
   return counted.map(one => ({

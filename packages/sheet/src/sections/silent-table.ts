@@ -1,6 +1,6 @@
 import { silentTopics } from '@tailshaft/drivetrain';
 import { type Block, paragraph, table } from '../document/blocks.js';
-import { code, quiet, separated, warning } from '../document/text.js';
+import { code, quiet, separated, together, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 
 /** What the spec says nothing of, so that no rule about it spoke. A reader must not take that for consent. */
@@ -21,7 +21,7 @@ export function silentTable(sheet: Sheet): Block[] {
       ],
       topics.map(one => [
         one.of,
-        everywhere(one.subjects) ? quiet('every line') : separated(', ', ...one.subjects),
+        everywhere(one.subjects) ? together(quiet('every line')) : separated(', ', ...one.subjects),
         separated(', ', ...one.rules.map(rule => code(rule))),
       ]),
     ),
