@@ -79,3 +79,19 @@ describe.each(EXAMPLES)('the sheet of %s', path => {
     expect(wordsOf(elements.find(one => one.tagName === 'h2')!)).toBe('Not checked');
   });
 });
+
+it('puts what is proposed before what was found, and folds the parts of each line until somebody asks', async () => {
+  const { elements } = parsed(vesselSheetHtml(await sheetOfExample('pilot-cutter/ternhaven.shaft')));
+  const titles = elements.filter(one => one.tagName === 'h2').map(wordsOf);
+  expect(titles.filter(one => one.startsWith('Arrangement'))).toEqual([
+    'Arrangement proposed: diesel repower',
+    'Arrangement existing: as found, January 2026',
+  ]);
+  const folded = elements.filter(one => one.tagName === 'details' && attribute(one, 'open') === undefined);
+  const captions = folded.flatMap(one =>
+    within(one)
+      .filter(two => two.tagName === 'caption')
+      .map(wordsOf),
+  );
+  expect(captions.filter(one => one.startsWith('Parts of'))).toHaveLength(4);
+});
