@@ -46,6 +46,49 @@ describe('a stepped shaft', () => {
   });
 });
 
+describe('sections of a shaft', () => {
+  const passing = example('shafting/section-places');
+  const judged = async (...changes: readonly (readonly [string, string])[]) => {
+    const text = changes.reduce((all, [from, to]) => {
+      expect(all).toContain(from);
+      return all.replace(from, to);
+    }, passing);
+    const verdicts = await verdictsOf(text, 'shafting/section-places');
+    return verdicts.filter(one => one.outcome !== 'holds').map(one => one.message);
+  };
+
+  it.each([
+    [
+      '0.9 m  diameter 70 mm',
+      '1 m  diameter 70 mm',
+      /lies from 0\.3 m to 1\.3 m, and section aft begins at 1\.2 m: they overlap by 0\.1 m/,
+    ],
+    [
+      'from 0.3 m  length 0.9 m',
+      'from 300 mm  length 950 mm',
+      /lies from 300 mm to 1250 mm.* overlap by 50 mm/,
+    ],
+    [
+      'from 1.2 m  length 0.4 m',
+      'from 3.2 m  length 0.4 m',
+      /the shaft is 3\.4 m long: the section runs 0\.2 m past its end/,
+    ],
+    ['from 0.3 m', 'from -0.1 m', /begins 0\.1 m before the forward coupling face/],
+    ['diameter 68 mm', 'diameter 68 mm  bore 68 mm', /68 mm thick and bored 68 mm: there is no wall left/],
+  ] as const)('with "%s" made "%s"', async (from, to, said) => {
+    const messages = await judged([from, to]);
+    expect(messages).toHaveLength(1);
+    expect(messages[0]).toMatch(said);
+  });
+
+  it('may leave gaps only where the shaft has a diameter of its own', async () => {
+    expect(await judged()).toEqual([]);
+    const [first, second] = await judged([/diameter 65 mm[^\n]*\n/.exec(passing)![0], '\n']);
+    expect(first).toContain('from 0 m to 0.3 m there is no section');
+    expect(second).toContain('from 1.6 m to 3.4 m there is no section');
+  });
+});
+
 describe('coupling bolts', () => {
   const bolted = example('shafting/coupling-bolts').replace('bolt class 8.8', 'bolt class 4.6');
 

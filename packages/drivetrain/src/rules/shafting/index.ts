@@ -19,6 +19,7 @@ import { materialNamed } from './material-named.js';
 import { mountRating } from './mount-rating.js';
 import { overhang } from './overhang.js';
 import { propellerWhirlRule } from './propeller-whirl.js';
+import { sectionPlaces } from './section-places.js';
 import { serviceFactorChosen } from './service-factor.js';
 import { softMounts } from './soft-mounts.js';
 import { spanGuide } from './span-guide.js';
@@ -58,6 +59,7 @@ export const SHAFTING_RULES: readonly Rule[] = [
   angleLimit,
   angleStackRule,
   lengthStack,
+  sectionPlaces,
   softMounts,
   mountRating,
   bearingWater,
