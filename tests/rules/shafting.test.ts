@@ -1,6 +1,8 @@
+import { join } from 'node:path';
 import { LineAnalysis, RULES, shaftingOf, type Verdict } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
-import { type Checked, checkText } from '../support/check.js';
+import { type Checked, checkFile, checkText } from '../support/check.js';
+import { examplesFolder } from '../support/examples.js';
 
 const example = (id: string) => RULES.find(rule => rule.id === id)!.examples.passing;
 
@@ -303,4 +305,15 @@ describe('weight and balance', () => {
     expect(weight!.demand!.si).toBeCloseTo(275, 9);
     expect(balance!.workings[0]!.si).toBeCloseTo((9800 * 4.35 + 275 * 3.85) / (9800 + 275) - 4.35, 9);
   });
+});
+
+it('says of the keyway factor of an intermediate shaft that it is from memory', async () => {
+  const judged = await checkFile(join(examplesFolder, 'survey-tender/wadebeck.shaft'));
+  const assumed = judged.check.vessels
+    .flatMap(one => one.verdicts)
+    .filter(one => one.rule === 'shafting/diameter')
+    .flatMap(one => one.capacity?.working?.inputs ?? [])
+    .map(one => one.assumed);
+  expect(assumed).toContain('intermediate shaft, keyway, cylindrical connection (from memory)');
+  expect(assumed).toContain('propeller shaft, keyed propeller');
 });

@@ -159,7 +159,7 @@ function classStrength(
     tensileStrength,
     plantFactor: given('plant factor', 'F', 'number', plant.F, { assumed: plant.plant }),
     featureFactor: given('factor of the design feature', 'k', 'number', feature.k, {
-      assumed: `${feature.shaft} shaft, ${feature.feature}`,
+      assumed: `${feature.shaft} shaft, ${feature.feature}${feature.kSource.confidence === 'from memory' ? ' (from memory)' : ''}`,
     }),
     boreRatio: given('bore ratio', 'd_i/d_o', 'ratio', bore.si / outsideDiameter.si, {
       assumed: 'bore over outside diameter',
