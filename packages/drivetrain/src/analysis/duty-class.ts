@@ -19,6 +19,9 @@ const STEPS: readonly (readonly string[])[] = [
   ['continuous', 'workboat'],
 ];
 
+/** Every duty word that has a place in the order. */
+export const DUTY_WORDS: readonly string[] = STEPS.flat();
+
 export type DutyComparison = 'same' | 'heavier' | 'lighter' | 'not comparable';
 
 /** How the offered duty stands to the one that is wanted. */

@@ -1,3 +1,4 @@
+import { DUTY_WORDS } from '@tailshaft/drivetrain';
 import * as ast from '../generated/ast.js';
 import { VESSEL_VOCABULARY } from '../vocabulary/index.js';
 import { anyWord, type Row } from '../vocabulary/kinds.js';
@@ -16,7 +17,9 @@ import {
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
 import { misplaced } from './misplaced.js';
+import { nearest } from './misspelt.js';
 import type { Place } from './place.js';
+import type { Problem } from './problem.js';
 import { type AtomTok, isTok } from './token.js';
 
 /** A sentence of a vessel that later stages take apart: `require ...`, `assume ...`. */
@@ -145,7 +148,7 @@ const HEAD: Readonly<Record<string, Row>> = {
     words: 'duty',
     field: 'class',
     kind: anyWord('duty class'),
-    doc: 'Duty class that the vessel is specified for: pleasure, light, intermediate, medium or continuous.',
+    doc: 'Duty class that the vessel is specified for: pleasure, light, medium, heavy or continuous.',
     example: 'duty medium',
   },
   hull: {
@@ -156,6 +159,30 @@ const HEAD: Readonly<Record<string, Row>> = {
     example: 'hull planing',
   },
 };
+
+const HULL_FORMS = ['planing', 'semi-displacement', 'displacement'];
+
+/**
+ * A form of hull that there is none of, or a duty class that is probably another one misspelt. Makers have duty words of
+ * their own, so that any other word may stand; but one letter off, every rating of the spec would count for nothing.
+ */
+function doubtOf(kind: string, word: string, at: Place): Problem | undefined {
+  if (word === 'unknown') return undefined;
+  const known = kind === 'hull' ? HULL_FORMS : DUTY_WORDS;
+  if (known.includes(word.toLowerCase())) return undefined;
+  const meant = nearest(word, known);
+  if (kind === 'duty' && !meant) return undefined;
+  const choices = (meant ? [meant] : known).map(one => ({ title: `Write ${one}`, text: one }));
+  const what = kind === 'hull' ? 'form of a hull' : 'duty class that another part is rated for';
+  return {
+    code: 'text/value',
+    start: at.start,
+    end: at.end,
+    severity: 'error',
+    message: `"${word}" is no ${what}${meant ? `: did you mean ${meant}?` : `. It is ${known.slice(0, -1).join(', ')} or ${known.at(-1)}.`}`,
+    choices,
+  };
+}
 
 function readSettings(
   context: ReadContext,
@@ -187,12 +214,14 @@ function readSettings(
       origin: at,
       ...(evidence ? { evidence } : {}),
     };
+    const doubt = doubtOf(node.kind, node.head, at);
+    if (doubt) context.problems.push(doubt);
     keep(reading, {
       row: head,
       words: { start: place.start, end: place.start + node.kind.length },
       value: at,
       ...(mark ? { evidence: { start: mark.start, end: mark.end } } : {}),
-      fact,
+      ...(doubt ? {} : { fact }),
     });
   } else if (head)
     problem(
