@@ -88,6 +88,7 @@ export interface StatementChange extends Weighed {
     | 'hull'
     | 'certificate'
     | 'arrangement'
+    | 'trial'
     | 'revision';
   readonly before: string | undefined;
   readonly after: string | undefined;

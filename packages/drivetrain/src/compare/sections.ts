@@ -27,7 +27,7 @@ const TITLES: readonly (readonly [SpecChange['kind'], string])[] = [
   ['one-sided', 'On one side only'],
   ['derived', 'What follows for the lines'],
   ['part', 'Parts'],
-  ['statement', 'Requirements, criteria, acceptances, assumptions'],
+  ['statement', 'Requirements, criteria, acceptances, assumptions, trials'],
   ['paper', 'Papers to look at again'],
 ];
 

@@ -2,8 +2,9 @@ import type { Origin } from '@tailshaft/mechanics';
 import type { Acceptance, Assumption, Requirement, Vessel } from '../model/vessel.js';
 import type { SilentChange, StatementChange } from './change.js';
 import { type FlatFact, flatFacts } from './facts.js';
+import { trialFacts } from './trial-facts.js';
 
-/** What the vessel's text says beside its lines: duty, criteria, requirements, acceptances, assumptions, reasons. */
+/** What the vessel's text says beside its lines: duty, criteria, requirements, acceptances, assumptions, trials, reasons. */
 export function statementChanges(before: Vessel, after: Vessel): StatementChange[] {
   return [
     ...requirementChanges(before.requirements, after.requirements, after.name),
@@ -14,6 +15,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
     ...keyedChanges('assumption', before.assumptions, after.assumptions, ASSUMPTION, after.name),
     ...keyedChanges('acceptance', before.acceptances, after.acceptances, ACCEPTANCE, after.name),
     ...keyedChanges('arrangement', reasonsOf(before), reasonsOf(after), REASON, after.name),
+    ...factsMoved('trial', trialFacts(before), trialFacts(after), after.name),
     ...keyedChanges('revision', before.revisions, after.revisions, REVISION, after.name),
   ];
 }
@@ -162,7 +164,15 @@ function settingChanges(
   after: object | undefined,
   subject: string,
 ): StatementChange[] {
-  const [old, now] = [flatFacts(before ?? {}), flatFacts(after ?? {})];
+  return factsMoved(about, flatFacts(before ?? {}), flatFacts(after ?? {}), subject);
+}
+
+function factsMoved(
+  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'trial',
+  old: ReadonlyMap<string, FlatFact>,
+  now: ReadonlyMap<string, FlatFact>,
+  subject: string,
+): StatementChange[] {
   const changes: StatementChange[] = [];
   for (const what of new Set([...old.keys(), ...now.keys()])) {
     const [was, is] = [old.get(what), now.get(what)];
