@@ -4,6 +4,7 @@ import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { refuseEndless } from './forms/finite.js';
 import { takeValue } from './forms/index.js';
+import { refuseNegative } from './forms/negative.js';
 import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
@@ -68,7 +69,8 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
     return { row, words };
   }
   const range = { start: cursor.atoms[from]!.start, end: cursor.previous!.end };
-  const value = refuseEndless(cursor, row.words, taken, range) ? undefined : taken;
+  const refused = refuseEndless(cursor, row.words, taken, range) || refuseNegative(cursor, row, taken, range);
+  const value = refused ? undefined : taken;
   const evidence = takeEvidence(reading, cursor);
   const broken = value === undefined && !open && cursor.problems.length + cursor.concerns.length > before;
   const written = cursor.atoms

@@ -23,6 +23,7 @@ export const BEARING: Vocabulary = {
       quantity('length'),
       'Its centre, measured aft from the forward coupling face of the shaft.',
       'at 2.31 m',
+      { signed: true },
     ),
     row('length', 'length', quantity('length'), 'Length of the bearing.', 'length 200 mm'),
     row('bore', 'bore', quantity('length'), 'Bore that the shaft runs in.', 'bore 45 mm'),

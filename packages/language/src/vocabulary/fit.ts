@@ -20,6 +20,7 @@ const INSTALLED_ANGLE = [
   quantity('angle'),
   'Greatest angle that the maker allows at rest, aft end down.',
   'installed angle at most 12 deg',
+  { signed: true },
 ] as const;
 const RUNNING_ANGLE = [
   'runningAngleMax',
@@ -27,6 +28,7 @@ const RUNNING_ANGLE = [
   quantity('angle'),
   'Greatest angle that the maker allows under way, trim included.',
   'running angle at most 17 deg',
+  { signed: true },
 ] as const;
 const ANGLE = [
   'angle',
@@ -34,6 +36,7 @@ const ANGLE = [
   quantity('angle'),
   'Angle to the base line at rest, aft end down positive.',
   'angle 3 deg',
+  { signed: true },
 ] as const;
 const POSITION = [
   'position',
@@ -41,6 +44,7 @@ const POSITION = [
   quantity('length'),
   'Centre of mass along the vessel, forward positive, from the reference that all positions use.',
   'position 3.85 m',
+  { signed: true },
 ] as const;
 const FACE = [
   'faceAt',
@@ -48,6 +52,7 @@ const FACE = [
   quantity('length'),
   'Its output face along the shaft line, aft positive, from the same mark in the hull before and after.',
   'output face at 0.62 m',
+  { signed: true },
 ] as const;
 const LENGTH = [
   'length',
@@ -399,6 +404,7 @@ export const SHAFT_FIT = [
     quantity('angle'),
     'Angle of the shaft to the base line at rest, aft end down positive.',
     'angle 11 deg',
+    { signed: true },
   ),
   shaft('examined', 'examined', date, 'When the shaft was last drawn and examined.', 'examined 2024-03-12'),
   shaft(

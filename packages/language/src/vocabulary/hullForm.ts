@@ -53,6 +53,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Centre of buoyancy forward of half the waterline length, in percent of it; aft is negative.',
     'LCB -2 %',
+    { signed: true },
   ),
   hull(
     'wettedSurface',
@@ -105,6 +106,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'How much slower than the hull the water meets the propeller, as a share.',
     'wake fraction 0.18',
+    { signed: true },
   ),
   hull(
     'thrustDeduction',
@@ -112,6 +114,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Share of the thrust that is lost by the suction of the propeller on the hull.',
     'thrust deduction 0.16',
+    { signed: true },
   ),
   hull(
     'propulsiveEfficiency',

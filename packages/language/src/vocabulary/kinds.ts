@@ -84,6 +84,8 @@ export interface Row {
   readonly many?: boolean;
   /** The words may be left out: the value alone tells (`rated medium 0.112 kW/rpm`). */
   readonly bare?: boolean;
+  /** Its number may be below zero: a place along a line, an angle, a share that can turn about. */
+  readonly signed?: boolean;
 }
 
 /** A block inside a block: `clutch A ... { }`. */
@@ -114,7 +116,7 @@ export function rowsFor<F>() {
     kind: ValueKind<Held<F[K]>>,
     doc: string,
     example: string,
-    more: { many?: boolean; bare?: boolean } = {},
+    more: { many?: boolean; bare?: boolean; signed?: boolean } = {},
   ): Row => ({ words, field, kind, doc, example, ...more });
 }
 

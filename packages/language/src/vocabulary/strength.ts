@@ -17,6 +17,7 @@ export const SHAFT_SECTION: Vocabulary = {
       quantity('length'),
       'Where it begins, measured aft from the forward coupling face of the shaft.',
       'from 0.4 m',
+      { signed: true },
     ),
     section('length', 'length', quantity('length'), 'Length of the section.', 'length 1.2 m'),
     section('diameter', 'diameter', quantity('length'), 'Diameter of the section.', 'diameter 85 mm'),

@@ -49,6 +49,7 @@ export const HULL: Vocabulary = {
       quantity('angle'),
       'Greatest trim by the stern under way, over that at rest.',
       'running trim 4 deg',
+      { signed: true },
     ),
     hull(
       'lightship',
@@ -63,6 +64,7 @@ export const HULL: Vocabulary = {
       quantity('length'),
       'Centre of gravity along the vessel, forward positive, from the reference that all positions use.',
       'centre of gravity at 4.35 m',
+      { signed: true },
     ),
     ...HULL_FORM_ROWS,
   ],
