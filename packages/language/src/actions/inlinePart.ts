@@ -78,8 +78,6 @@ function maySwallow({ entry, part, line, vessel }: OnlyUse): boolean {
     one.lines.some(other => other.mirrors?.name === line.name),
   );
   if (!mirrored) return true;
-  // Two gears of one name are known to be alike; of two declared in place nobody says so.
-  if (part.role === 'gear') return false;
   const all = entry.facts.fields;
   const kept = withoutHanded(part.role as never, all);
   return Object.keys(all).every(

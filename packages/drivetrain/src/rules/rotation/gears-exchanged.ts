@@ -1,4 +1,5 @@
 import { otherTurn, type Sense } from '@tailshaft/mechanics';
+import { clutchesOf } from '../../analysis/gear-data.js';
 import { type Pair, pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -135,10 +136,25 @@ function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict[] 
   ];
 }
 
-/** Two gears of one make and ratio are the same gear: then the clutches are exchanged, not the gears. */
+/**
+ * Two gears of one make and ratio are the same gear, and so are one declared in place and its mirror: then the clutches
+ * are exchanged, not the gears.
+ */
 function areDifferent({ port, starboard }: Pair): boolean {
   const [a, b] = [port.gear!, starboard.gear!];
-  return a.entry?.name !== b.entry?.name || a.ratioUsed?.value?.si !== b.ratioUsed?.value?.si || !a.entry;
+  if (a.ratioUsed?.value?.si !== b.ratioUsed?.value?.si) return true;
+  if (a.entry || b.entry) return a.entry?.name !== b.entry?.name;
+  return !isOneDeclaration(a, b);
+}
+
+/** A mirrored gear has no clutches of its own: they are those that the other line declares. */
+function isOneDeclaration(a: Gear, b: Gear): boolean {
+  const [one, other] = [clutchesOf(a, a.variant), clutchesOf(b, b.variant)];
+  return (
+    one.length > 0 &&
+    one.length === other.length &&
+    one.every((clutch, index) => clutch.origin === other[index]!.origin)
+  );
 }
 
 function does(factor: Sense): string {
