@@ -103,6 +103,21 @@ describe('how propeller, hull and engine go together', () => {
   });
 });
 
+it('says of the factors for four blades that they are from memory', async () => {
+  const text = findRule('propeller/tip-clearance')!.examples.failing;
+  const { check } = await checkText(
+    change(text, ['blades 4', 'blades 3'], ['axis to hull 400 mm', 'axis to hull 415 mm']),
+  );
+  const titles = check.vessels
+    .flatMap(one => one.verdicts)
+    .filter(one => one.rule === 'propeller/tip-clearance')
+    .flatMap(one => one.routes())
+    .map(one => one.title);
+  expect(
+    titles.some(one => /^Take four blades .* by the handbook's factors \(from memory\): /.test(one)),
+  ).toBe(true);
+});
+
 const BORE = base('propeller/keyway');
 const ROOM = base('propeller/tip-clearance');
 

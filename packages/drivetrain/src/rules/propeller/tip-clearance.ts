@@ -126,7 +126,7 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
       newDiameter: smaller,
     });
     all.push({
-      title: `Take four blades of ${smaller.written} by ${finer.written}, by the handbook's factors: ${analysis.tell(left, 3)} to the hull, ${percent(left.si / smaller.si)}`,
+      title: `Take four blades of ${smaller.written} by ${finer.written}, by the handbook's factors (from memory): ${analysis.tell(left, 3)} to the hull, ${percent(left.si / smaller.si)}`,
       edits: writePropeller(propeller, {
         blades: '4',
         diameter: smaller.written!,
