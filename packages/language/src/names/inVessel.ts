@@ -1,5 +1,6 @@
+import type { AcceptanceReading } from '../reading/acceptance.js';
 import type { Place } from '../reading/place.js';
-import type { AcceptanceReading, VesselReading } from '../reading/vessel.js';
+import type { VesselReading } from '../reading/vessel.js';
 import { keyAt, type Occurrence } from './occurrence.js';
 
 /** The names of a vessel, its arrangements and lines. A line keeps its name, and its identity, in every arrangement. */

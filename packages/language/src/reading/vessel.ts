@@ -2,6 +2,7 @@ import { DUTY_WORDS } from '@tailshaft/drivetrain';
 import * as ast from '../generated/ast.js';
 import { VESSEL_VOCABULARY } from '../vocabulary/index.js';
 import { anyWord, type Row } from '../vocabulary/kinds.js';
+import { type AcceptanceReading, checkAcceptance, readAcceptance } from './acceptance.js';
 import { type ArrangementReading, readArrangement } from './arrangement.js';
 import { atomsOf, evidenceOf, tokOf } from './atoms.js';
 import { type BlockReading, keep, readFacts, startReading } from './block.js';
@@ -27,14 +28,6 @@ export interface SentenceReading {
   readonly place: Place;
   readonly tokens: readonly AtomTok[];
   readonly because?: string;
-}
-
-export interface AcceptanceReading {
-  readonly place: Place;
-  readonly rule: string;
-  readonly clauses: Readonly<Record<string, string>>;
-  /** Where the path behind `on` stands. */
-  readonly on?: Place;
 }
 
 export interface VesselReading {
@@ -125,6 +118,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'a vessel');
     else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel');
   }
+  for (const one of acceptances) checkAcceptance(context, one, node.name ?? '', arrangements);
   const doc = docBefore(context, node);
   return {
     name: node.name ?? '',
@@ -260,27 +254,6 @@ function sentence(context: ReadContext, node: ast.Requirement | ast.Assumption):
   const last = tokens.at(-1);
   const place = placeOfNode(context, node);
   return { place: last ? { ...place, end: Math.max(place.start, last.end) } : place, tokens };
-}
-
-function readAcceptance(context: ReadContext, node: ast.Acceptance): AcceptanceReading {
-  const clauses: Record<string, string> = {};
-  for (const clause of node.clauses)
-    if (clause.value !== undefined) clauses[clause.kind] = unquoted(clause.value);
-  if (!node.rule)
-    problem(
-      context,
-      node.$cstNode,
-      'text/value-missing',
-      'Say which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
-      'accept'.length,
-    );
-  const on = node.clauses.find(clause => clause.kind === 'on' && clause.value !== undefined);
-  return {
-    place: placeOfNode(context, node),
-    rule: node.rule ?? '',
-    clauses,
-    ...(on ? { on: propertyPlace(context, on, 'value') } : {}),
-  };
 }
 
 /** The words of a sentence as one text. */

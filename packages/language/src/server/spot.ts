@@ -1,8 +1,9 @@
 import { withNested } from '../elaborate/vessel.js';
+import type { AcceptanceReading } from '../reading/acceptance.js';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { BlockReading, FactReading, NestedReading } from '../reading/block.js';
 import type { DocumentReading, EntryReading, ImportReading } from '../reading/document.js';
-import type { AcceptanceReading, SentenceReading, VesselReading } from '../reading/vessel.js';
+import type { SentenceReading, VesselReading } from '../reading/vessel.js';
 import { touches } from './places.js';
 
 /** What a fact belongs to. */
