@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { RULES } from '@tailshaft/drivetrain';
+import { formatText } from '@tailshaft/language';
 import { expect, it } from 'vitest';
 import { type Checked, checkText } from '../support/check.js';
 
@@ -29,7 +30,9 @@ it.each(RULES.map(rule => [rule.id, rule] as const))(
   async (id, rule) => {
     const spec = join(folder, `${fileOf(id)}.shaft`);
     const finding = join(folder, `${fileOf(id)}.expected.txt`);
-    const text = `// ${rule.title}. ${rule.mistakes.length > 0 ? `Mistake ${rule.mistakes.join(', ')}. ` : ''}See: tailshaft explain ${id}\n\n${rule.examples.failing}`;
+    const text = formatText(
+      `// ${rule.title}. ${rule.mistakes.length > 0 ? `Mistake ${rule.mistakes.join(', ')}. ` : ''}See: tailshaft explain ${id}\n\n${rule.examples.failing}`,
+    );
     const found = expected(await checkText(text));
     if (update) {
       writeFileSync(spec, text);
