@@ -37,7 +37,8 @@ function customaryUnit(value: Value, like: Unit): Unit {
 /** `12 %`, `0.4 %`: shares are read to a tenth only while they are small. */
 export function percent(share: number): string {
   const size = Math.abs(share * 100);
-  return `${(share * 100).toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '')} %`;
+  const digits = size.toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
+  return `${share < 0 && digits !== '0' ? '−' : ''}${digits} %`;
 }
 
 /** `2.043:1`. */

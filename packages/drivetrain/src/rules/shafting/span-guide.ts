@@ -59,7 +59,7 @@ function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outsid
     place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
     workings: [count],
   };
-  const numbers = `the span from ${span.name} is ${analysis.tell(span.length)}, ${count.si.toFixed(0)} diameters; the guide is ${least} to ${most}`;
+  const numbers = `the span from ${span.name} is ${analysis.tell(span.length)}, ${count.si.toFixed(count.si < 10 ? 1 : 0)} diameters; the guide is ${least} to ${most}`;
   if (count.si > most) {
     return say.fails({
       ...said,
