@@ -6,6 +6,7 @@ import type { Problem } from '../reading/problem.js';
 import { PLACE_VOCABULARY } from '../vocabulary/index.js';
 import type { EntryTable } from './catalogue.js';
 import { makePart, type PartLayers, roleOf, withoutHanded } from './part.js';
+import { unknownInEntry } from './unknownInEntry.js';
 
 /** A problem that belongs to the file of the vessel. */
 export type Tell = (problem: Problem) => void;
@@ -44,6 +45,7 @@ export function planLine(
     spoken.add(role);
     if (part.action === 'remove') continue;
     const entry = part.name === undefined ? undefined : findEntry(part, role, table, tell);
+    if (entry) for (const problem of unknownInEntry(part, entry)) tell(problem);
     const own: PartLayers = {
       role,
       change: part.action ? CHANGE[part.action]! : before ? 'replaced' : 'new',
