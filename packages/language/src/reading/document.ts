@@ -14,6 +14,7 @@ import {
   repeatsStray,
   stray,
 } from './context.js';
+import { impossibleDates } from './dates.js';
 import { unquoted } from './forms/words.js';
 import type { Host, Place } from './place.js';
 import type { Problem } from './problem.js';
@@ -60,6 +61,7 @@ export function readDocument(document: ast.Document, uri: string, text: string):
     } else if (ast.isMisplaced(statement)) misplaced(context, statement);
     else stray(context, statement, ['import', 'vessel', ...Object.keys(ENTRY_VOCABULARY)], 'a file');
   }
+  context.problems.push(...impossibleDates(document, text));
   return { uri, imports, entries, vessels, problems: context.problems };
 }
 
