@@ -38,7 +38,7 @@ function customaryUnit(value: Value, like: Unit): Unit {
 export function percent(share: number): string {
   const size = Math.abs(share * 100);
   const digits = size.toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
-  return `${share < 0 && digits !== '0' ? '−' : ''}${digits} %`;
+  return `${share < 0 && digits !== '0' ? '-' : ''}${digits} %`;
 }
 
 /** `2.043:1`. */
