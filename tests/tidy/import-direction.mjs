@@ -8,15 +8,16 @@ import { firstCycle } from './cycles.mjs';
 /** What each package may import. A package left of another never imports it back. */
 const mayImport = {
   mechanics: [],
-  drivetrain: ['mechanics'],
-  language: ['mechanics', 'drivetrain'],
-  sheet: ['mechanics', 'drivetrain'],
-  cli: ['mechanics', 'drivetrain', 'language', 'sheet'],
-  vscode: ['mechanics', 'drivetrain', 'language', 'sheet'],
+  vocabulary: ['mechanics'],
+  drivetrain: ['mechanics', 'vocabulary'],
+  language: ['mechanics', 'vocabulary', 'drivetrain'],
+  sheet: ['mechanics', 'vocabulary', 'drivetrain'],
+  cli: ['mechanics', 'vocabulary', 'drivetrain', 'language', 'sheet'],
+  vscode: ['mechanics', 'vocabulary', 'drivetrain', 'language', 'sheet'],
 };
 
 /** Packages of pure values: they run in a browser, a worker or a server, and know none of them. */
-const pure = ['mechanics', 'drivetrain', 'sheet'];
+const pure = ['mechanics', 'vocabulary', 'drivetrain', 'sheet'];
 
 const root = resolve(process.argv[2] ?? join(import.meta.dirname, '../..'));
 const problems = [];

@@ -8,6 +8,5 @@ export * from './reading/document.js';
 export * from './reading/place.js';
 export * from './reading/problem.js';
 export * from './reference/languageReference.js';
+export * from './services/keywords.js';
 export * from './services/module.js';
-export * from './vocabulary/index.js';
-export * from './vocabulary/keywords.js';

@@ -1,13 +1,13 @@
 import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
+import type { Certificate, Criteria, Duty, Hull } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Fact, Quantity, Side } from './fact.js';
 import type { Gear, Transfer } from './gear.js';
-import type { HullCriteria, HullForm } from './hull.js';
 import type { Part } from './part.js';
-import type { PropellerCriteria } from './propeller.js';
 import type { Coupling, Propeller, Shaft } from './shafting.js';
-import type { StrengthCriteria } from './strength.js';
 import type { Trial } from './trial.js';
+
+export type { Certificate, Criteria, Duty, Hull, ShaftCriterion } from '@tailshaft/vocabulary';
 
 /** One engine or motor to one propeller. */
 export interface ShaftLine {
@@ -52,59 +52,6 @@ export interface Reason {
   readonly origin: Origin;
 }
 
-export interface Duty {
-  readonly origin: Origin;
-  readonly class?: Fact<string>;
-  /** Hours a year. */
-  readonly hours?: Quantity<'number'>;
-  readonly passengers?: Fact<'none' | 'carried'>;
-  /** Engines stopped under way: sailing, towing, one engine alone. */
-  readonly underSail?: Fact<'yes' | 'no'>;
-}
-
-export interface Hull extends HullForm {
-  readonly origin: Origin;
-  readonly form?: Fact<string>;
-  readonly waterlineLength?: Quantity<'length'>;
-  readonly displacement?: Quantity<'mass'>;
-  readonly beam?: Quantity<'length'>;
-  readonly draft?: Quantity<'length'>;
-  /** Trim by the stern under way. */
-  readonly runningTrim?: Quantity<'angle'>;
-  readonly lightship?: Quantity<'mass'>;
-  /** Along the vessel, from the reference of all positions, forward positive. */
-  readonly centreOfGravity?: Quantity<'length'>;
-}
-
-/** Which formula judges the shaft, and the factor that the author chose for it. */
-export interface ShaftCriterion {
-  readonly formula: 'small-craft' | 'class';
-  readonly factor?: Value<'number'>;
-  /** Why, in the author's words. */
-  readonly reason?: string;
-}
-
-/** A named published criterion or limit that the author chose; absent ones have defaults. */
-export interface Criteria extends PropellerCriteria, HullCriteria, StrengthCriteria {
-  readonly origin: Origin;
-  readonly gearTorqueMargin?: Quantity<'ratio'>;
-  readonly clutchServiceFactor?: Quantity<'ratio'>;
-  readonly tipSpeed?: Quantity<'speed'>;
-  readonly ratioDifference?: Quantity<'ratio'>;
-  readonly sourceAge?: Quantity<'time'>;
-  readonly trialDifference?: Quantity<'ratio'>;
-  readonly shaftDiameter?: readonly Fact<ShaftCriterion>[];
-  readonly bearingSpanMargin?: Quantity<'ratio'>;
-  readonly overhang?: Quantity<'ratio'>;
-  readonly shaftAngle?: Quantity<'angle'>;
-  readonly angleDifference?: Quantity<'angle'>;
-  readonly lengthDifference?: Quantity<'length'>;
-  readonly weightChange?: Quantity<'ratio'>;
-  readonly balanceChange?: Quantity<'ratio'>;
-  /** Rating life wanted of the bearing that takes the thrust. */
-  readonly thrustBearingLife?: Quantity<'time'>;
-}
-
 /** `assume gear efficiency 97 % because "..."`. */
 export interface Assumption {
   readonly about: string;
@@ -142,12 +89,6 @@ export interface Revision {
   readonly name: string;
   readonly dated?: string;
   readonly text?: string;
-}
-
-export interface Certificate {
-  readonly origin: Origin;
-  readonly power?: Quantity<'power'>;
-  readonly limitedBy?: Fact<string>;
 }
 
 /** A quantity whose unit cannot be relied on, as the reader of the text met it. */

@@ -1,3 +1,4 @@
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import { addToBlock, indentAt, startOfLine } from '../edit/layout.js';
 import type { Replacement } from '../edit/textEdit.js';
 import { withoutHanded } from '../elaborate/part.js';
@@ -6,7 +7,6 @@ import { lineBreakOf, piecesOf } from '../format/tokens.js';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { VesselReading } from '../reading/vessel.js';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '../vocabulary/index.js';
 import { itemsOf } from './factItems.js';
 import type { Offer, TextOf } from './offer.js';
 

@@ -1,7 +1,7 @@
+import type { BlockRow } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { NestedReading } from '../reading/block.js';
 import type { Host } from '../reading/place.js';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '../vocabulary/index.js';
-import type { BlockRow } from '../vocabulary/kinds.js';
 
 /** Properties that a part says in its header only. */
 const HEADER_ONLY = ['at', 'ratio', 'ahead clutch'];

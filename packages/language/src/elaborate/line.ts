@@ -1,9 +1,9 @@
 import type { Change, Part, Role, ShaftLine, Side } from '@tailshaft/drivetrain';
+import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import type { Host } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
-import { PLACE_VOCABULARY } from '../vocabulary/index.js';
 import type { EntryTable } from './catalogue.js';
 import { makePart, type PartLayers, roleOf, withoutHanded } from './part.js';
 import { unknownInEntry } from './unknownInEntry.js';

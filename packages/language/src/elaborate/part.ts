@@ -1,5 +1,6 @@
 import type { Change, EntryNote, Gear, Part, RatioVariant, Role, Shaft } from '@tailshaft/drivetrain';
 import { findVariant, known } from '@tailshaft/drivetrain';
+import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
 import type { Host, Place } from '../reading/place.js';
@@ -90,17 +91,11 @@ function withGrade(shaft: Shaft, table: EntryTable): Shaft {
   return entry ? { ...shaft, grade: materialOf(entry) } : shaft;
 }
 
-/** Facts that one side never hands to the other in silence. */
-const HANDED: Readonly<Partial<Record<Role, readonly string[]>>> = {
-  propeller: ['hand', 'handSetting'],
-  gear: ['aheadClutch', 'pumpIndex', 'shiftCable', 'expectedOutput'],
-  engine: ['rotation', 'sheetRotation', 'serial', 'accessories'],
-};
-
 /** The facts in place of a part without those that have a hand. */
 export function withoutHanded(role: Role, facts: Readonly<Record<string, unknown>>): Record<string, unknown> {
   const kept = { ...facts };
-  for (const field of HANDED[role] ?? []) delete kept[field];
+  const { rows, blocks } = PLACE_VOCABULARY[role] ?? { rows: [], blocks: [] };
+  for (const one of [...rows, ...blocks]) if (one.handed) delete kept[one.field];
   return kept;
 }
 

@@ -1,7 +1,7 @@
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import { TailshaftTerminals } from '../generated/ast.js';
 import { WordIndex } from '../reading/wordIndex.js';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '../vocabulary/index.js';
-import { KEYWORDS } from '../vocabulary/keywords.js';
+import { KEYWORDS } from '../services/keywords.js';
 import type { Names } from './names.js';
 import { entryKey, type Occurrence } from './occurrence.js';
 

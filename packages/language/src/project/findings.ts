@@ -1,4 +1,5 @@
 import { isFinding, type ShaftLine, type Verdict, type Vessel } from '@tailshaft/drivetrain';
+import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { LineReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import {
@@ -10,7 +11,6 @@ import {
   placeOf,
 } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
-import { PLACE_VOCABULARY } from '../vocabulary/index.js';
 import type { FileCheck, JudgedVessel } from './project.js';
 
 /** One thing to show at one place of one file: a problem of the text, or a verdict of a rule. */

@@ -1,10 +1,14 @@
+import {
+  AHEAD_CLUTCH,
+  PLACE_VOCABULARY,
+  PROPELLER,
+  RATED_AT,
+  type Row,
+  ratio,
+  type ValueKind,
+} from '@tailshaft/vocabulary';
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
-import { RATED_AT } from '../vocabulary/engine.js';
-import { AHEAD_CLUTCH } from '../vocabulary/gear.js';
-import { PLACE_VOCABULARY } from '../vocabulary/index.js';
-import { type Row, ratio, type ValueKind } from '../vocabulary/kinds.js';
-import { PROPELLER } from '../vocabulary/shafting.js';
 import { atomsOf, evidenceOf } from './atoms.js';
 import { type BlockReading, keep, readFact, readFacts, startReading } from './block.js';
 import { makeHost, placeOfNode, problem, propertyPlace, type ReadContext, stray } from './context.js';

@@ -1,5 +1,5 @@
 import type { Fact } from '@tailshaft/drivetrain';
-import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { refuseEndless } from './forms/finite.js';

@@ -1,5 +1,5 @@
+import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 import * as ast from '../generated/ast.js';
-import { ENTRY_VOCABULARY } from '../vocabulary/index.js';
 import { atomsOf } from './atoms.js';
 import type { BlockReading } from './block.js';
 import { readFacts, startReading } from './block.js';

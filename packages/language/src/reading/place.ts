@@ -1,6 +1,6 @@
 import type { Fact, UnitConcern } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
-import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import type { Problem } from './problem.js';
 
 /** A stretch of one file: the origin that model objects carry. Offsets are UTF-16 code units. */

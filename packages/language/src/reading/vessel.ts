@@ -1,7 +1,6 @@
 import { DUTY_WORDS } from '@tailshaft/drivetrain';
+import { anyWord, type Row, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import * as ast from '../generated/ast.js';
-import { VESSEL_VOCABULARY } from '../vocabulary/index.js';
-import { anyWord, type Row } from '../vocabulary/kinds.js';
 import { type AcceptanceReading, checkAcceptance, readAcceptance } from './acceptance.js';
 import { type ArrangementReading, readArrangement } from './arrangement.js';
 import { atomsOf, evidenceOf, tokOf } from './atoms.js';

@@ -1,4 +1,4 @@
-import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { type AtomTok, isTok } from './token.js';
 
 export interface Match {

@@ -1,8 +1,8 @@
 import { unitsOf } from '@tailshaft/mechanics';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { HEADER_ROWS } from '../reading/arrangement.js';
 import { EVIDENCE_KINDS } from '../reading/evidence.js';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '../vocabulary/index.js';
-import type { BlockRow, Row, Vocabulary } from '../vocabulary/kinds.js';
 
 /** The reference page of the language in Markdown, made from the same tables that the reader of specs uses. */
 export function languageReference(): string {

@@ -1,6 +1,6 @@
+import type { Vocabulary } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '../../src/vocabulary/index.js';
-import type { Vocabulary } from '../../src/vocabulary/kinds.js';
 import { Specs } from '../edit/specs.js';
 import { CATALOGUE, VESSEL } from '../server/specs.js';
 

@@ -1,7 +1,7 @@
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
 import { propertyHelp } from '../../src/server/help/propertyHelp.js';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '../../src/vocabulary/index.js';
-import type { BlockRow, Row, Vocabulary } from '../../src/vocabulary/kinds.js';
 import { positionOf, Testbed, withCursor } from './testbed.js';
 
 const bed = new Testbed();

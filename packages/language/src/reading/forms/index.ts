@@ -1,4 +1,4 @@
-import type { ValueKind } from '../../vocabulary/kinds.js';
+import type { ValueKind } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { takeBolts, takeLayout, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
 import { takePerYear, takePoint, takeQuantity, takeRatio, takeSpan } from './quantity.js';

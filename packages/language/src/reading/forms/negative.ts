@@ -1,5 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
-import type { Row } from '../../vocabulary/kinds.js';
+import type { Row } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 
 interface Range {

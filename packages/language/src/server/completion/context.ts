@@ -1,5 +1,5 @@
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '../../vocabulary/index.js';
-import type { Vocabulary } from '../../vocabulary/kinds.js';
+import type { Vocabulary } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { scan, type Token } from '../text/scan.js';
 
 /** One block that is open at the cursor. */

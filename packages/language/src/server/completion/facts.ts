@@ -1,5 +1,5 @@
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
-import type { BlockRow, Row, Vocabulary } from '../../vocabulary/kinds.js';
 import { formWords } from '../hover/property.js';
 import type { Token } from '../text/scan.js';
 import { nestedOn } from './context.js';

@@ -8,9 +8,9 @@ import {
   type Unit,
   unitsOf,
 } from '@tailshaft/mechanics';
+import type { Row } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { EVIDENCE_KINDS } from '../../reading/evidence.js';
-import type { Row } from '../../vocabulary/kinds.js';
 import { WORDS } from '../hover/words.js';
 import type { Token } from '../text/scan.js';
 import { keyword, type Offer, value } from './items.js';

@@ -1,4 +1,4 @@
-import type { ValueKind } from '../../vocabulary/kinds.js';
+import type { ValueKind } from '@tailshaft/vocabulary';
 import type { Token } from '../text/scan.js';
 
 /** A value as it is typed: places to fill in, and the words between them. */

@@ -1,4 +1,4 @@
-import type { BlockRow, Row, Vocabulary } from '../../vocabulary/kinds.js';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { paragraphs } from './markdown.js';
 
 /** What a property means, what its value looks like, and an example. */

@@ -7,8 +7,8 @@ import {
   type ShaftMaterial,
   shaftMaterials,
 } from '@tailshaft/mechanics';
+import type { Row, Vocabulary } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
-import type { Row, Vocabulary } from '../../vocabulary/kinds.js';
 import { type Offer, value } from '../completion/items.js';
 import { FLYWHEELS } from './flywheels.js';
 import { HOUSINGS } from './housings.js';

@@ -3,7 +3,7 @@ import {
   type Criteria,
   type PropellerFacts,
   type PropellerPlace,
-} from '@tailshaft/drivetrain';
+} from './facts/index.js';
 import { quantity, type Row, ratio, rowsFor, word } from './kinds.js';
 
 const make = rowsFor<PropellerFacts>();
@@ -16,6 +16,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('ratio'),
     'Developed blade area over disc area, where the maker counts that instead of the expanded area.',
     'developed area ratio 0.68',
+    { measuredWith: ['diameter', 'blades'] },
   ),
   make(
     'series',
@@ -51,6 +52,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Pitch that loads as the blade with its cup does, from whoever cupped it.',
     'effective pitch 25 in',
+    { measuredWith: ['pitch', 'cup'] },
   ),
   make(
     'toleranceClass',
@@ -107,6 +109,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'From the shaft axis to the hull, in the plane of the propeller.',
     'axis to hull 400 mm',
+    { measuredWith: ['shaft.angle'] },
   ),
   place(
     'tipClearance',
@@ -114,6 +117,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade tip to hull.',
     'tip clearance 95 mm',
+    { measuredWith: ['diameter', 'axisToHull'] },
   ),
   place(
     'rudderClearance',
@@ -121,6 +125,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade to rudder.',
     'rudder clearance 120 mm',
+    { measuredWith: ['diameter', 'areaRatio', 'shaft.length', 'shaft.overhang'] },
   ),
   place(
     'strutClearance',
@@ -128,6 +133,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade to the strut, bracket, bossing or skeg ahead of it.',
     'strut clearance 110 mm',
+    { measuredWith: ['diameter', 'areaRatio', 'hubLength', 'shaft.overhang'] },
   ),
   place(
     'shaftDepth',
@@ -135,6 +141,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Shaft axis below the surface, at the propeller.',
     'shaft depth 0.7 m',
+    { measuredWith: ['shaft.angle'] },
   ),
 ];
 

@@ -1,4 +1,4 @@
-import type { Bearing } from '@tailshaft/drivetrain';
+import type { Bearing } from './facts/index.js';
 import { quantity, rowsFor, type Vocabulary, word } from './kinds.js';
 import { COLLAR_THRUST, ROLLING_THRUST } from './torsion.js';
 

@@ -1,4 +1,4 @@
-import type { Flange } from '@tailshaft/drivetrain';
+import type { Flange } from './facts/index.js';
 import { bolts, pilot, quantity, rowsFor, type Vocabulary } from './kinds.js';
 
 const flange = rowsFor<Flange>();

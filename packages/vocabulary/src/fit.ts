@@ -1,3 +1,4 @@
+import { WATER } from './bearing.js';
 import type {
   CouplingFacts,
   EngineFacts,
@@ -6,8 +7,7 @@ import type {
   Mounts,
   ShaftFacts,
   TransferFacts,
-} from '@tailshaft/drivetrain';
-import { WATER } from './bearing.js';
+} from './facts/index.js';
 import { anyWord, date, quantity, ratio, rowsFor, text, type Vocabulary, word } from './kinds.js';
 
 /*
@@ -201,6 +201,7 @@ export const GEAR_FIT = [
     quantity('moment of inertia'),
     'Moment of inertia of all that turns with the input.',
     'input inertia 0.21 kg.m2',
+    { measuredWith: ['ratioUsed'] },
   ),
   gear(
     'outputInertia',
@@ -208,6 +209,7 @@ export const GEAR_FIT = [
     quantity('moment of inertia'),
     'Moment of inertia of all that turns with the output, at output speed.',
     'output inertia 0.34 kg.m2',
+    { measuredWith: ['ratioUsed'] },
   ),
 ];
 
@@ -282,13 +284,16 @@ export const COUPLING_FIT = [
     'Whether the propeller thrust may pass through it.',
     'passes thrust yes',
   ),
-  coupling('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg'),
+  coupling('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg', {
+    measuredWith: ['engine.angle', 'shaft.angle'],
+  }),
   coupling(
     'secondJointAngle',
     'second joint angle',
     quantity('angle'),
     'Angle of the second joint, when there are two.',
     'second joint angle 5 deg',
+    { measuredWith: ['engine.angle', 'shaft.angle'] },
   ),
 ];
 
@@ -339,6 +344,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'From the aft end of the last bearing to the propeller hub.',
     'overhang 60 mm',
+    { measuredWith: ['length', 'taperLength', 'propeller.hubLength'] },
   ),
   shaft('taper', 'taper', ratio, 'Change of diameter per length at the propeller.', 'taper 1:16'),
   shaft('taperLength', 'taper length', quantity('length'), 'Length of the taper.', 'taper length 5 in'),
@@ -348,6 +354,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Diameter where the taper begins, when it is not that of the shaft.',
     'taper large end 1 3/4 in',
+    { measuredWith: ['taper', 'taperLength'], absent: 'the diameter of the shaft' },
   ),
   shaft(
     'keywayWidth',
@@ -362,6 +369,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Diameter that goes into the half-coupling, when it is not that of the shaft.',
     'coupling end diameter 1 3/4 in',
+    { absent: 'the diameter of the shaft' },
   ),
   shaft(
     'couplingKeyWidth',

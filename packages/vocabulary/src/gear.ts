@@ -6,7 +6,7 @@ import type {
   RatioVariant,
   Train,
   TransferFacts,
-} from '@tailshaft/drivetrain';
+} from './facts/index.js';
 import { GEAR_FIT, GEAR_PLACE_FIT, TRANSFER_FIT } from './fit.js';
 import { FLANGE } from './flange.js';
 import {
@@ -101,6 +101,7 @@ export const CLUTCH: Vocabulary = {
       outputSense,
       'Whether the output turns as the input does with this clutch engaged. Where the line turns back, say from where it is seen.',
       'output opposite seen from aft',
+      { evidence: 'strict' },
     ),
     clutch(
       'ahead',
@@ -108,9 +109,15 @@ export const CLUTCH: Vocabulary = {
       word('continuous', 'never'),
       'Whether this clutch may carry full power ahead all day. Leave it out when the sheet does not say.',
       'ahead continuous',
+      { evidence: 'strict' },
     ),
-    clutch('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1'),
-    clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12'),
+    clutch('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1', {
+      measuredWith: ['train'],
+      absent: 'the exact ratio of its ratio',
+    }),
+    clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
+      measuredWith: ['steelPlates', 'frictionPlates'],
+    }),
     clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7'),
     clutch(
       'frictionPlates',
@@ -160,6 +167,7 @@ export const CLUTCH: Vocabulary = {
       quantity('force'),
       'Clamp force, when it is given instead of piston and pressure.',
       'clamp force 24 kN',
+      { measuredWith: ['pistonOuterDiameter', 'pistonInnerDiameter', 'springForce', 'oilPressure'] },
     ),
     clutch(
       'oilPressure',
@@ -181,6 +189,7 @@ export const CLUTCH: Vocabulary = {
       quantity('ratio'),
       'Clutch shaft speed over input speed, for a clutch behind a mesh.',
       'clutch speed 1.0',
+      { measuredWith: ['train'], absent: '1, a clutch on the input shaft' },
     ),
     clutch(
       'holds',
@@ -261,7 +270,11 @@ const ratedHead = { many: true, head: { field: 'duty', kind: anyWord('duty class
 
 export const GEAR_RATIO: Vocabulary = {
   title: 'gear ratio',
-  rows: [variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1')],
+  rows: [
+    variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {
+      measuredWith: ['train'],
+    }),
+  ],
   blocks: [
     variantBlock(
       'clutches',
@@ -290,13 +303,16 @@ export const GEAR: Vocabulary = {
       'Document the facts come from, and its date.',
       'source "Alder 63 technical sheet, issue 4" dated 2025-02-10',
     ),
-    row('layout', 'layout', layout, 'How the output lies to the input.', 'layout down-angle 8 deg'),
+    row('layout', 'layout', layout, 'How the output lies to the input.', 'layout down-angle 8 deg', {
+      evidence: 'strict',
+    }),
     row(
       'inputRotation',
       'input rotation',
       rotation,
       'Engine rotation that the gear accepts. "either by pump index" where its pump must be set for it.',
       'input rotation either by pump index',
+      { evidence: 'strict' },
     ),
     row(
       'inputSpeedMax',
@@ -362,6 +378,7 @@ export const GEAR: Vocabulary = {
       word('yes', 'no'),
       'Whether it has an astern clutch; yes when two clutches are declared.',
       'reversing no',
+      { absent: 'yes when two clutches are declared' },
     ),
     ...GEAR_FIT,
   ],
@@ -408,6 +425,7 @@ export const AHEAD_CLUTCH = rowsFor<Gear>()(
   name('clutch'),
   'The clutch that drives the vessel ahead.',
   'ahead clutch A',
+  { handed: true },
 );
 
 export const GEAR_PLACE: Vocabulary = {
@@ -420,6 +438,7 @@ export const GEAR_PLACE: Vocabulary = {
       rotation,
       'Input rotation that the oil pump is set for.',
       'pump set for standard',
+      { handed: true, evidence: 'strict' },
     ),
     row(
       'shiftCable',
@@ -427,6 +446,7 @@ export const GEAR_PLACE: Vocabulary = {
       word('push for ahead', 'pull for ahead'),
       'What the cable does for ahead. Prove it at the dock, always.',
       'shift cable push for ahead',
+      { handed: true },
     ),
     row(
       'expectedOutput',
@@ -434,6 +454,7 @@ export const GEAR_PLACE: Vocabulary = {
       word('clockwise', 'counter-clockwise'),
       'Output sense ahead, seen from aft, that the plan expects of this gear.',
       'expected output clockwise',
+      { handed: true, measuredWith: ['aheadClutch', 'engine.rotation', 'engine.flywheelFaces'] },
     ),
     ...GEAR_PLACE_FIT,
     ...GEAR.rows,
@@ -466,6 +487,7 @@ export const TRANSFER: Vocabulary = {
       outputSense,
       'Output sense against input, and from where it is seen.',
       'output opposite seen from aft',
+      { evidence: 'strict' },
     ),
     transfer(
       'turnsBack',
@@ -473,8 +495,9 @@ export const TRANSFER: Vocabulary = {
       word('yes', 'no'),
       'Whether the shaft leaves on the side that the power came from.',
       'turns the line back yes',
+      { evidence: 'strict' },
     ),
-    transfer('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1'),
+    transfer('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1', { measuredWith: ['train'] }),
     transfer(
       'efficiency',
       'efficiency',

@@ -1,4 +1,4 @@
-import type { Trial, TrialRun } from '@tailshaft/drivetrain';
+import type { Trial, TrialRun } from './facts/index.js';
 import { anyWord, blocksFor, quantity, rowsFor, text, type Vocabulary, word } from './kinds.js';
 
 const run = rowsFor<TrialRun>();

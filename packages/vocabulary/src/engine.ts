@@ -1,4 +1,4 @@
-import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from '@tailshaft/drivetrain';
+import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from './facts/index.js';
 import { ENGINE_FIT, ENGINE_PLACE_FIT, MOTOR_FIT, MOTOR_PLACE_FIT, MOUNTS } from './fit.js';
 import { FLANGE } from './flange.js';
 import {
@@ -95,6 +95,7 @@ export const ENGINE: Vocabulary = {
       rotation,
       'Which way the crankshaft turns, and from where that is seen. Standard is counter-clockwise at the flywheel end (SAE J824).',
       'rotation standard viewed from flywheel',
+      { handed: true, evidence: 'strict' },
     ),
     row(
       'sheetRotation',
@@ -102,6 +103,7 @@ export const ENGINE: Vocabulary = {
       rotation,
       'The rotation in the words of the data sheet, kept beside your reading of it.',
       'sheet rotation clockwise viewed from front',
+      { handed: true },
     ),
     row(
       'fuel',
@@ -174,8 +176,10 @@ export const ENGINE: Vocabulary = {
       'inertia 2.6 kg.m2',
     ),
     ...ENGINE_TORSION,
-    row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt at rated power.', 'fuel rate 78 L/h'),
-    row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"'),
+    row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt at rated power.', 'fuel rate 78 L/h', {
+      measuredWith: ['ratings'],
+    }),
+    row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"', { handed: true }),
     ...ENGINE_FIT,
   ],
   blocks: [
@@ -193,7 +197,7 @@ export const ENGINE: Vocabulary = {
       ACCESSORY,
       'An accessory that is built for one rotation: starter, raw-water pump, alternator fan.',
       'accessory starter rotation standard viewed from flywheel',
-      { many: true, head: { field: 'name', kind: anyWord('accessory') } },
+      { many: true, head: { field: 'name', kind: anyWord('accessory') }, handed: true },
     ),
     ENGINE_EXCITATION,
   ],
@@ -221,6 +225,7 @@ export const ENGINE_PLACE: Vocabulary = {
       word('aft', 'forward'),
       'Which way the flywheel end faces in the boat.',
       'flywheel aft',
+      { evidence: 'strict' },
     ),
     row(
       'takeOff',

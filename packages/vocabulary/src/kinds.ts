@@ -1,3 +1,4 @@
+import type { Dimension, Value } from '@tailshaft/mechanics';
 import type {
   Bolts,
   Fact,
@@ -11,8 +12,7 @@ import type {
   ShaftCriterion,
   SourceNote,
   Span,
-} from '@tailshaft/drivetrain';
-import type { Dimension, Value } from '@tailshaft/mechanics';
+} from './facts/index.js';
 
 /** The form that a property's value takes in the text. `T` is what the reader makes of it. */
 export type ValueKind<T = unknown> = KindShape & { readonly makes?: T };
@@ -86,6 +86,39 @@ export interface Row {
   readonly bare?: boolean;
   /** Its number may be below zero: a place along a line, an angle, a share that can turn about. */
   readonly signed?: boolean;
+  /** What the number bounds, by its words: a limit raised is a relaxation of the one and a tightening of the other. */
+  readonly bound?: Bound;
+  /** Has a hand: one side never gives it to the other unsaid. */
+  readonly handed?: true;
+  /**
+   * What it was measured or worked out with, as fields of the same block or as `part.field`: when one of those changes and
+   * this is not said anew, the old value no longer counts.
+   */
+  readonly measuredWith?: readonly string[];
+  /** Least and greatest value that such a thing has, written with its unit. Outside it the number or the unit is a slip. */
+  readonly range?: Range;
+  /** What the property is taken as when it is left out, in words. Without it an absent property is an open question. */
+  readonly absent?: string;
+  /** `strict` where hearsay and assumption do not settle what rests on it. */
+  readonly evidence?: 'strict';
+}
+
+export type Bound = 'at least' | 'at most';
+
+export interface Range {
+  readonly low: string;
+  readonly high: string;
+}
+
+/** What a row may say beside its words and its form. */
+export type RowMore = Pick<
+  Row,
+  'many' | 'bare' | 'signed' | 'handed' | 'measuredWith' | 'range' | 'absent' | 'evidence'
+>;
+
+/** The words of a bound end in what they bound; this is the one place where they are looked at. */
+function boundOf(words: string): Bound | undefined {
+  return words.endsWith(' at least') ? 'at least' : words.endsWith(' at most') ? 'at most' : undefined;
 }
 
 /** A block inside a block: `clutch A ... { }`. */
@@ -96,6 +129,8 @@ export interface BlockRow {
   readonly doc: string;
   readonly example: string;
   readonly many?: boolean;
+  /** Has a hand: one side never gives it to the other unsaid. */
+  readonly handed?: true;
   /** What stands between the words and the facts. */
   readonly head?: { readonly field: string; readonly kind: ValueKind };
 }
@@ -116,8 +151,11 @@ export function rowsFor<F>() {
     kind: ValueKind<Held<F[K]>>,
     doc: string,
     example: string,
-    more: { many?: boolean; bare?: boolean; signed?: boolean } = {},
-  ): Row => ({ words, field, kind, doc, example, ...more });
+    more: RowMore = {},
+  ): Row => {
+    const bound = boundOf(words);
+    return { words, field, kind, doc, example, ...(bound ? { bound } : {}), ...more };
+  };
 }
 
 /** Makes block rows whose field is checked against the model interface `F`. */
@@ -128,6 +166,6 @@ export function blocksFor<F>() {
     block: Vocabulary,
     doc: string,
     example: string,
-    more: { many?: boolean; head?: { field: string; kind: ValueKind } } = {},
+    more: Pick<BlockRow, 'many' | 'handed' | 'head'> = {},
   ): BlockRow => ({ words, field, block, doc, example, ...more });
 }

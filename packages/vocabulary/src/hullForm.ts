@@ -1,4 +1,4 @@
-import { type Criteria, type Hull, SPEED_METHODS } from '@tailshaft/drivetrain';
+import { type Criteria, type Hull, SPEED_METHODS } from './facts/index.js';
 import { point, quantity, type Row, rowsFor, text, word } from './kinds.js';
 
 const hull = rowsFor<Hull>();
@@ -25,6 +25,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Displaced volume over length, beam and draft.',
     'block coefficient 0.48',
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'prismaticCoefficient',
@@ -32,6 +33,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Displaced volume over length and midship area.',
     'prismatic coefficient 0.62',
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'midshipCoefficient',
@@ -39,6 +41,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Midship area over beam and draft.',
     'midship coefficient 0.78',
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'waterplaneCoefficient',
@@ -46,6 +49,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Waterplane area over length and beam.',
     'waterplane coefficient 0.78',
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'centreOfBuoyancy',
@@ -53,7 +57,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Centre of buoyancy forward of half the waterline length, in percent of it; aft is negative.',
     'LCB -2 %',
-    { signed: true },
+    { signed: true, measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'wettedSurface',
@@ -61,6 +65,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('area'),
     'Wetted surface of the bare hull.',
     'wetted surface 41 m2',
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'transomArea',
@@ -68,6 +73,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('area'),
     'Transom area below the surface at rest.',
     'transom area 0.3 m2',
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
   ),
   hull(
     'appendageArea',
@@ -91,8 +97,17 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     'chine beam 3.2 m',
   ),
   hull('deadrise', 'deadrise', quantity('angle'), 'Deadrise where the hull planes.', 'deadrise 16 deg'),
-  hull('gravityForward', 'LCG', quantity('length'), 'Centre of gravity forward of the transom.', 'LCG 4.1 m'),
-  hull('gravityHeight', 'VCG', quantity('length'), 'Centre of gravity above the keel.', 'VCG 1.1 m'),
+  hull(
+    'gravityForward',
+    'LCG',
+    quantity('length'),
+    'Centre of gravity forward of the transom.',
+    'LCG 4.1 m',
+    { measuredWith: ['displacement'] },
+  ),
+  hull('gravityHeight', 'VCG', quantity('length'), 'Centre of gravity above the keel.', 'VCG 1.1 m', {
+    measuredWith: ['displacement'],
+  }),
   hull(
     'appendageResistance',
     'appendage resistance',
@@ -106,7 +121,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'How much slower than the hull the water meets the propeller, as a share.',
     'wake fraction 0.18',
-    { signed: true },
+    { signed: true, measuredWith: ['displacement', 'propeller.diameter'] },
   ),
   hull(
     'thrustDeduction',
@@ -114,7 +129,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Share of the thrust that is lost by the suction of the propeller on the hull.',
     'thrust deduction 0.16',
-    { signed: true },
+    { signed: true, measuredWith: ['displacement', 'propeller.diameter'] },
   ),
   hull(
     'propulsiveEfficiency',
@@ -122,6 +137,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Effective power over power at the propellers, for rows of shaft power.',
     'propulsive efficiency 0.55',
+    { measuredWith: ['displacement', 'propeller.diameter'] },
   ),
   hull(
     'waterDensity',
@@ -129,6 +145,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('density'),
     'Density of the water she runs in; sea water at 15 °C when not said.',
     'water density 1025 kg/m3',
+    { absent: 'sea water at 15 °C' },
   ),
   hull(
     'resistance',
@@ -136,7 +153,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     point('force', 'speed'),
     'Resistance with appendages at a speed, from a test or a design; several rows make the curve.',
     'resistance 14.2 kN at 20 kn',
-    { many: true },
+    { many: true, measuredWith: ['displacement'] },
   ),
   hull(
     'effectivePower',
@@ -144,7 +161,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     point('power', 'speed'),
     'Resistance times speed at a speed; several rows make the curve.',
     'effective power 146 kW at 20 kn',
-    { many: true },
+    { many: true, measuredWith: ['displacement'] },
   ),
   hull(
     'shaftPower',
@@ -152,7 +169,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     point('power', 'speed'),
     'Power of all propellers together at a speed, from a trial; with the propulsive efficiency several rows make the curve.',
     'shaft power 265 kW at 20 kn',
-    { many: true },
+    { many: true, measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'] },
   ),
   hull(
     'speedAtRatedPower',
@@ -160,6 +177,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('speed'),
     'Speed she makes with all engines at rated power, from a trial or the designer.',
     'speed at rated power 21 kn',
+    { measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'] },
   ),
   hull(
     'crouchConstant',

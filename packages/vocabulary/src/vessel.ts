@@ -1,4 +1,4 @@
-import type { Certificate, Criteria, Duty, Hull } from '@tailshaft/drivetrain';
+import type { Certificate, Criteria, Duty, Hull } from './facts/index.js';
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hullForm.js';
 import { perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
@@ -42,14 +42,16 @@ export const HULL: Vocabulary = {
     ),
     hull('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t'),
     hull('beam', 'beam', quantity('length'), 'Beam on the waterline.', 'beam 3.4 m'),
-    hull('draft', 'draft', quantity('length'), 'Draft of the hull.', 'draft 0.8 m'),
+    hull('draft', 'draft', quantity('length'), 'Draft of the hull.', 'draft 0.8 m', {
+      measuredWith: ['displacement'],
+    }),
     hull(
       'runningTrim',
       'running trim',
       quantity('angle'),
       'Greatest trim by the stern under way, over that at rest.',
       'running trim 4 deg',
-      { signed: true },
+      { signed: true, measuredWith: ['displacement', 'centreOfGravity'] },
     ),
     hull(
       'lightship',
@@ -64,7 +66,7 @@ export const HULL: Vocabulary = {
       quantity('length'),
       'Centre of gravity along the vessel, forward positive, from the reference that all positions use.',
       'centre of gravity at 4.35 m',
-      { signed: true },
+      { signed: true, measuredWith: ['lightship'] },
     ),
     ...HULL_FORM_ROWS,
   ],

@@ -1,5 +1,5 @@
-import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from '@tailshaft/drivetrain';
 import { BEARING } from './bearing.js';
+import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from './facts/index.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
 import { anyWord, blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
@@ -133,7 +133,9 @@ export const SHAFT: Vocabulary = {
       'Diameter in way of the bearings.',
       'diameter 1 3/4 in',
     ),
-    shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm'),
+    shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm', {
+      absent: 'a solid shaft',
+    }),
     shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m'),
     ...SHAFT_FIT,
     ...SHAFT_TORSION,
@@ -184,6 +186,7 @@ export const PROPELLER: Vocabulary = {
       word('fixed', 'folding', 'feathering', 'controllable pitch'),
       'What sort of propeller it is; fixed when not said.',
       'kind folding',
+      { absent: 'a fixed propeller' },
     ),
     propeller(
       'hand',
@@ -191,6 +194,7 @@ export const PROPELLER: Vocabulary = {
       word('left', 'right'),
       'Right turns clockwise seen from aft to drive ahead.',
       'hand right',
+      { handed: true, evidence: 'strict' },
     ),
     propeller(
       'handSetting',
@@ -198,6 +202,7 @@ export const PROPELLER: Vocabulary = {
       word('left', 'right'),
       'How a convertible propeller is assembled.',
       'set for hand left',
+      { handed: true, evidence: 'strict' },
     ),
     propeller('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4'),
     propeller('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in'),
@@ -208,14 +213,18 @@ export const PROPELLER: Vocabulary = {
       quantity('ratio'),
       'Expanded blade area over disc area.',
       'area ratio 0.72',
+      { measuredWith: ['diameter', 'blades'] },
     ),
-    propeller('mass', 'mass', quantity('mass'), 'Mass in air.', 'mass 34 kg'),
+    propeller('mass', 'mass', quantity('mass'), 'Mass in air.', 'mass 34 kg', {
+      measuredWith: ['diameter', 'blades', 'areaRatio', 'material'],
+    }),
     propeller(
       'inertia',
       'inertia',
       quantity('moment of inertia'),
       'Polar moment of inertia in air.',
       'inertia 0.8 kg.m2',
+      { measuredWith: ['diameter', 'blades', 'areaRatio', 'material'] },
     ),
     ...PROPELLER_TORSION,
     ...PROPELLER_MAKE,

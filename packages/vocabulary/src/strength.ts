@@ -1,4 +1,4 @@
-import type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from '@tailshaft/drivetrain';
+import type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from './facts/index.js';
 import { FLANGE } from './flange.js';
 import { anyWord, name, quantity, rowsFor, type Vocabulary, word } from './kinds.js';
 
@@ -27,6 +27,7 @@ export const SHAFT_SECTION: Vocabulary = {
       quantity('length'),
       'Bore of the section; that of the shaft when not said.',
       'bore 30 mm',
+      { absent: 'the bore of the shaft' },
     ),
   ],
   blocks: [],
@@ -37,7 +38,9 @@ const key = rowsFor<ShaftKey>();
 export const SHAFT_KEY: Vocabulary = {
   title: 'key',
   rows: [
-    key('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm'),
+    key('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
+      absent: 'the width of the keyway',
+    }),
     key('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm'),
     key(
       'length',
@@ -53,6 +56,7 @@ export const SHAFT_KEY: Vocabulary = {
       quantity('pressure'),
       '0.2 % tensile yield of the key; that of its material when not said.',
       'tensile yield 350 MPa',
+      { absent: 'the yield of its material' },
     ),
   ],
   blocks: [],
@@ -74,6 +78,7 @@ const BOLTS = [
     quantity('pressure'),
     'Tensile yield or proof stress of the bolts; that of their class when not said.',
     'bolt yield 640 MPa',
+    { absent: 'the yield of their class' },
   ),
   bolt(
     'boltStrength',
@@ -81,6 +86,7 @@ const BOLTS = [
     quantity('pressure'),
     'Tensile strength of the bolts; that of their class when not said.',
     'bolt tensile strength 800 MPa',
+    { absent: 'the strength of their class' },
   ),
   bolt(
     'boltFit',

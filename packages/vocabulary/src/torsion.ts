@@ -6,7 +6,7 @@ import type {
   PropellerTorsion,
   RollingThrustBearing,
   ShaftTorsion,
-} from '@tailshaft/drivetrain';
+} from './facts/index.js';
 import { blocksFor, point, quantity, rowsFor, span, type Vocabulary, word } from './kinds.js';
 
 /*
@@ -37,6 +37,7 @@ export const ENGINE_TORSION = [
     quantity('number'),
     'Magnifier at resonance that the damping of the engine alone would allow: 30 to 60 for crank masses, from memory. Where it is not said, none of its damping counts.',
     'dynamic magnifier 40',
+    { measuredWith: ['cylinders', 'inertia'], absent: 'none of its damping counts' },
   ),
 ];
 export const ENGINE_EXCITATION = blocksFor<EngineTorsion>()(
@@ -56,6 +57,7 @@ export const PROPELLER_TORSION = [
     quantity('number'),
     'Archer’s factor a of its torsional damping, C = a Q/N with N in rpm: near 30, from memory. Where it is not said, none of its damping counts.',
     'damping factor 30',
+    { measuredWith: ['diameter', 'pitch', 'blades', 'areaRatio'], absent: 'none of its damping counts' },
   ),
 ];
 export const PROPELLER_EXCITATION = blocksFor<PropellerTorsion>()(
@@ -100,7 +102,17 @@ export const SHAFT_TORSION = [
     point('pressure', 'rotational speed'),
     'Amplitude of torsional vibration stress at a speed of this shaft, all orders together, from the torsional calculation or a measurement.',
     'vibratory stress 18 MPa at 265 rpm',
-    { many: true },
+    {
+      many: true,
+      measuredWith: [
+        'diameter',
+        'engine.ratedAt',
+        'engine.inertia',
+        'gear.ratioUsed',
+        'coupling.stiffness',
+        'propeller.inertia',
+      ],
+    },
   ),
   shaft(
     'barredRanges',
@@ -108,7 +120,17 @@ export const SHAFT_TORSION = [
     span('rotational speed'),
     'Speeds of this shaft that may only be passed quickly, as on the plate at the controls.',
     'barred range 205 .. 236 rpm',
-    { many: true },
+    {
+      many: true,
+      measuredWith: [
+        'diameter',
+        'engine.ratedAt',
+        'engine.inertia',
+        'gear.ratioUsed',
+        'coupling.stiffness',
+        'propeller.inertia',
+      ],
+    },
   ),
 ];
 

@@ -1,7 +1,9 @@
+export * from './facts/index.js';
 export * from './kinds.js';
+export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT };
 
-import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE } from './engine.js';
-import { GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
+import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js';
+import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
 import type { Vocabulary } from './kinds.js';
 import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
 import { TRIAL } from './trial.js';

@@ -1,0 +1,82 @@
+import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
+
+/** How a value came to be known. */
+export type EvidenceKind =
+  | 'measured'
+  | 'plate'
+  | 'drawing'
+  | 'sheet'
+  | 'sister vessel'
+  | 'hearsay'
+  | 'assumed';
+
+export interface Evidence {
+  readonly kind: EvidenceKind;
+  /** ISO date. */
+  readonly dated?: string;
+  /** Drawing number, document, person's role. */
+  readonly note?: string;
+}
+
+/** One declared fact. `value` is undefined where the author wrote `unknown`: an open question, never a value. */
+export interface Fact<T> {
+  readonly value: T | undefined;
+  /** The author's own words for the value. */
+  readonly written: string;
+  /** The value's place in the text. */
+  readonly origin: Origin;
+  readonly evidence?: Evidence;
+}
+
+/** A declared quantity. */
+export type Quantity<D extends Dimension = Dimension> = Fact<Value<D>>;
+
+/** `20 .. 24 bar`. */
+export interface Span<D extends Dimension = Dimension> {
+  readonly low: Value<D>;
+  readonly high: Value<D>;
+}
+
+/** `300 kW at 2300 rpm`. */
+export interface Point<Y extends Dimension = Dimension, X extends Dimension = Dimension> {
+  readonly y: Value<Y>;
+  readonly x: Value<X>;
+}
+
+/** Where a turning sense is looked at from. `front` is the end away from the flywheel. */
+export type View = 'flywheel' | 'front' | 'aft' | 'forward';
+
+export interface Rotation {
+  readonly word:
+    | 'standard'
+    | 'opposite'
+    | 'clockwise'
+    | 'counter-clockwise'
+    | 'either'
+    | 'either by pump index';
+  readonly viewedFrom?: View;
+}
+
+/** `source "title" dated 2025-02-10`. */
+export interface SourceNote {
+  readonly title: string;
+  readonly dated?: string;
+}
+
+export interface Bolts {
+  readonly count: number;
+  readonly size: Value<'length'>;
+}
+
+export type Hand = 'left' | 'right';
+export type Side = 'port' | 'starboard' | 'centre';
+
+/** The value of a fact, or undefined when absent or an open question. */
+export function known<T>(fact: Fact<T> | undefined): T | undefined {
+  return fact?.value;
+}
+
+/** Hearsay and assumption cannot close a rotation check. */
+export function isWeak(fact: Fact<unknown> | undefined): boolean {
+  return fact?.evidence?.kind === 'hearsay' || fact?.evidence?.kind === 'assumed';
+}

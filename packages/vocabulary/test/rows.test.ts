@@ -1,0 +1,60 @@
+import {
+  type BlockRow,
+  CRITERIA,
+  ENTRY_VOCABULARY,
+  PLACE_VOCABULARY,
+  type Row,
+  VESSEL_VOCABULARY,
+  type Vocabulary,
+} from '@tailshaft/vocabulary';
+import { describe, expect, it } from 'vitest';
+
+const ALL = [ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY].flatMap(table => Object.entries(table));
+const EVERY: readonly (readonly [string, Row | BlockRow, Vocabulary])[] = ALL.flatMap(([kind, vocabulary]) =>
+  within(vocabulary).flatMap(one =>
+    [...one.rows, ...one.blocks].map(row => [`${kind}: ${row.words}`, row, one] as const),
+  ),
+);
+const ROWS = EVERY.filter((one): one is readonly [string, Row, Vocabulary] => 'kind' in one[1]);
+
+/** Model fields of a part that no row fills: its header does. */
+const OF_THE_HEADER = ['ratioUsed', 'ratedAt', 'aheadClutch'];
+
+describe('the rows of the vocabulary', () => {
+  it.each(CRITERIA.rows.filter(row => row.kind.form === 'quantity').map(row => [row.words, row.bound]))(
+    'the criterion "%s" is a bound',
+    (_, bound) => {
+      expect(['at least', 'at most']).toContain(bound);
+    },
+  );
+
+  it.each(ROWS.filter(([, row]) => row.measuredWith))(
+    '%s was measured with facts that exist',
+    (_, row, own) => {
+      for (const path of row.measuredWith ?? []) {
+        const [part, field] = path.includes('.') ? path.split('.') : [undefined, path];
+        const there = part === undefined ? [own] : [PLACE_VOCABULARY[part!]];
+        const fields = there.flatMap(one =>
+          [...(one?.rows ?? []), ...(one?.blocks ?? [])].map(two => two.field),
+        );
+        expect([...fields, ...OF_THE_HEADER], path).toContain(field);
+      }
+    },
+  );
+
+  it('tells which facts have a hand', () => {
+    const handed = Object.entries(PLACE_VOCABULARY).map(
+      ([kind, one]) =>
+        [kind, [...one.rows, ...one.blocks].filter(row => row.handed).map(row => row.field)] as const,
+    );
+    expect(Object.fromEntries(handed.filter(([, fields]) => fields.length > 0))).toEqual({
+      engine: ['rotation', 'sheetRotation', 'serial', 'accessories'],
+      gear: ['aheadClutch', 'pumpIndex', 'shiftCable', 'expectedOutput'],
+      propeller: ['hand', 'handSetting'],
+    });
+  });
+});
+
+function within(vocabulary: Vocabulary): readonly Vocabulary[] {
+  return [vocabulary, ...vocabulary.blocks.flatMap(one => within(one.block))];
+}
