@@ -37,7 +37,7 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
   it.each(RULES.map((rule, index) => [rule.id, rule, index] as const))(
     '%s: some numbers of its passing example',
     async (_, rule, at) => {
-      await tryEach(rule.examples.passing, '', (__, index) =>
+      await tryEach(rule.examples().passing, '', (__, index) =>
         (index + at) % 8 === 0 ? [HOSTILE[(index + at * 5) % HOSTILE.length]!] : [],
       );
     },
@@ -54,8 +54,8 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
 
   it('an engine of no power leaves no share to tell of', async () => {
     const rule = RULES.find(one => one.id === 'capacity/gear-input-torque')!;
-    const text = rule.examples.cannotTell.replace('power 300 kW', 'power 0 kW');
-    expect(text).not.toBe(rule.examples.cannotTell);
+    const text = rule.examples().cannotTell.replace('power 300 kW', 'power 0 kW');
+    expect(text).not.toBe(rule.examples().cannotTell);
     const { check } = await checkText(text);
     const said = check.vessels.flatMap(one => one.verdicts).filter(one => one.rule === rule.id);
     expect(said.map(one => one.outcome)).toEqual(['cannot tell']);
@@ -64,8 +64,8 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
 
   it('a shaft of no thickness is within no guide: the figure that makes it so is named', async () => {
     const rule = RULES.find(one => one.id === 'shafting/span-guide')!;
-    const text = rule.examples.passing.replace('diameter 65 mm', 'diameter 0 mm');
-    expect(text).not.toBe(rule.examples.passing);
+    const text = rule.examples().passing.replace('diameter 65 mm', 'diameter 0 mm');
+    expect(text).not.toBe(rule.examples().passing);
     const { check } = await checkText(text);
     const ids = ['span-guide', 'bearing-span', 'overhang', 'bearing-length'].map(one => `shafting/${one}`);
     const verdicts = check.vessels.flatMap(one => one.verdicts).filter(one => ids.includes(one.rule));

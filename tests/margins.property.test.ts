@@ -55,17 +55,17 @@ describe('in a whole spec, more of the one leaves more or less of the other', ()
     '%s: more in "%s" (the %s, from %d to %d) leaves a %s',
     async (id, written, number, from, to, more) => {
       const rule = RULES.find(one => one.id === id)!;
-      expect(rule.examples.passing).toContain(written);
+      expect(rule.examples().passing).toContain(written);
       await fc.assert(
         fc.asyncProperty(
           fc.double({ min: 0, max: 0.95, noNaN: true }),
           fc.double({ min: 0.05, max: 1, noNaN: true }),
           async (low, step) => {
             const at = (share: number) => (from + share * (to - from)).toPrecision(6);
-            const small = await margins(id, rule.examples.passing, written, number, at(low));
+            const small = await margins(id, rule.examples().passing, written, number, at(low));
             const large = await margins(
               id,
-              rule.examples.passing,
+              rule.examples().passing,
               written,
               number,
               at(Math.min(1, low + step)),

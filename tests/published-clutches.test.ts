@@ -4,7 +4,7 @@ import { checkText } from './support/check.js';
 
 /** The gear's ahead clutch with these plates, in a whole spec. */
 function spec(plates: string): string {
-  const text = findRule('capacity/clutch-holding')!.examples.passing;
+  const text = findRule('capacity/clutch-holding')!.examples().passing;
   const made = text.replace(
     /clutch B output opposite ahead continuous \{[^}]*\}/,
     `clutch B output opposite ahead continuous { ${plates} }`,

@@ -8,7 +8,7 @@ const KHURMI = 'R. S. Khurmi, J. K. Gupta, Theory of Machines, chapter 13';
 
 /** A whole spec whose gear has this train, this exact ratio and this output sense in its ahead clutch. */
 function spec(train: string, exact: string, output: string, clutch = ''): string {
-  const text = findRule('ratio/train')!.examples.passing;
+  const text = findRule('ratio/train')!.examples().passing;
   const changes: [RegExp | string, string][] = [
     [/clutch A output same ahead continuous\n/, ''],
     ['exact 2.043:1', `exact ${exact}`],

@@ -67,7 +67,7 @@ describe('explain', () => {
     const { stdout, status } = tailshaft(`explain ${rule.id}`, { cwd });
     const flat = stdout.replace(/\s+/g, ' ');
     expect(status).toBe(0);
-    for (const text of [rule.title, rule.manual, rule.criterion, rule.caution, rule.examples.failing]) {
+    for (const text of [rule.title, rule.manual, rule.criterion, rule.caution, rule.examples().failing]) {
       expect(flat).toContain(text.replace(/\s+/g, ' ').trim());
     }
   });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
 
 const RULE = 'capacity/gear-input-torque';
-const { failing, passing } = findRule(RULE)!.examples;
+const { failing, passing } = findRule(RULE)!.examples();
 const accepted = (spec: string, on = 'Centre') =>
   spec.replace(
     '  arrangement proposed {',
@@ -36,7 +36,7 @@ describe('an acceptance that is no longer needed', () => {
   });
 
   it('says nothing while that cannot be told, or nothing of it is judged', async () => {
-    expect(await said(accepted(findRule(RULE)!.examples.cannotTell))).toEqual([]);
+    expect(await said(accepted(findRule(RULE)!.examples().cannotTell))).toEqual([]);
     expect(await said(accepted(passing, 'Port'))).toEqual([]);
   });
 });

@@ -53,7 +53,7 @@ describe('who chose the criterion', () => {
     ['shafting/length-stack', 'length difference at most 8 mm'],
     ['shafting/angle-stack', 'angle difference at most 1 deg'],
   ])('%s tells its default from "%s"', async (rule, line) => {
-    const { passing } = RULES.find(one => one.id === rule)!.examples;
+    const { passing } = RULES.find(one => one.id === rule)!.examples();
     const before = of((await judged(passing)).verdicts, rule);
     expect(before.length).toBeGreaterThan(0);
     expect(new Set(before)).toEqual(new Set(['default']));
@@ -73,7 +73,7 @@ describe('who chose the criterion', () => {
 
   it('no criterion is told to be a default by its wording alone', async () => {
     for (const rule of RULES) {
-      for (const text of [rule.examples.passing, rule.examples.failing]) {
+      for (const text of [rule.examples().passing, rule.examples().failing]) {
         const { check } = await checkText(text);
         const verdicts = [...check.vessels, ...check.entries].flatMap(one => one.verdicts);
         for (const one of verdicts) {

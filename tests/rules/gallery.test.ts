@@ -31,7 +31,7 @@ it.each(RULES.map(rule => [rule.id, rule] as const))(
     const spec = join(folder, `${fileOf(id)}.shaft`);
     const finding = join(folder, `${fileOf(id)}.expected.txt`);
     const text = formatText(
-      `// ${rule.title}. ${rule.mistakes.length > 0 ? `Mistake ${rule.mistakes.join(', ')}. ` : ''}See: tailshaft explain ${id}\n\n${rule.examples.failing}`,
+      `// ${rule.title}. ${rule.mistakes.length > 0 ? `Mistake ${rule.mistakes.join(', ')}. ` : ''}See: tailshaft explain ${id}\n\n${rule.examples().failing}`,
     );
     const found = expected(await checkText(text));
     if (update) {

@@ -30,10 +30,10 @@ describe.each(MISTAKES.map(one => [one.number, one.title, one] as const))('%s %s
     for (const rule of rules) {
       const outcomes = async (text: string) =>
         (await checkText(text)).findings.filter(one => one.code === rule.id).map(one => one.verdict?.outcome);
-      expect(await outcomes(rule.examples.failing), `${rule.id} finds it`).toContain('fails');
-      expect(await outcomes(rule.examples.passing), `${rule.id} is silent without it`).toEqual([]);
-      if (rule.examples.cannotTell.includes('{'))
-        expect(await outcomes(rule.examples.cannotTell), `${rule.id} says when it cannot tell`).toContain(
+      expect(await outcomes(rule.examples().failing), `${rule.id} finds it`).toContain('fails');
+      expect(await outcomes(rule.examples().passing), `${rule.id} is silent without it`).toEqual([]);
+      if (rule.examples().cannotTell.includes('{'))
+        expect(await outcomes(rule.examples().cannotTell), `${rule.id} says when it cannot tell`).toContain(
           'cannot tell',
         );
     }

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
 
 /** Findings on one line of a vessel whose other lines are sound. */
-const SPEC = findRule('paper/acceptance')!.examples.passing;
+const SPEC = findRule('paper/acceptance')!.examples().passing;
 const accepted = SPEC.slice(SPEC.indexOf('  accept '), SPEC.indexOf('  arrangement '));
 
 async function findings(acceptance: string): Promise<string[]> {
@@ -38,7 +38,7 @@ it('stands on its last day', async () => {
 });
 
 it('finds what a sister vessel lent to hull, shaft and propeller, and never in the boat as found', async () => {
-  const failing = findRule('paper/sister-vessel')!.examples.failing;
+  const failing = findRule('paper/sister-vessel')!.examples().failing;
   const text = failing
     .replace(
       'arrangement proposed {',

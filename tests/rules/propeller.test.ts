@@ -2,7 +2,7 @@ import { findRule, LineAnalysis, predictedPoints } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
 
-const base = (id: string) => findRule(id)!.examples.passing;
+const base = (id: string) => findRule(id)!.examples().passing;
 const change = (text: string, ...changes: readonly (readonly [string, string])[]) =>
   changes.reduce((all, [from, to]) => {
     expect(all).toContain(from);
@@ -104,7 +104,7 @@ describe('how propeller, hull and engine go together', () => {
 });
 
 it('says of the factors for four blades that they are from memory', async () => {
-  const text = findRule('propeller/tip-clearance')!.examples.failing;
+  const text = findRule('propeller/tip-clearance')!.examples().failing;
   const { check } = await checkText(
     change(text, ['blades 4', 'blades 3'], ['axis to hull 400 mm', 'axis to hull 415 mm']),
   );

@@ -21,7 +21,7 @@ const specOf = (text: string) => (text.includes('{') ? [text] : []);
 
 describe.each(RULES.map(rule => [rule.id, rule] as const))('%s', (_, rule) => {
   it('offers only ways out that read, clear their finding, break nothing and are laid out as the rest', async () => {
-    for (const spec of [rule.examples.failing, ...specOf(rule.examples.cannotTell)]) {
+    for (const spec of [rule.examples().failing, ...specOf(rule.examples().cannotTell)]) {
       const before = await checkText(spec);
       for (const finding of before.findings) {
         for (const route of finding.verdict?.routes() ?? []) await tryRoute(before, finding, route);

@@ -2,7 +2,7 @@ import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
 
-const example = (id: string) => RULES.find(one => one.id === id)!.examples.passing;
+const example = (id: string) => RULES.find(one => one.id === id)!.examples().passing;
 
 async function verdictsOf(text: string, rule: string) {
   const { check } = await checkText(text);

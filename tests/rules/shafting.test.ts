@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { type Checked, checkFile, checkText } from '../support/check.js';
 import { examplesFolder } from '../support/examples.js';
 
-const example = (id: string) => RULES.find(rule => rule.id === id)!.examples.passing;
+const example = (id: string) => RULES.find(rule => rule.id === id)!.examples().passing;
 
 /** A spec with some of its words changed. */
 function changed(spec: string, ...changes: readonly (readonly [string, string])[]): string {
@@ -178,7 +178,7 @@ describe('lateral vibration', () => {
   });
 
   it('offers a bearing half way, at four times the speed', async () => {
-    const { failing } = RULES.find(rule => rule.id === 'shafting/bearing-span')!.examples;
+    const { failing } = RULES.find(rule => rule.id === 'shafting/bearing-span')!.examples();
     const bad = (await verdicts(failing, 'shafting/bearing-span')).find(one => one.outcome === 'fails')!;
     const margin = 4 * (bad.margin! + 1) - 1;
     expect(bad.routes()[0]!.title).toContain(
@@ -231,7 +231,7 @@ describe('thrust', () => {
   });
 
   it('is not carried by a motor that takes the place of the gear', async () => {
-    const { failing } = RULES.find(rule => rule.id === 'shafting/thrust-path')!.examples;
+    const { failing } = RULES.find(rule => rule.id === 'shafting/thrust-path')!.examples();
     const [verdict] = await verdicts(failing, 'shafting/thrust-path');
     expect(verdict!.outcome).toBe('fails');
   });
@@ -280,7 +280,7 @@ describe('interfaces', () => {
   });
 
   it('finds each feature in which two flanges differ', async () => {
-    const { failing } = RULES.find(rule => rule.id === 'shafting/coupling-flange')!.examples;
+    const { failing } = RULES.find(rule => rule.id === 'shafting/coupling-flange')!.examples();
     const [verdict] = await verdicts(failing, 'shafting/coupling-flange');
     expect(verdict!.message).toContain(
       'bolt circle 121 mm against 108 mm; bolt size 1/2 in against 7/16 in; pilot female against female',
@@ -299,7 +299,7 @@ describe('interfaces', () => {
 
 describe('weight and balance', () => {
   it('counts what goes against what comes', async () => {
-    const { failing } = RULES.find(rule => rule.id === 'interface/weight-change')!.examples;
+    const { failing } = RULES.find(rule => rule.id === 'interface/weight-change')!.examples();
     const [weight, balance] = await verdicts(failing, 'interface/weight-change');
     // 1180 − 905 kg; 9.8 t at 4.35 m with 275 kg more at 3.85 m.
     expect(weight!.demand!.si).toBeCloseTo(275, 9);

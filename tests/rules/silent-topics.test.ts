@@ -44,7 +44,7 @@ describe.each(bare.flatMap(({ of, rules }) => rules.map(rule => [rule, of] as co
 
   it(`is no longer silent for want of ${of} once its examples declare it`, async () => {
     expect(rule, 'such a rule exists').toBeDefined();
-    for (const spec of [rule.examples.failing, rule.examples.passing]) {
+    for (const spec of [rule.examples().failing, rule.examples().passing]) {
       const silent = topicsOf(await checkText(spec)).filter(one => one.rules.includes(id));
       expect(silent, spec).toEqual([]);
     }

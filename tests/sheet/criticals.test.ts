@@ -60,7 +60,7 @@ it('draws the vibratory stress beside its limit, and tells each section', async 
 });
 
 it('marks barred speeds in both charts, at engine speed and at shaft speed', async () => {
-  const spec = RULES.find(one => one.id === 'interface/barred-range')!.examples.passing;
+  const spec = RULES.find(one => one.id === 'interface/barred-range')!.examples().passing;
   const { elements } = parsed(vesselSheetHtml(await sheetOfText(spec)));
   const said = elements.filter(one => one.tagName === 'desc').map(wordsOf);
   const barred = said.flatMap(one =>

@@ -29,10 +29,9 @@ describe('requirements on the sheet', () => {
   });
 
   it('shows one whose answer is told under another finding', async () => {
-    const text = findRule('rotation/turning-requirement')!.examples.passing.replace(
-      /hand left/,
-      'hand unknown',
-    );
+    const text = findRule('rotation/turning-requirement')!
+      .examples()
+      .passing.replace(/hand left/, 'hand unknown');
     const input = await sheetOfText(text);
     // The open hand is one finding, and the requirement waits for the same datum.
     expect(input.verdicts.filter(one => one.rule === 'rotation/turning-requirement')).toEqual([]);
@@ -42,7 +41,7 @@ describe('requirements on the sheet', () => {
   });
 
   it('shows one that was folded, and under what', async () => {
-    const text = findRule('trace/requirement-met')!.examples.cannotTell;
+    const text = findRule('trace/requirement-met')!.examples().cannotTell;
     const input = await sheetOfText(text);
     const verdict = input.verdicts.find(one => one.answers !== undefined)!;
     const above = { ...input.verdicts[0]!, folds: [verdict] };

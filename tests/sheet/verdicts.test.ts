@@ -37,8 +37,8 @@ describe('every verdict appears', () => {
   it.each(
     RULES.flatMap(rule =>
       (['failing', 'cannotTell'] as const)
-        .filter(kind => /^vessel /m.test(rule.examples[kind]))
-        .map(kind => [rule.id, kind, rule.examples[kind]] as const),
+        .filter(kind => /^vessel /m.test(rule.examples()[kind]))
+        .map(kind => [rule.id, kind, rule.examples()[kind]] as const),
     ),
   )('%s, %s', async (_, __, text) => {
     const checked = await checkText(text);
@@ -48,7 +48,7 @@ describe('every verdict appears', () => {
 
 it('names every missing datum once, with where to write it and the checks that wait', async () => {
   const rule = RULES.find(one => one.id === 'rotation/propeller-hand')!;
-  const input = sheetInput(await checkText(rule.examples.cannotTell));
+  const input = sheetInput(await checkText(rule.examples().cannotTell));
   const rows = tableRows(
     parsed(vesselSheetHtml(input)),
     'Missing data, those that most checks wait for first',

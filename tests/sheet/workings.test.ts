@@ -61,9 +61,9 @@ describe('every working reaches declared lines or assumptions', () => {
   });
 
   it.each(
-    RULES.filter(rule => /^vessel /m.test(rule.examples.failing)).map(rule => [rule.id, rule] as const),
+    RULES.filter(rule => /^vessel /m.test(rule.examples().failing)).map(rule => [rule.id, rule] as const),
   )('the failing example of %s', async (_, rule) => {
-    const checked = await checkText(rule.examples.failing);
+    const checked = await checkText(rule.examples().failing);
     if (checked.check.vessels.length > 0) everyInputIsTraced(sheetInput(checked));
   });
 });

@@ -39,11 +39,11 @@ async function run(io: Io, _given: Given, words: readonly string[]): Promise<num
       wrapped(citeSource(rule.source), width, '  ', `${paint.strong('Source')} `),
       wrapped(rule.caution, width, '  ', `${paint.strong('Caution')} `),
       '',
-      example('Fails', rule.examples.failing),
+      example('Fails', rule.examples().failing),
       '',
-      example('Holds', rule.examples.passing),
+      example('Holds', rule.examples().passing),
       '',
-      example('Cannot tell', rule.examples.cannotTell),
+      example('Cannot tell', rule.examples().cannotTell),
     ].join('\n'),
   );
   return 0;

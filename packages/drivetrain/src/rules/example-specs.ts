@@ -4,6 +4,7 @@
  */
 
 /** The same spec with some of its words changed; words that are not there are a mistake of the example. */
+/* @__NO_SIDE_EFFECTS__ */
 export function changed(spec: string, ...changes: readonly (readonly [from: string, to: string])[]): string {
   return changes.reduce((text, [from, to]) => {
     if (!text.includes(from)) throw new Error(`the example does not say "${from}"`);

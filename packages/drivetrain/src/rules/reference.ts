@@ -5,7 +5,8 @@ import type { Rule } from './rule.js';
 
 /** The manual page of one rule in Markdown: hover, `explain` and the reference are made from it. */
 export function ruleManual(rule: Rule): string {
-  const { id, title, severity, criterion, source, manual, caution, examples, mistakes } = rule;
+  const { id, title, severity, criterion, source, manual, caution, mistakes } = rule;
+  const examples = rule.examples();
   const third = examples.cannotTell.includes('{')
     ? `Cannot tell:\n\n${fenced(examples.cannotTell)}`
     : `Cannot tell: ${examples.cannotTell}`;

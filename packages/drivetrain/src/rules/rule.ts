@@ -7,16 +7,7 @@ import type {
   UnitsContext,
 } from '../judge/context.js';
 import type { Severity, Verdict } from '../judge/verdict.js';
-
-/** Specs that show the rule; each is complete and is checked by the tests. */
-export interface Examples {
-  /** Gives this rule's finding, and no other. */
-  readonly failing: string;
-  /** Gives no finding at all. */
-  readonly passing: string;
-  /** Gives this rule's `cannot tell`; or the sentence that says why the rule always can. */
-  readonly cannotTell: string;
-}
+import type { Examples } from './examples.js';
 
 /** Everything about a rule but its check; manual, hover, `explain` and schema are made from it. */
 export interface RuleInfo {
@@ -32,7 +23,7 @@ export interface RuleInfo {
   /** Two to six sentences: what goes wrong, why it matters, what puts it right. */
   readonly manual: string;
   readonly caution: string;
-  readonly examples: Examples;
+  readonly examples: () => Examples;
 }
 
 /** A check may give no verdict (it does not concern this subject), one, or several. */

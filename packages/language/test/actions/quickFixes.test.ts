@@ -114,7 +114,7 @@ describe('a shift cable', () => {
   it('is in no offer of any rule', async () => {
     let offered = 0;
     for (const rule of RULES) {
-      for (const example of [rule.examples.failing, rule.examples.cannotTell]) {
+      for (const example of [rule.examples().failing, rule.examples().cannotTell]) {
         if (!example.includes('{')) continue;
         const offers = await Offers.at(example);
         offered += offers.actions.length;
@@ -131,8 +131,8 @@ describe('a shift cable', () => {
 describe('every fix of every rule', () => {
   it('leaves a text that reads well, and asks for nothing twice', async () => {
     for (const rule of RULES) {
-      if (!rule.examples.cannotTell.includes('{')) continue;
-      const specs = await Specs.read(rule.examples.cannotTell);
+      if (!rule.examples().cannotTell.includes('{')) continue;
+      const specs = await Specs.read(rule.examples().cannotTell);
       const text = specs.textOf(specs.document.uri.toString());
       for (const finding of findingsOf(specs.check)) {
         const offers = quickFixes(finding, specs.textOf);

@@ -44,7 +44,7 @@ gear G "gear" {
 }
 `;
 
-const SEEDS = [SAMPLE, ...RULES.map(rule => rule.examples.failing)];
+const SEEDS = [SAMPLE, ...RULES.map(rule => rule.examples().failing)];
 const SCRAPS = [
   '\n',
   '\r\n',

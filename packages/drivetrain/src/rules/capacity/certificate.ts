@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -31,11 +32,11 @@ const INFO: RuleInfo = {
     'power, or have the certificate amended.',
   caution:
     'Authorities count power at different points and by different standards: ask the one that issued the paper.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(CERTIFIED, ['certificate { power 300 kW }', 'certificate { power 220 kW }']),
     passing: CERTIFIED,
     cannotTell: changed(CERTIFIED, ['certificate { power 300 kW }', 'certificate { power unknown }']),
-  },
+  })),
 };
 
 export const certificate: Rule = { ...INFO, scope: 'arrangement', check };

@@ -11,6 +11,7 @@ import type { Quantity } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -52,11 +53,11 @@ const INFO: RuleInfo = {
     'it, that follows from the balance of its members: a brake on a ring carries more than the engine gives. The service factor covers shifts and torque peaks: 1.5 unless the vessel ' +
     'wants another. The figures are the sheet’s; where it gives a rating, the rating goes first.',
   caution: `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are left out. The default factor is from memory.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_PLATES, ['faces 16', 'faces 8']),
     passing: WITH_PLATES,
     cannotTell: changed(WITH_PLATES, ['      friction 0.1\n', '']),
-  },
+  })),
 };
 
 export const clutchHolding: Rule = { ...INFO, scope: 'line', check };

@@ -7,6 +7,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -47,11 +48,11 @@ const INFO: RuleInfo = {
     'is carried to the place where the coupling stands in the line and compared with what its sheet allows. Rigid couplings ' +
     'are judged by their bolts, not here.',
   caution: `${DEFER} Shock and torsional vibration come on top: the sheet says which factor it wants for them.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_COUPLING, ['torque at most 3600 N.m', 'torque at most 950 N.m']),
     passing: WITH_COUPLING,
     cannotTell: changed(WITH_COUPLING, ['  torque at most 3600 N.m\n', '']),
-  },
+  })),
 };
 
 export const couplingTorque: Rule = { ...INFO, scope: 'line', check };

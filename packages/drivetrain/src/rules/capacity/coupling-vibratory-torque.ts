@@ -10,6 +10,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { WITH_EXCITATION } from '../interface/torsional-specs.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -29,14 +30,14 @@ const INFO: RuleInfo = {
     'vibratory torque in each coupling is compared with its "vibratory torque at most". A softer coupling lets less through ' +
     'above its resonance; one with more damping less at it.',
   caution: `${DEFER} Even firing only. What a sheet allows may fall with frequency and with the heat of the space.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_EXCITATION, [
       'vibratory torque at most 480 N.m',
       'vibratory torque at most 150 N.m',
     ]),
     passing: WITH_EXCITATION,
     cannotTell: changed(WITH_EXCITATION, ['  excitation order 3 torque 620 N.m\n', '']),
-  },
+  })),
 };
 
 export const couplingVibratoryTorque: Rule = { ...INFO, scope: 'line', check };

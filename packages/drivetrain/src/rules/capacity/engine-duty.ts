@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -28,14 +29,14 @@ const INFO: RuleInfo = {
     'rating allows, or is specified for a heavier duty, uses up the engine early and has no cover when it fails. Choose a ' +
     'rating of the right class, which gives less power from the same engine, or change the duty of the vessel, with a reason.',
   caution: `${DEFER} Hours a year are the coarsest of the limits: load factor and time at full power count as much.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hours 3000 per year', 'hours 500 per year']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, [
       '{ hours 1500 per year  passengers none }',
       '{ hours unknown  passengers none }',
     ]),
-  },
+  })),
 };
 
 export const engineDuty: Rule = { ...INFO, scope: 'line', check };

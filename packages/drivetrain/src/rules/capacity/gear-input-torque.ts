@@ -9,6 +9,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, wantedDuty } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -30,11 +31,11 @@ const INFO: RuleInfo = {
     'duty may stand in for the wanted one, a lighter one never, and none is used outside its stated speeds. Ratings usually ' +
     'fall as the ratio deepens. Put it right with another ratio, a larger gear, or an engine rating that gives less torque.',
   caution: `${DEFER} Class names differ between makers: see that the class of the sheet means the duty of the vessel.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.14 kW/rpm']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['  peak torque 1480 N.m at 1500 rpm\n', '']),
-  },
+  })),
 };
 
 export const gearInputTorque: Rule = { ...INFO, scope: 'line', check };

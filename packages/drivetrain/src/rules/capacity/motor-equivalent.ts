@@ -16,6 +16,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -60,14 +61,14 @@ const INFO: RuleInfo = {
     'with it is shown. A reduction gear puts it right where the motor has speed to spare; otherwise a larger motor.',
   caution:
     'Short-time torque does not count: a vessel at full speed runs for hours. The propeller law is a scaling.',
-  examples: {
+  examples: examples(() => ({
     failing: ELECTRIC.replace('torque 270 N.m', 'torque 122 N.m').replace(
       'power 30 kW at 1100 rpm',
       'power 14 kW at 1100 rpm',
     ),
     passing: ELECTRIC,
     cannotTell: ELECTRIC.replace('  power 30 kW at 1100 rpm\n  torque 270 N.m\n', ''),
-  },
+  })),
 };
 
 export const motorEquivalent: Rule = { ...INFO, scope: 'line', check };

@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'ordered for power that never arrives, or the gear judged for less than enters it. Write "measured at crankshaft" or ' +
     '"measured at propeller shaft". Until it is written the heavier reading is used, that of the propeller shaft.',
   caution: 'The loss in the gear is its efficiency, assumed or declared; it is not measured here.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    measured at crankshaft\n', '']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['measured at crankshaft', 'measured at unknown']),
-  },
+  })),
 };
 
 export const powerPoint: Rule = { ...INFO, scope: 'line', check };

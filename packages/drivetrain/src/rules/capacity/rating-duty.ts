@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, wantedDuty } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,11 +28,11 @@ const INFO: RuleInfo = {
     'or change the duty of the vessel, with a reason.',
   caution:
     'Makers name their classes differently. Map the words by their hours, load and time at full power, not by their sound.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated light 0.18 kW/rpm']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['  duty medium { hours 1500 per year  passengers none }\n', '']),
-  },
+  })),
 };
 
 export const ratingDuty: Rule = { ...INFO, scope: 'line', check };

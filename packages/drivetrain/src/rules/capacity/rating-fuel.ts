@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -28,7 +29,7 @@ const INFO: RuleInfo = {
     'rating says nothing of the other fuel. Ask the maker for the rating behind this engine and write it beside the first; ' +
     'until then the torque cannot be judged.',
   caution: `${DEFER} How large the difference is depends on damper, cylinders and gear; no factor is assumed here.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for petrol']),
     passing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for diesel']),
     cannotTell: changed(
@@ -36,7 +37,7 @@ const INFO: RuleInfo = {
       ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for diesel'],
       ['  fuel diesel\n', ''],
     ),
-  },
+  })),
 };
 
 export const ratingFuel: Rule = { ...INFO, scope: 'line', check };

@@ -9,6 +9,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { GearRating } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,7 +28,7 @@ const INFO: RuleInfo = {
     'Where the rated speed of the engine lies outside, ask the maker for the rating there, and look at the greatest input ' +
     'speed as well.',
   caution: 'Even inside the greatest input speed a rating is not carried beyond the speeds that it states.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       'rated medium 0.18 kW/rpm',
       'rated medium 0.18 kW/rpm from 800 .. 2100 rpm',
@@ -37,7 +38,7 @@ const INFO: RuleInfo = {
       'rated medium 0.18 kW/rpm from 800 .. 2600 rpm',
     ]),
     cannotTell: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm from unknown']),
-  },
+  })),
 };
 
 export const ratingSpeed: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,11 +28,11 @@ const INFO: RuleInfo = {
     'it loses its warranty or wears out. State the class, the standard and the hours of the rating, with the document ' +
     'that says so.',
   caution: `${DEFER} Class names differ between makers; the hours and the time at full power say what they mean.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    standard ISO-8665\n    hours 3000 per year\n', '']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['standard ISO-8665', 'standard unknown']),
-  },
+  })),
 };
 
 export const ratingUndefined: Rule = { ...INFO, scope: 'line', check };

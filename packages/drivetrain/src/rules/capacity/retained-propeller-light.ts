@@ -3,6 +3,7 @@ import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { findOffered } from './offered-ratios.js';
@@ -25,12 +26,12 @@ const INFO: RuleInfo = {
   caution:
     'A scaling that takes the old propeller to have been right for the old engine at the same boat speed; the band of 85 to ' +
     '90 % is common practice. A propeller calculation or a trial is better.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(REPOWER, ['power 300 kW at 2300 rpm', 'power 250 kW at 2300 rpm']),
     passing: REPOWER,
     cannotTell:
       'Everything that this rule needs is asked for by capacity/retained-propeller-overload; until it is there this one is silent.',
-  },
+  })),
 };
 
 const LEAST = 0.9;

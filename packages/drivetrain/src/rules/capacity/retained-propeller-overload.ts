@@ -3,6 +3,7 @@ import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,7 +28,7 @@ const INFO: RuleInfo = {
   caution:
     'A scaling that takes the old propeller to have been right for the old engine at the same boat speed. A trial of the old ' +
     'installation, or a propeller calculation, is better. "assume propeller exponent" changes the exponent.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(
       REPOWER,
       ['power 300 kW at 2300 rpm', 'power 280 kW at 2100 rpm'],
@@ -35,7 +36,7 @@ const INFO: RuleInfo = {
     ),
     passing: REPOWER,
     cannotTell: changed(REPOWER, ['    power 300 kW at 2300 rpm', '    power unknown']),
-  },
+  })),
 };
 
 /** About 3 % of speed; what a trial can still settle. */

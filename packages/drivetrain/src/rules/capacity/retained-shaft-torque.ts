@@ -9,6 +9,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned, ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
@@ -34,11 +35,11 @@ const INFO: RuleInfo = {
     'computes both. Where grade and diameter of the shaft are known the factor against torsional yield is shown before ' +
     'and after. Put it right with a larger or stronger shaft, a shallower ratio, or accept it with the proof that the shaft holds.',
   caution: `${DEFER} Pits, keyway cracks and earlier strikes are not in any factor: draw and crack-test a shaft before it is kept.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(REPOWER, ['peak torque 1530 N.m', 'peak torque 1300 N.m']),
     passing: REPOWER,
     cannotTell: changed(REPOWER, ['    power 300 kW at 2300 rpm', '    power unknown']),
-  },
+  })),
 };
 
 export const retainedShaftTorque: Rule = { ...INFO, scope: 'line', check };

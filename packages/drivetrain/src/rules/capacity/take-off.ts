@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes, writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -30,11 +31,11 @@ const INFO: RuleInfo = {
     'was. Write "take-off on" or "take-off off". For propeller matching it is deducted when on; for the parts that carry ' +
     'torque it is never deducted, because it may be off, and for the engine it is always part of the load.',
   caution: 'A pump that is clutched in at idle may stall a small engine; that is not computed here.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_TAKE_OFF, ['  take-off on }', ' }']),
     passing: WITH_TAKE_OFF,
     cannotTell: changed(WITH_TAKE_OFF, ['power take-off 12 kW', 'power take-off unknown']),
-  },
+  })),
 };
 
 export const takeOff: Rule = { ...INFO, scope: 'line', check };

@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -45,11 +46,11 @@ const INFO: RuleInfo = {
     'of the engine is carried to its input and compared with what its sheet allows. Put it right with a larger stage, or by ' +
     'moving part of the ratio behind it.',
   caution: `${DEFER} Sheets of belts and chains ask for a service factor of their own on top.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_TRANSFER, ['torque at most 3600 N.m', 'torque at most 2400 N.m']),
     passing: WITH_TRANSFER,
     cannotTell: changed(WITH_TRANSFER, ['  torque at most 3600 N.m\n', '']),
-  },
+  })),
 };
 
 export const transferTorque: Rule = { ...INFO, scope: 'line', check };

@@ -12,6 +12,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Span } from '../../model/fact.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -44,11 +45,11 @@ const INFO: RuleInfo = {
     '410 .. 510 rpm". One at idle, or at and above 0.8 of rated speed (from memory), is not allowed. A coupling of another ' +
     'stiffness or another ratio may do away with it.',
   caution: `${DEFER} The people aboard have to pass it every time: nobody likes one where she manoeuvres.`,
-  examples: {
+  examples: examples(() => ({
     failing: STIFF,
     passing: changed(STIFF, ['length 1.2 m', BARRED]),
     cannotTell: changed(WITH_INERTIAS, ['length 4.8 m', 'length 4.8 m  barred range 410 .. 510 rpm']),
-  },
+  })),
 };
 
 export const barredRangeRule: Rule = { ...INFO, scope: 'line', check };

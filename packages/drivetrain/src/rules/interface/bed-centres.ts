@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -28,11 +29,11 @@ const INFO: RuleInfo = {
     'torque reaction out of line, or the beds are changed. Compare "mount centres" of the engine with "bed centres" at its ' +
     'place, and put brackets or beds into the scope of the work.',
   caution: `${DEFER} The 10 mm is common practice: slots in mounts take it up.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BEDS, ['mount centres 24 in', 'mount centres 22.5 in']),
     passing: WITH_BEDS,
     cannotTell: changed(WITH_BEDS, ['  mount centres 24 in\n', '']),
-  },
+  })),
 };
 
 export const bedCentres: Rule = { ...INFO, scope: 'line', check };

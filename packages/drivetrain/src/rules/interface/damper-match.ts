@@ -8,6 +8,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -27,11 +28,11 @@ const INFO: RuleInfo = {
     'judged with that of all couplings; here the number of cylinders is compared with what its maker offers it for, and its ' +
     'stiffness must be stated. Order the damper that engine and gear maker name together.',
   caution: `${DEFER} Only a torsional calculation proves a damper.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['cylinders at least 4', 'cylinders at least 8']),
     passing: WITH_DAMPER,
     cannotTell: changed(WITH_DAMPER, ['  torsional stiffness 8200 N.m/rad\n', '']),
-  },
+  })),
 };
 
 export const damperMatch: Rule = { ...INFO, scope: 'line', check };

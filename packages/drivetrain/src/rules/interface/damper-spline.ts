@@ -8,6 +8,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'behind a new engine they often are not: it shows when the gear is offered up. Give "spline teeth" and "spline pitch" ' +
     'of the damper and "input spline teeth" and "input spline pitch" of the gear. Order the damper with the hub of this gear.',
   caution: `${DEFER} Pressure angle and fit count as well: a hub that slides on may still be the wrong one.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['  spline teeth 26\n  spline pitch', '  spline teeth 10\n  spline pitch']),
     passing: WITH_DAMPER,
     cannotTell: changed(WITH_DAMPER, ['  input spline pitch 16/32\n', '']),
-  },
+  })),
 };
 
 export const damperSpline: Rule = { ...INFO, scope: 'line', check };

@@ -7,6 +7,7 @@ import type { Engine, EngineFacts } from '../../model/engine.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -30,11 +31,11 @@ const INFO: RuleInfo = {
     'with the space left for it, room for filters, dipstick and heat exchanger included, and with the hatch it must pass. ' +
     'Put it right with another engine, a down-angle gear that levels it, or a structural change that somebody designs.',
   caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow have their own places.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_SPACE, ['space height 1050 mm', 'space height 940 mm']),
     passing: WITH_SPACE,
     cannotTell: changed(WITH_SPACE, ['  height 980 mm\n', '']),
-  },
+  })),
 };
 
 export const engineSpace: Rule = { ...INFO, scope: 'line', check };

@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { gearsThatCarry } from '../capacity/gear-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -25,11 +26,11 @@ const INFO: RuleInfo = {
     'run from 00, the largest, to 6; one number apart does not fit. An adapter ring helps where makers offer one, and ' +
     'moves the gear aft by its thickness, damper included. The same size may have inch or metric holes: a suffix M says metric.',
   caution: `${DEFER} Bore and face run-out of the housing are measured when it is fitted.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['  input housing SAE-3\n', '  input housing SAE-4\n']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['  input housing SAE-3\n', '  input housing unknown\n']),
-  },
+  })),
 };
 
 export const flywheelHousingRule: Rule = { ...INFO, scope: 'line', check };

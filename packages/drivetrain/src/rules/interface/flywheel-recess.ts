@@ -9,6 +9,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -29,11 +30,11 @@ const INFO: RuleInfo = {
     'warps and breaks. Give "flywheel size" of both, the "flywheel recess diameter" of the engine and the "rivet ring ' +
     'diameter" of the damper. Order a damper for this flywheel; machine the flywheel only with the maker’s consent.',
   caution: `${DEFER} Depth of the recess and reach of the hub are measured when it is fitted.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['rivet ring diameter 300 mm', 'rivet ring diameter 322 mm']),
     passing: WITH_DAMPER,
     cannotTell: changed(WITH_DAMPER, ['  flywheel recess diameter 314 mm\n', '']),
-  },
+  })),
 };
 
 export const flywheelRecess: Rule = { ...INFO, scope: 'line', check };

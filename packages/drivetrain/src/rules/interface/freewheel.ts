@@ -4,6 +4,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -28,11 +29,11 @@ const INFO: RuleInfo = {
     '"under way with engine stopped yes" in her duty; the gear then needs its rule, from its sheet, and the operator must ' +
     'have it. Where it may not, fit a shaft lock or brake.',
   caution: `${DEFER} Seals fed by their own engine run dry meanwhile.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SAILS, ['freewheel "8 h, then run the engine 5 min"', 'freewheel "no"']),
     passing: SAILS,
     cannotTell: changed(SAILS, ['  freewheel "8 h, then run the engine 5 min"\n', '']),
-  },
+  })),
 };
 
 export const freewheel: Rule = { ...INFO, scope: 'line', check };

@@ -4,6 +4,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,11 +28,11 @@ const INFO: RuleInfo = {
     'want indication of pressure and temperature for their cover, most a cooler. Where the spec speaks of one of them, it ' +
     'should speak of all: write "oil pressure gauge fitted", "oil temperature gauge fitted", "oil cooler fitted".',
   caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept it with that reason.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_GAUGES, ['oil temperature gauge fitted', 'oil temperature gauge not fitted']),
     passing: WITH_GAUGES,
     cannotTell: changed(WITH_GAUGES, ['  oil cooler fitted', '']),
-  },
+  })),
 };
 
 export const gearGauges: Rule = { ...INFO, scope: 'line', check };

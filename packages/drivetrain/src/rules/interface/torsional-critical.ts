@@ -7,6 +7,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -33,14 +34,14 @@ const INFO: RuleInfo = {
     'the stresses or the excitation, it is, and the stress is judged by itself. Where the blade rate meets ' +
     'one is told as well: its torque is smaller, and it can seldom be kept out. A softer damper usually moves the first one below idle. Missing data are named; nothing is guessed.',
   caution: `${DEFER} Undamped, without stresses: a critical in the range is no proof of damage and none outside is no proof of safety. Minor orders are left out.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_INERTIAS, [
       'torsional stiffness 8200 N.m/rad',
       'torsional stiffness 60000 N.m/rad',
     ]),
     passing: WITH_INERTIAS,
     cannotTell: changed(WITH_INERTIAS, ['  inertia 1.1 kg.m2', '']),
-  },
+  })),
 };
 
 export const torsionalCritical: Rule = { ...INFO, scope: 'line', check };

@@ -4,6 +4,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -23,14 +24,14 @@ const INFO: RuleInfo = {
     'into the running range, where gears hammer and shafts break. Class asks for the calculation again; for a small yacht ' +
     'at least the statement of who supplies engine and gear together. Name it at the engine: torsional statement "...".',
   caution: `${DEFER} A statement counts for the parts it names, at the speeds it names.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(REPOWER, ['  torsional statement "Kittiwake 9 with Alder 63, calculation 17"', '']),
     passing: REPOWER,
     cannotTell: changed(REPOWER, [
       'torsional statement "Kittiwake 9 with Alder 63, calculation 17"',
       'torsional statement unknown',
     ]),
-  },
+  })),
 };
 
 export const torsionalStatement: Rule = { ...INFO, scope: 'line', check };

@@ -17,6 +17,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -40,7 +41,7 @@ const INFO: RuleInfo = {
     'not run at all; between τ_C and τ_T the speeds are barred, which is allowed below 0.8 of rated speed only (that bound from ' +
     'memory). Orders are added as sizes; only declared damping counts.',
   caution: `${DEFER} Even firing of all cylinders: class also asks for one cylinder that misfires. Speeds over 1.05 of rated are outside the formula. The shaft end with a key counts where its diameter or key is declared.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(
       WITH_EXCITATION,
       ['  vibratory torque at most 480 N.m\n', ''],
@@ -50,7 +51,7 @@ const INFO: RuleInfo = {
     ),
     passing: WITH_EXCITATION,
     cannotTell: changed(WITH_EXCITATION, ['  excitation order 3 torque 620 N.m\n', '']),
-  },
+  })),
 };
 
 export const torsionalStressRule: Rule = { ...INFO, scope: 'line', check };

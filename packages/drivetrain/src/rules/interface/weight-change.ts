@@ -6,6 +6,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -49,14 +50,14 @@ const INFO: RuleInfo = {
     'centre of gravity and positions: the change is then compared with 2 % of lightship and 1 % of waterline length, or with ' +
     'the "weight change at most" and "balance change at most" of the criteria. Put ballast or a stability review into the work.',
   caution: `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are not.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_WEIGHTS, [
       '"six-cylinder diesel" {\n  mass 905 kg',
       '"six-cylinder diesel" {\n  mass 1180 kg',
     ]),
     passing: WITH_WEIGHTS,
     cannotTell: changed(WITH_WEIGHTS, ['lightship 9.8 t', 'lightship unknown']),
-  },
+  })),
 };
 
 export const weightChange: Rule = { ...INFO, scope: 'arrangement', check };

@@ -3,6 +3,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Acceptance } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
 const REQUIRED = changed(SINGLE_LINE, [
@@ -25,7 +26,7 @@ const INFO: RuleInfo = {
     'take it out. One whose subject holds by now is a finding as well: it would cover the next failure by chance. ' +
     'Only taking it out is offered: who accepts, why and until when nobody can fill in but the person who does.',
   caution: 'No date is moved on here, and nobody is put in: only who accepts a departure can do that.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       '  arrangement proposed {',
       '  accept capacity/gear-input-torque on Centre because "rating is being asked for"\n      by "class surveyor" dated 2025-01-20 until 2025-12-31\n  arrangement proposed {',
@@ -33,7 +34,7 @@ const INFO: RuleInfo = {
     passing: REQUIRED,
     cannotTell:
       'Person, reason and last day stand in the acceptance, or it is not one: their absence is the finding.',
-  },
+  })),
 };
 
 export const PAPER_ACCEPTANCE = INFO.id;

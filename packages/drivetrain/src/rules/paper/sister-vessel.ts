@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -23,11 +24,11 @@ const INFO: RuleInfo = {
     'value that was copied from one is a place to start from. Checks use it, and the sheet marks it; before anything is ordered, ' +
     'measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
   caution: 'A drawing that was made for the class of vessels is no better evidence than the sister herself.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [sister vessel]']),
     passing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [measured 2026-01-14]']),
     cannotTell: 'The rule reads the evidence that is written beside a fact; it can always tell.',
-  },
+  })),
 };
 
 export const sisterVessel: Rule = { ...INFO, scope: 'vessel', check };

@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
 const PRACTICE: Source = {
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'be judged at all.',
   caution:
     'A gear that has been in the boat for twenty years may need the sheet of its own year: then say so in the title of the source.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['issue 4" dated 2025-02-10', 'issue 1" dated 2013-02-10']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['issue 4" dated 2025-02-10', 'issue 4"']),
-  },
+  })),
 };
 
 export const sourceAge: Rule = { ...INFO, scope: 'entry', check };

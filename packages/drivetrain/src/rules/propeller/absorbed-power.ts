@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
@@ -33,11 +34,11 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. Check ` +
     'tachometer, throttle travel, fuel and air before a propeller is changed.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(PROPELLED, ['pitch 27 in', 'pitch 34 in']),
     passing: PROPELLED,
     cannotTell: changed(PROPELLED, ['  area ratio 0.72', '']),
-  },
+  })),
 };
 
 export const absorbedPower: Rule = { ...INFO, scope: 'line', check };

@@ -11,6 +11,7 @@ import { nameOf } from '../../model/part.js';
 import type { BladeAreaMethod } from '../../model/propeller.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes, writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -44,11 +45,11 @@ const INFO: RuleInfo = {
     'accepts 5 % of back cavitation, fast small craft 10 %. The thrust comes from the speed method, the pressure from the ' +
     'shaft depth. More area, more or larger blades, or a slower and larger propeller puts it right.',
   caution: `${DEFER_PROPELLER} The criteria disagree among themselves; none of them knows the wake of this hull.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(CHOSEN, ['area ratio 0.9', 'area ratio 0.7']),
     passing: CHOSEN,
     cannotTell: changed(CHOSEN, ['  shaft depth 0.7 m', '']),
-  },
+  })),
 };
 
 export const bladeArea: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { ofHub, ofShaft, seatOf } from './bore.js';
@@ -23,11 +24,11 @@ const INFO: RuleInfo = {
     'nominal size then slides far up the shaft or never reaches its seat. Measure the large end of the taper itself and ' +
     'have the bore made to it. Half a millimetre of diameter moves the hub 8 mm along a 1:16 taper. A sleeve is no cure.',
   caution: 'Lap and blue the hub to the shaft: a number proves no contact.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(BORED, ['taper large end 2 1/2 in', 'taper large end 2 3/8 in']),
     passing: BORED,
     cannotTell: changed(BORED, ['  taper large end 2 1/2 in', '']),
-  },
+  })),
 };
 
 export const boreLargeEnd: Rule = { ...INFO, scope: 'line', check };

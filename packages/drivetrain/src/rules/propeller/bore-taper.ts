@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -25,11 +26,11 @@ const INFO: RuleInfo = {
     'taper has the smaller small end, so it can be opened to the flatter one while metal allows; the other way there is no ' +
     'metal to cut. Bring the two together, then blue the hub to the shaft.',
   caution: 'Numbers prove no contact: lap, blue and check the key with the propeller on its shaft.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(BORED, ['bore taper 1:16', 'bore taper 1:12']),
     passing: BORED,
     cannotTell: changed(BORED, ['  taper 1:16', '']),
-  },
+  })),
 };
 
 export const boreTaper: Rule = { ...INFO, scope: 'line', check };

@@ -7,6 +7,7 @@ import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'reckoned with the whole change turns a good propeller down; one that was carried over unchanged lets a bad one in. ' +
     'Reckon it again, or measure it with the new propeller in place. Differences up to 1.5 mm are left to rounding.',
   caution: 'It takes the shaft to lie where it lay; write the new clearance as measured where it does not.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(RECKONED, ['tip clearance 112 mm', 'tip clearance 125 mm']),
     passing: RECKONED,
     cannotTell: changed(RECKONED, ['diameter 27 in', 'diameter unknown']),
-  },
+  })),
 };
 
 export const clearanceByDiameter: Rule = { ...INFO, scope: 'line', check };

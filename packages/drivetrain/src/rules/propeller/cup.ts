@@ -4,6 +4,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -23,11 +24,11 @@ const INFO: RuleInfo = {
     'stated: "cup none", or the grade with the "effective pitch" that the shop names for it. The computation then takes that ' +
     'pitch.',
   caution: 'Cup terms differ between shops: compare grades of one shop only.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(PROPELLED, ['cup none', 'cup medium']),
     passing: PROPELLED,
     cannotTell: changed(PROPELLED, ['  cup none', '']),
-  },
+  })),
 };
 
 export const cup: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { ofHub, ofShaft, seatOf } from './bore.js';
@@ -29,11 +30,11 @@ const INFO: RuleInfo = {
     'the hub stands about a quarter inch past the small end. Folding and feathering hubs often want a shaft end cut for ' +
     'them. A hub of the right length puts it right; a spacer only with the approval of the propeller shop.',
   caution: 'Nut, cotter, cutter and seal space are not looked at here.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(BORED, ['hub length 7 1/2 in', 'hub length 6 1/4 in']),
     passing: BORED,
     cannotTell: changed(BORED, ['  taper length 7 1/4 in', '']),
-  },
+  })),
 };
 
 export const hubLength: Rule = { ...INFO, scope: 'line', check };

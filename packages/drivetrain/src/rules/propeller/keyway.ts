@@ -11,6 +11,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -37,11 +38,11 @@ const INFO: RuleInfo = {
     'Write the keyway widths of shaft and hub as measured. Where they differ a shop makes a stepped key, or the hub is made ' +
     'to the shaft. Where both agree but not with the standard, the next propeller off the shelf will not fit.',
   caution: 'The width alone is compared: depth, fit and corner radius are for the shop.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(BORED, ['keyway width 5/8 in  hub', 'keyway width 1/2 in  hub']),
     passing: BORED,
     cannotTell: changed(BORED, ['keyway width 5/8 in }', 'keyway width unknown }']),
-  },
+  })),
 };
 
 export const keyway: Rule = { ...INFO, scope: 'line', check };

@@ -6,6 +6,7 @@ import type { HullMaterial } from '../../model/hull.js';
 import { home, nameOf } from '../../model/part.js';
 import type { PropellerMetal } from '../../model/propeller.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -36,11 +37,11 @@ const INFO: RuleInfo = {
     'or the insulation. Once the propeller states what it is made of, hull and shaft are looked at beside it, and a pair that ' +
     'is unlike wants "corrosion protection" in the hull block, with the drawing that shows it.',
   caution: 'A checklist item: what protects, how much and where is for a corrosion specialist.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(METALS, ['  corrosion protection "hull and shaft anodes, bonded, drawing E-12"', '']),
     passing: METALS,
     cannotTell: changed(METALS, ['material aluminium', 'material unknown']),
-  },
+  })),
 };
 
 export const materialPair: Rule = { ...INFO, scope: 'line', check };

@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -39,11 +40,11 @@ const INFO: RuleInfo = {
     'propeller is given, the others are asked for. They are judged where the criteria choose a share: "rudder clearance at ' +
     'least 12 %", "strut clearance at least 15 %".',
   caution: `${DEFER_PROPELLER} Leave room to draw the propeller, puller and nut too.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(CHOSEN, ['rudder clearance 120 mm', 'rudder clearance 60 mm']),
     passing: CHOSEN,
     cannotTell: changed(PLACED, ['  rudder clearance 120 mm', '']),
-  },
+  })),
 };
 
 export const otherClearances: Rule = { ...INFO, scope: 'line', check };

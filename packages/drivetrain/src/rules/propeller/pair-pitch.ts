@@ -9,6 +9,7 @@ import { home } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, ratioTolerance } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -31,11 +32,11 @@ const INFO: RuleInfo = {
     'runs slower, and the fault is looked for in cables and injectors. Both pitches are compared, where both shafts turn ' +
     'alike; a measured one is compared with a measured one only. Have the two pitched as a pair, with one gauge.',
   caution: 'Mean pitch is one figure of many: cup, diameter and blade form count too.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(TWIN_LINES, ['pitch 24 in', 'pitch 22.5 in']),
     passing: TWIN_LINES,
     cannotTell: changed(TWIN_LINES, ['pitch 24 in', 'pitch unknown']),
-  },
+  })),
 };
 
 export const pairPitch: Rule = { ...INFO, scope: 'arrangement', check };

@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Assumption } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { PROPELLED } from './example-hull.js';
@@ -37,11 +38,11 @@ const INFO: RuleInfo = {
     'is held against what the series, the engine and the hull here give for an inch more. ' +
     'Two trials of the vessel herself, with two pitches, are the only good source.',
   caution: `${DEFER_PROPELLER} Near the governor an engine gives way steeply: the cost of pitch is smaller there.`,
-  examples: {
+  examples: examples(() => ({
     failing: assuming(PROPELLED, '200 rpm'),
     passing: assuming(PROPELLED, '60 rpm'),
     cannotTell: assuming(SINGLE_LINE, '200 rpm'),
-  },
+  })),
 };
 
 export const pitchRuleOfThumb: Rule = { ...INFO, scope: 'line', check };

@@ -7,6 +7,7 @@ import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -29,14 +30,14 @@ const INFO: RuleInfo = {
     'one stamp and two pitches pass for trouble with a throttle cable. Have the pitch measured, blade by blade, and write it ' +
     'with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing here computes with a stamp.',
   caution: 'Measure both sides of a pair with the same gauge.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(STAMPED, [
       'pitch 23.6 in [measured 2026-01-14]  stamped pitch 24 in',
       'pitch 24 in [plate]',
     ]),
     passing: STAMPED,
     cannotTell: changed(STAMPED, ['pitch 23.6 in [measured 2026-01-14]', 'pitch unknown']),
-  },
+  })),
 };
 
 export const stampedSize: Rule = { ...INFO, scope: 'line', check };

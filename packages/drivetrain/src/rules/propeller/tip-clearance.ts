@@ -15,6 +15,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -38,11 +39,11 @@ const INFO: RuleInfo = {
     'clearance at least 15 %". Write the tip clearance as measured, or "axis to hull". A smaller diameter, with more blades ' +
     'or area where the load asks for it, or a slower or faster shaft with the propeller that suits it, puts it right.',
   caution: `${DEFER_PROPELLER} Class rules have clearances of their own, which grow with power.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(PLACED, ['axis to hull 430 mm', 'axis to hull 400 mm']),
     passing: PLACED,
     cannotTell: changed(PLACED, ['axis to hull 430 mm [measured 2026-01-14]', 'axis to hull unknown']),
-  },
+  })),
 };
 
 export const tipClearance: Rule = { ...INFO, scope: 'line', check };

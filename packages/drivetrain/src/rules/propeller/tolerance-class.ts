@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,11 +28,11 @@ const INFO: RuleInfo = {
     'new propeller are written, which makes it an order, its class is asked for. Class I suits fast craft, II working ones.',
   caution:
     'ISO 484-2 is for diameters of 0.80 to 2.50 m; shops use its classes for smaller propellers too. The figures come from trade pages.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(BORED, ['  tolerance class I }', ' }']),
     passing: BORED,
     cannotTell: changed(BORED, ['tolerance class I }', 'tolerance class unknown }']),
-  },
+  })),
 };
 
 export const toleranceClass: Rule = { ...INFO, scope: 'line', check };

@@ -9,6 +9,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -37,11 +38,11 @@ const INFO: RuleInfo = {
     'the plate puts shaft speed out by that difference and propeller power by about three times as much. Write the ratio of ' +
     'the clutch that runs ahead.',
   caution: 'Plates that give two ratios do not always say which is which: the output sense tells them apart.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(UNEQUAL, ['ratio 1.96:1 ahead', 'ratio 2.05:1 ahead']),
     passing: UNEQUAL,
     cannotTell: changed(UNEQUAL, ['ratio 1.96:1 ahead clutch B', 'ratio 2.05:1 ahead clutch unknown']),
-  },
+  })),
 };
 
 export const clutchRatio: Rule = { ...INFO, scope: 'line', check };

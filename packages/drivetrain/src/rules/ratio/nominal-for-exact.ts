@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -30,7 +31,7 @@ const INFO: RuleInfo = {
     'keep the nominal one in the catalogue entry.',
   caution:
     'The exact ratio comes from the plate or the sheet of that very gear and clutch; two clutches may differ.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,
       ['ratio 2.04:1 exact 2.043:1', 'ratio 2:1 exact 1.958:1'],
@@ -38,7 +39,7 @@ const INFO: RuleInfo = {
     ),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['ratio 2.04:1 exact 2.043:1', 'ratio 2.04:1']),
-  },
+  })),
 };
 
 export const nominalForExact: Rule = { ...INFO, scope: 'line', check };

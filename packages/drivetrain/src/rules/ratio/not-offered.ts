@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -27,11 +28,11 @@ const INFO: RuleInfo = {
     'for a ratio that the entry does not have nothing further can be judged. Choose one that is offered, or add the missing ' +
     'one to the entry with its source.',
   caution: 'A neighbouring ratio of the same family may have the other output sense and a lower rating.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['gear Alder-63 ratio 2.04:1', 'gear Alder-63 ratio 2.3:1']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['gear Alder-63 ratio 2.04:1', 'gear Alder-63 ratio unknown']),
-  },
+  })),
 };
 
 export const notOffered: Rule = { ...INFO, scope: 'line', check };

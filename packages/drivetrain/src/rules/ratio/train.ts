@@ -13,6 +13,7 @@ import type { Clutch, Train } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -40,14 +41,14 @@ const INFO: RuleInfo = {
     'or which two it locks, and what it carries follows with its ratio. Where it does not, one of the two is from another gear, another clutch or is misread. ' +
     'Count teeth, or turn the input by hand and count turns, before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 45 with B 92']),
     passing: WITH_TEETH,
     cannotTell: changed(WITH_TEETH, [
       'mesh A 23 with B 47',
       'sun teeth 46  ring teeth 48  input sun  output carrier',
     ]),
-  },
+  })),
 };
 
 export const trainAgrees: Rule = { ...INFO, scope: 'line', check };

@@ -11,6 +11,7 @@ import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned, ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
@@ -31,7 +32,7 @@ const INFO: RuleInfo = {
     'synchronised: that is an error. Different pitches may make up for it; then the arrangement says so with ' +
     '"reason for unequal ratios". A clutch pair with two ratios does this unnoticed when each side runs ahead in another clutch.',
   caution: 'The power difference is the propeller law at equal engine speed: a scaling, not a prediction.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(TWIN_LINES, [
       'gear Alder-63 ratio 2.04:1 ahead clutch B',
       'gear Alder-63 ratio 2.1:1 ahead clutch B',
@@ -41,7 +42,7 @@ const INFO: RuleInfo = {
       'gear Alder-63 ratio 2.04:1 ahead clutch B',
       'gear Alder-63 ratio unknown ahead clutch B',
     ]),
-  },
+  })),
 };
 
 export const unequalSides: Rule = { ...INFO, scope: 'arrangement', check };

@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Accessory, Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { engineWord, stubRoutes } from './edits.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'the other rotation, a starter turns the engine backwards, a pump gives no water and a fan blows the wrong way. Order ' +
     'the accessory for this rotation and list the change as a work item.',
   caution: `${DOCK_CAUTION} A raw-water pump that runs backwards shows only when the engine overheats.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_STARTER, [STARTER, 'accessory starter rotation opposite viewed from flywheel']),
     passing: WITH_STARTER,
     cannotTell: changed(WITH_STARTER, [STARTER, 'accessory starter rotation unknown']),
-  },
+  })),
 };
 
 export const accessory: Rule = { ...INFO, scope: 'vessel', check };

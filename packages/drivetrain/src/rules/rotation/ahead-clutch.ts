@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { clutchPermission } from './clutch-permission.js';
 import { withoutClutchRoutes } from './permission-routes.js';
@@ -25,11 +26,11 @@ const INFO: RuleInfo = {
     'ahead overheats and fails. Run ahead on the clutch that is made for it and fit the propeller hand it needs, or fit ' +
     'a gear whose clutches may both run ahead.',
   caution: `${DOCK_CAUTION} Only the gear maker can give this permission; nothing here infers it from the type of gear.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, 'clutch B output opposite ahead never']),
     passing: SINGLE_LINE,
     cannotTell: `A permission that is not stated is the concern of ${clutchPermission.id}, which says so; this rule speaks once it is stated.`,
-  },
+  })),
 };
 
 export const aheadClutch: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { isWeak } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { gearRoutes } from './hand-routes.js';
@@ -25,11 +26,11 @@ const INFO: RuleInfo = {
     'and burnt clutches, on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the clutch, and ' +
     'record the source with its date.',
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, `${PERMITTED} [hearsay]`]),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, [PERMITTED, 'clutch B output opposite']),
-  },
+  })),
 };
 
 export const clutchPermission: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords, writeInPlace } from './edits.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
@@ -27,7 +28,7 @@ const INFO: RuleInfo = {
     'gear that also reverses gives two ways of going astern that undo each other. Say `reversing no` at the gear in its ' +
     'line when its astern clutch is not used, or ask whether the reversing gear is meant: such sets do exist.',
   caution: `${DOCK_CAUTION} A jump of pitch when control changes station has caused collisions: put the transfer into the trial.`,
-  examples: {
+  examples: examples(() => ({
     failing: PITCH,
     passing: ONE_WAY,
     cannotTell: changed(
@@ -35,7 +36,7 @@ const INFO: RuleInfo = {
       [' { reversing no }', ''],
       ['    clutch A output same ahead continuous\n', ''],
     ),
-  },
+  })),
 };
 
 export const controllablePitch: Rule = { ...INFO, scope: 'line', check };

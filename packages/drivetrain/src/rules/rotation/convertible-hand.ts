@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, writeInPlace } from './edits.js';
 import { handFolds } from './pair-folds.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'for the other one, and the boat went astern on launching day. Record how it is assembled with `set for hand`; it must ' +
     'be the hand that the spec asks for.',
   caution: `${DOCK_CAUTION} Have the shop state the setting on its sheet; check it again after every service.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(FOLDING, ['set for hand right', 'set for hand left']),
     passing: FOLDING,
     cannotTell: changed(FOLDING, ['  set for hand right', '']),
-  },
+  })),
 };
 
 export const convertibleHand: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { engineWord, stubRoutes, turnWords } from './edits.js';
 import { handRoutes } from './hand-routes.js';
@@ -33,14 +34,14 @@ const INFO: RuleInfo = {
     'line reverses. The old propeller then drives astern with the lever ahead. The new engine needs the other propeller ' +
     'hand, the other clutch where the gear lets it run ahead, or a gear of the other output sense.',
   caution: `${DOCK_CAUTION} Look also at the pump setting of the gear and at the accessories of the engine.`,
-  examples: {
+  examples: examples(() => ({
     failing: OLD_OPPOSITE,
     passing: REPOWER,
     cannotTell: changed(REPOWER, [
       'dated 2025-01-20\n  rotation standard viewed from flywheel',
       'dated 2025-01-20',
     ]),
-  },
+  })),
 };
 
 export const engineChanged: Rule = { ...INFO, scope: 'line', check };

@@ -3,6 +3,7 @@ import type { ArrangementContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { engineWord, exchange, otherEngineWord } from './edits.js';
 import { ENGINES_EXCHANGED, HANDED_ENGINES } from './exchange-examples.js';
@@ -23,12 +24,12 @@ const INFO: RuleInfo = {
     'astern and exchanging the engines puts both right, the engines are on the wrong sides. Exchange them in the spec, ' +
     'or if they already stand in the boat, see which of the other ways costs least.',
   caution: `${DOCK_CAUTION} Check serial numbers against the plan too; in the boat, exchanging engines is a lift-out.`,
-  examples: {
+  examples: examples(() => ({
     failing: ENGINES_EXCHANGED,
     passing: HANDED_ENGINES,
     cannotTell:
       'It speaks once the rotation of both lines is known; until then rotation/propeller-hand names what is missing.',
-  },
+  })),
 };
 
 export const enginesExchanged: Rule = { ...INFO, scope: 'arrangement', check };

@@ -9,6 +9,7 @@ import type { Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { exchange, stubRoutes, turnWords } from './edits.js';
 import { GEARS_EXCHANGED, HANDED_GEARS } from './exchange-examples.js';
@@ -29,7 +30,7 @@ const INFO: RuleInfo = {
     'exchanging the gears puts both right, or when a gear does not turn as its `expected output` says. Exchange the gears ' +
     'in the spec, and look whether their ratios were meant for the other side too.',
   caution: `${DOCK_CAUTION} Compare ratios and serial plates as well: exchanged gears often differ in ratio.`,
-  examples: {
+  examples: examples(() => ({
     failing: GEARS_EXCHANGED,
     passing: HANDED_GEARS,
     cannotTell: changed(
@@ -37,7 +38,7 @@ const INFO: RuleInfo = {
       ['ratio 2.04:1 ahead clutch B', 'ratio 2.04:1 ahead clutch B { expected output clockwise }'],
       ['dated 2025-01-20\n  rotation standard viewed from flywheel', 'dated 2025-01-20'],
     ),
-  },
+  })),
 };
 
 export const gearsExchanged: Rule = { ...INFO, scope: 'arrangement', check };

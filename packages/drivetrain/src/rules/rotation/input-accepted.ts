@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { gearRoutes } from './hand-routes.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'make no oil pressure or wear out their bearings. Whether a gear takes standard, opposite or either rotation is stated ' +
     'by its maker. Choose a gear that takes this engine, or an engine of the rotation that the gear takes.',
   caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, [TAKES, 'input rotation opposite viewed from flywheel']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, [`  ${TAKES}\n`, '']),
-  },
+  })),
 };
 
 export const inputAccepted: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { handNeeded, twoPropellers, type WithPropeller } from './same-hand.js';
@@ -33,7 +34,7 @@ const INFO: RuleInfo = {
     'blades move outward. Inward-turning screws can draw air between them and handle differently alongside. Some builders ' +
     'choose them on purpose; then write `reason for inward turning "..."` in the arrangement.',
   caution: `${DOCK_CAUTION} Whoever handles the vessel must be told when the sense of a pair changes.`,
-  examples: {
+  examples: examples(() => ({
     failing: INWARD,
     passing: changed(INWARD, [
       'arrangement proposed {',
@@ -44,7 +45,7 @@ const INFO: RuleInfo = {
       ['shaftline Port {', 'shaftline Inner {'],
       ['shaftline Starboard {', 'shaftline Outer {'],
     ),
-  },
+  })),
 };
 
 export const inwardTurning: Rule = { ...INFO, scope: 'arrangement', check };

@@ -11,6 +11,7 @@ import type { Gear, Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords, writeInPlace } from './edits.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
@@ -38,11 +39,11 @@ const INFO: RuleInfo = {
     'the line turns back, makers compare the ends of the gear in two ways that give opposite words, so the output sense ' +
     'must say `seen from aft` or `each seen at its own end`.',
   caution: `${DOCK_CAUTION} Gear-coupled and chain-coupled V-drives differ: take the sense from the sheet of the box.`,
-  examples: {
+  examples: examples(() => ({
     failing: V_DRIVE,
     passing: changed(V_DRIVE, ['flywheel aft', 'flywheel forward'], ['hand right', 'hand right']),
     cannotTell: changed(V_DRIVE, ['{ flywheel aft }', '']),
-  },
+  })),
 };
 
 export const lineTurnsBack: Rule = { ...INFO, scope: 'line', check };

@@ -4,6 +4,7 @@ import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords } from './edits.js';
 import { handRoutes } from './hand-routes.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'Put it right with a propeller of the other hand, the other clutch where the sheet lets it run ahead continuously, ' +
     'or a gear of the other output sense.',
   caution: `${DOCK_CAUTION} Crossing the shift cables is not a cure: it runs the gear ahead in its astern clutch.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['hand right [drawing]  ', '']),
-  },
+  })),
 };
 
 export const propellerHand: Rule = { ...INFO, scope: 'line', check };

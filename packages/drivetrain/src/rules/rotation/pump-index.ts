@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Rotation } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { engineWord, stubRoutes, writeInPlace } from './edits.js';
 import { DOCK_CAUTION, MAKER } from './sources.js';
@@ -29,11 +30,11 @@ const INFO: RuleInfo = {
     'pressure and the gear does not drive, or burns its clutches. The pump needs setting whenever the engine rotation ' +
     'changes. Write what it is set for at the gear in its line: `pump set for standard` or `pump set for opposite`.',
   caution: `${DOCK_CAUTION} Read the index mark on the pump; look at the oil pressure before loading the gear.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(INDEXED, ['pump set for standard', 'pump set for opposite']),
     passing: INDEXED,
     cannotTell: changed(INDEXED, [' { pump set for standard }', '']),
-  },
+  })),
 };
 
 export const pumpIndex: Rule = { ...INFO, scope: 'line', check };

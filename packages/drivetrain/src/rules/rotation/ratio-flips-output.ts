@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes, turnWords } from './edits.js';
@@ -33,11 +34,11 @@ const INFO: RuleInfo = {
     'ratio; it is never carried over from the family. Fit the other hand, take a ratio with the same sense, or run ahead ' +
     'on the other clutch where that is allowed.',
   caution: `${DOCK_CAUTION} Read the suffix on the plate: it names the ratio that is really there.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(REGEARED, [VARIANT, `${NEAR}output same ahead continuous`]),
     passing: changed(REGEARED, [VARIANT, `${NEAR}output opposite ahead continuous`]),
     cannotTell: changed(REGEARED, [VARIANT, `${NEAR}ahead continuous`]),
-  },
+  })),
 };
 
 export const ratioFlipsOutput: Rule = { ...INFO, scope: 'line', check };

@@ -9,6 +9,7 @@ import { home } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { Arrangement, ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
@@ -29,7 +30,7 @@ const INFO: RuleInfo = {
     'then write the reason with `reason for same hand "..."` in the arrangement. Otherwise run one side ahead on the other ' +
     'clutch, where it may run so, with a propeller of the other hand.',
   caution: `${DOCK_CAUTION} Rudder and trim tabs may have been set for the old bias.`,
-  examples: {
+  examples: examples(() => ({
     failing: BOTH_RIGHT,
     passing: changed(BOTH_RIGHT, [
       'arrangement proposed {',
@@ -38,7 +39,7 @@ const INFO: RuleInfo = {
     cannotTell:
       'vessel Ternhaven "harbour pilot cutter" {\n  arrangement proposed {\n    shaftline Port { propeller { hand left } }\n' +
       '    shaftline Starboard { propeller { kind fixed } }\n  }\n}\n',
-  },
+  })),
 };
 
 export const sameHand: Rule = { ...INFO, scope: 'arrangement', check };

@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { engineWord } from './edits.js';
 import { DOCK_CAUTION, ENGINE_ROTATION } from './sources.js';
@@ -28,7 +29,7 @@ const INFO: RuleInfo = {
     'without turning it round gives the wrong rotation, and with it the wrong propeller hand and pump setting. Keep the ' +
     'words of the sheet as `sheet rotation`; both are brought to the flywheel end and must come out the same.',
   caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       STATED,
       'rotation opposite viewed from flywheel\n  sheet rotation clockwise viewed from front\n  fuel',
@@ -41,7 +42,7 @@ const INFO: RuleInfo = {
       STATED,
       'rotation standard viewed from flywheel\n  sheet rotation clockwise\n  fuel',
     ]),
-  },
+  })),
 };
 
 export const sheetView: Rule = { ...INFO, scope: 'vessel', check };

@@ -4,6 +4,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { DOCK_CAUTION, MAKER } from './sources.js';
 
@@ -25,11 +26,11 @@ const INFO: RuleInfo = {
     'propeller hand. When the other clutch becomes the ahead one, the cable must change with it. The lever then engages the ' +
     'clutch that the spec means. Settle which clutch runs ahead first; the cable follows it.',
   caution: `${DOCK_CAUTION} No fix is offered for a cable: crossing it to cure a wrong hand runs the gear ahead in the astern clutch.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(CABLED, ['shift cable push for ahead', 'shift cable pull for ahead']),
     passing: CABLED,
     cannotTell: changed(CABLED, ['\n  lever push engages clutch B', '']),
-  },
+  })),
 };
 
 export const shiftCable: Rule = { ...INFO, scope: 'line', check };

@@ -10,6 +10,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { DOCK_CAUTION } from './sources.js';
@@ -31,11 +32,11 @@ const INFO: RuleInfo = {
     'sense as well, the two must say the same. If they do not, one of them is a slip, and no rotation can be built on ' +
     'either until the sheet has been read again.',
   caution: `${DOCK_CAUTION} Count the meshes that carry power in this clutch only; idlers count too.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(TRAINED, ['clutch B output opposite', 'clutch B output same']),
     passing: TRAINED,
     cannotTell: changed(TRAINED, ['mesh A 23 with B 47', 'sun teeth 30  ring teeth 60']),
-  },
+  })),
 };
 
 export const trainSense: Rule = { ...INFO, scope: 'vessel', check };

@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Requirement } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
@@ -31,7 +32,7 @@ const INFO: RuleInfo = {
     'the arrangement that is to be built, not against the one it replaces. Change clutches and hands together, or change ' +
     'the requirement with whoever wrote it.',
   caution: DOCK_CAUTION,
-  examples: {
+  examples: examples(() => ({
     failing: changed(REQUIRED, ['turn outward', 'turn inward']),
     passing: REQUIRED,
     cannotTell: changed(
@@ -39,7 +40,7 @@ const INFO: RuleInfo = {
       ['shaftline Port {', 'shaftline Inner {'],
       ['shaftline Starboard {', 'shaftline Outer {'],
     ),
-  },
+  })),
 };
 
 export const turningRequirement: Rule = { ...INFO, scope: 'arrangement', check };

@@ -6,6 +6,7 @@ import { type Fact, isWeak } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { pairFolds } from './pair-folds.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
@@ -23,11 +24,11 @@ const INFO: RuleInfo = {
     'Read the plate or the manual, bar the engine over with its start isolated, or look at the propeller out of the ' +
     'water. Then write the evidence: `[plate]`, `[measured 2026-01-14]`, `[drawing "S-201"]`.',
   caution: `${DOCK_CAUTION} Turning an engine over by hand needs its start isolated and two people.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand right [hearsay]']),
     passing: SINGLE_LINE,
     cannotTell: 'The rule reads the evidence that is written beside a fact; it can always tell.',
-  },
+  })),
 };
 
 export const unprovenSource: Rule = { ...INFO, scope: 'vessel', check };

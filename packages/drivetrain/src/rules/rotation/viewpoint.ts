@@ -7,6 +7,7 @@ import type { Fact, Rotation } from '../../model/fact.js';
 import { home, nameOf, type Part } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { DOCK_CAUTION, ENGINE_ROTATION } from './sources.js';
 import { foldOn, type Use, usesOf } from './uses.js';
@@ -34,11 +35,11 @@ const INFO: RuleInfo = {
     'flywheel end and cannot be seen from anywhere else. Write what the source says together with the end it looks at: ' +
     '`viewed from flywheel` or `viewed from front`.',
   caution: `${DOCK_CAUTION} Do not guess the end from habit: makers and countries differ.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(OPEN_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
     passing: SINGLE_LINE,
     cannotTell: changed(OPEN_LINE, [ENGINE_FACT, 'rotation clockwise\n  fuel']),
-  },
+  })),
 };
 
 export const viewpoint: Rule = { ...INFO, scope: 'vessel', check };

@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     '15 degrees wastes thrust and loads the propeller unevenly; the criteria may set a limit with "shaft angle at most". ' +
     'A down-angle gear levels the engine on a steep shaft.',
   caution: `${DEFER} Angles are measured with the vessel at her load line; a hull that trims by the bow under way is not seen.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_ANGLES, ['running trim 5 deg', 'running trim 10 deg']),
     passing: WITH_ANGLES,
     cannotTell: changed(WITH_ANGLES, ['running trim 5 deg', 'running trim unknown']),
-  },
+  })),
 };
 
 export const angleLimit: Rule = { ...INFO, scope: 'line', check };

@@ -6,6 +6,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'adds the declared angles, aft end down positive. Half a degree is taken as drawing accuracy unless the criteria say ' +
     '"angle difference at most". Put right the figure that is wrong.',
   caution: `${DEFER} The coupling faces themselves must agree within 0.003 in: that is alignment and is done afloat. The half degree is common practice.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_ANGLES, ['angle 11 deg', 'angle 13 deg']),
     passing: WITH_ANGLES,
     cannotTell: changed(WITH_ANGLES, ['  angle 11 deg', '']),
-  },
+  })),
 };
 
 export const angleStackRule: Rule = { ...INFO, scope: 'line', check };

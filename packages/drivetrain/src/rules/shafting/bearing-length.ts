@@ -14,6 +14,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -33,7 +34,7 @@ const INFO: RuleInfo = {
     'pressure with oil, approved material with tests for water. Give its length and lubrication; put in a longer bearing, ' +
     'or accept it with the approval of the material.',
   caution: `${DEFER} Pressure is nominal: an edge that carries alone is loaded far more.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BEARINGS, [
       'at 2.95 m\n          length 260 mm',
       'at 2.95 m\n          length 120 mm',
@@ -43,7 +44,7 @@ const INFO: RuleInfo = {
       'at 2.95 m\n          length 260 mm',
       'at 2.95 m\n          length unknown',
     ]),
-  },
+  })),
 };
 
 export const bearingLength: Rule = { ...INFO, scope: 'line', check };

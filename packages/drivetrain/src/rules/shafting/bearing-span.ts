@@ -13,6 +13,7 @@ import { sayFor } from '../../judge/say.js';
 import { type Criterion, marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -35,7 +36,7 @@ const INFO: RuleInfo = {
     'counting as a place that holds the shaft, against the governed maximum of the engine through the ratio. A flexible ' +
     'seal is no bearing. Put it right with a bearing in the span, a thicker shaft, or less shaft speed.',
   caution: `${DEFER} A plain span on supports that hold no slope; the propeller behind the last bearing, worn bearings and soft struts lower the speed. The default margin is from memory.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(
       WITH_BEARINGS,
       ['at 1.45 m', 'at 2.0 m'],
@@ -46,7 +47,7 @@ const INFO: RuleInfo = {
     ),
     passing: WITH_BEARINGS,
     cannotTell: changed(WITH_BEARINGS, ['          at 1.45 m\n', '']),
-  },
+  })),
 };
 
 export const bearingSpan: Rule = { ...INFO, scope: 'line', check };

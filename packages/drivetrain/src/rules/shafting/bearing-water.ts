@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
 import type { Bearing, Shaft, WaterSupply } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -24,11 +25,11 @@ const INFO: RuleInfo = {
     'runs dry when that engine is stopped and the other drives the boat: on twins the feeds are cross-connected. Write ' +
     '"water from" in the bearing and "seal water from" in the shaft.',
   caution: `${DEFER} How much water, and from which speed on, the maker of bearing or seal says.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['water from own engine\n        }', 'water from none\n        }']),
     passing: WITH_BEARINGS,
     cannotTell: changed(WITH_BEARINGS, ['        seal water from own engine\n', '']),
-  },
+  })),
 };
 
 export const bearingWater: Rule = { ...INFO, scope: 'line', check };

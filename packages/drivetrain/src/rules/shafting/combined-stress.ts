@@ -11,6 +11,7 @@ import type { Quantity } from '../../model/fact.js';
 import type { Propeller, Shaft } from '../../model/shafting.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -53,14 +54,14 @@ const INFO: RuleInfo = {
     'adds the distortion-energy criterion, and an endurance limit of the grade or "shaft fatigue factor at least 2" adds ' +
     'fatigue. Put it right with a thicker bar or section, a stronger grade, or less overhang.',
   caution: `${DEFER} Blade forces off centre, waves, ice, fouled ropes, misalignment and torsional vibration are not in it. In sea water an unprotected shaft has no endurance limit.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(STEPPED, [
       '        overhang 60 mm',
       '        coupling end diameter 48 mm\n        coupling key width 14 mm\n        overhang 60 mm',
     ]),
     passing: STEPPED,
     cannotTell: changed(STEPPED, ['  tensile yield 725 MPa\n', '']),
-  },
+  })),
 };
 
 export const combinedStressRule: Rule = { ...INFO, scope: 'line', check };

@@ -25,6 +25,7 @@ import { nameOf } from '../../model/part.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -57,11 +58,11 @@ const INFO: RuleInfo = {
     'fitted bolt that class rules want is compared as well. Put it right with a stronger class, or with more or larger bolts ' +
     'where both flanges have the metal for them.',
   caution: `${DEFER} Bolts with clearance must not be left to shear. Bending by misalignment, shock and reversing are in the factor only; the factor of 2 and friction of 0.15 are common practice without a source.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(FITTED, ['bolt class 8.8', 'bolt class 4.6']),
     passing: FITTED,
     cannotTell: changed(FITTED, ['  bolt fit fitted', '']),
-  },
+  })),
 };
 
 export const couplingBolts: Rule = { ...INFO, scope: 'line', check };

@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'fitted or loose, and a loose coupling works, frets and lets the shaft go aft. Compare bore and key width with the ' +
     'shaft end; "coupling end diameter" where that is not the diameter of the shaft. Order the half-coupling for this shaft.',
   caution: `${DEFER} Nominal sizes are compared here; the fit itself is 0.0005 to 0.001 in of clearance and is measured.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, ['bore 65 mm', 'bore 60 mm']),
     passing: WITH_HALF_COUPLING,
     cannotTell: changed(WITH_HALF_COUPLING, ['  key width 18 mm\n', '']),
-  },
+  })),
 };
 
 export const couplingBore: Rule = { ...INFO, scope: 'line', check };

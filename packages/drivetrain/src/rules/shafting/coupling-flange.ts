@@ -14,6 +14,7 @@ import type { Flange } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -56,14 +57,14 @@ const INFO: RuleInfo = {
     'diameter, bolt circle, bolts, pilot with male or female. Put a difference right with a half-coupling for this gear, or ' +
     'with an adapter that its maker offers; never with a flange turned down or drilled again without the maker’s consent.',
   caution: `${DEFER} Face run-out and bolt grade are checked when it is fitted.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, [
       'bolt circle 121 mm  bolts 4 x 1/2 in  pilot 63.5 mm male',
       'bolt circle 108 mm  bolts 4 x 7/16 in  pilot 63.5 mm female',
     ]),
     passing: WITH_HALF_COUPLING,
     cannotTell: changed(WITH_HALF_COUPLING, ['  pilot 63.5 mm male', '']),
-  },
+  })),
 };
 
 export const couplingFlange: Rule = { ...INFO, scope: 'line', check };

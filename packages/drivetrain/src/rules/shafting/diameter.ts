@@ -14,6 +14,7 @@ import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -42,11 +43,11 @@ const INFO: RuleInfo = {
     'disagrees, both are shown. Put it right with a thicker bar, a stronger grade, or a shallower ratio, which lowers the ' +
     'torque. Every section of a stepped shaft is judged, and the weakest named; a bore is counted.',
   caution: `${DEFER} Neither formula proves fatigue, corrosion, bending of an overhung propeller, ice or grounding; unprotected shafts in sea water are outside the class formula.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(CHOSEN, ['diameter 65 mm', 'diameter 45 mm']),
     passing: CHOSEN,
     cannotTell: changed(CHOSEN, ['  torsional yield 70000 psi\n', '']),
-  },
+  })),
 };
 
 export const diameter: Rule = { ...INFO, scope: 'line', check };

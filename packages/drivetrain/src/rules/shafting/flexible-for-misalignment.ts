@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -43,11 +44,11 @@ const INFO: RuleInfo = {
     'at every turn. Realign engine and shaft; where the lines do not meet, use a down-angle or offset gear, or joints with ' +
     'a thrust bearing.',
   caution: `${DEFER} What misalignment a coupling stands is stated by its maker, and is for movement under way.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for misalignment']),
     passing: WITH_FLEXIBLE,
     cannotTell: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for unknown']),
-  },
+  })),
 };
 
 export const flexibleForMisalignment: Rule = { ...INFO, scope: 'line', check };

@@ -13,6 +13,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -33,11 +34,11 @@ const INFO: RuleInfo = {
     'shake at twice their speed. Give both angles. Put it right by laying gear and shaft parallel, or at equal angles to ' +
     'the shaft between.',
   caution: `${DEFER} Yokes in line is assumed; angles across the vessel add to those in height.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_JOINT, ['second joint angle 4 deg', 'second joint angle 9 deg']),
     passing: WITH_JOINT,
     cannotTell: changed(WITH_JOINT, ['second joint angle 4 deg', 'second joint angle unknown']),
-  },
+  })),
 };
 
 export const jointAngles: Rule = { ...INFO, scope: 'line', check };

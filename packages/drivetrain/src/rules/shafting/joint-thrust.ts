@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -55,7 +56,7 @@ const INFO: RuleInfo = {
     'binds. Declare the thrust bearing in the shaft with the thrust it may carry, or leave the joint out. Only a joint ' +
     'whose maker says so passes thrust: "passes thrust yes".',
   caution: `${DEFER} Plunge, phase of the yokes and equal angles are for its maker to state.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_JOINT, [
       '        bearing block { kind thrust  at 1.4 m  lubrication oil  thrust at most 40 kN }\n',
       '        bearing block { kind intermediate  at 1.4 m  lubrication oil }\n',
@@ -69,7 +70,7 @@ const INFO: RuleInfo = {
         '        bearing block { kind intermediate  at 1.4 m  lubrication oil }\n',
       ],
     ),
-  },
+  })),
 };
 
 export const jointThrust: Rule = { ...INFO, scope: 'line', check };

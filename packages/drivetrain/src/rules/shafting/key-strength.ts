@@ -11,6 +11,7 @@ import type { Shaft } from '../../model/shafting.js';
 import type { ShaftKey } from '../../model/strength.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { BORED } from '../propeller/example-bore.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -45,11 +46,11 @@ const INFO: RuleInfo = {
     'taper, or at the coupling end. Where the class formula judges the shaft, the shear area that class practice wants of ' +
     'the propeller key is asked for as well. Put it right with a longer key, a stronger one, or a thicker end.',
   caution: `${DEFER} Friction of taper and press fit is not counted, nor is the softer metal of the hub: ask the propeller maker. The class area is from memory.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(KEYED, ['length 5 in', 'length 1 3/4 in']),
     passing: KEYED,
     cannotTell: changed(KEYED, ['height 7/16 in  ', '']),
-  },
+  })),
 };
 
 export const keyStrengthRule: Rule = { ...INFO, scope: 'line', check };

@@ -7,6 +7,7 @@ import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -38,14 +39,14 @@ const INFO: RuleInfo = {
     'coupling face from before to after. Move the engine, order a shaft of the new length, or fit a spacer that the maker ' +
     'of the coupling approves.',
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_LENGTHS, [
       'Kittiwake-9 at medium { flywheel aft  output face at 0.62 m',
       'Kittiwake-9 at medium { flywheel aft  output face at 0.66 m',
     ]),
     passing: WITH_LENGTHS,
     cannotTell: changed(WITH_LENGTHS, ['  length 520 mm\n', '  length unknown\n']),
-  },
+  })),
 };
 
 export const lengthStack: Rule = { ...INFO, scope: 'line', check };

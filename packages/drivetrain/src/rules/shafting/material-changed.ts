@@ -8,6 +8,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -45,11 +46,11 @@ const INFO: RuleInfo = {
     'the new arrangement. Stiffness and corrosion change with the grade as well: whirling speed, bearings, the pairing with ' +
     'propeller and hull. Take the old grade or a stronger one, or a thicker bar.',
   caution: `${DEFER} A stronger grade may be more prone to crevice corrosion in a tube with still water.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(TWO_GRADES, ['torsional yield 67000 psi', 'torsional yield 95000 psi']),
     passing: TWO_GRADES,
     cannotTell: changed(TWO_GRADES, ['  torsional yield 67000 psi\n', '']),
-  },
+  })),
 };
 
 export const materialChanged: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -38,7 +39,7 @@ const INFO: RuleInfo = {
     'can stand on it. Name the grade as an entry "shaft material" with its torsional yield and the document it comes from. ' +
     'For a shaft that stays a mill certificate is usually not to be had: then use the weak grade of the family.',
   caution: `${DEFER} A magnet or a spark test does not tell a grade; a hardness test or analysis by a laboratory does.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,
       ['shaft material high-strength-stainless {', 'shaft material stainless {'],
@@ -49,7 +50,7 @@ const INFO: RuleInfo = {
       'material high-strength-stainless  diameter',
       'material unknown  diameter',
     ]),
-  },
+  })),
 };
 
 export const materialNamed: Rule = { ...INFO, scope: 'line', check };

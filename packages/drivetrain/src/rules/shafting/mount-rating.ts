@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'mostly rate weight only. Give what all mounts together may carry, "thrust at most" and "torque at most", and fit ' +
     'stiffer or more of them where it is not enough.',
   caution: `${DEFER} Mount by mount the load depends on spacing; shock and slamming come on top.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['torque at most 3200 N.m', 'torque at most 2200 N.m']),
     passing: WITH_MOUNTS,
     cannotTell: changed(WITH_MOUNTS, ['  torque at most 3200 N.m', '']),
-  },
+  })),
 };
 
 export const mountRating: Rule = { ...INFO, scope: 'line', check };

@@ -6,6 +6,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -25,11 +26,11 @@ const INFO: RuleInfo = {
     'diameter; another quotation allows one and a half. Choose with "overhang at most 1.5" in the criteria. Shorten the ' +
     'shaft, or move the bearing aft; leave room for the rope cutter and for drawing the propeller.',
   caution: `${DEFER} The two quotations of the guide disagree.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['overhang 60 mm', 'overhang 160 mm']),
     passing: WITH_BEARINGS,
     cannotTell: changed(WITH_BEARINGS, ['        overhang 60 mm\n', '']),
-  },
+  })),
 };
 
 export const overhang: Rule = { ...INFO, scope: 'line', check };

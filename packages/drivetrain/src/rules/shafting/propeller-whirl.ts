@@ -7,6 +7,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -42,11 +43,11 @@ const INFO: RuleInfo = {
     'least it can be; and held, which is the most. The truth lies between. The critical at blade rate is shown as well. ' +
     'Put it right with less overhang, a shorter span, or a thicker shaft.',
   caution: `${DEFER} Soft struts and worn bearings lower it further; gyroscopic moments are left out; the default margin of 20 % is from memory.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_PROPELLER, ['mass 46 kg  inertia 1.1 kg.m2', 'mass 460 kg  inertia 24 kg.m2']),
     passing: WITH_PROPELLER,
     cannotTell: changed(WITH_PROPELLER, ['  inertia 1.1 kg.m2', '']),
-  },
+  })),
 };
 
 export const propellerWhirlRule: Rule = { ...INFO, scope: 'line', check };

@@ -9,6 +9,7 @@ import { nameOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftSection } from '../../model/strength.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -35,14 +36,14 @@ const INFO: RuleInfo = {
     'leaves no wall: every figure of strength and whirling would be of a shaft that cannot be made. Between sections the ' +
     'shaft has its own diameter; where it declares none, a gap is a stretch without any. Put right the figure that is wrong.',
   caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not looked at here.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(STEPPED, [
       'from 0.3 m  length 0.9 m  diameter 70 mm',
       'from 0.3 m  length 1.0 m  diameter 70 mm',
     ]),
     passing: STEPPED,
     cannotTell: changed(STEPPED, ['length 0.4 m  diameter 68 mm', 'length unknown  diameter 68 mm']),
-  },
+  })),
 };
 
 export const sectionPlaces: Rule = { ...INFO, scope: 'line', check };

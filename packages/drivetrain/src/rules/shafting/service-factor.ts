@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
 import type { ShaftCriterion } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, SHAFT_DIAMETER } from './sources.js';
@@ -30,11 +31,11 @@ const INFO: RuleInfo = {
     'factor of a yacht says nothing about a passenger ferry. This rule compares the factor in the criteria with the one ' +
     'published for the duty and passengers of the vessel. Raise the factor, or correct the duty.',
   caution: `${DEFER} Published sets differ; flag and class may ask for more, and their figure goes first.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(CHOSEN, ['factor 5.0', 'factor 3.0']),
     passing: CHOSEN,
     cannotTell: changed(CHOSEN, ['  passengers none', '']),
-  },
+  })),
 };
 
 export const serviceFactorChosen: Rule = { ...INFO, scope: 'vessel', check };

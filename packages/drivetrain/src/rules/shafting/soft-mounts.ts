@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -36,11 +37,11 @@ const INFO: RuleInfo = {
     'gear is hammered. Fit a flexible coupling, stiffer mounts, or a seal whose maker allows the movement; give "deflection" ' +
     'of the mounts and "seal movement at most".',
   caution: `${DEFER} The shaft needs free length, commonly 12 to 20 diameters, between gear and first bearing as well.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['seal movement at most 4 mm', 'seal movement at most 2 mm']),
     passing: WITH_MOUNTS,
     cannotTell: changed(WITH_MOUNTS, ['deflection 3 mm  ', '']),
-  },
+  })),
 };
 
 export const softMounts: Rule = { ...INFO, scope: 'line', check };

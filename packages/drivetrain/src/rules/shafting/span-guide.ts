@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'long spans, and an acceptance that names its result is the usual answer here. Add, move or leave out a bearing, or ' +
     'accept it with the reason.',
   caution: `${DEFER} Class guidance quotes 30 diameters; a span outside the guide may be right.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['at 1.45 m', 'at 2.2 m']),
     passing: WITH_BEARINGS,
     cannotTell: changed(WITH_BEARINGS, ['        diameter 65 mm [drawing]\n', '']),
-  },
+  })),
 };
 
 export const spanGuide: Rule = { ...INFO, scope: 'line', check };

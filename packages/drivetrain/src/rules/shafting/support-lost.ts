@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -45,7 +46,7 @@ const INFO: RuleInfo = {
     'and a gland on a hose hold nothing. Boats that ran quietly for years whipped after the gland was exchanged. Declare the ' +
     'bearings that remain, with their places: the check of spans then proves them; or add a bearing where the gland was.',
   caution: `${DEFER} Whether the old gland carried load is seen by its wear when it is opened.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(
       REPOWER,
       ['shaft { material high-strength-stainless  diameter 65 mm [drawing] }', OLD],
@@ -57,7 +58,7 @@ const INFO: RuleInfo = {
       ['seal packed gland', 'seal unknown'],
       [BEARINGS, 'modify shaft { seal flexible gland }'],
     ),
-  },
+  })),
 };
 
 export const supportLost: Rule = { ...INFO, scope: 'line', check };

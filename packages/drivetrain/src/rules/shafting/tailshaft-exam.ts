@@ -3,6 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'to draw now than at the next haul-out, and pits, keyway cracks and a bad taper are found before the new torque finds ' +
     'them. Write "examination in this work yes" and put it into the scope, or accept the date.',
   caution: `${DEFER} Intervals depend on the number of shafts, material, and design of keyway and taper; the certificate states the date.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_EXAM, ['examination due 2028-09-10', 'examination due 2026-05-10']),
     passing: WITH_EXAM,
     cannotTell: changed(WITH_EXAM, ['examination due 2028-09-10', 'examination due unknown']),
-  },
+  })),
 };
 
 export const tailshaftExam: Rule = { ...INFO, scope: 'line', check };

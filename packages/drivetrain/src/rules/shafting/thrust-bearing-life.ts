@@ -8,6 +8,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { carries, gearRoutes } from '../capacity/gear-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, wantedDuty } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -56,14 +57,14 @@ const INFO: RuleInfo = {
     'and speed of full power, as if she never slowed down. It is compared with "thrust bearing life at least 20000 h" of the ' +
     'criteria, or else with ten years of her hours. A larger bearing, another gear or a slower shaft puts it right.',
   caution: `${DEFER} Ten years is common practice, without a source. Oil, dirt, misalignment and shock are not in the basic life; radial load on the same bearing is not either.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BEARING, ['dynamic rating 280 kN', 'dynamic rating 150 kN']),
     passing: WITH_BEARING,
     cannotTell: changed(WITH_BEARING, [
       'dynamic rating 280 kN  rolling elements roller',
       'dynamic rating 280 kN',
     ]),
-  },
+  })),
 };
 
 export const thrustBearingLifeRule: Rule = { ...INFO, scope: 'line', check };

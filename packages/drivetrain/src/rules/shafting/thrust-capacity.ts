@@ -6,6 +6,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -31,11 +32,11 @@ const INFO: RuleInfo = {
     'separate bearing rated for it; a boat that never works at the bollard may accept it with a thrust figure for her own ' +
     'speeds.',
   caution: `${DEFER} An estimate within some 20 %; propellers in nozzles push a third more. A fixed-pitch propeller for a fast boat may not absorb rated power at the bollard.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most 24 kN']),
     passing: WITH_THRUST,
     cannotTell: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most unknown']),
-  },
+  })),
 };
 
 export const thrustCapacity: Rule = { ...INFO, scope: 'line', check };

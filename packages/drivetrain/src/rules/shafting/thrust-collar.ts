@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Bearing } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -49,11 +50,11 @@ const INFO: RuleInfo = {
     'More collars, or a larger one, bring the pressure down. The rule speaks where a thrust bearing declares anything of its ' +
     'collars.',
   caution: `${DEFER} Mean pressure only: speed, oil film and heat are the maker’s; several collars seldom share evenly.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_COLLAR, ['collar outside diameter 200 mm', 'collar outside diameter 160 mm']),
     passing: WITH_COLLAR,
     cannotTell: changed(WITH_COLLAR, ['          collar pressure at most 1.6 MPa\n', '']),
-  },
+  })),
 };
 
 export const thrustCollarRule: Rule = { ...INFO, scope: 'line', check };

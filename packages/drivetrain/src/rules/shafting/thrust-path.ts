@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -46,11 +47,11 @@ const INFO: RuleInfo = {
     'made for it. Where a line has no gear, a thrust bearing in the shaft, a motor or a transfer must declare the thrust it ' +
     'may carry. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in the shaft, or take a motor rated for thrust.',
   caution: `${DEFER} The bearing must be tied to the hull: a seat that bends is no thrust block.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(ELECTRIC, ['  thrust at most 30 kN\n', '']),
     passing: ELECTRIC,
     cannotTell: changed(ELECTRIC, ['  thrust at most 30 kN\n', '  thrust at most unknown\n']),
-  },
+  })),
 };
 
 export const thrustPathRule: Rule = { ...INFO, scope: 'line', check };

@@ -14,6 +14,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -41,11 +42,11 @@ const INFO: RuleInfo = {
     'it, the hidden cost of a thicker shaft is a new tube, strut and seal; a stronger grade at the old diameter avoids it. ' +
     'Write the bore of each bearing and of what holds it.',
   caution: `${DEFER} Thin-walled bearings exist; their maker says for which shaft.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_BORES, ['housing bore 100 mm', 'housing bore 85 mm']),
     passing: WITH_BORES,
     cannotTell: changed(WITH_BORES, ['housing bore 100 mm', 'housing bore unknown']),
-  },
+  })),
 };
 
 export const tubeBore: Rule = { ...INFO, scope: 'line', check };

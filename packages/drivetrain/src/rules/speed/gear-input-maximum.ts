@@ -6,6 +6,7 @@ import { home, nameOf } from '../../model/part.js';
 import { gearsThatCarry } from '../capacity/gear-routes.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -24,11 +25,11 @@ const INFO: RuleInfo = {
     'cover. Faster running churns and overheats the oil and overspeeds clutch drums. Lower the governed speed, with the ' +
     'maker’s consent, or take a gear for faster engines.',
   caution: DEFER,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['input speed at most 3000 rpm', 'input speed at most 2400 rpm']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['  high idle 2530 rpm\n', '']),
-  },
+  })),
 };
 
 export const gearInputMaximum: Rule = { ...INFO, scope: 'line', check };

@@ -8,6 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Requirement, Vessel } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
@@ -35,11 +36,11 @@ const INFO: RuleInfo = {
   caution:
     'An estimate: the slip at idle is assumed, 30 % from memory, unless the vessel says "assume slip". Wind, load and one ' +
     'engine out change it. Only a trial proves it.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(REQUIRED, ['low idle 650 rpm', 'low idle 900 rpm']),
     passing: REQUIRED,
     cannotTell: changed(REQUIRED, ['  low idle 650 rpm\n', '']),
-  },
+  })),
 };
 
 export const idleInGear: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -22,11 +23,11 @@ const INFO: RuleInfo = {
     'pressure at it, or fit an electric pump that the maker approves. A higher idle makes the boat faster in gear. The rule ' +
     'speaks where the sheet gives a least input speed.',
   caution: DEFER,
-  examples: {
+  examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 550 rpm']),
     passing: SINGLE_LINE,
     cannotTell: changed(SINGLE_LINE, ['  low idle 650 rpm\n', '']),
-  },
+  })),
 };
 
 export const idlePressure: Rule = { ...INFO, scope: 'line', check };

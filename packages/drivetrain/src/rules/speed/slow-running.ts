@@ -6,6 +6,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Requirement } from '../../model/vessel.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -29,11 +30,11 @@ const INFO: RuleInfo = {
     'speed at idle is over the required one, the sheet must offer such a device. Take a gear that has one, or change the ' +
     'requirement.',
   caution: `${DEFER} A slip device works only below a stated engine speed, and only as long as the oil stays cool.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(TROLLING, ['slip device offered', 'slip device not offered']),
     passing: TROLLING,
     cannotTell: changed(TROLLING, ['  slip device offered\n', '']),
-  },
+  })),
 };
 
 export const slowRunning: Rule = { ...INFO, scope: 'line', check };

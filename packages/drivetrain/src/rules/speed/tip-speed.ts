@@ -7,6 +7,7 @@ import { home, nameOf } from '../../model/part.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { ratedShaftSpeed } from '../capacity/retained-propeller.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
@@ -32,11 +33,11 @@ const INFO: RuleInfo = {
     `hull. In common use are ${ADVICE}; no publication of these was found, so the vessel's criteria must choose a limit ` +
     'before anything is judged by it. A deeper ratio with a larger pitch, or a smaller diameter with more blade area, lowers it.',
   caution: 'Tip speed alone says little: blade area and loading decide on cavitation, by a named method.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_LIMIT, ['tip speed at most 40 m/s', 'tip speed at most 35 m/s']),
     passing: WITH_LIMIT,
     cannotTell: changed(WITH_LIMIT, ['  diameter 26 in', '']),
-  },
+  })),
 };
 
 export const tipSpeed: Rule = { ...INFO, scope: 'line', check };

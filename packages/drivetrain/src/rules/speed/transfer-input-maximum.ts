@@ -9,6 +9,7 @@ import { home, nameOf } from '../../model/part.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { WITH_TRANSFER } from '../capacity/transfer-torque.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -26,11 +27,11 @@ const INFO: RuleInfo = {
     'engine; behind it that divided by the ratio, so a gear with less reduction may turn it too fast. Lower the governed ' +
     'speed with the maker’s consent, put more ratio before it, or take another stage.',
   caution: DEFER,
-  examples: {
+  examples: examples(() => ({
     failing: changed(WITH_TRANSFER, ['input speed at most 2000 rpm', 'input speed at most 1200 rpm']),
     passing: WITH_TRANSFER,
     cannotTell: changed(WITH_TRANSFER, ['  input speed at most 2000 rpm\n', '']),
-  },
+  })),
 };
 
 export const transferInputMaximum: Rule = { ...INFO, scope: 'line', check };

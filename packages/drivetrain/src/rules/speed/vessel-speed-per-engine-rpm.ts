@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { ratedShaftSpeed } from '../capacity/retained-propeller.js';
 import { changed, REPOWER } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned, ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -24,7 +25,7 @@ const INFO: RuleInfo = {
     'and should be told before the trial. It says nothing where the engine turns faster in the same measure, so that the ' +
     'shaft turns as before. Tell the owner, and accept the note with that reason.',
   caution: 'Taken at equal slip; the boat speed itself is not computed here.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(REPOWER, [
       '      retain gear\n',
       '      replace gear Alder-63 ratio 2.1:1 ahead clutch B\n',
@@ -34,7 +35,7 @@ const INFO: RuleInfo = {
       '      retain gear\n',
       '      replace gear Alder-63 ratio unknown ahead clutch B\n',
     ]),
-  },
+  })),
 };
 
 export const vesselSpeedPerEngineRpm: Rule = { ...INFO, scope: 'line', check };

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Requirement, ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import { DEFER_PROPELLER } from '../propeller/sources.js';
 import { stubRoutes } from '../rotation/edits.js';
@@ -30,11 +31,11 @@ const INFO: RuleInfo = {
     'built, with the margin that is left. Where it is not met, change what the quantity follows from, or the requirement ' +
     'with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial meets it at sea.`,
-  examples: {
+  examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),
     passing: REQUIRED,
     cannotTell: changed(REQUIRED, ['power 300 kW at 2300 rpm', 'power unknown']),
-  },
+  })),
 };
 
 export const requirementMet: Rule = { ...INFO, scope: 'arrangement', check };

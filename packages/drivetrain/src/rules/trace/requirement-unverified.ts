@@ -3,6 +3,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { NAMED_QUANTITIES, verificationOf } from './quantities/index.js';
@@ -26,7 +27,7 @@ const INFO: RuleInfo = {
     'turn. Word the requirement so that one of these meets it. Where only a document or a trial can, accept the finding and ' +
     'name who verifies it and how.',
   caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(REQUIRED, [
       'require shaft torque at most 3000 N.m at full power',
       'require noise at most 72 percent',
@@ -34,7 +35,7 @@ const INFO: RuleInfo = {
     passing: REQUIRED,
     cannotTell:
       'Whether a check stands behind a requirement shows from its words alone; nothing has to be known for it.',
-  },
+  })),
 };
 
 export const requirementUnverified: Rule = { ...INFO, scope: 'vessel', check };

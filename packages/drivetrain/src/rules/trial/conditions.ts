@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
 import type { Trial } from '../../model/trial.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
@@ -24,11 +25,11 @@ const INFO: RuleInfo = {
     'alone and from every station, is proven at the dock before she leaves; astern and a stop are run and recorded. What is ' +
     'not stated here is asked for, what was not so is a finding: run it again, or accept it and say why.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(TRIED, ['bottom clean', 'bottom foul']),
     passing: TRIED,
     cannotTell: changed(TRIED, ['    tachometers checked\n', '']),
-  },
+  })),
 };
 
 export const trialConditions: Rule = { ...INFO, scope: 'vessel', check };

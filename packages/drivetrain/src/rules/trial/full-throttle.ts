@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
@@ -21,11 +22,11 @@ const INFO: RuleInfo = {
     'fuel and air, then at hull and load, and at the propeller last. An engine that runs on into its governor has too light a ' +
     'propeller, unless that is reserve meant for growth and fouling: then accept it and say so.',
   caution: 'A low reading does not say "propeller" by itself: most are found before it in the list.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),
     passing: TRIED,
     cannotTell: changed(TRIED, ['engine speed 2310 rpm', 'engine speed unknown']),
-  },
+  })),
 };
 
 export const fullThrottle: Rule = { ...INFO, scope: 'vessel', check };

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { TrialPoint } from '../../model/trial.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { type PlacedRun, runsOf, TRIAL_PRACTICE, trialName } from './trial-specs.js';
@@ -36,11 +37,11 @@ const INFO: RuleInfo = {
     'at throttle travel first, then at the ratio on the plates of both gears, then at the pitch of both propellers, measured ' +
     'with one gauge.',
   caution: 'Runs are taken to be at one lever when the sheet gives them the same point.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(PAIR, ['engine speed 1815 rpm', 'engine speed 1690 rpm']),
     passing: PAIR,
     cannotTell: changed(PAIR, ['engine speed 1815 rpm', 'engine speed unknown']),
-  },
+  })),
 };
 
 export const trialPair: Rule = { ...INFO, scope: 'vessel', check };

@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Vessel } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
@@ -23,11 +24,11 @@ const INFO: RuleInfo = {
     'speed, engine speed and power at the shaft rest on the speed method, the propeller and the hull. Where a reading lies ' +
     'further off than wanted, find out which of the two is wrong, and put the spec right with what was measured.',
   caution: 'A prediction is no better than its method; a reading no better than its instrument and its day.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),
     passing: TRIED,
     cannotTell: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed unknown']),
-  },
+  })),
 };
 
 export const trialPrediction: Rule = { ...INFO, scope: 'vessel', check };

@@ -7,6 +7,7 @@ import type { Quantity } from '../../model/fact.js';
 import type { TrialPoint, TrialRun } from '../../model/trial.js';
 import type { Requirement } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { type PlacedRun, runsOf, TRIED, trialName } from './trial-specs.js';
@@ -29,11 +30,11 @@ const INFO: RuleInfo = {
     'prediction on the sheet. Where it is not met, look at the state of the trial first.',
   caution:
     'A reading is judged as it was written down: nothing is corrected for load, bottom, wind or depth.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),
     passing: REQUIRED,
     cannotTell: changed(REQUIRED, ['shaft speed 1128 rpm', 'shaft speed unknown']),
-  },
+  })),
 };
 
 export const trialRequirement: Rule = { ...INFO, scope: 'vessel', check };

@@ -1,4 +1,5 @@
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { SP811, unitRule } from './unit-rule.js';
 
 export const gallons = unitRule(
@@ -12,11 +13,11 @@ export const gallons = unitRule(
     manual:
       'The US gallon is 3.785 L, the imperial one 4.546 L. Power estimated from fuel burn is wrong by the same 20 %. Write US-gal, imp-gal or L.',
     caution: 'Flow meters are sold in both: read the plate of the meter.',
-    examples: {
+    examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['cycle four-stroke', 'cycle four-stroke\n  fuel rate 16 gal/h']),
       passing: changed(SINGLE_LINE, ['cycle four-stroke', 'cycle four-stroke\n  fuel rate 16 US-gal/h']),
       cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
-    },
+    })),
   },
   {
     dimensions: ['volume', 'volume flow'],

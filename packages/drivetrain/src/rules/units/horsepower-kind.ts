@@ -1,4 +1,5 @@
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { SP811, unitRule } from './unit-rule.js';
 
 export const horsepowerKind = unitRule(
@@ -12,11 +13,11 @@ export const horsepowerKind = unitRule(
     manual:
       "Data sheets give power in kW, in hp of 550 ft\u00b7lbf/s and in metric PS, often side by side. The two horsepowers differ by 1.4 %, which is the whole margin of many gear ratings, and a number without a unit is anybody's guess. The text refuses spellings that people use for several of them and offers each reading with what it would mean.",
     caution: 'Take the unit from the sheet itself; do not choose the one that makes a check hold.',
-    examples: {
+    examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['power 300 kW at 2300 rpm', 'power 300 HP at 2300 rpm']),
       passing: SINGLE_LINE,
       cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
-    },
+    })),
   },
   {
     dimensions: ['power', 'power per speed'],

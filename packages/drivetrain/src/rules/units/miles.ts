@@ -1,4 +1,5 @@
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { SP811, unitRule } from './unit-rule.js';
 
 export const miles = unitRule(
@@ -12,7 +13,7 @@ export const miles = unitRule(
     manual:
       'Lakes and inland waters speak of statute miles, the sea of knots. A speed without a unit, or in "miles", is 15 % uncertain, and the power for it about half as much again. Write kn, mph or km/h.',
     caution: 'Instruments can be set to either: note which one the reading came from.',
-    examples: {
+    examples: examples(() => ({
       failing: changed(SINGLE_LINE, [
         '  arrangement proposed {',
         '  criteria { tip speed at most 40 }\n  arrangement proposed {',
@@ -22,7 +23,7 @@ export const miles = unitRule(
         '  criteria { tip speed at most 60 m/s }\n  arrangement proposed {',
       ]),
       cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
-    },
+    })),
   },
   {
     dimensions: ['speed'],

@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { SP811 } from './unit-rule.js';
 
@@ -23,12 +24,12 @@ const INFO: RuleInfo = {
     'bored for one does not fit the other. When two shafts of a vessel nearly agree across inch and metric, one of the two was ' +
     'probably rounded. Measure both; keep the measured value as measured.',
   caution: 'Never round a measured size to a nominal one to make this go away.',
-  examples: {
+  examples: examples(() => ({
     failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
     passing: TWIN_LINES,
     cannotTell:
       'It compares the diameters that are written; where one is missing there is nothing to mistake it for.',
-  },
+  })),
 };
 
 export const nearMiss: Rule = { ...INFO, scope: 'vessel', check };

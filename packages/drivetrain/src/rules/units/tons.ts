@@ -1,4 +1,5 @@
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { SP811, unitRule } from './unit-rule.js';
 
 export const tons = unitRule(
@@ -12,7 +13,7 @@ export const tons = unitRule(
     manual:
       'Displacement goes by long tons in older lines plans, short tons in yard papers and tonnes elsewhere; they differ by up to 12 %, and planing speed estimates with them. Write t, long-ton, short-ton, lb or kg.',
     caution: 'Also say whether the displacement is light or loaded.',
-    examples: {
+    examples: examples(() => ({
       failing: changed(SINGLE_LINE, [
         '  arrangement proposed {',
         '  hull planing { displacement 12 tons }\n  arrangement proposed {',
@@ -22,7 +23,7 @@ export const tons = unitRule(
         '  hull planing { displacement 12 t }\n  arrangement proposed {',
       ]),
       cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
-    },
+    })),
   },
   {
     dimensions: ['mass'],

@@ -1,4 +1,5 @@
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { SP811, unitRule } from './unit-rule.js';
 
 export const torqueUnit = unitRule(
@@ -12,11 +13,11 @@ export const torqueUnit = unitRule(
     manual:
       'Torque comes in N.m, lbf.ft and lbf.in, and in several loose spellings. Between lbf.in and lbf.ft lies a factor of twelve, enough to pass a coupling that will shear. Write the unit.',
     caution: 'Peak and rated torque are different things too: say which.',
-    examples: {
+    examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['peak torque 1480 N.m', 'peak torque 1480']),
       passing: SINGLE_LINE,
       cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
-    },
+    })),
   },
   {
     dimensions: ['torque'],

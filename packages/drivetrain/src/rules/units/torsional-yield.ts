@@ -3,6 +3,7 @@ import type { EntryContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
 const SMALL_CRAFT: Source = {
@@ -36,11 +37,11 @@ const INFO: RuleInfo = {
     'are compared; where only the tensile yield is known, write the torsional one with the rule it follows.',
   caution:
     'Copper alloys are usually taken at half the tensile yield; larger bars are weaker than small ones.',
-  examples: {
+  examples: examples(() => ({
     failing: material('torsional yield 105000 psi\n  tensile yield 105000 psi'),
     passing: material('torsional yield 70000 psi\n  tensile yield 105000 psi'),
     cannotTell: material('tensile yield 105000 psi'),
-  },
+  })),
 };
 
 export const torsionalYield: Rule = { ...INFO, scope: 'entry', check };

@@ -1,4 +1,5 @@
 import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
 import { SP811, unitRule } from './unit-rule.js';
 
 export const unitNeeded = unitRule(
@@ -12,11 +13,11 @@ export const unitNeeded = unitRule(
     manual:
       'A number without a unit, or with one that does not measure that kind of quantity, is not a fact: an inch read as a millimetre, psi as bar. Nothing is computed from it, and every check that needs it waits. The unit may be any that the trade uses; the value stays as you wrote it.',
     caution: 'Do not round a measured size to a nominal one while adding its unit.',
-    examples: {
+    examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 650']),
       passing: SINGLE_LINE,
       cannotTell: 'A unit is there and means one thing, or it is not: the rule never lacks a datum.',
-    },
+    })),
   },
   {
     dimensions: [
