@@ -22,7 +22,6 @@ describe('what the manifest names', () => {
   const files = [
     manifest.icon,
     ...contributes.languages.flatMap((one: Loose) => [one.configuration, one.icon.light, one.icon.dark]),
-    ...contributes.snippets.map((one: Loose) => one.path),
     ...contributes.viewsContainers.activitybar.map((one: Loose) => one.icon),
     ...contributes.walkthroughs.flatMap((one: Loose) =>
       one.steps.map((step: Loose) => step.media.image ?? step.media.markdown),
