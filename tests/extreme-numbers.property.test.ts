@@ -5,7 +5,19 @@ import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from './support/check.js';
 
 /** Numbers that a slip of the hand, a bad conversion or an ill will puts where a sensible one stood. */
-const HOSTILE = ['0', '-7', '0.000000001', '100000000000', '1e999', '1/0', 'NaN', 'Infinity'];
+const HOSTILE = [
+  '0',
+  '-7',
+  '0.000000001',
+  '100000000000',
+  '1e999',
+  '1/0',
+  'NaN',
+  'Infinity',
+  '1e308',
+  '1e-308',
+  '1e-320',
+];
 
 const examples = join(import.meta.dirname, '..', 'examples');
 const read = (path: string) => readFileSync(join(examples, `${path}.shaft`), 'utf8');
@@ -26,7 +38,7 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
     '%s: each number once',
     async path => {
       const spec = read(path).replace(/^import .*$/m, '');
-      // A count that shares no factor with the eight hostile numbers, so that neighbours meet different ones.
+      // A count that shares no factor with the eleven hostile numbers, so that neighbours meet different ones.
       await tryEach(spec, `${catalogue}\n`, (_, index) => [
         HOSTILE[(index * 3 + path.length) % HOSTILE.length]!,
       ]);
@@ -103,7 +115,8 @@ function numbersIn(text: string): { start: number; end: number }[] {
   }));
 }
 
-const NO_NUMBER = /\bNaN\b|Infinity|\bundefined\b|\[object|no finite/;
+/** Also what a rule says that broke off. */
+const NO_NUMBER = /broke off|\bNaN\b|Infinity|\bundefined\b|\[object|no finite/;
 
 /** What a person would read that is no number; words that the author wrote, in quotes or as they stood, are theirs. */
 function wrongIn({ check }: Checked, authors: string): string[] {

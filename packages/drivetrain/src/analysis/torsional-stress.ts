@@ -72,9 +72,9 @@ export function torsionalStressOf(analysis: LineAnalysis): Derived<TorsionalStre
  */
 function torsionalStress(analysis: LineAnalysis, needs: Needs): TorsionalStress | undefined {
   const { line } = analysis;
-  const speeds = new Map(line.shafts.map(shaft => [shaft, speedsOf(analysis, shaft, needs)]));
   const sections = line.shafts.map(shaft => ({
     shaft,
+    speeds: speedsOf(analysis, shaft, needs),
     sections: stressSections(shaft, shaft === line.shafts.at(-1), needs),
     declared: (shaft.vibratoryStresses ?? []).flatMap(fact => {
       const point = needs.fact(fact, {
@@ -85,7 +85,9 @@ function torsionalStress(analysis: LineAnalysis, needs: Needs): TorsionalStress 
       return point ? [point] : [];
     }),
   }));
-  if (needs.any) return undefined;
+  // A line that nothing drives has no speeds, and nobody needs to be asked for them.
+  const speeds = new Map(sections.flatMap(one => (one.speeds ? [[one.shaft, one.speeds] as const] : [])));
+  if (needs.any || sections.some(one => !one.speeds)) return undefined;
   const open = new Needs();
   const system = torsionalSystem(analysis, open);
   const computing = hasExcitation(analysis) || sections.some(one => one.declared.length === 0);

@@ -7,6 +7,7 @@ import {
   type RunningRange,
   solveTorsional,
   type TorsionalCritical,
+  type TorsionalGap,
   type TorsionalSolution,
   torsionalCriticals,
 } from '@tailshaft/mechanics';
@@ -45,7 +46,7 @@ export function torsionalSystem(analysis: LineAnalysis, needs: Needs): Torsional
   const orders = ordersOf(line, needs);
   if (!train || !from || !to || needs.any) return undefined;
   const solution = solveTorsional(train.model);
-  if (!solution.solved) return undefined;
+  if (!solution.solved) return unsolved(line, solution, needs);
   const range = { from, to };
   const at = { ...range, at: ENGINE };
   return {
@@ -55,6 +56,20 @@ export function torsionalSystem(analysis: LineAnalysis, needs: Needs): Torsional
     criticals: torsionalCriticals(solution, orders, at),
     chart: criticalsChart(solution, orders, at),
   };
+}
+
+/** Figures that are all there and yet cannot be solved are asked about: a slip in one of them is not to go unseen. */
+function unsolved({ couplings }: ShaftLine, { faults }: TorsionalGap, needs: Needs): undefined {
+  const soft = couplings.find(one => one.stiffness);
+  if (!soft) return undefined;
+  return needs.miss(
+    {
+      what: `torsional stiffness that the natural frequencies can be worked out from (${faults.join(' ')})`,
+      host: home(soft),
+      property: 'torsional stiffness',
+    },
+    soft.stiffness?.origin,
+  );
 }
 
 /** Firing order of the engine, blade rate of the propeller. */

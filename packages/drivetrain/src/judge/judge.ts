@@ -2,9 +2,10 @@ import { LineAnalysis } from '../analysis/line.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
-import type { Rule, Verdicts } from '../rules/rule.js';
+import type { Rule } from '../rules/rule.js';
 import { applyAcceptances } from './acceptance.js';
 import type { Context, EntryContext } from './context.js';
+import { isolated } from './isolate.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /**
@@ -27,38 +28,41 @@ export function judgeVessel(
   };
   const context: Context = { vessel, catalogue, today, analysisOf };
   const arrangements = vessel.arrangements.map(arrangement => ({
-    whole: { ...context, arrangement },
-    lines: arrangement.lines.map(line => ({ ...context, arrangement, line, analysis: analysisOf(line) })),
+    at: { subject: arrangement.name, place: arrangement.nameOrigin },
+    about: { ...context, arrangement },
+    lines: arrangement.lines.map(line => ({
+      at: { subject: line.path, place: line.nameOrigin },
+      about: { ...context, arrangement, line, analysis: analysisOf(line) },
+    })),
   }));
+  const whole = { subject: vessel.name, place: vessel.nameOrigin };
+  const units = { subject: vessel.name, concerns: vessel.unitConcerns, quantities: vessel.quantities };
   const verdicts: Verdict[] = [];
   for (const rule of rules) {
-    if (rule.scope === 'vessel') collect(verdicts, rule.check(context));
-    if (rule.scope === 'units') {
-      collect(
-        verdicts,
-        rule.check({ subject: vessel.name, concerns: vessel.unitConcerns, quantities: vessel.quantities }),
-      );
-    }
-    if (rule.scope !== 'arrangement' && rule.scope !== 'line') continue;
-    for (const { whole, lines } of arrangements) {
-      if (rule.scope === 'arrangement') collect(verdicts, rule.check(whole));
-      else for (const one of lines) collect(verdicts, rule.check(one));
-    }
+    if (rule.scope === 'vessel') verdicts.push(...isolated(rule, whole, () => rule.check(context)));
+    if (rule.scope === 'units') verdicts.push(...isolated(rule, whole, () => rule.check(units)));
+    if (rule.scope === 'arrangement')
+      for (const { about, at } of arrangements) verdicts.push(...isolated(rule, at, () => rule.check(about)));
+    if (rule.scope === 'line')
+      for (const { lines } of arrangements)
+        for (const { about, at } of lines) verdicts.push(...isolated(rule, at, () => rule.check(about)));
   }
   return applyAcceptances(withoutExplained(verdicts), vessel, today);
 }
 
 /** Verdicts on a catalogue entry by itself. */
 export function judgeEntry(context: EntryContext, rules: readonly Rule[] = RULES): Verdict[] {
+  const { entry } = context.entry;
+  const at = { subject: entry.name, place: entry.nameOrigin };
   const verdicts: Verdict[] = [];
   const units = {
-    subject: context.entry.entry.name,
+    subject: entry.name,
     concerns: context.unitConcerns,
     quantities: context.quantities,
   };
   for (const rule of rules) {
-    if (rule.scope === 'entry') collect(verdicts, rule.check(context));
-    else if (rule.scope === 'units') collect(verdicts, rule.check(units));
+    if (rule.scope === 'entry') verdicts.push(...isolated(rule, at, () => rule.check(context)));
+    else if (rule.scope === 'units') verdicts.push(...isolated(rule, at, () => rule.check(units)));
   }
   return verdicts;
 }
@@ -66,12 +70,6 @@ export function judgeEntry(context: EntryContext, rules: readonly Rule[] = RULES
 /** Findings and open questions: what a person must look at. */
 export function isFinding(verdict: Verdict): boolean {
   return verdict.outcome === 'fails' || verdict.outcome === 'cannot tell';
-}
-
-function collect(into: Verdict[], said: Verdicts): void {
-  if (said === undefined) return;
-  if (Array.isArray(said)) into.push(...said);
-  else into.push(said as Verdict);
 }
 
 /**

@@ -36,7 +36,8 @@ export interface Said {
 export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, subject: string) {
   const make = (wanted: Outcome, given: Said, missing: Verdict['missing'] = []): Verdict => {
     const judged = wanted === 'holds' || wanted === 'fails';
-    const usable = !judged || isUsable(given);
+    // A judgement stands on its numbers; a sentence that judges nothing must still not state one that is none.
+    const usable = judged ? isUsable(given) : isUsable({ message: given.message });
     const outcome = usable ? wanted : 'cannot tell';
     const said: Said = usable ? given : withoutNumber(given);
     const margin = said.capacity && said.demand ? marginOf(said.capacity, said.demand) : undefined;

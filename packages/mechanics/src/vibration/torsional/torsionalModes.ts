@@ -41,6 +41,8 @@ export interface ModeNode {
   readonly fraction: number;
 }
 
+const TOO_FAR_APART = 'The inertias and stiffnesses are too far apart in size to be solved.';
+
 /** Below this share of the largest amplitude an inertia counts as standing still. */
 const STANDS_STILL = 1e-6;
 
@@ -59,8 +61,9 @@ export function solveTorsional(model: TorsionalModel): TorsionalSolution | Torsi
   if (!mass.some(m => m > 0)) return { ...gap, faults: ['No inertia that can turn is more than zero.'] };
   const stiffness = free.map(i => free.map(j => referred.stiffness[i]![j]!));
   const turnsFreely = referred.held.size === 0;
-  const pairs = generalisedEigen(stiffness, mass).slice(turnsFreely ? 1 : 0);
-  const modes = pairs.map(({ shape }, at) => {
+  const pairs = generalisedEigen(stiffness, mass);
+  if (!pairs) return { ...gap, faults: [TOO_FAR_APART] };
+  const modes = pairs.slice(turnsFreely ? 1 : 0).map(({ shape }, at) => {
     const referredShape = referred.groups.map(() => 0);
     free.forEach((group, i) => {
       referredShape[group] = shape[i]!;
@@ -68,8 +71,7 @@ export function solveTorsional(model: TorsionalModel): TorsionalSolution | Torsi
     if (turnsFreely) removeTurning(referredShape, referred.inertia);
     return describeMode(model, referred, speeds, referredShape, at + 1);
   });
-  if (!modes.every(hasFiniteShape))
-    return { ...gap, faults: ['The inertias and stiffnesses are too far apart in size to be solved.'] };
+  if (!modes.every(hasFiniteShape)) return { ...gap, faults: [TOO_FAR_APART] };
   return { solved: true, ...speeds, turnsFreely, referred, modes, notes: notes(model) };
 }
 
