@@ -12,9 +12,11 @@ const specs = readdirSync(folder, { recursive: true, encoding: 'utf8' })
 // A person opens the examples on whatever day it is: nothing in them may run out or grow stale meanwhile.
 const DAYS = ['2026-03-01', '2033-12-31'];
 it.each(specs.flatMap(path => DAYS.map(day => [path, day] as const)))(
-  '%s gives no finding on %s',
+  '%s gives no finding on %s but notes of what was found aboard',
   async (path, day) => {
-    expect(shown(await checkFile(join(folder, path), day))).toEqual([]);
+    const checked = await checkFile(join(folder, path), day);
+    const findings = checked.findings.filter(one => !(one.verdict?.asFound && one.severity === 'hint'));
+    expect(shown({ ...checked, findings })).toEqual([]);
   },
 );
 

@@ -68,6 +68,7 @@ function findingJson(specs: Specs, finding: Finding) {
     message: finding.message,
     ...placeJson(specs, finding.place),
     ...(finding.verdict ? { subject: finding.verdict.subject } : {}),
+    ...(finding.verdict?.asFound ? { asFound: true } : {}),
     related: finding.related.map(one => ({ message: one.message, ...placeJson(specs, one.place) })),
     waysOut: [
       ...(finding.verdict?.routes() ?? []).map(one => one.title),
@@ -83,6 +84,7 @@ export function verdictJson(specs: Specs, verdict: Verdict) {
     subject: verdict.subject,
     outcome: verdict.outcome,
     severity: verdict.severity,
+    ...(verdict.asFound ? { asFound: true } : {}),
     message: verdict.message,
     ...(criterion ? { criterion } : {}),
     ...(criterionChosenBy ? { criterionChosenBy } : {}),

@@ -13,12 +13,17 @@ import { countOutcome, percentWords, shortName, type Tally, verdictsOf } from '.
 /** Everything to say of one file: what was not checked, then the findings, then how its lines stand. */
 export function specText(io: Io, specs: Specs, spec: CheckedSpec, withVerdicts: boolean): string {
   const open = spec.findings.filter(one => severityOf(one) === 'information');
-  const rest = spec.findings.filter(one => severityOf(one) !== 'information');
+  const rest = spec.findings.filter(one => severityOf(one) !== 'information' && !one.verdict?.asFound);
+  const found = spec.findings.filter(one => one.verdict?.asFound);
   const blocks: string[] = [];
-  const waiting = countOutcome(verdictsOf(spec), 'cannot tell');
+  const waiting = countOutcome(
+    verdictsOf(spec).filter(one => !one.asFound),
+    'cannot tell',
+  );
   if (waiting > 0) blocks.push(notChecked(io, specs, open, waiting));
   for (const vessel of spec.check.vessels) blocks.push(...notLookedAt(io, vessel));
   for (const finding of rest) blocks.push(findingText(io, specs, finding));
+  if (found.length > 0) blocks.push(asFound(io, specs, found));
   for (const vessel of spec.check.vessels) blocks.push(vesselText(io, vessel));
   if (withVerdicts) blocks.push(verdictTable(io, specs, spec));
   if (blocks.length === 0) return '';
@@ -48,6 +53,20 @@ function notChecked(io: Io, specs: Specs, open: readonly Finding[], waiting: num
     lines.push(
       `  ${count(behind, 'more waits', 'more wait')} until the text can be read, or for the same data`,
     );
+  return lines.join('\n');
+}
+
+/** What fails of the vessel as it was found: no fault of any proposal, and what a comparison starts from. */
+function asFound(io: Io, specs: Specs, found: readonly Finding[]): string {
+  const lines = [
+    io.paint.strong(`AS FOUND: ${count(found.length, 'check fails', 'checks fail')} before any change`),
+  ];
+  for (const finding of found) {
+    const spot = specs.spot(finding.place);
+    const at = spot ? io.paint.quiet(` (${spot.shown}:${spot.line}:${spot.column})`) : '';
+    lines.push(`  ${finding.code} on ${finding.verdict!.subject}${at}`);
+    lines.push(wrapped(visible(finding.message), io.width, '      '));
+  }
   return lines.join('\n');
 }
 
@@ -193,6 +212,8 @@ export function summaryText(io: Io, tally: Tally): string {
   if (tally.notChecked > 0) {
     lines.push(paint.open(`${tally.notChecked} NOT CHECKED for want of data: see the top of each file.`));
   }
+  if (tally.asFound > 0)
+    lines.push(`${count(tally.asFound, 'check fails', 'checks fail')} as found, before any change.`);
   if (tally.accepted > 0)
     lines.push(`${count(tally.accepted, 'failure')} accepted, by the persons named in the spec.`);
   lines.push('', paint.quiet(wrapped(CAUTION, io.width)));

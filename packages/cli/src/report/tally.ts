@@ -13,24 +13,41 @@ export interface Tally {
   notChecked: number;
   holds: number;
   accepted: number;
+  /** Failures of what was found aboard: in no other of these numbers, as nothing else of it is. */
+  asFound: number;
   /** The verdict that holds by least. */
   smallest?: Verdict;
 }
 
 export function emptyTally(): Tally {
-  return { files: 0, vessels: 0, errors: 0, warnings: 0, notes: 0, notChecked: 0, holds: 0, accepted: 0 };
+  return {
+    files: 0,
+    vessels: 0,
+    errors: 0,
+    warnings: 0,
+    notes: 0,
+    notChecked: 0,
+    holds: 0,
+    accepted: 0,
+    asFound: 0,
+  };
 }
 
 export function addTo(tally: Tally, spec: CheckedSpec): void {
   tally.files += 1;
   tally.vessels += spec.check.vessels.length;
   for (const finding of spec.findings) {
+    if (finding.verdict?.asFound) continue;
     const severity = severityOf(finding);
     if (severity === 'error') tally.errors += 1;
     else if (severity === 'warning') tally.warnings += 1;
     else if (severity === 'note') tally.notes += 1;
   }
   for (const verdict of verdictsOf(spec)) {
+    if (verdict.asFound) {
+      if (verdict.outcome === 'fails') tally.asFound += 1;
+      continue;
+    }
     if (verdict.outcome === 'accepted') tally.accepted += 1;
     if (verdict.outcome === 'cannot tell') tally.notChecked += 1;
     if (verdict.outcome !== 'holds') continue;

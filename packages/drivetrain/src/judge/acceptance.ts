@@ -37,6 +37,8 @@ function heldWithout(acceptance: Acceptance, verdicts: readonly Verdict[]): Verd
 }
 
 function accepts(acceptance: Acceptance, verdict: Verdict): boolean {
+  // What was found aboard needs nobody's leave, unless it is named.
+  if (verdict.asFound && acceptance.on.split('.')[0] !== verdict.subject.split('.')[0]) return false;
   return acceptance.rule === verdict.rule && covers(acceptance.on, verdict.subject);
 }
 

@@ -1,4 +1,5 @@
 import { LineAnalysis } from '../analysis/line.js';
+import { isAsFound } from '../model/as-found.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
@@ -47,7 +48,18 @@ export function judgeVessel(
       for (const { lines } of arrangements)
         for (const { about, at } of lines) verdicts.push(...isolated(rule, at, () => rule.check(about)));
   }
-  return applyAcceptances(withoutExplained(verdicts), vessel, today);
+  return applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today);
+}
+
+/** What is said of an arrangement as found is a fact of the vessel: it is marked, and weighs no more than a note. */
+function toldApart(verdicts: readonly Verdict[], vessel: Vessel): Verdict[] {
+  const found = vessel.arrangements.filter(one => isAsFound(one, vessel)).map(one => one.path);
+  const isOf = (subject: string, path: string) => subject === path || subject.startsWith(`${path}.`);
+  return verdicts.map(one =>
+    one.subject !== vessel.name && found.some(path => isOf(one.subject, path))
+      ? { ...one, severity: 'note', asFound: true }
+      : one,
+  );
 }
 
 /** Verdicts on a catalogue entry by itself. */

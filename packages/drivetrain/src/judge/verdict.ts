@@ -60,6 +60,8 @@ export interface Verdict {
   readonly explains: readonly { readonly rule: string; readonly subject: string }[];
   /** Those of them that were left out for it. */
   readonly folds?: readonly Verdict[];
+  /** Set where the arrangement as found is judged: a fact of the vessel, never more than a note. */
+  readonly asFound?: true;
   /** The requirement that this verdict is the answer to. */
   readonly answers?: Origin;
   /** Ways out, made when somebody asks. */

@@ -1,18 +1,6 @@
-import type { ArrangementContext } from '../judge/context.js';
 import type { Needs } from '../judge/needs.js';
 import type { Criterion } from '../judge/verdict.js';
 import type { Vessel } from '../model/vessel.js';
-
-/**
- * Whether the arrangement is what will be built: no other one revises it. The one as found is the base of comparison;
- * what it may carry is no longer a question, and much of it is never known.
- */
-export function isPlanned({
-  arrangement,
-  vessel,
-}: Pick<ArrangementContext, 'arrangement' | 'vessel'>): boolean {
-  return !vessel.arrangements.some(one => one.revises === arrangement.name);
-}
 
 /** Duty class that the vessel is specified for. */
 export function wantedDuty(vessel: Vessel, needs: Needs): string | undefined {

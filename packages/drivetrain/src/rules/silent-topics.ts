@@ -1,6 +1,6 @@
 import type { Verdict } from '../judge/verdict.js';
+import { proposalsOf } from '../model/as-found.js';
 import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
-import { isPlanned } from './planned.js';
 
 /** Something that nobody declares, so that the rules about it say nothing: neither that it holds nor that it fails. */
 export interface SilentTopic {
@@ -152,7 +152,7 @@ const TOPICS: readonly Topic[] = [
 
 /** Topics of the arrangements that will be built of which nothing is declared, and the rules that are silent for it. */
 export function silentTopics(vessel: Vessel, verdicts: readonly Verdict[]): SilentTopic[] {
-  const planned = vessel.arrangements.filter(arrangement => isPlanned({ arrangement, vessel }));
+  const planned = proposalsOf(vessel);
   return TOPICS.flatMap(({ of, rules, concerns, arrangements }) => {
     const spoken = verdicts.filter(one => rules.includes(one.rule)).map(one => one.subject);
     const speaks = (path: string) => spoken.some(one => one === path || one.startsWith(`${path}.`));

@@ -37,7 +37,7 @@ export function findingsOf(check: FileCheck): Finding[] {
   }));
   for (const judged of check.vessels) {
     for (const verdict of judged.verdicts) {
-      if (isFinding(verdict) && !echoesProblem(verdict, check) && !isUnsettled(verdict, judged))
+      if (isToShow(verdict) && !echoesProblem(verdict, check) && !isUnsettled(verdict, judged))
         findings.push(toFinding(verdict, check.uri, judged));
     }
   }
@@ -48,6 +48,11 @@ export function findingsOf(check: FileCheck): Finding[] {
   return once(findings).sort(
     (a, b) => a.place.start - b.place.start || a.place.end - b.place.end || (a.code < b.code ? -1 : 1),
   );
+}
+
+/** What is not known of the vessel as found is asked for by the proposals that rest on it, and by nothing else. */
+function isToShow(verdict: Verdict): boolean {
+  return isFinding(verdict) && !(verdict.asFound && verdict.outcome === 'cannot tell');
 }
 
 const SEVERITY = { error: 'error', warning: 'warning', note: 'hint' } as const;

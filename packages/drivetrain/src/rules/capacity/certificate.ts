@@ -6,7 +6,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -45,7 +44,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   const { arrangement, vessel, analysisOf } = context;
   const paper = vessel.certificate;
   const driven = arrangement.lines.filter(line => line.engine || line.motor);
-  if (!paper || driven.length === 0 || !isPlanned(context)) return undefined;
+  if (!paper || driven.length === 0) return undefined;
   const say = sayFor(INFO, arrangement.path);
   const needs = new Needs();
   const allowed = needs.fact(paper.power, {

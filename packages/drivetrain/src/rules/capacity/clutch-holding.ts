@@ -12,7 +12,6 @@ import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { DEFER } from './sources.js';
@@ -64,7 +63,7 @@ export const clutchHolding: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { gear, engine, motor } = context.line;
-  if (!gear || !(engine || motor) || !isPlanned(context)) return [];
+  if (!gear || !(engine || motor)) return [];
   const used = [
     ['ahead', aheadClutchOf(gear)],
     ['astern', asternClutchOf(gear)],

@@ -8,7 +8,6 @@ import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { greatestTorqueAt } from './greatest-torque.js';
@@ -59,7 +58,7 @@ export const couplingTorque: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.couplings
     .filter(one => one.torque !== undefined || one.kind?.value !== 'rigid')
     .map(coupling => judge(context, coupling));

@@ -12,7 +12,6 @@ import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { WITH_EXCITATION } from '../interface/torsional-specs.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PART_SHEET } from './sources.js';
@@ -44,7 +43,7 @@ export const couplingVibratoryTorque: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line, analysis } = context;
-  if (!isPlanned(context) || !line.propeller || !hasExcitation(analysis)) return [];
+  if (!line.propeller || !hasExcitation(analysis)) return [];
   return line.couplings.filter(one => one.vibratoryTorque).flatMap(one => judge(context, one) ?? []);
 }
 

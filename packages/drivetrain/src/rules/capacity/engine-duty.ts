@@ -8,7 +8,6 @@ import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { DEFER } from './sources.js';
@@ -46,7 +45,7 @@ function check(context: LineContext): Verdict | undefined {
   const { engine } = line;
   const rating = engine && ratingOf(engine);
   const { duty } = vessel;
-  if (!engine || !rating || !duty || !isPlanned(context)) return undefined;
+  if (!engine || !rating || !duty) return undefined;
   const say = sayFor(INFO, line.path);
   const place = engine.ratedAt?.origin ?? engine.nameOrigin ?? engine.origin;
   const others = engine.ratings.filter(one => one !== rating).map(one => one.duty);

@@ -10,7 +10,7 @@ import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, wantedDuty } from '../planned.js';
+import { wantedDuty } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { gearsThatCarry } from './gear-routes.js';
@@ -43,7 +43,7 @@ export const gearInputTorque: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict[] {
   const { line } = context;
   const { gear } = line;
-  if (!gear || !(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!gear || !(line.engine || line.motor)) return [];
   const ratings = ratingsOf(gear, gear.variant);
   const reverses = gear.reversing?.value !== 'no' && clutchesOf(gear, gear.variant).length !== 1;
   const told = reverses && ratings.some(rating => rating.direction);

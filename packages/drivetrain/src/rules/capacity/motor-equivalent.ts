@@ -17,7 +17,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -76,7 +75,7 @@ export const motorEquivalent: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { motor } = line;
-  if (!motor?.saidToEqual || !isPlanned(context)) return undefined;
+  if (!motor?.saidToEqual) return undefined;
   const say = sayFor(INFO, line.path);
   const place = motor.saidToEqual.origin;
   const needs = new Needs();

@@ -7,7 +7,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
@@ -40,7 +39,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const rating = line.engine && ratingOf(line.engine);
   const declared = rating?.power?.value;
-  if (!line.engine || !rating || !declared || !isPlanned(context)) return undefined;
+  if (!line.engine || !rating || !declared) return undefined;
   const say = sayFor(INFO, line.path);
   const place = rating.power!.origin;
   const { measuredAt } = rating;

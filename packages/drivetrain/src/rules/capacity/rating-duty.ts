@@ -8,7 +8,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, wantedDuty } from '../planned.js';
+import { wantedDuty } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { gearsThatCarry } from './gear-routes.js';
@@ -40,7 +40,7 @@ export const ratingDuty: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, vessel } = context;
   const { gear } = line;
-  if (!gear || !(line.engine || line.motor) || !isPlanned(context)) return undefined;
+  if (!gear || !(line.engine || line.motor)) return undefined;
   const ratings = ratingsOf(gear, gear.variant);
   if (ratings.length === 0) return undefined;
   const say = sayFor(INFO, line.path);

@@ -8,7 +8,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { gearsThatCarry } from './gear-routes.js';
@@ -46,7 +45,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel } = context;
   const { gear, engine } = line;
   const duty = vessel.duty?.class?.value;
-  if (!gear || !engine || !isPlanned(context)) return undefined;
+  if (!gear || !engine) return undefined;
   const ratings = ratingsOf(gear, gear.variant).filter(
     one => duty === undefined || ['same', 'heavier'].includes(compareDuty(one.duty, duty)),
   );

@@ -10,7 +10,6 @@ import type { GearRating } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { gearsThatCarry } from './gear-routes.js';
@@ -47,7 +46,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { gear } = line;
   const duty = vessel.duty?.class?.value;
-  if (!gear || duty === undefined || !isPlanned(context)) return undefined;
+  if (!gear || duty === undefined) return undefined;
   const speed = analysis.rated.value?.speed;
   const serving = ratingsOf(gear, gear.variant).filter(one =>
     ['same', 'heavier'].includes(compareDuty(one.duty, duty)),

@@ -6,7 +6,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { DEFER } from './sources.js';
@@ -40,7 +39,7 @@ export const ratingUndefined: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { engine } = line;
-  if (!engine || !isPlanned(context)) return undefined;
+  if (!engine) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const rating = ratingOf(engine);

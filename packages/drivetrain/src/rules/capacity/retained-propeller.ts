@@ -3,7 +3,6 @@ import type { LineAnalysis } from '../../analysis/line.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { isPlanned } from '../planned.js';
 
 /** What a retained propeller asks behind the new engine and gear, scaled from what it took before. */
 export interface RetainedPropeller {
@@ -25,7 +24,7 @@ export function retainedPropeller(
   analysis: LineAnalysis = context.analysis,
 ): { readonly needs: Needs; readonly result: RetainedPropeller | undefined } | undefined {
   const { line, analysisOf, vessel } = context;
-  if (line.propeller?.change !== 'retained' || !line.before || !isPlanned(context)) return undefined;
+  if (line.propeller?.change !== 'retained' || !line.before) return undefined;
   if (line.propeller.kind?.value === 'controllable pitch') return undefined;
   const needs = new Needs();
   const before = analysisOf(line.before);

@@ -11,7 +11,7 @@ import type { Shaft } from '../../model/shafting.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { isPlanned, ratioTolerance } from '../planned.js';
+import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { findOffered } from './offered-ratios.js';
@@ -50,7 +50,7 @@ const LEAST_FACTOR = Math.min(...shaftServiceFactors.map(one => one.low));
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, analysisOf, vessel } = context;
   const shaft = line.shafts.find(one => one.change === 'retained');
-  if (!shaft || !line.before || !isPlanned(context)) return undefined;
+  if (!shaft || !line.before) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const now = greatestLoad(analysis, needs);

@@ -8,7 +8,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes, writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -43,7 +42,7 @@ export const takeOff: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { engine } = line;
-  if (!engine?.takeOff || !isPlanned(context)) return undefined;
+  if (!engine?.takeOff) return undefined;
   const say = sayFor(INFO, line.path);
   const place = engine.takeOff.origin;
   const needs = new Needs();

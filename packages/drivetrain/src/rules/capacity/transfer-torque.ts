@@ -7,7 +7,6 @@ import type { Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { greatestTorqueAt } from './greatest-torque.js';
@@ -57,7 +56,7 @@ export const transferTorque: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.transfers.map(transfer => judge(context, transfer));
 }
 

@@ -13,7 +13,6 @@ import type { Span } from '../../model/fact.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -56,7 +55,7 @@ export const barredRangeRule: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line, analysis } = context;
-  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor) || !line.propeller) return [];
   const declared = line.shafts.some(one => (one.barredRanges ?? []).length > 0);
   if (!declared && !hasStressData(analysis)) return [];
   const needs = new Needs();

@@ -6,7 +6,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -43,7 +42,7 @@ const SLOT = 10e-3;
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const { engine } = line;
-  if (!engine?.bedCentres || !isPlanned(context)) return undefined;
+  if (!engine?.bedCentres) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const place = engine.bedCentres.origin;

@@ -9,7 +9,6 @@ import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_DAMPER } from './damper-specs.js';
@@ -39,7 +38,7 @@ export const damperMatch: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { engine } = context.line;
-  if (!engine || !isPlanned(context)) return [];
+  if (!engine) return [];
   return inputCouplings(context.line)
     .filter(isDamper)
     .map(one => judge(context, engine, one));

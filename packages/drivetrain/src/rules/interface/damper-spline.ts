@@ -9,7 +9,6 @@ import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_DAMPER } from './damper-specs.js';
@@ -39,7 +38,7 @@ export const damperSpline: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict[] {
   const { line } = context;
   const { gear } = line;
-  if (!gear || !isPlanned(context)) return [];
+  if (!gear) return [];
   return inputCouplings(line)
     .filter(one => one.splineTeeth || one.splinePitch)
     .map(one => judge(context, gear, one));

@@ -8,7 +8,6 @@ import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -56,7 +55,7 @@ const ROOMS: readonly Room[] = [
 
 function check(context: LineContext): Verdict[] {
   const { engine } = context.line;
-  if (!engine || !isPlanned(context)) return [];
+  if (!engine) return [];
   return ROOMS.flatMap(room => {
     const fact = engine[room.room];
     return fact ? [judge(context, engine, room, fact)] : [];

@@ -9,7 +9,6 @@ import { home, nameOf } from '../../model/part.js';
 import { gearsThatCarry } from '../capacity/gear-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, HOUSINGS } from './sources.js';
@@ -39,8 +38,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { engine, gear } = line;
   const remote = inputCouplings(line).some(one => !isDamper(one));
-  if (!engine || !gear || remote || !(engine.housing && gear.inputHousing) || !isPlanned(context))
-    return undefined;
+  if (!engine || !gear || remote || !(engine.housing && gear.inputHousing)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const own = needs.fact(engine.housing, {

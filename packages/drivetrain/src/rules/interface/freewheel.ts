@@ -5,7 +5,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PART_SHEET } from './sources.js';
@@ -45,7 +44,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel } = context;
   const { gear } = line;
   const stopped = vessel.duty?.underSail;
-  if (!gear || !stopped || stopped.value === 'no' || !isPlanned(context)) return undefined;
+  if (!gear || !stopped || stopped.value === 'no') return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const does = needs.fact(stopped, {

@@ -5,7 +5,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -40,7 +39,7 @@ export const gearGauges: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { gear } = line;
-  if (!gear || !isPlanned(context)) return undefined;
+  if (!gear) return undefined;
   const list = [
     ['oil pressure gauge', gear.pressureGauge],
     ['oil temperature gauge', gear.temperatureGauge],

@@ -8,7 +8,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -49,7 +48,7 @@ export const torsionalCritical: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const prime = line.engine ?? line.motor;
-  if (!prime || !hasTorsionalData(line) || !line.propeller || !isPlanned(context)) return undefined;
+  if (!prime || !hasTorsionalData(line) || !line.propeller) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const system = torsionalSystem(analysis, needs);

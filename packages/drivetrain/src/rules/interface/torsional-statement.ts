@@ -5,7 +5,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -39,7 +38,7 @@ export const torsionalStatement: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const prime = line.engine ?? line.motor;
-  if (!prime || !line.before || !isPlanned(context)) return undefined;
+  if (!prime || !line.before) return undefined;
   const changes = changedParts(line, line.before);
   if (changes.length === 0) return undefined;
   const say = sayFor(INFO, line.path);

@@ -18,7 +18,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -58,7 +57,7 @@ export const torsionalStressRule: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  if (!(line.engine || line.motor) || !line.propeller) return undefined;
   if (!hasStressData(analysis) && !classAsks(context)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();

@@ -7,7 +7,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -67,7 +66,7 @@ const BALANCE = 0.01;
 
 function check(context: ArrangementContext): Verdict[] {
   const { arrangement, vessel } = context;
-  if (!arrangement.before || !isPlanned(context)) return [];
+  if (!arrangement.before) return [];
   const { hull, criteria } = vessel;
   const moved = heavyChanges(arrangement);
   if (moved.length === 0) return [];

@@ -2,11 +2,11 @@ import type { Origin } from '@tailshaft/mechanics';
 import type { Context } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { proposalsOf } from '../../model/as-found.js';
 import type { Fact } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
@@ -50,8 +50,7 @@ function check({ vessel }: Context): Verdict[] {
   };
   look(vessel.hull, `the hull of ${vessel.name}`);
   look(vessel.duty, `the duty of ${vessel.name}`);
-  for (const arrangement of vessel.arrangements) {
-    if (!isPlanned({ arrangement, vessel })) continue;
+  for (const arrangement of proposalsOf(vessel)) {
     for (const line of arrangement.lines)
       for (const part of line.chain) look(part, `${nameOf(part)} of ${line.path}`);
   }

@@ -9,7 +9,6 @@ import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { demandBand } from './demand-band.js';
@@ -46,7 +45,7 @@ export const absorbedPower: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const result = analysis.propulsion;
-  if (!result || !isPlanned(context)) return undefined;
+  if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const propulsion = result.value;
   if (!propulsion) return noRun(say, line, result, 'what the propeller asks at rated speed');

@@ -12,7 +12,6 @@ import type { BladeAreaMethod } from '../../model/propeller.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes, writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { demandBand } from './demand-band.js';
@@ -58,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { propeller } = line;
   const chosen = vessel.criteria?.bladeAreaBy;
-  if (!propeller || !chosen || !(line.engine || line.motor) || !isPlanned(context)) return undefined;
+  if (!propeller || !chosen || !(line.engine || line.motor)) return undefined;
   if (propeller.kind?.value === 'controllable pitch') return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();

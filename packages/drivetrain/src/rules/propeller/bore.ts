@@ -4,7 +4,6 @@ import type { Needs } from '../../judge/needs.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Propeller, Shaft } from '../../model/shafting.js';
-import { isPlanned } from '../planned.js';
 
 /** The propeller of a line that is to be built, and the shaft that carries it. */
 export interface Seat {
@@ -14,7 +13,7 @@ export interface Seat {
 
 export function seatOf(context: LineContext): Seat | undefined {
   const { propeller, shafts } = context.line;
-  return propeller && isPlanned(context) ? { propeller, shaft: shafts.at(-1) } : undefined;
+  return propeller ? { propeller, shaft: shafts.at(-1) } : undefined;
 }
 
 /** A fact of the hub, or the gap. */

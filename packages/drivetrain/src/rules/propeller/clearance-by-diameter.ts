@@ -8,7 +8,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { RECKONED } from './example-place.js';
@@ -43,7 +42,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const { propeller } = line;
   const before = line.before?.propeller;
-  if (!propeller?.tipClearance || propeller.change === 'retained' || !isPlanned(context)) return undefined;
+  if (!propeller?.tipClearance || propeller.change === 'retained') return undefined;
   const fromBefore = before?.tipClearance !== undefined;
   if (!fromBefore && !propeller.axisToHull) return undefined;
   const say = sayFor(INFO, line.path);

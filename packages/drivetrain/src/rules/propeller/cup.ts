@@ -5,7 +5,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { PROPELLED } from './example-hull.js';
@@ -39,7 +38,7 @@ const WAITING = ['propeller/absorbed-power', 'propeller/blade-area', 'propeller/
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, arrangement } = context;
   const { propeller } = line;
-  if (!propeller || !analysis.propulsion || !isPlanned(context)) return undefined;
+  if (!propeller || !analysis.propulsion) return undefined;
   const say = sayFor(INFO, line.path);
   const place = (propeller.cup ?? propeller).origin;
   const explains = [

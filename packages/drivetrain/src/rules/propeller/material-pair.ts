@@ -7,7 +7,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { PropellerMetal } from '../../model/propeller.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 
@@ -49,7 +48,7 @@ export const materialPair: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, vessel } = context;
   const { propeller } = line;
-  if (!propeller?.material || !isPlanned(context)) return undefined;
+  if (!propeller?.material) return undefined;
   const say = sayFor(INFO, line.path);
   const place = propeller.material.origin;
   const needs = new Needs();

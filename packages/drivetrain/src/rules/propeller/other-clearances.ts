@@ -9,7 +9,6 @@ import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { PLACED } from './example-place.js';
@@ -52,7 +51,7 @@ export const otherClearances: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | readonly Verdict[] | undefined {
   const { line, vessel, analysis } = context;
   const { propeller } = line;
-  if (!propeller || !isPlanned(context)) return undefined;
+  if (!propeller) return undefined;
   const { rudderClearance, strutClearance } = vessel.criteria ?? {};
   const places = [
     { what: 'rudder', fact: propeller.rudderClearance, wanted: rudderClearance },

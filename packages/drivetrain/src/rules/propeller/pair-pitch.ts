@@ -10,7 +10,7 @@ import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, ratioTolerance } from '../planned.js';
+import { ratioTolerance } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -48,7 +48,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   const { arrangement, vessel, analysisOf } = context;
   const pair = pairOf(arrangement);
   const [one, other] = [pair?.port.propeller, pair?.starboard.propeller];
-  if (!pair || !one || !other || !(one.pitch || other.pitch) || !isPlanned(context)) return undefined;
+  if (!pair || !one || !other || !(one.pitch || other.pitch)) return undefined;
   const say = sayFor(INFO, arrangement.path);
   const place = (other.pitch ?? other).origin;
   const ratios = [pair.port, pair.starboard].map(line => analysisOf(line).overallRatio('ahead').value?.si);

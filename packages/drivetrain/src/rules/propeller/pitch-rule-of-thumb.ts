@@ -7,7 +7,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Assumption } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { PROPELLED } from './example-hull.js';
 import { noRun } from './run-words.js';
@@ -54,7 +53,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const assumption = vessel.assumptions.find(one => one.about === ABOUT);
   const assumed = assumption?.quantity?.value;
-  if (!assumption || !line.propeller || !line.engine || !isPlanned(context)) return undefined;
+  if (!assumption || !line.propeller || !line.engine) return undefined;
   const say = sayFor(INFO, line.path);
   const result = analysis.propulsion;
   const what = 'what an inch of pitch costs here';

@@ -8,7 +8,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { SHOP_PRACTICE } from './sources.js';
@@ -44,7 +43,7 @@ export const stampedSize: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { propeller } = context.line;
-  if (!propeller || !isPlanned(context)) return [];
+  if (!propeller) return [];
   return [
     ...judge(context, propeller, 'diameter', propeller.diameter, propeller.stampedDiameter),
     ...judge(context, propeller, 'pitch', propeller.pitch, propeller.stampedPitch),

@@ -16,7 +16,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { PLACED } from './example-place.js';
@@ -51,7 +50,7 @@ export const tipClearance: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { propeller } = line;
-  if (!propeller || !isPlanned(context)) return undefined;
+  if (!propeller) return undefined;
   if (!hasTipRoom(propeller) && !vessel.criteria?.tipClearance) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();

@@ -8,7 +8,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -40,8 +39,7 @@ export const toleranceClass: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { propeller } = line;
-  if (!propeller || propeller.change === 'retained' || !isOrdered(propeller) || !isPlanned(context))
-    return undefined;
+  if (!propeller || propeller.change === 'retained' || !isOrdered(propeller)) return undefined;
   const say = sayFor(INFO, line.path);
   const fact = propeller.toleranceClass;
   const place = (fact ?? propeller).origin;

@@ -10,7 +10,7 @@ import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, ratioTolerance } from '../planned.js';
+import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { TOOTH_COUNTS } from './sources.js';
@@ -51,7 +51,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel } = context;
   const { gear } = line;
   const written = gear?.ratioUsed?.value;
-  if (!gear || !written || !gear.ratioUsed || !isPlanned(context)) return undefined;
+  if (!gear || !written || !gear.ratioUsed) return undefined;
   const own = clutchesOf(gear, gear.variant).filter(one => one.exact?.value);
   if (own.length < 2) return undefined;
   const say = sayFor(INFO, line.path);

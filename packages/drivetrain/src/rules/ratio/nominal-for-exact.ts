@@ -9,7 +9,7 @@ import type { Gear } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, ratioTolerance } from '../planned.js';
+import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { ratioSharedByAnotherClutch } from './clutch-ratio.js';
@@ -47,7 +47,7 @@ export const nominalForExact: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { gear } = line;
-  if (!gear || !isPlanned(context)) return undefined;
+  if (!gear) return undefined;
   const say = sayFor(INFO, line.path);
   const place = gear.ratioUsed?.origin ?? gear.variant?.nominalFact.origin ?? gear.origin;
   const needs = new Needs();

@@ -13,7 +13,7 @@ import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { isPlanned, ratioTolerance } from '../planned.js';
+import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { TOOTH_COUNTS } from './sources.js';
@@ -50,7 +50,7 @@ export const unequalSides: Rule = { ...INFO, scope: 'arrangement', check };
 function check(context: ArrangementContext): Verdict | undefined {
   const { arrangement, vessel, analysisOf } = context;
   const pair = pairOf(arrangement);
-  if (!pair?.port.gear || !pair.starboard.gear || !isPlanned(context)) return undefined;
+  if (!pair?.port.gear || !pair.starboard.gear) return undefined;
   const say = sayFor(INFO, arrangement.path);
   const needs = new Needs();
   const port = needs.take(analysisOf(pair.port).overallRatio('ahead'));

@@ -6,8 +6,8 @@ import { pairOf, withClutch } from '../../analysis/twin.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Missing } from '../../judge/verdict.js';
+import { isAsFound } from '../../model/as-found.js';
 import { isWeak } from '../../model/fact.js';
-import { isPlanned } from '../planned.js';
 import { fitHand, turnWords, useClutch } from './edits.js';
 import { pairWords } from './hand-routes.js';
 import { isWelcome } from './turning-routes.js';
@@ -21,7 +21,7 @@ export function openRoutes(context: LineContext, missing: readonly Missing[]): R
   const { gear, propeller } = line;
   const open = new Set(missing.map(gap => gap.property));
   if (!propeller || propeller.change === 'retained' || propeller.change === 'modified') return [];
-  if (!isPlanned(context) || isConvertible(propeller)) return [];
+  if (isAsFound(context.arrangement, context.vessel) || isConvertible(propeller)) return [];
   if (missing.some(gap => gap.at) || [...open].some(one => one !== 'ahead clutch' && one !== 'hand'))
     return [];
   const clutches = open.has('ahead clutch')

@@ -4,10 +4,10 @@ import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { isAsFound } from '../../model/as-found.js';
 import type { Requirement } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
 import { sideNeeded } from './inward-turning.js';
@@ -46,7 +46,7 @@ const INFO: RuleInfo = {
 export const turningRequirement: Rule = { ...INFO, scope: 'arrangement', check };
 
 function check(context: ArrangementContext): Verdict[] {
-  if (!isPlanned(context)) return [];
+  if (isAsFound(context.arrangement, context.vessel)) return [];
   return context.vessel.requirements
     .filter(one => one.about === 'propellers turn')
     .flatMap(one => (one.word === 'outward' || one.word === 'inward' ? judge(context, one, one.word) : []));

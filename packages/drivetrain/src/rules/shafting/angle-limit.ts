@@ -8,7 +8,6 @@ import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_ANGLES } from './angle-specs.js';
@@ -47,7 +46,7 @@ interface Limit {
 }
 
 function check(context: LineContext): Verdict[] {
-  return isPlanned(context) ? limitsOf(context).map(limit => judge(context, limit)) : [];
+  return limitsOf(context).map(limit => judge(context, limit));
 }
 
 function limitsOf({ line, vessel }: LineContext): Limit[] {

@@ -7,7 +7,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -45,7 +44,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const prime = line.engine ?? line.motor;
   const shaft = line.shafts.at(-1);
-  if (!prime || !shaft || !(prime.angle || shaft.angle) || !hasAngleStack(line) || !isPlanned(context)) {
+  if (!prime || !shaft || !(prime.angle || shaft.angle) || !hasAngleStack(line)) {
     return undefined;
   }
   const say = sayFor(INFO, line.path);

@@ -15,7 +15,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -59,7 +58,7 @@ const KIND: Readonly<Record<'water' | 'oil' | 'grease', SternBearingRule['kind']
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const shaft = line.shafts.at(-1);
-  if (!shaft || !line.propeller || !isPlanned(context)) return undefined;
+  if (!shaft || !line.propeller) return undefined;
   const bearings = outer(shaft);
   const bearing = aftmost(bearings);
   return bearing && bearings.some(one => one.length) ? judge(context, shaft, bearing, bearings) : undefined;

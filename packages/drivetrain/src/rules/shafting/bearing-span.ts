@@ -14,7 +14,6 @@ import { type Criterion, marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -54,7 +53,7 @@ export const bearingSpan: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.shafts.flatMap((shaft, index) =>
     hasSupports(shaft) ? judgeShaft(context, shaft, line.shafts[index - 1]) : [],
   );

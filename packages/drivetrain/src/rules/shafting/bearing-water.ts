@@ -6,7 +6,6 @@ import type { Fact } from '../../model/fact.js';
 import type { Bearing, Shaft, WaterSupply } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -35,7 +34,6 @@ const INFO: RuleInfo = {
 export const bearingWater: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
-  if (!isPlanned(context)) return [];
   return context.line.shafts.flatMap(shaft => [
     ...(shaft.bearings ?? []).flatMap(bearing => ofBearing(context, shaft, bearing)),
     ...ofSeal(context, shaft),

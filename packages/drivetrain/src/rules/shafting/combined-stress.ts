@@ -12,7 +12,6 @@ import type { Propeller, Shaft } from '../../model/shafting.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -73,7 +72,7 @@ function check(context: LineContext): Verdict[] {
   const { line, analysis, vessel } = context;
   const shaft = line.shafts.at(-1);
   const { propeller } = line;
-  if (!shaft?.overhang || !propeller?.mass || !(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!shaft?.overhang || !propeller?.mass || !(line.engine || line.motor)) return [];
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const torque = greatestTorqueAt(analysis, shaft, needs);

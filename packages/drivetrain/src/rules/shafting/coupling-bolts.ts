@@ -26,7 +26,6 @@ import type { Coupling, Shaft } from '../../model/shafting.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { boltRoutes } from './bolt-routes.js';
@@ -72,7 +71,7 @@ const DEFAULT_FACTOR = 2;
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.couplings.filter(saysHowBoltsCarry).flatMap(one => judge(context, one));
 }
 

@@ -9,7 +9,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_HALF_COUPLING } from './coupling-flange.js';
@@ -37,7 +36,6 @@ const INFO: RuleInfo = {
 export const couplingBore: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
-  if (!isPlanned(context)) return [];
   return context.line.couplings.filter(one => one.bore || one.keyWidth).flatMap(one => judge(context, one));
 }
 

@@ -15,7 +15,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PART_SHEET } from './sources.js';
@@ -71,7 +70,6 @@ export const couplingFlange: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!isPlanned(context)) return [];
   return (
     outputCouplings(line)
       // Between two lengths of shaft no flange of a gear is met.

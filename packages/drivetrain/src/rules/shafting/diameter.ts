@@ -16,7 +16,6 @@ import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { diameterOf, strongerShafts } from './shaft-routes.js';
@@ -54,7 +53,7 @@ export const diameter: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.shafts.flatMap(shaft => judgeShaft(context, shaft));
 }
 

@@ -6,7 +6,6 @@ import { nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -54,7 +53,6 @@ const INFO: RuleInfo = {
 export const flexibleForMisalignment: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
-  if (!isPlanned(context)) return [];
   return context.line.couplings
     .filter(one => one.chosenFor && one.kind?.value !== 'joint')
     .map(one => judge(context, one));

@@ -14,7 +14,6 @@ import { nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -46,7 +45,6 @@ export const jointAngles: Rule = { ...INFO, scope: 'line', check };
 const ALLOWED = Math.PI / 180;
 
 function check(context: LineContext): Verdict[] {
-  if (!isPlanned(context)) return [];
   return context.line.couplings
     .filter(one => one.jointAngle && one.secondJointAngle)
     .map(one => judge(context, one));

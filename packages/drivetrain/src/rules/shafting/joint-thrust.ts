@@ -7,7 +7,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -84,7 +83,7 @@ function check(context: LineContext): Verdict | undefined {
       line.chain.indexOf(one) < propeller &&
       line.shafts.some(s => line.chain.indexOf(s) > line.chain.indexOf(one)),
   );
-  if (!joint || propeller < 0 || !isPlanned(context)) return undefined;
+  if (!joint || propeller < 0) return undefined;
   const say = sayFor(INFO, line.path);
   const place = joint.nameOrigin ?? joint.origin;
   const { taker, stoppedBy } = thrustPath(line);

@@ -12,7 +12,6 @@ import type { ShaftKey } from '../../model/strength.js';
 import { greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { BORED } from '../propeller/example-bore.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -59,7 +58,7 @@ const DEFAULT_FACTOR = 2.5;
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.shafts.flatMap(shaft => keysOf(shaft).flatMap(key => judge(context, shaft, key)));
 }
 

@@ -8,7 +8,6 @@ import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, GEOMETRY } from './sources.js';
@@ -58,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
   const { before } = line;
   const written = [line, before].some(one => one && (one.gear?.length || (one.engine ?? one.motor)?.faceAt));
   const shaft = line.shafts.at(-1);
-  if (!before || !written || !shaft || before.shafts.length !== line.shafts.length || !isPlanned(context)) {
+  if (!before || !written || !shaft || before.shafts.length !== line.shafts.length) {
     return undefined;
   }
   const say = sayFor(INFO, line.path);

@@ -9,7 +9,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { strongerShafts } from './shaft-routes.js';
@@ -59,7 +58,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const shaft = line.shafts.at(-1);
   const old = line.before?.shafts.at(-1);
-  if (!shaft || !old || !isPlanned(context)) return undefined;
+  if (!shaft || !old) return undefined;
   const [now, then] = [shaft.material?.value, old.material?.value];
   if (now === undefined || then === undefined || now === then) return undefined;
   const say = sayFor(INFO, line.path);

@@ -6,7 +6,6 @@ import { nameOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -56,7 +55,7 @@ const INFO: RuleInfo = {
 export const materialNamed: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
-  return isPlanned(context) ? context.line.shafts.map(shaft => judge(context, shaft)) : [];
+  return context.line.shafts.map(shaft => judge(context, shaft));
 }
 
 function judge(context: LineContext, shaft: Shaft): Verdict {

@@ -7,7 +7,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_MOUNTS } from './soft-mounts.js';
@@ -40,7 +39,7 @@ function check(context: LineContext): Verdict[] {
   const { line, analysis } = context;
   const prime = line.engine ?? line.motor;
   const mounts = prime?.mounts;
-  if (!prime || !mounts || !isPlanned(context)) return [];
+  if (!prime || !mounts) return [];
   const torque = judge(context, 'torque', mounts.torque, mounts.origin, needs => {
     const peak = needs.take(analysis.peakTorque);
     const loads = peak && analysis.loads(peak);

@@ -7,7 +7,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -38,7 +37,7 @@ export const overhang: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const shaft = line.shafts.at(-1);
-  if (!shaft || !line.propeller || !isPlanned(context)) return undefined;
+  if (!shaft || !line.propeller) return undefined;
   if (!shaft.overhang && !hasSupports(shaft)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();

@@ -8,7 +8,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -56,7 +55,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const shaft = line.shafts.at(-1);
   const { propeller } = line;
-  if (!shaft || !propeller || !(line.engine || line.motor) || !isPlanned(context)) return undefined;
+  if (!shaft || !propeller || !(line.engine || line.motor)) return undefined;
   if (!hasSupports(shaft) || !(shaft.bearings ?? []).length || !(propeller.mass || propeller.inertia))
     return undefined;
   const say = sayFor(INFO, line.path);

@@ -10,7 +10,6 @@ import type { Shaft } from '../../model/shafting.js';
 import type { ShaftSection } from '../../model/strength.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -59,7 +58,6 @@ interface Placed {
 }
 
 function check(context: LineContext): Verdict[] {
-  if (!isPlanned(context)) return [];
   return context.line.shafts.flatMap(shaft => {
     const all = sectionsOf(shaft);
     const placed = all

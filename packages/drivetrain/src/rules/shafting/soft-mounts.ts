@@ -6,7 +6,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -51,7 +50,7 @@ function check(context: LineContext): Verdict | undefined {
   const prime = line.engine ?? line.motor;
   const mounts = prime?.mounts;
   const shaft = line.shafts.at(-1);
-  if (!mounts || !shaft || !isPlanned(context)) return undefined;
+  if (!mounts || !shaft) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const place = mounts.kind?.origin ?? mounts.origin;

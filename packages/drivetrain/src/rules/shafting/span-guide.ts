@@ -8,7 +8,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -38,7 +37,6 @@ export const spanGuide: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!isPlanned(context)) return [];
   return line.shafts.flatMap((shaft, index) => {
     if (!hasSupports(shaft)) return [];
     const needs = new Needs();

@@ -5,7 +5,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -67,7 +66,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const shaft = line.shafts.at(-1);
   const old = line.before?.shafts.at(-1);
-  if (!shaft?.seal || !old?.seal || !isPlanned(context)) return undefined;
+  if (!shaft?.seal || !old?.seal) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const place = shaft.seal.origin;

@@ -4,7 +4,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -38,7 +37,7 @@ export const tailshaftExam: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line, today } = context;
-  if (!line.before || !isPlanned(context)) return [];
+  if (!line.before) return [];
   return line.shafts.flatMap(shaft => {
     const kept = shaft.change === 'retained' || shaft.change === 'modified';
     if (!kept || !(shaft.examDue || shaft.examined)) return [];

@@ -9,7 +9,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { carries, gearRoutes } from '../capacity/gear-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, wantedDuty } from '../planned.js';
+import { wantedDuty } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -71,7 +71,7 @@ export const thrustBearingLifeRule: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  if (!(line.engine || line.motor) || !line.propeller) return undefined;
   const bearing = ratedThrustBearing(analysis);
   if (!bearing) return undefined;
   const say = sayFor(INFO, line.path);

@@ -7,7 +7,6 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -43,7 +42,7 @@ export const thrustCapacity: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  if (!(line.engine || line.motor) || !line.propeller) return undefined;
   const { taker } = thrustPath(line);
   if (!taker || (!taker.limit && !taker.bearing)) return undefined;
   const say = sayFor(INFO, line.path);

@@ -8,7 +8,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Bearing } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -61,7 +60,7 @@ export const thrustCollarRule: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor) || !line.propeller || !isPlanned(context)) return undefined;
+  if (!(line.engine || line.motor) || !line.propeller) return undefined;
   const bearing = thrustPath(line).taker?.bearing;
   if (!bearing) return undefined;
   const { collars, collarOutside, collarInside, collarPressure: allowed } = bearing;

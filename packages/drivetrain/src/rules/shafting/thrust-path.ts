@@ -6,7 +6,6 @@ import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
@@ -59,7 +58,7 @@ export const thrustPathRule: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const prime = line.motor ?? line.engine;
-  if (!prime || !line.propeller || line.gear || !isPlanned(context)) return undefined;
+  if (!prime || !line.propeller || line.gear) return undefined;
   const say = sayFor(INFO, line.path);
   const path = thrustPath(line);
   const place = prime.nameOrigin ?? prime.origin;

@@ -15,7 +15,6 @@ import type { Quantity } from '../../model/fact.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -52,7 +51,6 @@ const INFO: RuleInfo = {
 export const tubeBore: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
-  if (!isPlanned(context)) return [];
   return context.line.shafts.flatMap(shaft => [
     ...(shaft.tubeBore
       ? [

@@ -7,7 +7,6 @@ import { gearsThatCarry } from '../capacity/gear-routes.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -38,7 +37,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const { gear } = line;
   const mover = line.engine ?? line.motor;
-  if (!gear || !mover || !isPlanned(context)) return undefined;
+  if (!gear || !mover) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const limit = needs.fact(gear.inputSpeedMax, {

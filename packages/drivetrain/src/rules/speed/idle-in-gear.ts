@@ -10,7 +10,6 @@ import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { IDLE_ESTIMATE } from './sources.js';
@@ -47,7 +46,7 @@ export const idleInGear: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line, vessel } = context;
-  if (!line.engine || !line.propeller || !isPlanned(context)) return [];
+  if (!line.engine || !line.propeller) return [];
   return idleRequirements(vessel).map(requirement => judge(context, requirement));
 }
 

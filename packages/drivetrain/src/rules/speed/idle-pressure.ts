@@ -6,7 +6,6 @@ import { home, nameOf } from '../../model/part.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -35,7 +34,7 @@ export const idlePressure: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const { gear, engine } = line;
-  if (!gear?.inputSpeedMin || !engine || !isPlanned(context)) return undefined;
+  if (!gear?.inputSpeedMin || !engine) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const least = needs.fact(gear.inputSpeedMin, {

@@ -7,7 +7,6 @@ import type { Requirement } from '../../model/vessel.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -41,7 +40,7 @@ export const slowRunning: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line, vessel } = context;
-  if (!line.gear || !line.engine || !isPlanned(context)) return [];
+  if (!line.gear || !line.engine) return [];
   return vessel.requirements
     .filter(one => one.about === 'trolling speed' && one.bound === 'at most')
     .map(requirement => judge(context, requirement));

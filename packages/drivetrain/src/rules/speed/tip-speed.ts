@@ -9,7 +9,6 @@ import { ratedShaftSpeed } from '../capacity/retained-propeller.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -46,7 +45,7 @@ function check(context: LineContext): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const { propeller } = line;
   const limit = vessel.criteria?.tipSpeed;
-  if (!propeller || !(line.engine || line.motor) || !isPlanned(context)) return undefined;
+  if (!propeller || !(line.engine || line.motor)) return undefined;
   if (!limit && !propeller.diameter?.value) return undefined;
   const say = sayFor(INFO, line.path);
   const place = propeller.diameter?.origin ?? propeller.origin;

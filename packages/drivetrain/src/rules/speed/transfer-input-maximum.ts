@@ -10,7 +10,6 @@ import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { WITH_TRANSFER } from '../capacity/transfer-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -38,7 +37,7 @@ export const transferInputMaximum: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict[] {
   const { line } = context;
-  if (!(line.engine || line.motor) || !isPlanned(context)) return [];
+  if (!(line.engine || line.motor)) return [];
   return line.transfers.map(transfer => judge(context, transfer));
 }
 

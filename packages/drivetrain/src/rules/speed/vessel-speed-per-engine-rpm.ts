@@ -7,7 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { ratedShaftSpeed } from '../capacity/retained-propeller.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned, ratioTolerance } from '../planned.js';
+import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -42,12 +42,7 @@ export const vesselSpeedPerEngineRpm: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, analysisOf, vessel } = context;
-  if (
-    line.propeller?.change !== 'retained' ||
-    !line.before ||
-    !(line.gear || line.before.gear) ||
-    !isPlanned(context)
-  ) {
+  if (line.propeller?.change !== 'retained' || !line.before || !(line.gear || line.before.gear)) {
     return undefined;
   }
   if (line.motor || line.before.motor) return undefined;

@@ -3,10 +3,10 @@ import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { isAsFound } from '../../model/as-found.js';
 import type { Requirement, ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import { DEFER_PROPELLER } from '../propeller/sources.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -41,7 +41,7 @@ const INFO: RuleInfo = {
 export const requirementMet: Rule = { ...INFO, scope: 'arrangement', check };
 
 function check(context: ArrangementContext): Verdict[] {
-  if (!isPlanned(context)) return [];
+  if (isAsFound(context.arrangement, context.vessel)) return [];
   return context.vessel.requirements.flatMap(requirement => {
     const found = verificationOf(requirement);
     return found.by === 'quantity' ? judge(context, requirement, found.quantity, found.condition) : [];

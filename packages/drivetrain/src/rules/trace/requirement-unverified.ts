@@ -2,9 +2,9 @@ import type { Context } from '../../judge/context.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { proposalsOf } from '../../model/as-found.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { isPlanned } from '../planned.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { NAMED_QUANTITIES, verificationOf } from './quantities/index.js';
 
@@ -43,9 +43,7 @@ export const requirementUnverified: Rule = { ...INFO, scope: 'vessel', check };
 function check(context: Context): Verdict[] {
   const { vessel } = context;
   const say = sayFor(INFO, vessel.name);
-  const built = vessel.arrangements.some(
-    arrangement => isPlanned({ arrangement, vessel }) && arrangement.lines.length > 0,
-  );
+  const built = proposalsOf(vessel).some(one => one.lines.length > 0);
   const open = vessel.requirements.flatMap(requirement => {
     const found = verificationOf(requirement);
     const why =

@@ -1,8 +1,8 @@
 import type { Context } from '../../judge/context.js';
+import { proposalsOf } from '../../model/as-found.js';
 import type { Trial, TrialRun } from '../../model/trial.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
-import { isPlanned } from '../planned.js';
 
 /** A trial whose conditions are all stated, with readings that the spec bears out. */
 export const TRIED = changed(SINGLE_LINE, [
@@ -30,9 +30,7 @@ export interface PlacedRun {
 
 /** Every run of every trial. */
 export function runsOf({ vessel }: Pick<Context, 'vessel'>): PlacedRun[] {
-  const lines = vessel.arrangements
-    .filter(arrangement => isPlanned({ arrangement, vessel }))
-    .flatMap(one => one.lines);
+  const lines = proposalsOf(vessel).flatMap(one => one.lines);
   return (vessel.trials ?? []).flatMap(trial =>
     trial.runs.map(run => ({ trial, run, line: lines.find(one => one.name === run.line) })),
   );
