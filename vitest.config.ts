@@ -7,9 +7,23 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
-          exclude: ['**/node_modules/**', 'tests/workbench/**', 'tests/clients/**'],
+          exclude: [
+            '**/node_modules/**',
+            'tests/workbench/**',
+            'tests/clients/**',
+            'tests/**/*.long.test.ts',
+          ],
           setupFiles: ['packages/language/scripts/group-by.mjs'],
           testTimeout: 60_000,
+        },
+      },
+      {
+        // What takes minutes: run by `.ci/run`, not by `npm test`.
+        test: {
+          name: 'long',
+          include: ['tests/**/*.long.test.ts'],
+          setupFiles: ['packages/language/scripts/group-by.mjs'],
+          testTimeout: 180_000,
         },
       },
       {

@@ -25,6 +25,9 @@ export function joinedExample(path: string): string {
   return [...used.map(one => one.text), spec].join('\n');
 }
 
+/** The entries of the example catalogue with their texts. */
+export const catalogueEntries = (): readonly { readonly name: string; readonly text: string }[] => catalogue;
+
 function entriesOf(text: string): { name: string; text: string }[] {
   return text
     .split(/^(?=(?:engine|motor|gear|transfer|coupling|propeller|shaft material) )/m)

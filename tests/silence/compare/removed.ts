@@ -1,0 +1,33 @@
+import type { Change, Lost } from '../change.js';
+import type { Judged } from '../rejudge.js';
+import { fateOf, newRefusals, pairs, tallies } from './tally.js';
+
+/**
+ * Something was left out: a failure may become an open question, of the same rule or one that names what is gone, and
+ * nothing that could not be told may hold now.
+ */
+export function compareRemoved(change: Change, before: Judged, after: Judged): readonly Lost[] {
+  if (newRefusals(before, after).length > 0) return [];
+  const asked = newlyAsked(before, after);
+  const named = (change.gone ?? []).some(words =>
+    asked.some(one => one.includes(words) || words.includes(one)),
+  );
+  return pairs(tallies(before), tallies(after)).flatMap(({ was, is }) => {
+    const { rule, subject } = was;
+    const fate = fateOf(was, is);
+    if (fate === 'holds') return [{ rule, subject, how: 'fails became holds' }];
+    if (fate === 'silence' && !named) return [{ rule, subject, how: 'fails became silence' }];
+    if (is.open < was.open && is.holds > was.holds)
+      return [{ rule, subject, how: 'cannot tell became holds' }];
+    return [];
+  });
+}
+
+/** Properties and words of open questions that were not asked before. */
+function newlyAsked(before: Judged, after: Judged): string[] {
+  const had = new Set(before.told.filter(one => one.outcome === 'cannot tell').flatMap(one => one.asked));
+  return after.told
+    .filter(one => one.outcome === 'cannot tell')
+    .flatMap(one => one.asked)
+    .filter(one => !had.has(one));
+}

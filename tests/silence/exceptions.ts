@@ -1,0 +1,58 @@
+import type { Change } from './change.js';
+
+/** What may happen all the same, with its reason. */
+interface Exception {
+  readonly letters: string;
+  readonly rule?: RegExp;
+  readonly about?: RegExp;
+  readonly how?: RegExp;
+  readonly because: string;
+}
+
+/** Kept by hand, and short. */
+export const EXCEPTIONS: readonly Exception[] = [
+  {
+    letters: 'aij',
+    about: /^(shaft diameter by|.* (at least|at most))$/,
+    rule: /^(shafting\/(diameter|service-factor)|propeller\/(tip|other)-clearance|speed\/tip-speed)/,
+    because: 'the author chose that criterion; without it the default one judges, and the verdict says which',
+  },
+  {
+    letters: 'i',
+    rule: /^(interface\/torsional-statement|propeller\/tolerance-class)$/,
+    how: /fails became holds/,
+    because: 'what fails is that a paper or an order does not say something, and there it says it',
+  },
+  {
+    letters: 'i',
+    rule: /^(capacity|shafting)\//,
+    about: /^full-load (power|torque)$/,
+    because: 'the example writes a point that no curve with the declared peak torque has',
+  },
+  {
+    letters: 'i',
+    about: /^(set for hand|exact|air temperature)$/,
+    because:
+      'optional by nature: a blade that is not convertible, a round ratio, standard air are what its absence says',
+  },
+  {
+    letters: 'a',
+    rule: /^(units\/|propeller\/stamped-size)/,
+    because:
+      'what fails is how or against what that very fact is written; without it there is nothing to put right',
+  },
+];
+
+export function exceptionFor(
+  { letter, about }: Pick<Change, 'letter' | 'about'>,
+  rule: string,
+  how: string,
+): Exception | undefined {
+  return EXCEPTIONS.find(
+    one =>
+      one.letters.includes(letter) &&
+      (one.rule?.test(rule) ?? true) &&
+      (one.about?.test(about) ?? true) &&
+      (one.how?.test(how) ?? true),
+  );
+}

@@ -1,0 +1,89 @@
+import type { Verdict } from '@tailshaft/drivetrain';
+import { createTailshaftCore, type FileCheck } from '@tailshaft/language';
+import { type Value, valuesBehind } from '@tailshaft/mechanics';
+import { EmptyFileSystem, type LangiumDocument, URI } from 'langium';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { TODAY } from '../support/check.js';
+
+/** What one verdict says, freed of the model: later judgements of the same bench move the places that it points to. */
+export interface Told {
+  readonly rule: string;
+  readonly subject: string;
+  readonly outcome: Verdict['outcome'];
+  readonly message: string;
+  /** Properties that it waits for. */
+  readonly asked: readonly string[];
+  /** Where the values behind its numbers stand; true until the bench judges the next text. */
+  readonly readAt: () => ReadonlySet<number>;
+}
+
+/** One text with all that was said of it. */
+export interface Judged {
+  readonly text: string;
+  readonly check: FileCheck;
+  readonly told: readonly Told[];
+  /** Errors of the text, in words: what the author is told before anything is judged. */
+  readonly refused: readonly string[];
+}
+
+/** Making the parser takes longer than a hundred judgements: all benches share it. */
+const core = createTailshaftCore(EmptyFileSystem);
+core.language.project.today = () => TODAY;
+let benches = 0;
+
+/**
+ * Judges one spec after another in the way an editor does: statements that did not change are not read again, which
+ * makes some thousand judgements a minute.
+ */
+export class Bench {
+  private readonly uri = URI.parse(`memory:///bench-${++benches}.shaft`);
+  private document: (LangiumDocument & { textDocument: TextDocument }) | undefined;
+  private version = 0;
+
+  async judge(text: string): Promise<Judged> {
+    const { shared, language } = core;
+    const textDocument = TextDocument.create(this.uri.toString(), 'tailshaft', ++this.version, text);
+    this.document ??= { ...shared.workspace.LangiumDocumentFactory.fromString('', this.uri), textDocument };
+    this.document.textDocument = textDocument;
+    this.document.parseResult = await language.parser.AsyncParser!.parse(text, undefined as never);
+    await language.project.load(this.document);
+    const check = language.project.check(this.document);
+    return { text, check, told: toldOf(check), refused: refusalsOf(check) };
+  }
+}
+
+function refusalsOf(check: FileCheck): string[] {
+  return check.problems.filter(one => one.severity === 'error').map(one => `${one.code}: ${one.message}`);
+}
+
+function toldOf(check: FileCheck): Told[] {
+  return [...check.vessels, ...check.entries].flatMap(({ verdicts }) => verdicts.flatMap(withFolded));
+}
+
+/** A finding that is shown under another one is still told. */
+function withFolded(verdict: Verdict): Told[] {
+  return [
+    {
+      rule: verdict.rule,
+      subject: verdict.subject,
+      outcome: verdict.outcome,
+      message: verdict.message,
+      asked: verdict.missing.map(one => one.property),
+      readAt: () => readAt(verdict),
+    },
+    ...(verdict.folds ?? []).flatMap(withFolded),
+  ];
+}
+
+function readAt({ capacity, demand, workings }: Verdict): ReadonlySet<number> {
+  const found = new Set<number>();
+  const seen = new Set<Value>();
+  for (const one of [capacity, demand, ...workings]) {
+    if (!one) continue;
+    for (const value of valuesBehind(one, seen)) {
+      const start = (value.origin as { start?: number } | undefined)?.start;
+      if (start !== undefined) found.add(start);
+    }
+  }
+  return found;
+}
