@@ -14,7 +14,8 @@ import { type ReadFile, readInPieces, readWhole, sameElements } from '../increme
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
-import { EXTENSION, type ImportOutcome, importTarget, resolveImport } from './imports.js';
+import { Importers } from './importers.js';
+import { type ImportOutcome, resolveImport } from './imports.js';
 
 /** A vessel of a file with everything judged of it. */
 export interface JudgedVessel {
@@ -45,11 +46,17 @@ export class Project {
   /** The day on which ages and expiries are judged, as an ISO date. */
   today: () => string = () => new Date().toISOString().slice(0, 10);
 
+  /**
+   * Brings a document up to date that is known to have changed, and says whether it can be read. Whoever is judged
+   * looks at what it imports as it is now, in whatever order files are built.
+   */
+  freshen: (document: LangiumDocument) => Promise<boolean> = async () => true;
+
   private readonly files = new WeakMap<ParseResult, ReadFile>();
   private readonly lastRead = new WeakMap<LangiumDocument, ReadFile>();
   private readonly vessels = new WeakMap<VesselReading, Judged<JudgedVessel>>();
   private readonly entryChecks = new WeakMap<EntryReading, Judged<JudgedEntry>>();
-  private readonly targets = new WeakMap<DocumentReading, readonly string[]>();
+  private readonly importers = new Importers();
   /** The tables used last: files that import the same catalogue share one. */
   private tables: readonly EntryTable[] = [];
   private readonly imports = new WeakMap<DocumentReading, Map<string, ImportOutcome>>();
@@ -89,6 +96,7 @@ export class Project {
         : readWhole(text, uri, () => parsed);
     this.files.set(parsed, made);
     this.lastRead.set(document, made);
+    this.importers.note(uri, made.reading.imports);
     return made;
   }
 
@@ -136,38 +144,14 @@ export class Project {
     return this.imports.get(this.reading(document))?.get(path)?.files ?? [];
   }
 
-  /**
-   * Those of some documents of which a change of these files may change what is said: they import one of them, by
-   * whatever way, or tried to.
-   */
-  seenBy(documents: readonly LangiumDocument[], changed: ReadonlySet<string>): LangiumDocument[] {
-    const paths = [...changed].map(uri => URI.parse(uri).path);
-    const importing = new Set<DocumentReading>();
-    for (const document of this.services.workspace.LangiumDocuments.all) {
-      const reading = this.reading(document);
-      if (reading.imports.length > 0 && this.importsAny(reading, document.uri, paths)) importing.add(reading);
-    }
-    // Mostly nobody imports what is typed at, and then nobody needs to be looked at.
-    if (importing.size === 0) return [];
-    return documents.filter(one => this.visible(one).some(seen => importing.has(seen)));
+  /** Files of which a change of these may change what is said: they import one of them, by whatever way, or tried to. */
+  affectedBy(changed: Iterable<string>): Set<string> {
+    return this.importers.of(changed);
   }
 
-  /** Whether a change of these files may change what is said of this document. */
-  sees(document: LangiumDocument, changed: ReadonlySet<string>): boolean {
-    return this.seenBy([document], changed).length > 0;
-  }
-
-  private importsAny(reading: DocumentReading, from: URI, paths: readonly string[]): boolean {
-    let targets = this.targets.get(reading);
-    if (!targets) {
-      targets = reading.imports.map(wanted => importTarget(from, wanted).path);
-      this.targets.set(reading, targets);
-    }
-    return targets.some(target =>
-      paths.some(
-        path => path === target || path === `${target}${EXTENSION}` || path.startsWith(`${target}/`),
-      ),
-    );
+  /** Says that a file is gone. */
+  forget(uri: string): void {
+    this.importers.forget(uri);
   }
 
   /** Lets go of what was worked out of a document; its reading stays, and it is judged again when somebody asks. */
@@ -259,6 +243,7 @@ export class Project {
       seen.add(uri);
       try {
         const document = await this.services.workspace.LangiumDocuments.getOrCreateDocument(URI.parse(uri));
+        if (!(await this.freshen(document))) throw new Error('unreadable');
         loaded.push(file);
         if (!known) waiting.push(document);
       } catch {

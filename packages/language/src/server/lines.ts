@@ -124,10 +124,11 @@ export function vesselsThatSee(
   limit = 50,
 ): JudgedVessel[] {
   const vessels = [...project.check(document).vessels];
-  const others = [...all].filter(one => one !== document && project.reading(one).vessels.length > 0);
-  for (const other of project.seenBy(others, new Set([document.uri.toString()]))) {
+  const seeing = project.affectedBy([document.uri.toString()]);
+  for (const other of all) {
     if (vessels.length >= limit) break;
-    vessels.push(...project.check(other).vessels);
+    if (other === document || !seeing.has(other.uri.toString())) continue;
+    if (project.reading(other).vessels.length > 0) vessels.push(...project.check(other).vessels);
   }
   return vessels;
 }

@@ -33,6 +33,7 @@ import { Updates } from './updates.js';
 import { ProjectValidator } from './validator.js';
 import { Builder } from './workspace/builder.js';
 import { BuildQueue } from './workspace/buildQueue.js';
+import { Days } from './workspace/days.js';
 import { DocumentFactory } from './workspace/documentFactory.js';
 import { NoIndex, NoLinks, noScopes } from './workspace/noReferences.js';
 import { WorkspaceScan } from './workspace/scan.js';
@@ -63,6 +64,8 @@ export function createTailshaftServices(context: ServerContext): {
     serverModule(shared, log),
   ) as TailshaftServices;
   shared.ServiceRegistry.register(language);
+  project.freshen = document =>
+    (shared.workspace.LangiumDocumentFactory as DocumentFactory).freshen(document);
   (shared.workspace.DocumentBuilder as Builder).background = language.queue;
   (shared.workspace.WorkspaceManager as WorkspaceScan).background = language.queue;
   return { shared, language };
@@ -133,6 +136,7 @@ function serverModule(
         () => workspace.WorkspaceManager,
         log,
       ),
+    days: services => new Days(services.project, workspace.LangiumDocuments, services.queue),
     validation: { DocumentValidator: services => new ProjectValidator(services) },
     references: { ScopeComputation: () => noScopes, Linker: services => new NoLinks(services) },
     lsp,

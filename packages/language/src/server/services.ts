@@ -4,11 +4,13 @@ import type { Connection } from 'vscode-languageserver';
 import type { TailshaftAdded } from '../services/module.js';
 import type { Settings } from './settings.js';
 import type { BuildQueue } from './workspace/buildQueue.js';
+import type { Days } from './workspace/days.js';
 
 /** What the editor server has beside the services of the library. */
 export interface ServerAdded extends TailshaftAdded {
   readonly settings: Settings;
   readonly queue: BuildQueue;
+  readonly days: Days;
   /** Tells the client's log what went wrong; the server lives on. */
   readonly log: (what: string, error: unknown) => void;
 }

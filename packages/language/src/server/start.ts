@@ -66,6 +66,7 @@ export function startServer(context: ServerContext & { readonly connection: Conn
     const others = documents.map(one => one.uri.toString()).filter(uri => !typed.has(uri));
     if (others.some(uri => texts.get(uri) !== undefined)) askAgain();
   });
+  language.days.watch();
   texts.listen(connection);
   connection.listen();
   return language;

@@ -4,6 +4,8 @@ import { EmptyFileSystemProvider, type FileSystemNode, URI } from 'langium';
 export class MemoryFiles extends EmptyFileSystemProvider {
   readonly texts = new Map<string, string>();
   reads = 0;
+  /** Files that are there and may not be read. */
+  readonly closed = new Set<string>();
   /** Milliseconds that looking into a folder takes, as on a slow disk. */
   delay = 0;
 
@@ -25,6 +27,7 @@ export class MemoryFiles extends EmptyFileSystemProvider {
   override async readFile(uri?: URI): Promise<string> {
     const text = this.texts.get(uri!.toString());
     this.reads += 1;
+    if (this.closed.has(uri!.toString())) throw new Error('may not be read');
     if (text === undefined) throw new Error('no such file');
     return text;
   }

@@ -37,7 +37,11 @@ export class BuildQueue implements Later {
   }
 
   later(uris: Iterable<URI>): void {
-    for (const uri of uris) this.background.set(uri.toString(), uri);
+    for (const uri of uris) {
+      // What changed again is done last again, or it would be done twice while it changes on.
+      this.background.delete(uri.toString());
+      this.background.set(uri.toString(), uri);
+    }
     this.start();
   }
 

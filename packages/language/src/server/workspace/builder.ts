@@ -7,7 +7,7 @@ import {
   interruptAndCheck,
   type LangiumDocument,
   type LangiumSharedCoreServices,
-  type URI,
+  URI,
 } from 'langium';
 import type { Project } from '../../project/project.js';
 
@@ -38,56 +38,51 @@ export class Builder extends DefaultDocumentBuilder {
     token = Cancellation.CancellationToken.None,
   ): Promise<void> {
     this.currentState = DocumentState.Changed;
-    const gone = deleted.flatMap(uri => this.forget(uri));
-    const found = (await Promise.all(changed.map(uri => this.findChangedUris(uri)))).flat();
+    const isOpen = (uri: URI) => this.textDocuments?.get(uri.toString()) !== undefined;
+    const forgotten = deleted.flatMap(uri => this.forget(uri));
+    const gone = forgotten.filter(uri => !isOpen(uri));
+    // A text that is open lives on when its file goes.
+    const left = [...changed, ...forgotten.filter(isOpen)];
+    const found = (await Promise.all(left.map(uri => this.findChangedUris(uri)))).flat();
     const documents = found.map(uri => this.changedDocument(uri));
-    const all = new Set([...found, ...gone, ...deleted].map(uri => uri.toString()));
-    const others = this.langiumDocuments.all.filter(one => !all.has(one.uri.toString())).toArray();
-    const seeing = this.project().seenBy(others, all);
+    const known = new Set(found.map(uri => uri.toString()));
+    const affected = this.project().affectedBy([
+      ...known,
+      ...[...gone, ...deleted].map(uri => uri.toString()),
+    ]);
+    const seeing: LangiumDocument[] = [];
+    for (const uri of affected) {
+      const one = known.has(uri) ? undefined : this.langiumDocuments.getDocument(URI.parse(uri));
+      if (one) seeing.push(one);
+    }
     for (const one of seeing) this.resetToState(one, DocumentState.ComputedScopes);
     await this.emitUpdate(found, gone);
     await interruptAndCheck(token);
-    const { now, later } = this.byUrgency([...documents, ...seeing]);
-    this.background?.later(later.map(one => one.uri));
+    // Open documents cannot wait. What they see is brought up to date when they are judged.
+    const now: LangiumDocument[] = [];
+    const later: URI[] = [];
+    for (const one of [...documents, ...seeing])
+      if (isOpen(one.uri)) now.push(one);
+      else later.push(one.uri);
+    this.background?.later(later);
     await this.buildDocuments(now, this.updateBuildOptions, token);
   }
 
-  /** Open documents, and changed ones that an open one sees, cannot wait. */
-  private byUrgency(documents: readonly LangiumDocument[]) {
-    const open = this.openDocuments();
-    const urgent = (one: LangiumDocument) =>
-      open.includes(one) ||
-      (one.state === DocumentState.Changed && open.some(other => this.seesOne(other, one.uri)));
-    return { now: documents.filter(urgent), later: documents.filter(one => !urgent(one)) };
-  }
-
-  /** Builds one document that nobody waits for; open ones that turn out to see it are judged again. */
+  /** Builds one document that nobody waits for. */
   async buildLater(uri: URI, token: Cancellation.CancellationToken): Promise<void> {
+    // What went while it waited its turn has nothing to be said of.
+    if (!this.langiumDocuments.hasDocument(uri) && !(await this.fileSystemProvider.exists(uri))) return;
     const document = await this.langiumDocuments.getOrCreateDocument(uri);
     if (document.state >= DocumentState.Validated) return;
-    const wasChanged = document.state === DocumentState.Changed;
     const before = this.currentState;
     await this.buildDocuments([document], this.updateBuildOptions, token);
-    if (wasChanged) {
-      const seeing = this.openDocuments().filter(one => one !== document && this.seesOne(one, uri));
-      for (const one of seeing) this.resetToState(one, DocumentState.ComputedScopes);
-      await this.buildDocuments(seeing, this.updateBuildOptions, token);
-    }
     this.currentState = Math.max(before, this.currentState);
-  }
-
-  private openDocuments(): LangiumDocument[] {
-    const texts = this.textDocuments;
-    return this.langiumDocuments.all.filter(one => texts?.get(one.uri.toString()) !== undefined).toArray();
-  }
-
-  private seesOne(document: LangiumDocument, uri: URI): boolean {
-    return this.project().sees(document, new Set([uri.toString()]));
   }
 
   private forget(uri: URI): URI[] {
     return this.langiumDocuments.deleteDocuments(uri).map(document => {
       this.cleanUpDeleted(document);
+      this.project().forget(document.uri.toString());
       return document.uri;
     });
   }

@@ -1,7 +1,8 @@
 import {
   type AstNode,
-  type Cancellation,
+  Cancellation,
   DefaultLangiumDocumentFactory,
+  DocumentState,
   type LangiumDocument,
   type ParseResult,
   type URI,
@@ -12,6 +13,7 @@ import type { TextDocument } from 'vscode-languageserver-textdocument';
 export class DocumentFactory extends DefaultLangiumDocumentFactory {
   /** The text behind each parse, so that the syntax tree need not be asked for it. */
   private readonly parsed = new WeakMap<ParseResult, string>();
+  private readonly unreadable = new WeakSet<LangiumDocument>();
 
   override async update<T extends AstNode = AstNode>(
     document: LangiumDocument<T>,
@@ -29,6 +31,15 @@ export class DocumentFactory extends DefaultLangiumDocumentFactory {
     return document;
   }
 
+  /** Reads a document anew whose file is known to have changed. Says whether there is anything to read. */
+  async freshen(document: LangiumDocument): Promise<boolean> {
+    if (document.state === DocumentState.Changed) {
+      await this.update(document, Cancellation.CancellationToken.None);
+      document.state = DocumentState.Parsed;
+    }
+    return !this.unreadable.has(document);
+  }
+
   protected override async getInitialText(uri: URI): Promise<string> {
     return this.textDocuments?.get(uri.toString())?.getText() ?? this.fileSystemProvider.readFile(uri);
   }
@@ -37,10 +48,12 @@ export class DocumentFactory extends DefaultLangiumDocumentFactory {
     document: LangiumDocument,
     open: TextDocument | undefined,
   ): Promise<string> {
+    this.unreadable.delete(document);
     if (open) return open.getText();
     try {
       return await this.fileSystemProvider.readFile(document.uri);
     } catch {
+      this.unreadable.add(document);
       return '';
     }
   }
