@@ -1,5 +1,5 @@
 import type { Bearing } from './facts/index.js';
-import { quantity, rowsFor, type Vocabulary, word } from './kinds.js';
+import { between, quantity, rowsFor, type Vocabulary, word } from './kinds.js';
 import { COLLAR_THRUST, ROLLING_THRUST } from './torsion.js';
 
 const row = rowsFor<Bearing>();
@@ -23,16 +23,21 @@ export const BEARING: Vocabulary = {
       quantity('length'),
       'Its centre, measured aft from the forward coupling face of the shaft.',
       'at 2.31 m',
-      { signed: true },
+      { signed: true, range: between('-5 m', '100 m') },
     ),
-    row('length', 'length', quantity('length'), 'Length of the bearing.', 'length 200 mm'),
-    row('bore', 'bore', quantity('length'), 'Bore that the shaft runs in.', 'bore 45 mm'),
+    row('length', 'length', quantity('length'), 'Length of the bearing.', 'length 200 mm', {
+      range: between('3 mm', '5 m'),
+    }),
+    row('bore', 'bore', quantity('length'), 'Bore that the shaft runs in.', 'bore 45 mm', {
+      range: between('5 mm', '1.6 m'),
+    }),
     row(
       'housingBore',
       'housing bore',
       quantity('length'),
       'Bore of the strut or tube that holds the bearing.',
       'housing bore 2 5/8 in',
+      { range: between('8 mm', '3 m') },
     ),
     row(
       'lubrication',
@@ -54,6 +59,7 @@ export const BEARING: Vocabulary = {
       quantity('force'),
       'Propeller thrust that a thrust bearing may carry.',
       'thrust at most 20 kN',
+      { range: between('50 N', '10 MN') },
     ),
     ...ROLLING_THRUST,
     ...COLLAR_THRUST,

@@ -3,6 +3,7 @@ import { ENGINE_FIT, ENGINE_PLACE_FIT, MOTOR_FIT, MOTOR_PLACE_FIT, MOUNTS } from
 import { FLANGE } from './flange.js';
 import {
   anyWord,
+  between,
   blocksFor,
   perYear,
   point,
@@ -33,6 +34,7 @@ export const ENGINE_RATING: Vocabulary = {
       point('power', 'rotational speed'),
       'Declared power and the speed it is declared at.',
       'power 300 kW at 2300 rpm',
+      { range: between('0.5 kW', '30 MW', between('50 rpm', '12000 rpm')) },
     ),
     rating(
       'measuredAt',
@@ -48,7 +50,9 @@ export const ENGINE_RATING: Vocabulary = {
       'Standard that the rating is declared under.',
       'standard ISO-8665',
     ),
-    rating('hours', 'hours', perYear, 'Most hours a year that the rating allows.', 'hours 1500 per year'),
+    rating('hours', 'hours', perYear, 'Most hours a year that the rating allows.', 'hours 1500 per year', {
+      range: between('1', '8784'),
+    }),
     rating('fullPower', 'full power', text, 'How long full power may be used.', 'full power "2 h in 8 h"'),
     rating(
       'source',
@@ -112,7 +116,9 @@ export const ENGINE: Vocabulary = {
       'Fuel: gear ratings may differ by it.',
       'fuel diesel',
     ),
-    row('cylinders', 'cylinders', quantity('number'), 'Number of cylinders.', 'cylinders 6'),
+    row('cylinders', 'cylinders', quantity('number'), 'Number of cylinders.', 'cylinders 6', {
+      range: between('1', '24'),
+    }),
     row('cycle', 'cycle', word('four-stroke', 'two-stroke'), 'Working cycle.', 'cycle four-stroke'),
     row(
       'aspiration',
@@ -127,14 +133,18 @@ export const ENGINE: Vocabulary = {
       quantity('ratio'),
       'Mechanical efficiency for the ambient adjustment.',
       'mechanical efficiency 85 %',
+      { range: between('50 %', '100 %') },
     ),
-    row('lowIdle', 'low idle', quantity('rotational speed'), 'Governed minimum speed.', 'low idle 650 rpm'),
+    row('lowIdle', 'low idle', quantity('rotational speed'), 'Governed minimum speed.', 'low idle 650 rpm', {
+      range: between('100 rpm', '3000 rpm'),
+    }),
     row(
       'highIdle',
       'high idle',
       quantity('rotational speed'),
       'Governed no-load maximum: what the gear input must stand.',
       'high idle 2530 rpm',
+      { range: between('200 rpm', '12000 rpm') },
     ),
     row(
       'peakTorque',
@@ -142,6 +152,7 @@ export const ENGINE: Vocabulary = {
       point('torque', 'rotational speed'),
       'Largest torque on the full-load curve and its speed.',
       'peak torque 1480 N.m at 1500 rpm',
+      { range: between('2 N.m', '1 MN.m', between('50 rpm', '12000 rpm')) },
     ),
     row(
       'powerCurve',
@@ -149,7 +160,7 @@ export const ENGINE: Vocabulary = {
       point('power', 'rotational speed'),
       'A point of the full-load curve, as power.',
       'full-load power 210 kW at 1400 rpm',
-      { many: true },
+      { many: true, range: between('0.1 kW', '30 MW', between('50 rpm', '12000 rpm')) },
     ),
     row(
       'torqueCurve',
@@ -157,7 +168,7 @@ export const ENGINE: Vocabulary = {
       point('torque', 'rotational speed'),
       'A point of the full-load curve, as torque.',
       'full-load torque 1430 N.m at 1400 rpm',
-      { many: true },
+      { many: true, range: between('1 N.m', '1 MN.m', between('50 rpm', '12000 rpm')) },
     ),
     row('housing', 'housing', anyWord('housing size'), 'Flywheel housing size (SAE J617).', 'housing SAE-3'),
     row(
@@ -167,17 +178,19 @@ export const ENGINE: Vocabulary = {
       'Flywheel clutch size (SAE J620).',
       'flywheel size 11.5',
     ),
-    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 980 kg'),
+    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 980 kg', { range: between('10 kg', '500 t') }),
     row(
       'inertia',
       'inertia',
       quantity('moment of inertia'),
       'Moment of inertia of the turning parts with flywheel.',
       'inertia 2.6 kg.m2',
+      { range: between('0.001 kg.m2', '100000 kg.m2') },
     ),
     ...ENGINE_TORSION,
     row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt at rated power.', 'fuel rate 78 L/h', {
       measuredWith: ['ratings'],
+      range: between('0.1 L/h', '10000 L/h'),
     }),
     row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"', { handed: true }),
     ...ENGINE_FIT,
@@ -233,6 +246,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('power'),
       'Power taken off at rated speed before the gear.',
       'power take-off 12 kW',
+      { range: between('0 kW', '10 MW') },
     ),
     row(
       'takeOffState',
@@ -247,6 +261,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('temperature'),
       'Air at the engine intake.',
       'air temperature 45 °C',
+      { range: between('-40 °C', '80 °C') },
     ),
     row(
       'coolantTemperature',
@@ -254,6 +269,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('temperature'),
       'Coolant into the charge-air cooler.',
       'charge coolant temperature 32 °C',
+      { range: between('-5 °C', '95 °C') },
     ),
     row(
       'airPressure',
@@ -261,6 +277,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('pressure'),
       'Air pressure at the intake.',
       'air pressure 100 kPa',
+      { range: between('60 kPa', '110 kPa') },
     ),
     row(
       'airHumidity',
@@ -268,6 +285,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('ratio'),
       'Relative humidity of the intake air.',
       'air humidity 60 %',
+      { range: between('0 %', '100 %') },
     ),
     ...ENGINE_PLACE_FIT,
     ...ENGINE.rows,
@@ -294,15 +312,21 @@ export const MOTOR: Vocabulary = {
       point('power', 'rotational speed'),
       'Continuous power and the speed it is declared at.',
       'power 40 kW at 1200 rpm',
+      { range: between('0.1 kW', '30 MW', between('20 rpm', '20000 rpm')) },
     ),
-    motor('peakPower', 'peak power', quantity('power'), 'Short-time power.', 'peak power 60 kW'),
-    motor('torque', 'torque', quantity('torque'), 'Continuous torque up to base speed.', 'torque 318 N.m'),
+    motor('peakPower', 'peak power', quantity('power'), 'Short-time power.', 'peak power 60 kW', {
+      range: between('0.1 kW', '50 MW'),
+    }),
+    motor('torque', 'torque', quantity('torque'), 'Continuous torque up to base speed.', 'torque 318 N.m', {
+      range: between('1 N.m', '5 MN.m'),
+    }),
     motor(
       'baseSpeed',
       'base speed',
       quantity('rotational speed'),
       'Speed up to which the torque is constant.',
       'base speed 1200 rpm',
+      { range: between('20 rpm', '20000 rpm') },
     ),
     motor(
       'topSpeed',
@@ -310,6 +334,7 @@ export const MOTOR: Vocabulary = {
       quantity('rotational speed'),
       'Highest speed allowed.',
       'top speed 2400 rpm',
+      { range: between('20 rpm', '25000 rpm') },
     ),
     motor(
       'thrustCapacity',
@@ -317,14 +342,16 @@ export const MOTOR: Vocabulary = {
       quantity('force'),
       'Propeller thrust that its bearing may carry.',
       'thrust at most 6 kN',
+      { range: between('50 N', '10 MN') },
     ),
-    motor('mass', 'mass', quantity('mass'), 'Mass.', 'mass 160 kg'),
+    motor('mass', 'mass', quantity('mass'), 'Mass.', 'mass 160 kg', { range: between('2 kg', '300 t') }),
     motor(
       'inertia',
       'inertia',
       quantity('moment of inertia'),
       'Moment of inertia of the rotor.',
       'inertia 0.3 kg.m2',
+      { range: between('0.0001 kg.m2', '100000 kg.m2') },
     ),
     motor(
       'saidToEqual',
@@ -332,6 +359,7 @@ export const MOTOR: Vocabulary = {
       point('power', 'rotational speed'),
       'The engine power at shaft speed that the motor is said to stand in for.',
       'said to equal 40 hp at 1100 rpm',
+      { range: between('0.1 kW', '30 MW', between('20 rpm', '12000 rpm')) },
     ),
     ...MOTOR_FIT,
   ],

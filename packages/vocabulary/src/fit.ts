@@ -8,7 +8,7 @@ import type {
   ShaftFacts,
   TransferFacts,
 } from './facts/index.js';
-import { anyWord, date, quantity, ratio, rowsFor, text, type Vocabulary, word } from './kinds.js';
+import { anyWord, between, date, quantity, rowsFor, slope, text, type Vocabulary, word } from './kinds.js';
 
 /*
  * How parts meet each other and the hull: sizes, angles, places, mounts. The facts of each part beside its duty.
@@ -20,7 +20,7 @@ const INSTALLED_ANGLE = [
   quantity('angle'),
   'Greatest angle that the maker allows at rest, aft end down.',
   'installed angle at most 12 deg',
-  { signed: true },
+  { signed: true, range: between('-20 deg', '60 deg') },
 ] as const;
 const RUNNING_ANGLE = [
   'runningAngleMax',
@@ -28,7 +28,7 @@ const RUNNING_ANGLE = [
   quantity('angle'),
   'Greatest angle that the maker allows under way, trim included.',
   'running angle at most 17 deg',
-  { signed: true },
+  { signed: true, range: between('-20 deg', '60 deg') },
 ] as const;
 const ANGLE = [
   'angle',
@@ -36,7 +36,7 @@ const ANGLE = [
   quantity('angle'),
   'Angle to the base line at rest, aft end down positive.',
   'angle 3 deg',
-  { signed: true },
+  { signed: true, range: between('-20 deg', '60 deg') },
 ] as const;
 const POSITION = [
   'position',
@@ -44,7 +44,7 @@ const POSITION = [
   quantity('length'),
   'Centre of mass along the vessel, forward positive, from the reference that all positions use.',
   'position 3.85 m',
-  { signed: true },
+  { signed: true, range: between('-300 m', '450 m') },
 ] as const;
 const FACE = [
   'faceAt',
@@ -52,7 +52,7 @@ const FACE = [
   quantity('length'),
   'Its output face along the shaft line, aft positive, from the same mark in the hull before and after.',
   'output face at 0.62 m',
-  { signed: true },
+  { signed: true, range: between('-100 m', '200 m') },
 ] as const;
 const LENGTH = [
   'length',
@@ -60,6 +60,7 @@ const LENGTH = [
   quantity('length'),
   'Length along the shaft line.',
   'length 520 mm',
+  { range: between('3 mm', '15 m') },
 ] as const;
 const STATEMENT = [
   'torsionalStatement',
@@ -78,18 +79,26 @@ export const ENGINE_FIT = [
     quantity('length'),
     'Clear diameter of the recess in the flywheel.',
     'flywheel recess diameter 314 mm',
+    { range: between('80 mm', '2.5 m') },
   ),
   engine(...INSTALLED_ANGLE),
   engine(...RUNNING_ANGLE),
-  engine('length', 'length', quantity('length'), 'Overall length, without gear.', 'length 1.31 m'),
-  engine('width', 'width', quantity('length'), 'Overall width.', 'width 0.86 m'),
-  engine('height', 'height', quantity('length'), 'Overall height, sump to top.', 'height 0.98 m'),
+  engine('length', 'length', quantity('length'), 'Overall length, without gear.', 'length 1.31 m', {
+    range: between('0.15 m', '20 m'),
+  }),
+  engine('width', 'width', quantity('length'), 'Overall width.', 'width 0.86 m', {
+    range: between('0.15 m', '8 m'),
+  }),
+  engine('height', 'height', quantity('length'), 'Overall height, sump to top.', 'height 0.98 m', {
+    range: between('0.15 m', '12 m'),
+  }),
   engine(
     'mountCentres',
     'mount centres',
     quantity('length'),
     'Distance across between the mounts of the two sides.',
     'mount centres 22.5 in',
+    { range: between('100 mm', '6 m') },
   ),
 ];
 
@@ -101,6 +110,7 @@ export const ENGINE_PLACE_FIT = [
     quantity('length'),
     'Distance across between the engine beds of the vessel.',
     'bed centres 24 in',
+    { range: between('100 mm', '6 m') },
   ),
   engine(
     'spaceLength',
@@ -108,6 +118,7 @@ export const ENGINE_PLACE_FIT = [
     quantity('length'),
     'Room for it, with access, lengthwise.',
     'space length 1.6 m',
+    { range: between('0.2 m', '50 m') },
   ),
   engine(
     'spaceWidth',
@@ -115,6 +126,7 @@ export const ENGINE_PLACE_FIT = [
     quantity('length'),
     'Room for it, with access, across.',
     'space width 1.1 m',
+    { range: between('0.2 m', '30 m') },
   ),
   engine(
     'spaceHeight',
@@ -122,6 +134,7 @@ export const ENGINE_PLACE_FIT = [
     quantity('length'),
     'Room for it, with access, in height.',
     'space height 1.1 m',
+    { range: between('0.2 m', '20 m') },
   ),
   engine(
     'removalWidth',
@@ -129,6 +142,7 @@ export const ENGINE_PLACE_FIT = [
     quantity('length'),
     'Width of the narrowest hatch or door it goes in by.',
     'way out width 0.95 m',
+    { range: between('0.15 m', '20 m') },
   ),
   engine(
     'removalLength',
@@ -136,6 +150,7 @@ export const ENGINE_PLACE_FIT = [
     quantity('length'),
     'Length of the narrowest hatch or door it goes in by.',
     'way out length 1.4 m',
+    { range: between('0.15 m', '30 m') },
   ),
   engine(...POSITION),
   engine(...FACE),
@@ -157,6 +172,7 @@ export const MOUNTS: Vocabulary = {
       quantity('length'),
       'Movement of the coupling that they allow, from its middle.',
       'deflection 3 mm',
+      { range: between('0 mm', '80 mm') },
     ),
     mounts(
       'thrust',
@@ -164,6 +180,7 @@ export const MOUNTS: Vocabulary = {
       quantity('force'),
       'Propeller thrust that all mounts together may carry.',
       'thrust at most 15 kN',
+      { range: between('50 N', '10 MN') },
     ),
     mounts(
       'torque',
@@ -171,6 +188,7 @@ export const MOUNTS: Vocabulary = {
       quantity('torque'),
       'Torque reaction that all mounts together may carry: that of the propeller shaft.',
       'torque at most 4200 N.m',
+      { range: between('5 N.m', '5 MN.m') },
     ),
   ],
   blocks: [],
@@ -187,6 +205,7 @@ export const GEAR_FIT = [
     quantity('number'),
     'Teeth of the input spline.',
     'input spline teeth 26',
+    { range: between('5', '120') },
   ),
   gear(
     'splinePitch',
@@ -201,7 +220,7 @@ export const GEAR_FIT = [
     quantity('moment of inertia'),
     'Moment of inertia of all that turns with the input.',
     'input inertia 0.21 kg.m2',
-    { measuredWith: ['ratioUsed'] },
+    { measuredWith: ['ratioUsed'], range: between('0.0005 kg.m2', '20000 kg.m2') },
   ),
   gear(
     'outputInertia',
@@ -209,7 +228,7 @@ export const GEAR_FIT = [
     quantity('moment of inertia'),
     'Moment of inertia of all that turns with the output, at output speed.',
     'output inertia 0.34 kg.m2',
-    { measuredWith: ['ratioUsed'] },
+    { measuredWith: ['ratioUsed'], range: between('0.0005 kg.m2', '100000 kg.m2') },
   ),
 ];
 
@@ -240,6 +259,7 @@ export const TRANSFER_FIT = [
     quantity('force'),
     'Propeller thrust that its bearing may carry.',
     'thrust at most 12 kN',
+    { range: between('50 N', '10 MN') },
   ),
   transfer(...LENGTH),
   transfer(...POSITION),
@@ -254,13 +274,16 @@ export const COUPLING_FIT = [
     'What it is there for.',
     'chosen for torsional vibration',
   ),
-  coupling('bore', 'bore', quantity('length'), 'Bore of the half-coupling for the shaft.', 'bore 1 3/4 in'),
+  coupling('bore', 'bore', quantity('length'), 'Bore of the half-coupling for the shaft.', 'bore 1 3/4 in', {
+    range: between('5 mm', '1.2 m'),
+  }),
   coupling(
     'keyWidth',
     'key width',
     quantity('length'),
     'Width of the keyway in that bore.',
     'key width 7/16 in',
+    { range: between('1 mm', '200 mm') },
   ),
   coupling(...LENGTH),
   coupling(
@@ -269,6 +292,7 @@ export const COUPLING_FIT = [
     quantity('torsional stiffness'),
     'Torsional stiffness at rated torque.',
     'torsional stiffness 8200 N.m/rad',
+    { range: between('10 N.m/rad', '1000 MN.m/rad') },
   ),
   coupling(
     'inertia',
@@ -276,6 +300,7 @@ export const COUPLING_FIT = [
     quantity('moment of inertia'),
     'Moment of inertia of the whole coupling.',
     'inertia 0.09 kg.m2',
+    { range: between('0.00005 kg.m2', '20000 kg.m2') },
   ),
   coupling(
     'passesThrust',
@@ -286,6 +311,7 @@ export const COUPLING_FIT = [
   ),
   coupling('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg', {
     measuredWith: ['engine.angle', 'shaft.angle'],
+    range: between('0 deg', '50 deg'),
   }),
   coupling(
     'secondJointAngle',
@@ -293,7 +319,7 @@ export const COUPLING_FIT = [
     quantity('angle'),
     'Angle of the second joint, when there are two.',
     'second joint angle 5 deg',
-    { measuredWith: ['engine.angle', 'shaft.angle'] },
+    { measuredWith: ['engine.angle', 'shaft.angle'], range: between('0 deg', '50 deg') },
   ),
 ];
 
@@ -311,6 +337,7 @@ export const DAMPER = [
     quantity('length'),
     'Largest diameter of what stands into the recess of the flywheel.',
     'rivet ring diameter 300 mm',
+    { range: between('50 mm', '2.5 m') },
   ),
   coupling(
     'leastCylinders',
@@ -318,8 +345,11 @@ export const DAMPER = [
     quantity('number'),
     'Fewest cylinders that its maker offers it for.',
     'cylinders at least 4',
+    { range: between('1', '24') },
   ),
-  coupling('splineTeeth', 'spline teeth', quantity('number'), 'Teeth of its hub.', 'spline teeth 26'),
+  coupling('splineTeeth', 'spline teeth', quantity('number'), 'Teeth of its hub.', 'spline teeth 26', {
+    range: between('5', '120'),
+  }),
   coupling(
     'splinePitch',
     'spline pitch',
@@ -337,6 +367,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Greatest distance between the centres of two supports, where their places are not given.',
     'bearing span 1.62 m',
+    { range: between('50 mm', '30 m') },
   ),
   shaft(
     'overhang',
@@ -344,17 +375,25 @@ export const SHAFT_FIT = [
     quantity('length'),
     'From the aft end of the last bearing to the propeller hub.',
     'overhang 60 mm',
-    { measuredWith: ['length', 'taperLength', 'propeller.hubLength'] },
+    { measuredWith: ['length', 'taperLength', 'propeller.hubLength'], range: between('0 mm', '5 m') },
   ),
-  shaft('taper', 'taper', ratio, 'Change of diameter per length at the propeller.', 'taper 1:16'),
-  shaft('taperLength', 'taper length', quantity('length'), 'Length of the taper.', 'taper length 5 in'),
+  shaft('taper', 'taper', slope, 'Change of diameter per length at the propeller.', 'taper 1:16', {
+    range: between('1:60', '1:3'),
+  }),
+  shaft('taperLength', 'taper length', quantity('length'), 'Length of the taper.', 'taper length 5 in', {
+    range: between('5 mm', '3 m'),
+  }),
   shaft(
     'taperLargeEnd',
     'taper large end',
     quantity('length'),
     'Diameter where the taper begins, when it is not that of the shaft.',
     'taper large end 1 3/4 in',
-    { measuredWith: ['taper', 'taperLength'], absent: 'the diameter of the shaft' },
+    {
+      measuredWith: ['taper', 'taperLength'],
+      absent: 'the diameter of the shaft',
+      range: between('5 mm', '1.5 m'),
+    },
   ),
   shaft(
     'keywayWidth',
@@ -362,6 +401,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Width of the propeller keyway.',
     'keyway width 7/16 in',
+    { range: between('1 mm', '250 mm') },
   ),
   shaft(
     'couplingEnd',
@@ -369,7 +409,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Diameter that goes into the half-coupling, when it is not that of the shaft.',
     'coupling end diameter 1 3/4 in',
-    { absent: 'the diameter of the shaft' },
+    { absent: 'the diameter of the shaft', range: between('5 mm', '1.5 m') },
   ),
   shaft(
     'couplingKeyWidth',
@@ -377,6 +417,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Width of the key in the half-coupling.',
     'coupling key width 7/16 in',
+    { range: between('1 mm', '250 mm') },
   ),
   shaft(
     'seal',
@@ -398,6 +439,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Movement of the shaft that the seal takes, from its middle.',
     'seal movement at most 4 mm',
+    { range: between('0 mm', '100 mm') },
   ),
   shaft(
     'tubeBore',
@@ -405,6 +447,7 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Bore of the stern tube, where no bearing stands in it.',
     'tube bore 2 1/2 in',
+    { range: between('8 mm', '3 m') },
   ),
   shaft(
     'angle',
@@ -412,7 +455,7 @@ export const SHAFT_FIT = [
     quantity('angle'),
     'Angle of the shaft to the base line at rest, aft end down positive.',
     'angle 11 deg',
-    { signed: true },
+    { signed: true, range: between('-30 deg', '60 deg') },
   ),
   shaft('examined', 'examined', date, 'When the shaft was last drawn and examined.', 'examined 2024-03-12'),
   shaft(

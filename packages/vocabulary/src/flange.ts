@@ -1,5 +1,5 @@
 import type { Flange } from './facts/index.js';
-import { bolts, pilot, quantity, rowsFor, type Vocabulary } from './kinds.js';
+import { between, bolts, pilot, quantity, rowsFor, type Vocabulary } from './kinds.js';
 
 const flange = rowsFor<Flange>();
 
@@ -12,6 +12,7 @@ export const FLANGE: Vocabulary = {
       quantity('length'),
       'Outside diameter.',
       'outside diameter 146 mm',
+      { range: between('20 mm', '4 m') },
     ),
     flange(
       'boltCircle',
@@ -19,16 +20,22 @@ export const FLANGE: Vocabulary = {
       quantity('length'),
       'Diameter through the bolt centres.',
       'bolt circle 121 mm',
+      { range: between('15 mm', '4 m') },
     ),
-    flange('bolts', 'bolts', bolts, 'Number and size of bolts.', 'bolts 4 x 1/2 in'),
+    flange('bolts', 'bolts', bolts, 'Number and size of bolts.', 'bolts 4 x 1/2 in', {
+      range: between('3 mm', '200 mm'),
+    }),
     flange(
       'pilot',
       'pilot',
       pilot,
       'Locating spigot (male) or recess (female) and its diameter.',
       'pilot 63.5 mm female',
+      { range: between('5 mm', '3 m') },
     ),
-    flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm'),
+    flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm', {
+      range: between('1 mm', '500 mm'),
+    }),
   ],
   blocks: [],
 };

@@ -11,6 +11,7 @@ import { GEAR_FIT, GEAR_PLACE_FIT, TRANSFER_FIT } from './fit.js';
 import { FLANGE } from './flange.js';
 import {
   anyWord,
+  between,
   blocksFor,
   layout,
   lock,
@@ -43,10 +44,18 @@ export const TRAIN: Vocabulary = {
       'mesh A 23 with B 47',
       { many: true },
     ),
-    trainRow('sunTeeth', 'sun teeth', quantity('number'), 'Teeth of the sun wheel.', 'sun teeth 30'),
-    trainRow('ringTeeth', 'ring teeth', quantity('number'), 'Teeth of the ring wheel.', 'ring teeth 60'),
-    trainRow('planetTeeth', 'planet teeth', quantity('number'), 'Teeth of each planet.', 'planet teeth 15'),
-    trainRow('planets', 'planets', quantity('number'), 'Number of planets on the carrier.', 'planets 3'),
+    trainRow('sunTeeth', 'sun teeth', quantity('number'), 'Teeth of the sun wheel.', 'sun teeth 30', {
+      range: between('5', '600'),
+    }),
+    trainRow('ringTeeth', 'ring teeth', quantity('number'), 'Teeth of the ring wheel.', 'ring teeth 60', {
+      range: between('10', '1000'),
+    }),
+    trainRow('planetTeeth', 'planet teeth', quantity('number'), 'Teeth of each planet.', 'planet teeth 15', {
+      range: between('5', '600'),
+    }),
+    trainRow('planets', 'planets', quantity('number'), 'Number of planets on the carrier.', 'planets 3', {
+      range: between('1', '16'),
+    }),
     trainRow(
       'planetRow',
       'planet row',
@@ -114,17 +123,22 @@ export const CLUTCH: Vocabulary = {
     clutch('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1', {
       measuredWith: ['train'],
       absent: 'the exact ratio of its ratio',
+      range: between('0.1:1', '30:1'),
     }),
     clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
       measuredWith: ['steelPlates', 'frictionPlates'],
+      range: between('1', '120'),
     }),
-    clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7'),
+    clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7', {
+      range: between('1', '80'),
+    }),
     clutch(
       'frictionPlates',
       'friction plates',
       quantity('number'),
       'Friction plates in the pack.',
       'friction plates 6',
+      { range: between('1', '80') },
     ),
     clutch(
       'outerDiameter',
@@ -132,6 +146,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Outer diameter of the friction faces.',
       'outer diameter 160 mm',
+      { range: between('20 mm', '3 m') },
     ),
     clutch(
       'innerDiameter',
@@ -139,6 +154,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Inner diameter of the friction faces.',
       'inner diameter 110 mm',
+      { range: between('5 mm', '3 m') },
     ),
     clutch(
       'pistonOuterDiameter',
@@ -146,6 +162,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Outer diameter of the clamping piston.',
       'piston outer diameter 155 mm',
+      { range: between('20 mm', '3 m') },
     ),
     clutch(
       'pistonInnerDiameter',
@@ -153,6 +170,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Inner diameter of the clamping piston.',
       'piston inner diameter 90 mm',
+      { range: between('0 mm', '3 m') },
     ),
     clutch(
       'springForce',
@@ -160,6 +178,7 @@ export const CLUTCH: Vocabulary = {
       quantity('force'),
       'Return-spring force against the piston.',
       'spring force 900 N',
+      { range: between('0 N', '200 kN') },
     ),
     clutch(
       'clampForce',
@@ -167,7 +186,10 @@ export const CLUTCH: Vocabulary = {
       quantity('force'),
       'Clamp force, when it is given instead of piston and pressure.',
       'clamp force 24 kN',
-      { measuredWith: ['pistonOuterDiameter', 'pistonInnerDiameter', 'springForce', 'oilPressure'] },
+      {
+        measuredWith: ['pistonOuterDiameter', 'pistonInnerDiameter', 'springForce', 'oilPressure'],
+        range: between('0.1 kN', '10 MN'),
+      },
     ),
     clutch(
       'oilPressure',
@@ -175,6 +197,7 @@ export const CLUTCH: Vocabulary = {
       quantity('pressure'),
       'Lowest working oil pressure at this clutch.',
       'oil pressure 20 bar',
+      { range: between('0.5 bar', '80 bar') },
     ),
     clutch(
       'friction',
@@ -182,6 +205,7 @@ export const CLUTCH: Vocabulary = {
       quantity('ratio'),
       'Coefficient of friction used for holding torque.',
       'friction 0.08',
+      { range: between('0.01', '0.8') },
     ),
     clutch(
       'speedFactor',
@@ -189,7 +213,7 @@ export const CLUTCH: Vocabulary = {
       quantity('ratio'),
       'Clutch shaft speed over input speed, for a clutch behind a mesh.',
       'clutch speed 1.0',
-      { measuredWith: ['train'], absent: '1, a clutch on the input shaft' },
+      { measuredWith: ['train'], absent: '1, a clutch on the input shaft', range: between('0.05', '20') },
     ),
     clutch(
       'holds',
@@ -222,10 +246,11 @@ export const GEAR_RATING: Vocabulary = {
       quantity('power per speed'),
       'Input capacity as power per speed.',
       'power per speed 0.112 kW/rpm',
-      { bare: true },
+      { bare: true, range: between('0.0001 kW/rpm', '500 kW/rpm') },
     ),
     rated('torque', 'torque', quantity('torque'), 'Input capacity as torque.', 'torque 1070 N.m', {
       bare: true,
+      range: between('1 N.m', '5 MN.m'),
     }),
     rated(
       'power',
@@ -233,7 +258,7 @@ export const GEAR_RATING: Vocabulary = {
       point('power', 'rotational speed'),
       'Input capacity as power at one speed.',
       'power 235 kW at 2100 rpm',
-      { bare: true },
+      { bare: true, range: between('0.1 kW', '30 MW', between('50 rpm', '12000 rpm')) },
     ),
     rated(
       'speeds',
@@ -241,6 +266,7 @@ export const GEAR_RATING: Vocabulary = {
       span('rotational speed'),
       'Input speeds that the rating holds for.',
       'from 1000 .. 2600 rpm',
+      { range: between('0 rpm', '12000 rpm') },
     ),
     rated(
       'fuel',
@@ -273,6 +299,7 @@ export const GEAR_RATIO: Vocabulary = {
   rows: [
     variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {
       measuredWith: ['train'],
+      range: between('0.1:1', '30:1'),
     }),
   ],
   blocks: [
@@ -305,6 +332,7 @@ export const GEAR: Vocabulary = {
     ),
     row('layout', 'layout', layout, 'How the output lies to the input.', 'layout down-angle 8 deg', {
       evidence: 'strict',
+      range: between('-30 deg', '45 deg'),
     }),
     row(
       'inputRotation',
@@ -320,6 +348,7 @@ export const GEAR: Vocabulary = {
       quantity('rotational speed'),
       'Highest input speed.',
       'input speed at most 3000 rpm',
+      { range: between('100 rpm', '12000 rpm') },
     ),
     row(
       'inputSpeedMin',
@@ -327,6 +356,7 @@ export const GEAR: Vocabulary = {
       quantity('rotational speed'),
       'Lowest input speed that keeps clutch pressure.',
       'input speed at least 600 rpm',
+      { range: between('20 rpm', '6000 rpm') },
     ),
     row(
       'inputHousing',
@@ -341,6 +371,7 @@ export const GEAR: Vocabulary = {
       quantity('force'),
       'Propeller thrust that its bearing may carry.',
       'thrust at most 18 kN',
+      { range: between('50 N', '10 MN') },
     ),
     row(
       'oilPressure',
@@ -348,9 +379,12 @@ export const GEAR: Vocabulary = {
       span('pressure'),
       'Working range of clutch oil pressure.',
       'oil pressure 20 .. 24 bar',
+      { range: between('0.5 bar', '80 bar') },
     ),
-    row('efficiency', 'efficiency', quantity('ratio'), 'Output power over input power.', 'efficiency 97 %'),
-    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 165 kg'),
+    row('efficiency', 'efficiency', quantity('ratio'), 'Output power over input power.', 'efficiency 97 %', {
+      range: between('60 %', '100 %'),
+    }),
+    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 165 kg', { range: between('2 kg', '300 t') }),
     row(
       'pushEngages',
       'lever push engages clutch',
@@ -397,7 +431,7 @@ export const GEAR: Vocabulary = {
       GEAR_RATIO,
       'An offered ratio, by its nominal name.',
       'ratio 2.04:1 exact 2.043:1 { }',
-      { many: true, head: { field: 'nominal', kind: ratio } },
+      { many: true, head: { field: 'nominal', kind: ratio, range: between('0.1:1', '30:1') } },
     ),
     block(
       'clutches',
@@ -497,13 +531,17 @@ export const TRANSFER: Vocabulary = {
       'turns the line back yes',
       { evidence: 'strict' },
     ),
-    transfer('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1', { measuredWith: ['train'] }),
+    transfer('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1', {
+      measuredWith: ['train'],
+      range: between('0.1:1', '20:1'),
+    }),
     transfer(
       'efficiency',
       'efficiency',
       quantity('ratio'),
       'Output power over input power.',
       'efficiency 98 %',
+      { range: between('60 %', '100 %') },
     ),
     transfer(
       'inputSpeedMax',
@@ -511,6 +549,7 @@ export const TRANSFER: Vocabulary = {
       quantity('rotational speed'),
       'Highest input speed.',
       'input speed at most 4000 rpm',
+      { range: between('100 rpm', '12000 rpm') },
     ),
     transfer(
       'torque',
@@ -518,8 +557,9 @@ export const TRANSFER: Vocabulary = {
       quantity('torque'),
       'Input torque that it may carry.',
       'torque at most 900 N.m',
+      { range: between('1 N.m', '5 MN.m') },
     ),
-    transfer('mass', 'mass', quantity('mass'), 'Mass.', 'mass 74 kg'),
+    transfer('mass', 'mass', quantity('mass'), 'Mass.', 'mass 74 kg', { range: between('1 kg', '100 t') }),
     ...TRANSFER_FIT,
   ],
   blocks: [

@@ -1,5 +1,5 @@
 import { type Criteria, type Hull, SPEED_METHODS } from './facts/index.js';
-import { point, quantity, type Row, rowsFor, text, word } from './kinds.js';
+import { between, point, quantity, type Row, rowsFor, text, word } from './kinds.js';
 
 const hull = rowsFor<Hull>();
 
@@ -25,7 +25,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Displaced volume over length, beam and draft.',
     'block coefficient 0.48',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.15', '0.98') },
   ),
   hull(
     'prismaticCoefficient',
@@ -33,7 +33,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Displaced volume over length and midship area.',
     'prismatic coefficient 0.62',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.35', '0.98') },
   ),
   hull(
     'midshipCoefficient',
@@ -41,7 +41,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Midship area over beam and draft.',
     'midship coefficient 0.78',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.25', '1') },
   ),
   hull(
     'waterplaneCoefficient',
@@ -49,7 +49,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Waterplane area over length and beam.',
     'waterplane coefficient 0.78',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.35', '1') },
   ),
   hull(
     'centreOfBuoyancy',
@@ -57,7 +57,11 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Centre of buoyancy forward of half the waterline length, in percent of it; aft is negative.',
     'LCB -2 %',
-    { signed: true, measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    {
+      signed: true,
+      measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
+      range: between('-20 %', '20 %'),
+    },
   ),
   hull(
     'wettedSurface',
@@ -65,7 +69,10 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('area'),
     'Wetted surface of the bare hull.',
     'wetted surface 41 m2',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    {
+      measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
+      range: between('0.5 m2', '100000 m2'),
+    },
   ),
   hull(
     'transomArea',
@@ -73,7 +80,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('area'),
     'Transom area below the surface at rest.',
     'transom area 0.3 m2',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'] },
+    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0 m2', '1000 m2') },
   ),
   hull(
     'appendageArea',
@@ -81,6 +88,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('area'),
     'Wetted surface of rudders, shafts, struts and keels.',
     'appendage area 2.4 m2',
+    { range: between('0 m2', '10000 m2') },
   ),
   hull(
     'appendageFactor',
@@ -88,6 +96,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Resistance of the appendages over that of a plate of their area, 1 + k2.',
     'appendage factor 1.5',
+    { range: between('1', '10') },
   ),
   hull(
     'chineBeam',
@@ -95,18 +104,22 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('length'),
     'Mean beam over the chines where the hull planes.',
     'chine beam 3.2 m',
+    { range: between('0.3 m', '60 m') },
   ),
-  hull('deadrise', 'deadrise', quantity('angle'), 'Deadrise where the hull planes.', 'deadrise 16 deg'),
+  hull('deadrise', 'deadrise', quantity('angle'), 'Deadrise where the hull planes.', 'deadrise 16 deg', {
+    range: between('0 deg', '60 deg'),
+  }),
   hull(
     'gravityForward',
     'LCG',
     quantity('length'),
     'Centre of gravity forward of the transom.',
     'LCG 4.1 m',
-    { measuredWith: ['displacement'] },
+    { measuredWith: ['displacement'], range: between('0.1 m', '300 m') },
   ),
   hull('gravityHeight', 'VCG', quantity('length'), 'Centre of gravity above the keel.', 'VCG 1.1 m', {
     measuredWith: ['displacement'],
+    range: between('0 m', '60 m'),
   }),
   hull(
     'appendageResistance',
@@ -114,6 +127,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Resistance of shafts, struts and rudders as a share of that of the bare hull.',
     'appendage resistance 9 %',
+    { range: between('0 %', '100 %') },
   ),
   hull(
     'wakeFraction',
@@ -121,7 +135,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'How much slower than the hull the water meets the propeller, as a share.',
     'wake fraction 0.18',
-    { signed: true, measuredWith: ['displacement', 'propeller.diameter'] },
+    { signed: true, measuredWith: ['displacement', 'propeller.diameter'], range: between('-0.4', '0.8') },
   ),
   hull(
     'thrustDeduction',
@@ -129,7 +143,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Share of the thrust that is lost by the suction of the propeller on the hull.',
     'thrust deduction 0.16',
-    { signed: true, measuredWith: ['displacement', 'propeller.diameter'] },
+    { signed: true, measuredWith: ['displacement', 'propeller.diameter'], range: between('-0.3', '0.7') },
   ),
   hull(
     'propulsiveEfficiency',
@@ -137,7 +151,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Effective power over power at the propellers, for rows of shaft power.',
     'propulsive efficiency 0.55',
-    { measuredWith: ['displacement', 'propeller.diameter'] },
+    { measuredWith: ['displacement', 'propeller.diameter'], range: between('0.05', '0.95') },
   ),
   hull(
     'waterDensity',
@@ -145,7 +159,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('density'),
     'Density of the water she runs in; sea water at 15 °C when not said.',
     'water density 1025 kg/m3',
-    { absent: 'sea water at 15 °C' },
+    { absent: 'sea water at 15 °C', range: between('950 kg/m3', '1100 kg/m3') },
   ),
   hull(
     'resistance',
@@ -153,7 +167,11 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     point('force', 'speed'),
     'Resistance with appendages at a speed, from a test or a design; several rows make the curve.',
     'resistance 14.2 kN at 20 kn',
-    { many: true, measuredWith: ['displacement'] },
+    {
+      many: true,
+      measuredWith: ['displacement'],
+      range: between('1 N', '20 MN', between('0.1 kn', '100 kn')),
+    },
   ),
   hull(
     'effectivePower',
@@ -161,7 +179,11 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     point('power', 'speed'),
     'Resistance times speed at a speed; several rows make the curve.',
     'effective power 146 kW at 20 kn',
-    { many: true, measuredWith: ['displacement'] },
+    {
+      many: true,
+      measuredWith: ['displacement'],
+      range: between('1 W', '200 MW', between('0.1 kn', '100 kn')),
+    },
   ),
   hull(
     'shaftPower',
@@ -169,7 +191,11 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     point('power', 'speed'),
     'Power of all propellers together at a speed, from a trial; with the propulsive efficiency several rows make the curve.',
     'shaft power 265 kW at 20 kn',
-    { many: true, measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'] },
+    {
+      many: true,
+      measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'],
+      range: between('1 W', '200 MW', between('0.1 kn', '100 kn')),
+    },
   ),
   hull(
     'speedAtRatedPower',
@@ -177,7 +203,10 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('speed'),
     'Speed she makes with all engines at rated power, from a trial or the designer.',
     'speed at rated power 21 kn',
-    { measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'] },
+    {
+      measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'],
+      range: between('0.5 kn', '100 kn'),
+    },
   ),
   hull(
     'crouchConstant',
@@ -185,6 +214,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('number'),
     'Constant of the planing estimate in knots, horsepower and pounds: 150 for average cruisers, 190 for light fast ones.',
     'Crouch constant 150',
+    { range: between('30', '400') },
   ),
 ];
 

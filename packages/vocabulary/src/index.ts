@@ -1,5 +1,8 @@
+export * from './assumable.js';
 export * from './facts/index.js';
 export * from './kinds.js';
+export * from './range.js';
+export * from './units.js';
 export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT };
 
 import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js';

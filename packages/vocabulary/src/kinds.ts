@@ -21,7 +21,7 @@ export type KindShape =
   | { readonly form: 'quantity'; readonly dimension: Dimension }
   | { readonly form: 'span'; readonly dimension: Dimension }
   | { readonly form: 'point'; readonly of: Dimension; readonly at: Dimension }
-  | { readonly form: 'ratio' }
+  | { readonly form: 'ratio'; readonly slope?: true }
   | { readonly form: 'per year' }
   | { readonly form: 'word'; readonly words: readonly string[] }
   | { readonly form: 'any word'; readonly what: string }
@@ -49,6 +49,8 @@ export const point = <Y extends Dimension, X extends Dimension>(of: Y, at: X): V
   at,
 });
 export const ratio: ValueKind<Value<'ratio'>> = { form: 'ratio' };
+/** Of a taper: `1:16`, or `3/4 in/ft`. */
+export const slope: ValueKind<Value<'ratio'>> = { form: 'ratio', slope: true };
 export const perYear: ValueKind<Value<'number'>> = { form: 'per year' };
 export const word = <const W extends readonly string[]>(...words: W): ValueKind<W[number]> => ({
   form: 'word',
@@ -108,7 +110,12 @@ export type Bound = 'at least' | 'at most';
 export interface Range {
   readonly low: string;
   readonly high: string;
+  /** Of a point, what the number behind "at" lies between. */
+  readonly at?: Range;
 }
+
+export const between = (low: string, high: string, at?: Range): Range =>
+  at ? { low, high, at } : { low, high };
 
 /** What a row may say beside its words and its form. */
 export type RowMore = Pick<
@@ -132,7 +139,7 @@ export interface BlockRow {
   /** Has a hand: one side never gives it to the other unsaid. */
   readonly handed?: true;
   /** What stands between the words and the facts. */
-  readonly head?: { readonly field: string; readonly kind: ValueKind };
+  readonly head?: { readonly field: string; readonly kind: ValueKind; readonly range?: Range };
 }
 
 /** The properties that one kind of block knows. Order is the order of completion and of the reference page. */

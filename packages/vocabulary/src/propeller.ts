@@ -4,7 +4,7 @@ import {
   type PropellerFacts,
   type PropellerPlace,
 } from './facts/index.js';
-import { quantity, type Row, ratio, rowsFor, word } from './kinds.js';
+import { between, quantity, type Row, rowsFor, slope, word } from './kinds.js';
 
 const make = rowsFor<PropellerFacts>();
 
@@ -16,7 +16,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('ratio'),
     'Developed blade area over disc area, where the maker counts that instead of the expanded area.',
     'developed area ratio 0.68',
-    { measuredWith: ['diameter', 'blades'] },
+    { measuredWith: ['diameter', 'blades'], range: between('0.15', '1.8') },
   ),
   make(
     'series',
@@ -31,6 +31,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Diameter stamped on the hub; no check takes it for the diameter.',
     'stamped diameter 24 in',
+    { range: between('80 mm', '12 m') },
   ),
   make(
     'stampedPitch',
@@ -38,6 +39,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Pitch stamped on the hub; no check takes it for the pitch.',
     'stamped pitch 24 in',
+    { range: between('30 mm', '15 m') },
   ),
   make(
     'cup',
@@ -52,7 +54,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Pitch that loads as the blade with its cup does, from whoever cupped it.',
     'effective pitch 25 in',
-    { measuredWith: ['pitch', 'cup'] },
+    { measuredWith: ['pitch', 'cup'], range: between('30 mm', '15 m') },
   ),
   make(
     'toleranceClass',
@@ -75,13 +77,16 @@ export const PROPELLER_MAKE: readonly Row[] = [
     'What it is cast of.',
     'material nickel-aluminium bronze',
   ),
-  make('boreTaper', 'bore taper', ratio, 'Change of diameter of the bore per length.', 'bore taper 1:16'),
+  make('boreTaper', 'bore taper', slope, 'Change of diameter of the bore per length.', 'bore taper 1:16', {
+    range: between('1:60', '1:3'),
+  }),
   make(
     'boreLargeEnd',
     'bore large end',
     quantity('length'),
     'Diameter of the bore at its forward, large end.',
     'bore large end 2 1/4 in',
+    { range: between('5 mm', '1.5 m') },
   ),
   make(
     'keywayWidth',
@@ -89,6 +94,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Width of the keyway in the bore.',
     'keyway width 9/16 in',
+    { range: between('1 mm', '250 mm') },
   ),
   make(
     'hubLength',
@@ -96,6 +102,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Length of the hub along the shaft.',
     'hub length 7 3/16 in',
+    { range: between('10 mm', '4 m') },
   ),
 ];
 
@@ -109,7 +116,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'From the shaft axis to the hull, in the plane of the propeller.',
     'axis to hull 400 mm',
-    { measuredWith: ['shaft.angle'] },
+    { measuredWith: ['shaft.angle'], range: between('30 mm', '20 m') },
   ),
   place(
     'tipClearance',
@@ -117,7 +124,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade tip to hull.',
     'tip clearance 95 mm',
-    { measuredWith: ['diameter', 'axisToHull'] },
+    { measuredWith: ['diameter', 'axisToHull'], range: between('0 mm', '10 m') },
   ),
   place(
     'rudderClearance',
@@ -125,7 +132,10 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade to rudder.',
     'rudder clearance 120 mm',
-    { measuredWith: ['diameter', 'areaRatio', 'shaft.length', 'shaft.overhang'] },
+    {
+      measuredWith: ['diameter', 'areaRatio', 'shaft.length', 'shaft.overhang'],
+      range: between('0 mm', '20 m'),
+    },
   ),
   place(
     'strutClearance',
@@ -133,7 +143,10 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade to the strut, bracket, bossing or skeg ahead of it.',
     'strut clearance 110 mm',
-    { measuredWith: ['diameter', 'areaRatio', 'hubLength', 'shaft.overhang'] },
+    {
+      measuredWith: ['diameter', 'areaRatio', 'hubLength', 'shaft.overhang'],
+      range: between('0 mm', '10 m'),
+    },
   ),
   place(
     'shaftDepth',
@@ -141,7 +154,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Shaft axis below the surface, at the propeller.',
     'shaft depth 0.7 m',
-    { measuredWith: ['shaft.angle'] },
+    { measuredWith: ['shaft.angle'], range: between('0 m', '40 m') },
   ),
 ];
 
@@ -155,6 +168,7 @@ export const PROPELLER_CRITERIA: readonly Row[] = [
     quantity('ratio'),
     'Least tip clearance as a share of the diameter.',
     'tip clearance at least 15 %',
+    { range: between('0 %', '100 %') },
   ),
   criteria(
     'rudderClearance',
@@ -162,6 +176,7 @@ export const PROPELLER_CRITERIA: readonly Row[] = [
     quantity('ratio'),
     'Least clearance of the rudder as a share of the diameter.',
     'rudder clearance at least 12 %',
+    { range: between('0 %', '100 %') },
   ),
   criteria(
     'strutClearance',
@@ -169,6 +184,7 @@ export const PROPELLER_CRITERIA: readonly Row[] = [
     quantity('ratio'),
     'Least clearance of strut, bracket or skeg as a share of the diameter.',
     'strut clearance at least 15 %',
+    { range: between('0 %', '100 %') },
   ),
   criteria(
     'bladeAreaBy',
@@ -183,6 +199,7 @@ export const PROPELLER_CRITERIA: readonly Row[] = [
     quantity('ratio'),
     'Least power that the propeller is to ask at rated speed, of what reaches it.',
     'propeller demand at least 86 %',
+    { range: between('10 %', '200 %') },
   ),
   criteria(
     'propellerDemandMost',
@@ -190,6 +207,7 @@ export const PROPELLER_CRITERIA: readonly Row[] = [
     quantity('ratio'),
     'Most power that the propeller may ask at rated speed, of what reaches it.',
     'propeller demand at most 106 %',
+    { range: between('10 %', '200 %') },
   ),
   criteria(
     'pitchDifference',
@@ -197,5 +215,6 @@ export const PROPELLER_CRITERIA: readonly Row[] = [
     quantity('ratio'),
     'Difference of pitch allowed between the propellers of a pair.',
     'pitch difference at most 1.5 %',
+    { range: between('0 %', '30 %') },
   ),
 ];

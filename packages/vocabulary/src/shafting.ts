@@ -1,7 +1,17 @@
 import { BEARING } from './bearing.js';
 import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from './facts/index.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
-import { anyWord, blocksFor, name, quantity, rowsFor, source, type Vocabulary, word } from './kinds.js';
+import {
+  anyWord,
+  between,
+  blocksFor,
+  name,
+  quantity,
+  rowsFor,
+  source,
+  type Vocabulary,
+  word,
+} from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
 import { BOLTED_FLANGE, SHAFT_KEY, SHAFT_SECTION } from './strength.js';
 import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
@@ -31,8 +41,9 @@ export const COUPLING: Vocabulary = {
       quantity('torque'),
       'Torque that it may carry continuously.',
       'torque at most 950 N.m',
+      { range: between('1 N.m', '5 MN.m') },
     ),
-    coupling('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg'),
+    coupling('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg', { range: between('0.1 kg', '100 t') }),
     ...COUPLING_FIT,
     ...COUPLING_TORSION,
     ...DAMPER,
@@ -66,6 +77,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       'Shear yield in torsion, not the tensile yield.',
       'torsional yield 70000 psi',
+      { range: between('20 MPa', '1500 MPa') },
     ),
     material(
       'tensileYield',
@@ -73,6 +85,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       '0.2 % tensile yield.',
       'tensile yield 725 MPa',
+      { range: between('30 MPa', '2500 MPa') },
     ),
     material(
       'tensileStrength',
@@ -80,6 +93,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       'Ultimate tensile strength.',
       'tensile strength 860 MPa',
+      { range: between('60 MPa', '3000 MPa') },
     ),
     material(
       'youngsModulus',
@@ -87,6 +101,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       "Young's modulus.",
       'elastic modulus 193 GPa',
+      { range: between('10 GPa', '450 GPa') },
     ),
     material(
       'shearModulus',
@@ -94,14 +109,18 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       'Modulus of rigidity.',
       'shear modulus 77 GPa',
+      { range: between('2 GPa', '200 GPa') },
     ),
-    material('density', 'density', quantity('density'), 'Density.', 'density 7890 kg/m3'),
+    material('density', 'density', quantity('density'), 'Density.', 'density 7890 kg/m3', {
+      range: between('1000 kg/m3', '12000 kg/m3'),
+    }),
     material(
       'enduranceLimit',
       'endurance limit',
       quantity('pressure'),
       'Stress that it bears for ever when it alternates, with size, finish, notch and sea water counted.',
       'endurance limit 90 MPa',
+      { range: between('5 MPa', '1200 MPa') },
     ),
   ],
   blocks: [],
@@ -132,11 +151,15 @@ export const SHAFT: Vocabulary = {
       quantity('length'),
       'Diameter in way of the bearings.',
       'diameter 1 3/4 in',
+      { range: between('5 mm', '1.5 m') },
     ),
     shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm', {
       absent: 'a solid shaft',
+      range: between('0 mm', '1.4 m'),
     }),
-    shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m'),
+    shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m', {
+      range: between('50 mm', '100 m'),
+    }),
     ...SHAFT_FIT,
     ...SHAFT_TORSION,
   ],
@@ -204,19 +227,26 @@ export const PROPELLER: Vocabulary = {
       'set for hand left',
       { handed: true, evidence: 'strict' },
     ),
-    propeller('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4'),
-    propeller('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in'),
-    propeller('pitch', 'pitch', quantity('length'), 'Pitch.', 'pitch 24 in'),
+    propeller('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4', {
+      range: between('2', '9'),
+    }),
+    propeller('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in', {
+      range: between('80 mm', '12 m'),
+    }),
+    propeller('pitch', 'pitch', quantity('length'), 'Pitch.', 'pitch 24 in', {
+      range: between('30 mm', '15 m'),
+    }),
     propeller(
       'areaRatio',
       'area ratio',
       quantity('ratio'),
       'Expanded blade area over disc area.',
       'area ratio 0.72',
-      { measuredWith: ['diameter', 'blades'] },
+      { measuredWith: ['diameter', 'blades'], range: between('0.15', '1.8') },
     ),
     propeller('mass', 'mass', quantity('mass'), 'Mass in air.', 'mass 34 kg', {
       measuredWith: ['diameter', 'blades', 'areaRatio', 'material'],
+      range: between('0.1 kg', '200 t'),
     }),
     propeller(
       'inertia',
@@ -224,7 +254,10 @@ export const PROPELLER: Vocabulary = {
       quantity('moment of inertia'),
       'Polar moment of inertia in air.',
       'inertia 0.8 kg.m2',
-      { measuredWith: ['diameter', 'blades', 'areaRatio', 'material'] },
+      {
+        measuredWith: ['diameter', 'blades', 'areaRatio', 'material'],
+        range: between('0.0001 kg.m2', '1000000 kg.m2'),
+      },
     ),
     ...PROPELLER_TORSION,
     ...PROPELLER_MAKE,

@@ -1,6 +1,6 @@
 import type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from './facts/index.js';
 import { FLANGE } from './flange.js';
-import { anyWord, name, quantity, rowsFor, type Vocabulary, word } from './kinds.js';
+import { anyWord, between, name, quantity, rowsFor, type Vocabulary, word } from './kinds.js';
 
 /*
  * What the strength of a shaft line hangs on beside its diameter: sections, keys, coupling bolts, and the factors wanted.
@@ -17,17 +17,21 @@ export const SHAFT_SECTION: Vocabulary = {
       quantity('length'),
       'Where it begins, measured aft from the forward coupling face of the shaft.',
       'from 0.4 m',
-      { signed: true },
+      { signed: true, range: between('-2 m', '100 m') },
     ),
-    section('length', 'length', quantity('length'), 'Length of the section.', 'length 1.2 m'),
-    section('diameter', 'diameter', quantity('length'), 'Diameter of the section.', 'diameter 85 mm'),
+    section('length', 'length', quantity('length'), 'Length of the section.', 'length 1.2 m', {
+      range: between('1 mm', '100 m'),
+    }),
+    section('diameter', 'diameter', quantity('length'), 'Diameter of the section.', 'diameter 85 mm', {
+      range: between('5 mm', '1.5 m'),
+    }),
     section(
       'boreDiameter',
       'bore',
       quantity('length'),
       'Bore of the section; that of the shaft when not said.',
       'bore 30 mm',
-      { absent: 'the bore of the shaft' },
+      { absent: 'the bore of the shaft', range: between('0 mm', '1.4 m') },
     ),
   ],
   blocks: [],
@@ -40,14 +44,18 @@ export const SHAFT_KEY: Vocabulary = {
   rows: [
     key('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
       absent: 'the width of the keyway',
+      range: between('1 mm', '250 mm'),
     }),
-    key('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm'),
+    key('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm', {
+      range: between('1 mm', '250 mm'),
+    }),
     key(
       'length',
       'length',
       quantity('length'),
       'Length that bears: the straight part, without rounded ends.',
       'length 180 mm',
+      { range: between('3 mm', '3 m') },
     ),
     key('material', 'material', name('shaft material'), 'Grade of the key.', 'material duplex-stainless'),
     key(
@@ -56,7 +64,7 @@ export const SHAFT_KEY: Vocabulary = {
       quantity('pressure'),
       '0.2 % tensile yield of the key; that of its material when not said.',
       'tensile yield 350 MPa',
-      { absent: 'the yield of its material' },
+      { absent: 'the yield of its material', range: between('50 MPa', '2500 MPa') },
     ),
   ],
   blocks: [],
@@ -78,7 +86,7 @@ const BOLTS = [
     quantity('pressure'),
     'Tensile yield or proof stress of the bolts; that of their class when not said.',
     'bolt yield 640 MPa',
-    { absent: 'the yield of their class' },
+    { absent: 'the yield of their class', range: between('80 MPa', '2000 MPa') },
   ),
   bolt(
     'boltStrength',
@@ -86,7 +94,7 @@ const BOLTS = [
     quantity('pressure'),
     'Tensile strength of the bolts; that of their class when not said.',
     'bolt tensile strength 800 MPa',
-    { absent: 'the strength of their class' },
+    { absent: 'the strength of their class', range: between('150 MPa', '2500 MPa') },
   ),
   bolt(
     'boltFit',
@@ -101,6 +109,7 @@ const BOLTS = [
     quantity('force'),
     'Clamping force of one bolt as tightened.',
     'bolt preload 60 kN',
+    { range: between('0.1 kN', '5 MN') },
   ),
 ];
 
@@ -116,6 +125,7 @@ export const STRENGTH_CRITERIA = [
     quantity('ratio'),
     'Tensile yield of the shaft over its stress under bending, torsion and thrust together.',
     'shaft yield factor at least 3',
+    { range: between('1', '20') },
   ),
   criteria(
     'shaftFatigueFactor',
@@ -123,6 +133,7 @@ export const STRENGTH_CRITERIA = [
     quantity('ratio'),
     'Factor of the shaft in fatigue, by its endurance limit.',
     'shaft fatigue factor at least 2',
+    { range: between('1', '20') },
   ),
   criteria(
     'keyFactor',
@@ -130,6 +141,7 @@ export const STRENGTH_CRITERIA = [
     quantity('ratio'),
     'Yield of the key over its stress in shear and in crushing.',
     'key factor at least 2.5',
+    { range: between('1', '20') },
   ),
   criteria(
     'boltFactor',
@@ -137,5 +149,6 @@ export const STRENGTH_CRITERIA = [
     quantity('ratio'),
     'What the coupling bolts take over the torque in the coupling.',
     'bolt factor at least 2',
+    { range: between('1', '20') },
   ),
 ];

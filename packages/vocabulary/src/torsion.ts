@@ -7,7 +7,7 @@ import type {
   RollingThrustBearing,
   ShaftTorsion,
 } from './facts/index.js';
-import { blocksFor, point, quantity, rowsFor, span, type Vocabulary, word } from './kinds.js';
+import { between, blocksFor, point, quantity, rowsFor, span, type Vocabulary, word } from './kinds.js';
 
 /*
  * What a torsional calculation goes by, and what one says; and the rating of the bearing that takes the thrust.
@@ -22,12 +22,13 @@ export const EXCITATION: Vocabulary = {
       quantity('torque'),
       'What the torque of this order swings by, either side of its mean.',
       'torque 420 N.m',
+      { range: between('0.1 N.m', '2 MN.m') },
     ),
   ],
   blocks: [],
 };
 
-const HEAD = { many: true, head: { field: 'order', kind: quantity('number') } };
+const HEAD = { many: true, head: { field: 'order', kind: quantity('number'), range: between('0.5', '100') } };
 
 const engine = rowsFor<EngineTorsion>();
 export const ENGINE_TORSION = [
@@ -37,7 +38,11 @@ export const ENGINE_TORSION = [
     quantity('number'),
     'Magnifier at resonance that the damping of the engine alone would allow: 30 to 60 for crank masses, from memory. Where it is not said, none of its damping counts.',
     'dynamic magnifier 40',
-    { measuredWith: ['cylinders', 'inertia'], absent: 'none of its damping counts' },
+    {
+      measuredWith: ['cylinders', 'inertia'],
+      absent: 'none of its damping counts',
+      range: between('1', '1000'),
+    },
   ),
 ];
 export const ENGINE_EXCITATION = blocksFor<EngineTorsion>()(
@@ -57,7 +62,11 @@ export const PROPELLER_TORSION = [
     quantity('number'),
     'Archer’s factor a of its torsional damping, C = a Q/N with N in rpm: near 30, from memory. Where it is not said, none of its damping counts.',
     'damping factor 30',
-    { measuredWith: ['diameter', 'pitch', 'blades', 'areaRatio'], absent: 'none of its damping counts' },
+    {
+      measuredWith: ['diameter', 'pitch', 'blades', 'areaRatio'],
+      absent: 'none of its damping counts',
+      range: between('1', '200'),
+    },
   ),
 ];
 export const PROPELLER_EXCITATION = blocksFor<PropellerTorsion>()(
@@ -77,6 +86,7 @@ export const COUPLING_TORSION = [
     quantity('number'),
     'Magnifier of the coupling alone at resonance, M = 2π/ψ.',
     'dynamic magnifier 6',
+    { range: between('0.5', '1000') },
   ),
   coupling(
     'relativeDamping',
@@ -84,6 +94,7 @@ export const COUPLING_TORSION = [
     quantity('number'),
     'Energy lost in a cycle over the energy stored, ψ = 2π/M.',
     'relative damping 1.05',
+    { range: between('0.005', '12') },
   ),
   coupling(
     'vibratoryTorque',
@@ -91,6 +102,7 @@ export const COUPLING_TORSION = [
     quantity('torque'),
     'Vibratory torque that it may carry continuously, either side of the mean.',
     'vibratory torque at most 600 N.m',
+    { range: between('0.5 N.m', '1 MN.m') },
   ),
 ];
 
@@ -112,6 +124,7 @@ export const SHAFT_TORSION = [
         'coupling.stiffness',
         'propeller.inertia',
       ],
+      range: between('0.01 MPa', '600 MPa', between('1 rpm', '12000 rpm')),
     },
   ),
   shaft(
@@ -130,6 +143,7 @@ export const SHAFT_TORSION = [
         'coupling.stiffness',
         'propeller.inertia',
       ],
+      range: between('1 rpm', '12000 rpm'),
     },
   ),
 ];
@@ -142,6 +156,7 @@ export const ROLLING_THRUST = [
     quantity('force'),
     'Axial dynamic load rating of a rolling thrust bearing (ISO 281).',
     'dynamic rating 190 kN',
+    { range: between('0.5 kN', '100 MN') },
   ),
   rolling(
     'rollingElements',
@@ -160,6 +175,7 @@ export const COLLAR_THRUST = [
     quantity('number'),
     'Collars of a plain thrust bearing that carry ahead thrust.',
     'collars 1',
+    { range: between('1', '30') },
   ),
   collar(
     'collarOutside',
@@ -167,6 +183,7 @@ export const COLLAR_THRUST = [
     quantity('length'),
     'Outside diameter of the bearing face of a collar.',
     'collar outside diameter 240 mm',
+    { range: between('15 mm', '4 m') },
   ),
   collar(
     'collarInside',
@@ -174,6 +191,7 @@ export const COLLAR_THRUST = [
     quantity('length'),
     'Inside diameter of the bearing face of a collar.',
     'collar inside diameter 130 mm',
+    { range: between('5 mm', '3 m') },
   ),
   collar(
     'collarPressure',
@@ -181,6 +199,7 @@ export const COLLAR_THRUST = [
     quantity('pressure'),
     'Mean pressure that the faces may carry, by the maker of the bearing.',
     'collar pressure at most 1.5 MPa',
+    { range: between('0.05 MPa', '15 MPa') },
   ),
 ];
 

@@ -1,5 +1,5 @@
 import type { Trial, TrialRun } from './facts/index.js';
-import { anyWord, blocksFor, quantity, rowsFor, text, type Vocabulary, word } from './kinds.js';
+import { anyWord, between, blocksFor, quantity, rowsFor, text, type Vocabulary, word } from './kinds.js';
 
 const run = rowsFor<TrialRun>();
 
@@ -19,6 +19,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('rotational speed'),
       'Engine speed read.',
       'engine speed 2310 rpm',
+      { range: between('50 rpm', '12000 rpm') },
     ),
     run(
       'shaftSpeed',
@@ -26,6 +27,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('rotational speed'),
       'Speed of the propeller shaft, by a counter of its own.',
       'shaft speed 1131 rpm',
+      { range: between('1 rpm', '12000 rpm') },
     ),
     run(
       'speed',
@@ -33,6 +35,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('speed'),
       'Speed of the vessel, runs both ways taken together.',
       'speed 24.3 kn',
+      { range: between('0 kn', '100 kn') },
     ),
     run(
       'shaftPower',
@@ -40,6 +43,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('power'),
       'Power at the propeller shaft.',
       'shaft power 281 kW',
+      { range: between('0.05 kW', '200 MW') },
     ),
     run(
       'coolantTemperature',
@@ -47,6 +51,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('temperature'),
       'Engine coolant once it has settled.',
       'coolant temperature 84 °C',
+      { range: between('-10 °C', '160 °C') },
     ),
     run(
       'gearOilTemperature',
@@ -54,6 +59,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('temperature'),
       'Gear oil once it has settled.',
       'gear oil temperature 68 °C',
+      { range: between('-10 °C', '200 °C') },
     ),
     run(
       'exhaustTemperature',
@@ -61,6 +67,7 @@ export const TRIAL_RUN: Vocabulary = {
       quantity('temperature'),
       'Exhaust behind the engine.',
       'exhaust temperature 420 °C',
+      { range: between('-10 °C', '950 °C') },
     ),
   ],
   blocks: [],
@@ -71,7 +78,9 @@ const trial = rowsFor<Trial>();
 export const TRIAL: Vocabulary = {
   title: 'trial',
   rows: [
-    trial('displacement', 'displacement', quantity('mass'), 'Mass as she was run.', 'displacement 11.7 t'),
+    trial('displacement', 'displacement', quantity('mass'), 'Mass as she was run.', 'displacement 11.7 t', {
+      range: between('50 kg', '600000 t'),
+    }),
     trial('bottom', 'bottom', word('clean', 'foul'), 'State of hull and propeller.', 'bottom clean'),
     trial(
       'tachometers',
@@ -86,6 +95,7 @@ export const TRIAL: Vocabulary = {
       quantity('length'),
       'Depth of water on the course.',
       'water depth 14 m',
+      { range: between('0.3 m', '12000 m') },
     ),
     trial('weather', 'weather', text, 'Wind, sea and current.', 'weather "wind 2 Bft across, sea calm"'),
     trial(

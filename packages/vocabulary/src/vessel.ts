@@ -1,6 +1,6 @@
 import type { Certificate, Criteria, Duty, Hull } from './facts/index.js';
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hullForm.js';
-import { perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
+import { between, perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
 import { STRENGTH_CRITERIA } from './strength.js';
 
@@ -9,7 +9,9 @@ const duty = rowsFor<Duty>();
 export const DUTY: Vocabulary = {
   title: 'duty',
   rows: [
-    duty('hours', 'hours', perYear, 'Hours a year that the vessel runs.', 'hours 1500 per year'),
+    duty('hours', 'hours', perYear, 'Hours a year that the vessel runs.', 'hours 1500 per year', {
+      range: between('1', '8784'),
+    }),
     duty(
       'passengers',
       'passengers',
@@ -39,11 +41,17 @@ export const HULL: Vocabulary = {
       quantity('length'),
       'Length on the waterline.',
       'waterline length 10.9 m',
+      { range: between('1.5 m', '450 m') },
     ),
-    hull('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t'),
-    hull('beam', 'beam', quantity('length'), 'Beam on the waterline.', 'beam 3.4 m'),
+    hull('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t', {
+      range: between('50 kg', '600000 t'),
+    }),
+    hull('beam', 'beam', quantity('length'), 'Beam on the waterline.', 'beam 3.4 m', {
+      range: between('0.3 m', '80 m'),
+    }),
     hull('draft', 'draft', quantity('length'), 'Draft of the hull.', 'draft 0.8 m', {
       measuredWith: ['displacement'],
+      range: between('0.03 m', '40 m'),
     }),
     hull(
       'runningTrim',
@@ -51,7 +59,11 @@ export const HULL: Vocabulary = {
       quantity('angle'),
       'Greatest trim by the stern under way, over that at rest.',
       'running trim 4 deg',
-      { signed: true, measuredWith: ['displacement', 'centreOfGravity'] },
+      {
+        signed: true,
+        measuredWith: ['displacement', 'centreOfGravity'],
+        range: between('-15 deg', '30 deg'),
+      },
     ),
     hull(
       'lightship',
@@ -59,6 +71,7 @@ export const HULL: Vocabulary = {
       quantity('mass'),
       'Mass of the complete vessel without load.',
       'lightship 9.8 t',
+      { range: between('30 kg', '300000 t') },
     ),
     hull(
       'centreOfGravity',
@@ -66,7 +79,7 @@ export const HULL: Vocabulary = {
       quantity('length'),
       'Centre of gravity along the vessel, forward positive, from the reference that all positions use.',
       'centre of gravity at 4.35 m',
-      { signed: true, measuredWith: ['lightship'] },
+      { signed: true, measuredWith: ['lightship'], range: between('-300 m', '450 m') },
     ),
     ...HULL_FORM_ROWS,
   ],
@@ -84,6 +97,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Margin wanted over the gear rating.',
       'gear torque margin at least 10 %',
+      { range: between('0 %', '300 %') },
     ),
     criteria(
       'clutchServiceFactor',
@@ -91,6 +105,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Clutch holding torque over torque at the clutch.',
       'clutch service factor at least 1.5',
+      { range: between('0.5', '20') },
     ),
     criteria(
       'tipSpeed',
@@ -98,6 +113,7 @@ export const CRITERIA: Vocabulary = {
       quantity('speed'),
       'Propeller tip speed wanted.',
       'tip speed at most 40 m/s',
+      { range: between('3 m/s', '150 m/s') },
     ),
     criteria(
       'ratioDifference',
@@ -105,6 +121,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Difference allowed between nominal and exact, and between sides.',
       'ratio difference at most 0.5 %',
+      { range: between('0 %', '30 %') },
     ),
     criteria(
       'sourceAge',
@@ -112,6 +129,7 @@ export const CRITERIA: Vocabulary = {
       quantity('time'),
       'Age at which a data sheet is to be refreshed.',
       'source age at most 10 year',
+      { range: between('1 day', '100 year') },
     ),
     criteria(
       'trialDifference',
@@ -119,6 +137,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'How far a reading of the trial may lie from what the spec predicts.',
       'trial difference at most 5 %',
+      { range: between('0 %', '50 %') },
     ),
     criteria(
       'shaftDiameter',
@@ -126,7 +145,7 @@ export const CRITERIA: Vocabulary = {
       shaftCriterion,
       'Formula that judges the shaft diameter, with its factor and why.',
       'shaft diameter by small-craft formula factor 5.0 "pilot service"',
-      { many: true },
+      { many: true, range: between('1', '30') },
     ),
     criteria(
       'bearingSpanMargin',
@@ -134,6 +153,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Whirling speed of a bearing span over the greatest shaft speed, less one.',
       'bearing span margin at least 20 %',
+      { range: between('0 %', '500 %') },
     ),
     criteria(
       'overhang',
@@ -141,6 +161,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Propeller overhang in shaft diameters.',
       'overhang at most 1.5',
+      { range: between('0.2', '10') },
     ),
     criteria(
       'shaftAngle',
@@ -148,6 +169,7 @@ export const CRITERIA: Vocabulary = {
       quantity('angle'),
       'Shaft angle that the owner or designer allows.',
       'shaft angle at most 12 deg',
+      { range: between('0 deg', '60 deg') },
     ),
     criteria(
       'angleDifference',
@@ -155,6 +177,7 @@ export const CRITERIA: Vocabulary = {
       quantity('angle'),
       'How far the angles of engine, gear and shaft may fail to add up.',
       'angle difference at most 0.5 deg',
+      { range: between('0 deg', '20 deg') },
     ),
     criteria(
       'lengthDifference',
@@ -162,6 +185,7 @@ export const CRITERIA: Vocabulary = {
       quantity('length'),
       'How far the propeller may move along the shaft line.',
       'length difference at most 5 mm',
+      { range: between('0 mm', '1 m') },
     ),
     criteria(
       'weightChange',
@@ -169,6 +193,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Change of machinery weight that needs no stability review, as a share of lightship.',
       'weight change at most 2 %',
+      { range: between('0 %', '100 %') },
     ),
     criteria(
       'balanceChange',
@@ -176,6 +201,7 @@ export const CRITERIA: Vocabulary = {
       quantity('ratio'),
       'Shift of the centre of gravity that needs no stability review, as a share of waterline length.',
       'balance change at most 1 %',
+      { range: between('0 %', '50 %') },
     ),
     criteria(
       'thrustBearingLife',
@@ -183,6 +209,7 @@ export const CRITERIA: Vocabulary = {
       quantity('time'),
       'Rating life (ISO 281, 90 % reach it) wanted of the bearing that takes the thrust, at full power all the time.',
       'thrust bearing life at least 20000 h',
+      { range: between('10 h', '1000000 h') },
     ),
     ...STRENGTH_CRITERIA,
     ...PROPELLER_CRITERIA,
@@ -202,6 +229,7 @@ export const CERTIFICATE: Vocabulary = {
       quantity('power'),
       'Propulsion power on the vessel certificate or licence, all engines together.',
       'power 440 kW',
+      { range: between('0.5 kW', '200 MW') },
     ),
     certificate(
       'limitedBy',

@@ -1,13 +1,6 @@
 import type { Span } from '@tailshaft/drivetrain';
-import {
-  type Dimension,
-  findUnit,
-  formatNumber,
-  fromSI,
-  type Unit,
-  unitsOf,
-  type Value,
-} from '@tailshaft/mechanics';
+import { type Dimension, findUnit, formatNumber, fromSI, type Unit, type Value } from '@tailshaft/mechanics';
+import { unitsRead } from '@tailshaft/vocabulary';
 import { blocksOf, withNested } from '../elaborate/vessel.js';
 import type { FileCheck } from '../project/project.js';
 import type { DocumentReading } from '../reading/document.js';
@@ -33,11 +26,11 @@ export function convertUnits(reading: DocumentReading, check: FileCheck, offset:
   const found = quantityAt(reading, check, offset);
   if (!found) return [];
   const { start, end, dimension, unit } = found;
-  return unitsOf(dimension)
+  return unitsRead(dimension)
     .filter(one => one.symbol !== unit.symbol && found.values.every(value => isHandy(fromSI(value.si, one))))
     .slice(0, MOST_UNITS)
     .map(other => {
-      const text = `${found.values.map(value => inUnit(value, other)).join(' .. ')} ${other.symbol}`;
+      const text = `${found.values.map(value => inUnit(value, other)).join(' .. ')}${other.symbol === '1' ? '' : ` ${other.symbol}`}`;
       return {
         title: `Write ${found.words} as ${text}`,
         kind: 'refactor.rewrite',

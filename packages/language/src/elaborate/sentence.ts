@@ -1,9 +1,12 @@
 import type { Assumption, Requirement } from '@tailshaft/drivetrain';
 import { findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
+import { ASSUMABLE } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
+import { outOfRange } from '../reading/forms/outOfRange.js';
 import { symbolOf } from '../reading/forms/symbol.js';
 import { unquoted } from '../reading/forms/words.js';
+import { nearest } from '../reading/misspelt.js';
 import { type AtomTok, isTok } from '../reading/token.js';
 import { type SentenceReading, textOf } from '../reading/vessel.js';
 import type { Tell } from './line.js';
@@ -68,14 +71,55 @@ export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption
         'I read an assumption as a thing, its value and why: assume gear efficiency 97 % because "rating note".',
     });
   }
+  const outside = value ? checkAssumption(reading, about, value, tell) : undefined;
   return {
     origin: reading.place,
     about,
     ...(value
-      ? { quantity: { value, written: value.written ?? '', origin: value.origin ?? reading.place } }
+      ? {
+          quantity: {
+            value,
+            written: value.written ?? '',
+            origin: value.origin ?? reading.place,
+            ...(outside ? { outOfRange: outside } : {}),
+          },
+        }
       : {}),
     ...(reading.because ? { because: reading.because } : {}),
   };
+}
+
+/** Says that nothing goes by the assumed thing, or that the number lies outside what it can be. */
+function checkAssumption(reading: SentenceReading, about: string, value: Value, tell: Tell) {
+  const { uri, start, end } = reading.place;
+  const row = ASSUMABLE.find(one => one.words === about);
+  if (!row) {
+    const known = ASSUMABLE.map(one => one.words);
+    const meant = nearest(about, known);
+    tell({
+      code: 'text/sentence',
+      start,
+      end,
+      severity: 'error',
+      message: `No check takes "${about}" from an assumption. ${meant ? `Did you mean "${meant}"?` : `These can be assumed: ${known.join(', ')}.`}`,
+    });
+    return undefined;
+  }
+  if (value.dimension !== row.dimension) {
+    tell({
+      code: 'text/sentence',
+      start,
+      end,
+      severity: 'error',
+      message: `${about} is a ${row.dimension}, and ${value.written} is not: write "assume ${row.example}".`,
+    });
+    return value.written;
+  }
+  const cursor = new Cursor([], uri, () => false);
+  const kind = { form: 'quantity', dimension: row.dimension } as const;
+  const outside = outOfRange(cursor, { words: about, kind, range: row.range }, value, { start, end });
+  cursor.problems.forEach(tell);
+  return outside;
 }
 
 /** A number with its unit; without one it is a ratio. */
@@ -93,7 +137,11 @@ function quantityAt(tokens: readonly AtomTok[], index: number, uri: string): { v
   const si = unit ? toSI(number.number, unit) : percent ? number.number / 100 : number.number;
   const written = unit || percent ? `${number.written} ${(next as { text?: string }).text}` : number.written;
   return {
-    value: given('required value', symbolOf(dimension), dimension, si, { written, origin }),
+    value: given('required value', symbolOf(dimension), dimension, si, {
+      written,
+      unit: unit?.symbol ?? (percent ? '%' : '1'),
+      origin,
+    }),
     next: cursor.index + (unit || percent ? 1 : 0),
   };
 }

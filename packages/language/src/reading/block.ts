@@ -5,6 +5,7 @@ import { readEvidence } from './evidence.js';
 import { refuseEndless } from './forms/finite.js';
 import { takeValue } from './forms/index.js';
 import { refuseNegative } from './forms/negative.js';
+import { outOfRange } from './forms/outOfRange.js';
 import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
@@ -71,6 +72,7 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
   const range = { start: cursor.atoms[from]!.start, end: cursor.previous!.end };
   const refused = refuseEndless(cursor, row.words, taken, range) || refuseNegative(cursor, row, taken, range);
   const value = refused ? undefined : taken;
+  const outside = value === undefined ? undefined : outOfRange(cursor, row, value, range);
   const evidence = takeEvidence(reading, cursor);
   const broken = value === undefined && !open && cursor.problems.length + cursor.concerns.length > before;
   const written = cursor.atoms
@@ -84,6 +86,7 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
         written,
         origin: { uri: cursor.uri, ...range },
         ...(evidence?.read ? { evidence: evidence.read } : {}),
+        ...(outside ? { outOfRange: outside } : {}),
       };
   return {
     row,
@@ -173,6 +176,7 @@ function headRow(row: BlockRow): Row {
     kind: row.head!.kind,
     doc: row.doc,
     example: row.example,
+    ...(row.head!.range ? { range: row.head!.range } : {}),
   };
 }
 
@@ -187,8 +191,9 @@ function readBare(reading: BlockReading, cursor: Cursor): boolean {
     attempt.index = start;
     attempt.line = cursor.line;
     const found = readFact(startReading(reading.host), attempt, row, { start: atom.start, end: atom.start });
-    if (!found.fact || attempt.problems.length > 0) continue;
+    if (!found.fact || attempt.problems.length > (found.fact.outOfRange ? 1 : 0)) continue;
     cursor.index = attempt.index;
+    cursor.problems.push(...attempt.problems);
     reading.host.reading = reading;
     keep(reading, found);
     return true;

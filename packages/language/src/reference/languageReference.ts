@@ -1,6 +1,5 @@
-import { unitsOf } from '@tailshaft/mechanics';
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, unitsRead, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { HEADER_ROWS } from '../reading/arrangement.js';
 import { EVIDENCE_KINDS } from '../reading/evidence.js';
 
@@ -9,9 +8,10 @@ export function languageReference(): string {
   const seen = new Set<Vocabulary>();
   const parts = [
     '# The language, property by property',
-    'Made from the vocabulary of the language: change the tables in `src/vocabulary`, then run `npm run docs`.',
+    'Made from the vocabulary of the language: change the tables in `packages/vocabulary`, then run `npm run docs`.',
     'A property is its words and its value, one after the other; several may stand on a line. `unknown` may stand for any ' +
-      `value. Behind any value may stand how it is known: ${EVIDENCE_KINDS.map(kind => `\`[${kind}]\``).join(', ')}, with a date or a document.`,
+      `value. Behind any value may stand how it is known: ${EVIDENCE_KINDS.map(kind => `\`[${kind}]\``).join(', ')}, with a date or a document. ` +
+      'A number outside what its row says it lies between is an error where it stands, and no check passes on it.',
     '## Catalogue entries',
     ...Object.entries(ENTRY_VOCABULARY).flatMap(([kind, vocabulary]) =>
       section(`\`${kind} Name "title" { ... }\``, vocabulary, seen),
@@ -51,7 +51,7 @@ function section(title: string, vocabulary: Vocabulary, seen: Set<Vocabulary>): 
 }
 
 function rowCells(row: Row): string[] {
-  return [`\`${row.words}\``, formOf(row), row.doc, `\`${row.example}\``];
+  return [`\`${row.words}\``, formOf(row), row.doc, rangeOf(row), `\`${row.example}\``];
 }
 
 function blockCells(block: BlockRow): string[] {
@@ -59,15 +59,23 @@ function blockCells(block: BlockRow): string[] {
     `\`${block.words}\``,
     block.many ? 'block, as many as there are' : 'block',
     block.doc,
+    block.head?.range ? `${block.head.range.low} to ${block.head.range.high}` : '',
     `\`${block.example}\``,
   ];
+}
+
+/** What a number may lie between, and what holds when the property is left out. */
+function rangeOf({ range, absent }: Row): string {
+  const at = range?.at ? ` at ${range.at.low} to ${range.at.high}` : '';
+  const ends = range ? `${range.low} to ${range.high}${at}` : '';
+  return [ends, ...(absent ? [`if absent: ${absent}`] : [])].filter(Boolean).join('; ');
 }
 
 function formOf(row: Row): string {
   const { kind } = row;
   const many = row.many ? ', may be repeated' : '';
   if (kind.form === 'quantity' || kind.form === 'span') {
-    const units = unitsOf(kind.dimension)
+    const units = unitsRead(kind.dimension)
       .slice(0, 4)
       .map(unit => unit.symbol)
       .join(', ');
@@ -83,8 +91,8 @@ function formOf(row: Row): string {
 function table(rows: readonly string[][]): string {
   const cell = (text: string) => text.replace(/\|/g, '\\|').replace(/\n/g, ' ');
   return [
-    '| words | value | meaning | example |',
-    '| --- | --- | --- | --- |',
+    '| words | value | meaning | between | example |',
+    '| --- | --- | --- | --- | --- |',
     ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
   ].join('\n');
 }

@@ -18,6 +18,8 @@ export interface Value<D extends Dimension = Dimension> {
   readonly si: number;
   /** The author's own words: `300 kW`. */
   readonly written?: string;
+  /** Symbol of the unit that the author wrote: `kW`, `%`; `1` behind a number without one. Absent of computed values. */
+  readonly unit?: string;
   readonly origin?: Origin;
   /** Why this default stands where nothing was declared. */
   readonly assumed?: string;
@@ -54,7 +56,7 @@ export function given<D extends Dimension>(
   symbol: string,
   dimension: D,
   si: number,
-  more: { written?: string; origin?: Origin; assumed?: string } = {},
+  more: { written?: string; unit?: string; origin?: Origin; assumed?: string } = {},
 ): Value<D> {
   return { label, symbol, dimension, si, ...more };
 }

@@ -160,6 +160,7 @@ export const REFERENCES: readonly (readonly [
   ['min', 'min', 'min'],
   ['ms', 'ms', 'ms'],
   ['d', 'day', 'day'],
+  ['year', 'year', null, 365.25 * 86400],
   ['L/h', 'L/hour', 'l/h'],
   ['US-gal/h', 'gallon/hour', 'gal/h'],
   ['imp-gal/h', null, 'gallon-imp/h', 0.00454609 / 3600],

@@ -26,6 +26,8 @@ export interface Fact<T> {
   /** The value's place in the text. */
   readonly origin: Origin;
   readonly evidence?: Evidence;
+  /** Why the number or its unit is a slip: it lies outside what such a thing can be. Nothing holds on such a fact. */
+  readonly outOfRange?: string;
 }
 
 /** A declared quantity. */

@@ -7,7 +7,7 @@ export const tons = unitRule(
     id: 'units/tons',
     title: 'Mass says which ton',
     mistakes: ['U05'],
-    severity: 'warning',
+    severity: 'error',
     criterion: 'each mass carries a unit that means one thing',
     source: SP811,
     manual:

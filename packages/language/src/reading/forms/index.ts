@@ -16,7 +16,7 @@ export function takeValue(cursor: Cursor, property: string, kind: ValueKind): un
     case 'point':
       return takePoint(cursor, property, kind.of, kind.at);
     case 'ratio':
-      return takeRatio(cursor, property);
+      return takeRatio(cursor, property, kind.slope);
     case 'per year':
       return takePerYear(cursor, property);
     case 'word':

@@ -1,5 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
-import type { Row } from '@tailshaft/vocabulary';
+import { neverZero, type Row, rangedIn } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 
 interface Range {
@@ -14,7 +14,7 @@ interface Range {
 export function refuseNegative(cursor: Cursor, row: Row, value: unknown, range: Range): boolean {
   if (row.signed) return false;
   const negative = negativeIn(value);
-  if (!negative) return false;
+  if (!negative) return refuseZero(cursor, row, value, range);
   const at = 'si' in negative && isRange(negative.origin) ? negative.origin : range;
   const written = 'si' in negative ? negative.written : undefined;
   const positive = written?.replace(/^-\s*/, '');
@@ -25,6 +25,20 @@ export function refuseNegative(cursor: Cursor, row: Row, value: unknown, range: 
     written && positive && positive !== written
       ? [{ title: `Write ${positive}`, text: positive, start: at.start, end: at.end }]
       : undefined,
+  );
+  return true;
+}
+
+/** Nil, where nothing of the sort can be nil, measures nothing either. */
+function refuseZero(cursor: Cursor, row: Row, value: unknown, range: Range): boolean {
+  const nil = rangedIn(row, value).find(one => one.si === 0 && neverZero(one.range, one.dimension));
+  if (!nil) return false;
+  const at = isRange(nil.value?.origin) ? nil.value.origin : range;
+  cursor.problem(
+    'text/number',
+    { start: at.start, end: at.end },
+    `"${row.words}" is written as ${nil.value?.written ?? nil.si}, and it cannot be zero, so no check reckons with it. Write the value, or "unknown" while it is not known.`,
+    [{ title: 'Write unknown', text: 'unknown', start: at.start, end: at.end }],
   );
   return true;
 }

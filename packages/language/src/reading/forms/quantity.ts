@@ -27,7 +27,7 @@ export function takeQuantity<D extends Dimension>(
   const number = takeNumber(cursor);
   if (!number) return missingNumber(cursor, property, dimension);
   if (dimension === 'number')
-    return made(cursor, property, dimension, number, number.number, number.written, number.end);
+    return made(cursor, property, dimension, number, number.number, number.written, number.end, '1');
   if (dimension === 'ratio') {
     const percent = cursor.take('word', '%');
     const si = percent ? number.number / 100 : number.number;
@@ -39,6 +39,7 @@ export function takeQuantity<D extends Dimension>(
       si,
       percent ? `${number.written} %` : number.written,
       percent?.end ?? number.end,
+      percent ? '%' : '1',
     );
   }
   const unit = takeUnit(cursor, property, dimension, number);
@@ -51,6 +52,7 @@ export function takeQuantity<D extends Dimension>(
     toSI(number.number, unit.unit),
     `${number.written} ${unit.written}`,
     unit.end,
+    unit.unit.symbol,
   );
 }
 
@@ -76,11 +78,12 @@ export function takeSpan<D extends Dimension>(
   }
   const high = takeQuantity(cursor, property, dimension);
   if (!high) return undefined;
-  const unitText = lowUnit?.text ?? (high.written ?? '').split(' ').at(-1)!;
-  const unit = findUnit(unitText);
+  const unit = findUnit(lowUnit?.text ?? high.unit ?? '');
+  const unitText = lowUnit?.text ?? unit?.symbol;
   if (!unit || !measures(unit, dimension)) return undefined;
   const lowValue = given(property, symbolOf(dimension), dimension, toSI(low.number, unit), {
     written: `${low.written} ${unitText}`,
+    unit: unit.symbol,
     origin: { uri: cursor.uri, start: low.start, end: lowUnit?.end ?? low.end },
   });
   return { low: lowValue, high };
@@ -130,11 +133,12 @@ export function takePerYear(cursor: Cursor, property: string): Value<'number'> |
     number.number,
     `${number.written} per year`,
     cursor.previous!.end,
+    '1',
   );
 }
 
 /** `2.04:1`. */
-export function takeRatio(cursor: Cursor, property: string): Value<'ratio'> | undefined {
+export function takeRatio(cursor: Cursor, property: string, slope = false): Value<'ratio'> | undefined {
   const token = cursor.take('ratio');
   if (token) {
     const [over, under] = token.text.split(':').map(Number) as [number, number];
@@ -151,6 +155,18 @@ export function takeRatio(cursor: Cursor, property: string): Value<'ratio'> | un
     );
   }
   const number = takeNumber(cursor);
+  const unit = slope && number ? findUnit(cursor.take('word', 'in/ft', 'mm/m')?.text ?? '') : undefined;
+  if (number && unit)
+    return made(
+      cursor,
+      property,
+      'ratio',
+      number,
+      toSI(number.number, unit),
+      `${number.written} ${unit.symbol}`,
+      cursor.previous!.end,
+      unit.symbol,
+    );
   if (number) {
     return cursor.problem(
       'text/ratio',
@@ -230,9 +246,11 @@ function made<D extends Dimension>(
   si: number,
   written: string,
   end: number,
+  unit: string,
 ): Value<D> {
   return given(property, symbolOf(dimension), dimension, si, {
     written,
+    unit,
     origin: { uri: cursor.uri, start: number.start, end },
   });
 }

@@ -6,9 +6,9 @@ import {
   measures,
   toSI,
   type Unit,
-  unitsOf,
 } from '@tailshaft/mechanics';
 import type { Row } from '@tailshaft/vocabulary';
+import { unitsRead } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { EVIDENCE_KINDS } from '../../reading/evidence.js';
 import { WORDS } from '../hover/words.js';
@@ -129,7 +129,9 @@ export function nextInValue(
 
 /** The units for a number, the value in the other units beside each. */
 export function unitOffers(dimension: Dimension, number: number, space: boolean, own = false): Offer[] {
-  const units = unitsOf(dimension).filter(unit => !own || unit.dimensions[0] === dimension);
+  const units = unitsRead(dimension).filter(
+    unit => unit.symbol !== '1' && (!own || unit.dimensions[0] === dimension),
+  );
   return units.map(unit => ({
     label: unit.symbol,
     kind: CompletionItemKind.Unit,

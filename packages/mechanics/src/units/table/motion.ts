@@ -59,6 +59,7 @@ export const MOTION_UNITS = [
     ['min', 'minute', 60, 'any', 'trial runs', { aliases: ['minute', 'minutes'] }],
     ['ms', 'millisecond', 1e-3, 'any', 'clutch response'],
     ['d', 'day', 86400, 'any', 'duty', { aliases: ['day', 'days'] }],
+    ['year', 'year of 365.25 days', 365.25 * 86400, 'any', 'age of papers', { aliases: ['years', 'yr'] }],
   ]),
   ...unitRows('volume flow', SP811, [
     ['L/h', 'litre per hour', 1e-3 / 3600, 'metric', 'fuel burn', { aliases: ['l/h'] }],
