@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { aside, Kept } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import type { Derived } from './derived.js';
 import {
@@ -25,9 +26,7 @@ import { type Tell, tellerOf } from './telling.js';
  * The getters delegate to one file per subject beside this one.
  */
 export class LineAnalysis {
-  #rotation: RotationAnalysis | undefined;
-  #hand: { readonly check: HandCheck | undefined } | undefined;
-  readonly #made = new Map<string, unknown>();
+  readonly #kept = new Kept();
 
   constructor(
     readonly line: ShaftLine,
@@ -36,14 +35,12 @@ export class LineAnalysis {
 
   /** Which way it turns at every station, ahead and astern. */
   get rotation(): RotationAnalysis {
-    this.#rotation ??= rotationOf(this.line);
-    return this.#rotation;
+    return this.#once('rotation', () => rotationOf(this.line));
   }
 
   /** Whether its propeller drives ahead with the lever ahead. */
   get hand(): HandCheck | undefined {
-    this.#hand ??= { check: handCheck(this.line, this.rotation) };
-    return this.#hand.check;
+    return this.#once('hand', () => handCheck(this.line, this.rotation));
   }
 
   /** Rated power at the crankshaft. */
@@ -120,11 +117,10 @@ export class LineAnalysis {
 
   /** Says values in the units that this line is written in. */
   get tell(): Tell {
-    return this.#once('tell', () => tellerOf(this.line));
+    return aside(() => this.#once('tell', () => tellerOf(this.line)));
   }
 
   #once<T>(key: string, make: () => T): T {
-    if (!this.#made.has(key)) this.#made.set(key, make());
-    return this.#made.get(key) as T;
+    return this.#kept.once(key, make);
   }
 }

@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { Kept } from '../model/reads.js';
 import { type AngleStack, angleStack } from './angles.js';
 import { type Derived, derive } from './derived.js';
 import { type PropellerWhirl, propellerWhirl } from './lateral.js';
@@ -29,11 +30,8 @@ const made = new WeakMap<LineAnalysis, ShaftingAnalysis>();
 export function shaftingOf(analysis: LineAnalysis): ShaftingAnalysis {
   const had = made.get(analysis);
   if (had) return had;
-  const known = new Map<string, unknown>();
-  const once = <T>(key: string, make: () => T): T => {
-    if (!known.has(key)) known.set(key, make());
-    return known.get(key) as T;
-  };
+  const kept = new Kept();
+  const once = <T>(key: string, make: () => T): T => kept.once(key, make);
   const { line } = analysis;
   const last = line.shafts.at(-1);
   const shafting: ShaftingAnalysis = {

@@ -9,6 +9,7 @@ import {
 import { Needs } from '../judge/needs.js';
 import type { Missing } from '../judge/verdict.js';
 import { nameOf } from '../model/part.js';
+import { KeptBy } from '../model/reads.js';
 import type { Coupling, Shaft } from '../model/shafting.js';
 import { type Derived, derive } from './derived.js';
 import type { LineAnalysis } from './line.js';
@@ -57,13 +58,11 @@ export function hasStressData(analysis: LineAnalysis): boolean {
   );
 }
 
-const worked = new WeakMap<LineAnalysis, Derived<TorsionalStress>>();
+const worked = new KeptBy<LineAnalysis>();
 
 /** The vibratory stress of a line, worked out when first asked for. */
 export function torsionalStressOf(analysis: LineAnalysis): Derived<TorsionalStress> {
-  const had = worked.get(analysis) ?? derive(needs => torsionalStress(analysis, needs));
-  worked.set(analysis, had);
-  return had;
+  return worked.once(analysis, () => derive(needs => torsionalStress(analysis, needs)));
 }
 
 /**

@@ -6,6 +6,7 @@ import {
   type Value,
 } from '@tailshaft/mechanics';
 import type { Train } from '../model/gear.js';
+import { KeptBy } from '../model/reads.js';
 import { teethOfTrain } from './train-teeth.js';
 
 /** What tooth counts give: input ÷ output speed, negative where the sense is reversed; or why they give nothing. */
@@ -15,12 +16,10 @@ export type TrainResult =
 
 /** The signed ratio of a declared train, a row of meshes or with planets. Worked out once: many checks ask for it. */
 export function signedTrainRatio(train: Train): TrainResult {
-  const had = results.get(train) ?? workedOut(train);
-  results.set(train, had);
-  return had;
+  return results.once(train, () => workedOut(train));
 }
 
-const results = new WeakMap<Train, TrainResult>();
+const results = new KeptBy<Train>();
 
 function workedOut(train: Train): TrainResult {
   if (isOnePiece(train)) {

@@ -6,7 +6,7 @@ import { RULES } from '../rules/index.js';
 import type { Rule } from '../rules/rule.js';
 import { applyAcceptances } from './acceptance.js';
 import type { Context, EntryContext } from './context.js';
-import { isolated } from './isolate.js';
+import { disputedBy, type Resting, settled, whileDisputed } from './settle.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /**
@@ -38,16 +38,18 @@ export function judgeVessel(
   }));
   const whole = { subject: vessel.name, place: vessel.nameOrigin };
   const units = { subject: vessel.name, concerns: vessel.unitConcerns, quantities: vessel.quantities };
-  const verdicts: Verdict[] = [];
+  const all: Resting[] = [];
   for (const rule of rules) {
-    if (rule.scope === 'vessel') verdicts.push(...isolated(rule, whole, () => rule.check(context)));
-    if (rule.scope === 'units') verdicts.push(...isolated(rule, whole, () => rule.check(units)));
+    if (rule.scope === 'vessel') all.push(...settled(rule, whole, () => rule.check(context)));
+    if (rule.scope === 'units') all.push(...settled(rule, whole, () => rule.check(units)));
     if (rule.scope === 'arrangement')
-      for (const { about, at } of arrangements) verdicts.push(...isolated(rule, at, () => rule.check(about)));
+      for (const { about, at } of arrangements) all.push(...settled(rule, at, () => rule.check(about)));
     if (rule.scope === 'line')
       for (const { lines } of arrangements)
-        for (const { about, at } of lines) verdicts.push(...isolated(rule, at, () => rule.check(about)));
+        for (const { about, at } of lines) all.push(...settled(rule, at, () => rule.check(about)));
   }
+  const disputed = disputedBy(all);
+  const verdicts = all.map(one => whileDisputed(one, disputed));
   return applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today);
 }
 
@@ -66,17 +68,18 @@ function toldApart(verdicts: readonly Verdict[], vessel: Vessel): Verdict[] {
 export function judgeEntry(context: EntryContext, rules: readonly Rule[] = RULES): Verdict[] {
   const { entry } = context.entry;
   const at = { subject: entry.name, place: entry.nameOrigin };
-  const verdicts: Verdict[] = [];
+  const all: Resting[] = [];
   const units = {
     subject: entry.name,
     concerns: context.unitConcerns,
     quantities: context.quantities,
   };
   for (const rule of rules) {
-    if (rule.scope === 'entry') verdicts.push(...isolated(rule, at, () => rule.check(context)));
-    else if (rule.scope === 'units') verdicts.push(...isolated(rule, at, () => rule.check(units)));
+    if (rule.scope === 'entry') all.push(...settled(rule, at, () => rule.check(context)));
+    else if (rule.scope === 'units') all.push(...settled(rule, at, () => rule.check(units)));
   }
-  return verdicts;
+  const disputed = disputedBy(all);
+  return all.map(one => whileDisputed(one, disputed));
 }
 
 /** Findings and open questions: what a person must look at. */

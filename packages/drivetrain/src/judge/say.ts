@@ -27,6 +27,8 @@ export interface Said {
   readonly workings?: readonly Value[];
   readonly steps?: readonly string[];
   readonly explains?: Verdict['explains'];
+  /** Facts that contradict each other: whatever rests on one cannot be told until that is settled. */
+  readonly disputes?: Verdict['disputes'];
   /** The requirement that is judged. */
   readonly answers?: Origin;
   readonly routes?: () => readonly Route[];
@@ -57,6 +59,7 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
       workings: said.workings ?? [],
       steps: said.steps ?? [],
       explains: said.explains ?? [],
+      ...(said.disputes ? { disputes: said.disputes } : {}),
       ...(said.answers ? { answers: said.answers } : {}),
       routes: said.routes ?? NO_ROUTES,
     };

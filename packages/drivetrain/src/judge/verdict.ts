@@ -1,4 +1,5 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
+import type { Fact } from '../model/fact.js';
 import type { Route } from './route.js';
 
 export type Outcome = 'holds' | 'fails' | 'cannot tell' | 'does not apply' | 'accepted';
@@ -62,6 +63,8 @@ export interface Verdict {
   readonly folds?: readonly Verdict[];
   /** Set where the arrangement as found is judged: a fact of the vessel, never more than a note. */
   readonly asFound?: true;
+  /** Facts that contradict each other, as this failure says: what rests on one cannot be told. */
+  readonly disputes?: readonly Fact<unknown>[];
   /** The requirement that this verdict is the answer to. */
   readonly answers?: Origin;
   /** Ways out, made when somebody asks. */

@@ -23,6 +23,11 @@ export interface RuleInfo {
   /** Two to six sentences: what goes wrong, why it matters, what puts it right. */
   readonly manual: string;
   readonly caution: string;
+  /**
+   * Properties that this check looks at and holds without: it is about the question itself, or the other facts settle it
+   * whatever the answer is. Anything else that a check looks at and that is not known withholds what would hold.
+   */
+  readonly standsWithout?: readonly string[];
   readonly examples: () => Examples;
 }
 

@@ -1,5 +1,7 @@
 import type { Catalogue, CatalogueEntry, ShaftMaterial } from '@tailshaft/drivetrain';
+import { notingAbsence } from '../reading/absent.js';
 import type { EntryReading } from '../reading/document.js';
+import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 
 /** The entries that a file can see, by kind and name. The first of two with one name counts. */
 export class EntryTable {
@@ -61,5 +63,11 @@ export function catalogueEntry<F>(entry: EntryReading): CatalogueEntry<F> {
 
 export function materialOf(entry: EntryReading): ShaftMaterial {
   const { facts, ...rest } = catalogueEntry<Omit<ShaftMaterial, 'name' | 'origin'>>(entry);
-  return { ...facts, name: rest.name, ...(rest.title ? { title: rest.title } : {}), origin: rest.origin };
+  const material = {
+    ...facts,
+    name: rest.name,
+    ...(rest.title ? { title: rest.title } : {}),
+    origin: rest.origin,
+  };
+  return notingAbsence(material, ENTRY_VOCABULARY['shaft material']!);
 }

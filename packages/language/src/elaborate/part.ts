@@ -1,6 +1,7 @@
 import type { Change, EntryNote, Gear, Part, RatioVariant, Role, Shaft } from '@tailshaft/drivetrain';
 import { findVariant, known } from '@tailshaft/drivetrain';
-import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import { notingAbsence } from '../reading/absent.js';
 import type { PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
 import type { Host, Place } from '../reading/place.js';
@@ -42,10 +43,18 @@ export function makePart(layers: PartLayers, table: EntryTable): Part {
     origin: layers.origin,
     ...(layers.namePlace ? { nameOrigin: layers.namePlace } : {}),
   };
-  if (part.role === 'gear') return withVariant(part as Gear);
-  if (part.role === 'engine') return withRating(part);
-  if (part.role === 'shaft') return withGrade(part as Shaft, table);
-  return part;
+  const { role } = part;
+  return notingAbsence(
+    role === 'gear'
+      ? withVariant(part as Gear)
+      : role === 'engine'
+        ? withRating(part)
+        : role === 'shaft'
+          ? withGrade(part as Shaft, table)
+          : part,
+    ENTRY_VOCABULARY[role] ?? PLACE_VOCABULARY[role]!,
+    PLACE_VOCABULARY[role]!,
+  );
 }
 
 /** Facts laid over those beneath; of lists, the upper rows come first and shadow rows of the same head. */

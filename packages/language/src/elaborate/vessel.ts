@@ -12,10 +12,12 @@ import type {
   Vessel,
 } from '@tailshaft/drivetrain';
 import type { Value } from '@tailshaft/mechanics';
+import { notingAbsence } from '../reading/absent.js';
 import type { ArrangementReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
 import { nearest } from '../reading/misspelt.js';
 import type { VesselReading } from '../reading/vessel.js';
+import { VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { EntryTable } from './catalogue.js';
 import { type LinePlan, makeLine, planLine, type Tell } from './line.js';
 import { makeAssumption, makeRequirement } from './sentence.js';
@@ -169,7 +171,11 @@ function baseOf(
 
 function settings<T>(reading: VesselReading, kind: string): Partial<Record<string, T>> {
   const block = reading.settings[kind];
-  return block ? { [kind]: { ...block.fields, origin: block.host } as T } : {};
+  if (!block) return {};
+  const fields = { ...block.fields, origin: block.host };
+  // A criterion that is not chosen has its default: only facts of the vessel are missed.
+  const told = kind === 'criteria' ? fields : notingAbsence(fields, VESSEL_VOCABULARY[kind]!);
+  return { [kind]: told as T };
 }
 
 /** All fact blocks of the vessel's own text. */

@@ -1,5 +1,6 @@
-import type { Fact } from '@tailshaft/drivetrain';
+import { declareFact, type Fact } from '@tailshaft/drivetrain';
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import { notingAbsence } from './absent.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { refuseEndless } from './forms/finite.js';
@@ -100,8 +101,9 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
 
 /** Files a fact in its model field; a second one of a single property is a problem. */
 export function keep(reading: BlockReading, found: FactReading): void {
-  const { row, fact } = found;
-  reading.facts.push(found);
+  const { row } = found;
+  const fact = found.fact && declareFact(found.fact, { host: reading.host, property: row.words });
+  reading.facts.push(fact ? { ...found, fact } : found);
   if (!fact) return;
   if (row.many) (reading.fields[row.field] as unknown[]).push(fact);
   else if (reading.fields[row.field] !== undefined) {
@@ -128,7 +130,7 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
   cursor.index += match.length;
   const words = { start, end: cursor.previous!.end };
   cursor.line = cursor.previous!.line;
-  const head = row.head && readFact(reading, cursor, headRow(row), words);
+  const read = row.head && readFact(reading, cursor, headRow(row), words);
   const headEnd = cursor.previous!.end;
 
   // Facts on the same line belong to the nested block, until one that only the outer block knows.
@@ -151,6 +153,7 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
     form: 'nested',
     ...(block ? { block: { start: block.start, end: block.end } } : {}),
   };
+  const head = read?.fact ? { ...read, fact: declareFact(read.fact, { host, property: row.words }) } : read;
   const nested = startReading(host);
   readFacts(nested, cursor.atoms.slice(from, to));
   if (block) readFacts(nested, block.atoms);
@@ -160,6 +163,7 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
   reading.nested.push({ row, words, ...(head ? { head } : {}), host });
 
   const fields: Record<string, unknown> = { ...nested.fields, origin: host };
+  notingAbsence(fields, row.block);
   if (row.head) {
     fields[`${row.head.field}Fact`] = head?.fact;
     fields[row.head.field] = head?.fact?.value;

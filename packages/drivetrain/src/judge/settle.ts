@@ -1,0 +1,151 @@
+import { homeOfFact, isOpen } from '../model/declared-fact.js';
+import { type Fact, isWeak } from '../model/fact.js';
+import { type AbsentRead, type Reads, recorded } from '../model/reads.js';
+import type { Rule, Verdicts } from '../rules/rule.js';
+import { isolated, type Judged } from './isolate.js';
+import type { Missing, Verdict } from './verdict.js';
+
+/** A verdict with everything that was looked at to reach it. */
+export interface Resting {
+  readonly verdict: Verdict;
+  readonly reads: Reads;
+}
+
+/**
+ * Runs one check and withholds what its reading does not bear out: a verdict never holds on a fact that is open, left out,
+ * doubted or out of range, and a check that falls silent over an open question asks it. What fails stays a failure.
+ */
+export function settled(rule: Rule, about: Judged, check: () => Verdicts): Resting[] {
+  const { value: said, reads } = recorded(() => isolated(rule, about, check));
+  if (said.length === 0) {
+    const asked = openIn(reads).filter(one => !isAskedBy(rule, one));
+    return asked.length > 0 ? [{ verdict: ask(rule, about, asked.map(missingFact)), reads }] : [];
+  }
+  return said.map(verdict => ({ verdict: withheld(rule, verdict, reads), reads }));
+}
+
+/** The facts that contradict each other, as the failing verdicts say. */
+export function disputedBy(all: readonly Resting[]): ReadonlySet<Fact<unknown>> {
+  return new Set(all.flatMap(({ verdict }) => (verdict.outcome === 'fails' ? (verdict.disputes ?? []) : [])));
+}
+
+/** A verdict as it stands while some of the facts that it rests on contradict others: it cannot be told. */
+export function whileDisputed({ verdict, reads }: Resting, disputed: ReadonlySet<Fact<unknown>>): Verdict {
+  if (disputed.size === 0 || verdict.disputes || !isJudged(verdict)) return verdict;
+  const at = [...reads.facts].filter(one => disputed.has(one));
+  if (at.length === 0) return verdict;
+  return {
+    ...verdict,
+    outcome: 'cannot tell',
+    message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: it cannot be told until that is settled.`,
+    missing: at.map(missingFact),
+  };
+}
+
+function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
+  const doubted = [...reads.facts].filter(isWeak);
+  if (verdict.outcome === 'fails') return doubted.length > 0 ? ifTrue(verdict, doubted) : verdict;
+  if (verdict.outcome !== 'holds' && verdict.outcome !== 'does not apply') return verdict;
+  const open = openIn(reads).filter(one => !isAskedBy(rule, one));
+  const absent = verdict.outcome === 'holds' ? absentIn(rule, reads) : [];
+  if (open.length > 0 || absent.length > 0) {
+    const missing = [...open.map(missingFact), ...absent.map(missingRead)];
+    return { ...ask(rule, verdict, missing), workings: verdict.workings, related: verdict.related };
+  }
+  if (verdict.outcome !== 'holds') return verdict;
+  const outside = [...reads.facts].filter(one => one.outOfRange !== undefined);
+  if (outside.length > 0) {
+    return {
+      ...verdict,
+      outcome: 'cannot tell',
+      message: `${verdict.message} It cannot be told on ${list(outside.map(wordsOf))}, which is outside what such a part can have.`,
+      missing: outside.map(missingFact),
+    };
+  }
+  return doubted.length > 0 ? unproven(verdict, doubted) : verdict;
+}
+
+/** What would hold, on facts that nobody has proven. */
+function unproven(verdict: Verdict, doubted: readonly Fact<unknown>[]): Verdict {
+  return {
+    ...verdict,
+    outcome: 'cannot tell',
+    message: `${verdict.message} This holds only if ${list(doubted.map(wordsOf))} is true: prove it by a plate, a drawing or a measurement.`,
+    missing: doubted.map(fact => {
+      const gap = missingFact(fact);
+      return { ...gap, what: `${gap.what} by more than ${fact.evidence?.kind}` };
+    }),
+  };
+}
+
+/** What fails, told with what it rests on. */
+function ifTrue(verdict: Verdict, doubted: readonly Fact<unknown>[]): Verdict {
+  return { ...verdict, message: `${verdict.message} This is so if ${list(doubted.map(wordsOf))} is true.` };
+}
+
+/** The open question that a check comes to where something that it looked at is not known. */
+function ask(rule: Rule, { subject, place }: Judged, missing: readonly Missing[]): Verdict {
+  const what = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);
+  return {
+    rule: rule.id,
+    outcome: 'cannot tell',
+    severity: rule.severity,
+    subject,
+    place: missing[0]?.at ?? place,
+    message: `${subject}: whether ${what} cannot be told without ${list([...new Set(missing.map(one => one.what))])}.`,
+    related: [],
+    missing,
+    criterion: rule.criterion,
+    workings: [],
+    steps: [],
+    explains: [],
+    routes: () => missing.filter(one => !one.at).map(stub),
+  };
+}
+
+function stub({ what, host, property }: Missing) {
+  return {
+    title: `Write "${property} unknown": ${what} then stands on the sheet as an open question`,
+    edits: [{ do: 'set', host, property, text: 'unknown' } as const],
+    stub: true,
+  };
+}
+
+function openIn(reads: Reads): Fact<unknown>[] {
+  return [...reads.facts].filter(isOpen);
+}
+
+/** Some checks are about the open question itself, or stand whatever its answer is. */
+function isAskedBy(rule: Rule, fact: Fact<unknown>): boolean {
+  return rule.standsWithout?.includes(homeOfFact(fact)?.property ?? '') ?? false;
+}
+
+function absentIn(rule: Rule, reads: Reads): AbsentRead[] {
+  return [...reads.absent.values()].filter(
+    one => one.takenAs === undefined && !rule.standsWithout?.includes(one.property),
+  );
+}
+
+function missingRead({ host, property }: AbsentRead): Missing {
+  return { what: `the ${property}`, host, property, example: 'unknown' };
+}
+
+function missingFact(fact: Fact<unknown>): Missing {
+  const home = homeOfFact(fact);
+  const property = home?.property ?? fact.written;
+  return { what: `the ${property}`, host: home?.host ?? fact.origin, property, example: 'unknown', at: fact.origin };
+}
+
+function wordsOf(fact: Fact<unknown>): string {
+  const property = homeOfFact(fact)?.property;
+  const kind = fact.evidence?.kind;
+  return `${property ? `the ${property} ` : ''}${fact.written}${kind ? ` (${kind})` : ''}`;
+}
+
+function list(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+function isJudged({ outcome }: Verdict): boolean {
+  return outcome === 'holds' || outcome === 'fails';
+}

@@ -1,0 +1,68 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Evidence, Fact } from './fact.js';
+import { noteRead } from './reads.js';
+
+/** Where a fact stands: for questions about it. */
+export interface FactHome {
+  readonly host: Origin;
+  /** The words of its property. */
+  readonly property: string;
+}
+
+/**
+ * A fact as the text declares it. Looking at its value is noted, so that a verdict knows what it rests on: every reader of a
+ * specification makes its facts with `declareFact`, and no check can look past the record.
+ */
+class DeclaredFact<T> implements Fact<T> {
+  readonly #value: T | undefined;
+  readonly #home: FactHome;
+  declare readonly value: T | undefined;
+  readonly written: string;
+  readonly origin: Origin;
+  declare readonly evidence?: Evidence;
+
+  constructor(given: Fact<T>, home: FactHome) {
+    this.#value = given.value;
+    this.#home = home;
+    Object.defineProperty(this, 'value', VALUE);
+    this.written = given.written;
+    this.origin = given.origin;
+    for (const [name, value] of Object.entries(given)) {
+      if (name === 'value' || name === 'written' || name === 'origin' || value === undefined) continue;
+      Object.defineProperty(this, name, { value, enumerable: true });
+    }
+  }
+
+  static homeOf(fact: Fact<unknown>): FactHome | undefined {
+    return #home in fact ? fact.#home : undefined;
+  }
+
+  static valueOf(fact: Fact<unknown>): unknown {
+    return #value in fact ? fact.#value : fact.value;
+  }
+}
+
+/** One descriptor for all facts, so that they share one shape; an own property, so that copies of a fact hold the value. */
+const VALUE: PropertyDescriptor = {
+  get(this: Fact<unknown>) {
+    noteRead(this);
+    return DeclaredFact.valueOf(this);
+  },
+  enumerable: true,
+  configurable: true,
+};
+
+/** A fact whose value cannot be looked at unnoticed. */
+export function declareFact<T>(fact: Fact<T>, home: FactHome): Fact<T> {
+  return new DeclaredFact(fact, home);
+}
+
+/** The block and the property of a declared fact; undefined for one that the product made up. */
+export function homeOfFact(fact: Fact<unknown>): FactHome | undefined {
+  return DeclaredFact.homeOf(fact);
+}
+
+/** Whether a fact is an open question, without noting that anybody looked. */
+export function isOpen(fact: Fact<unknown>): boolean {
+  return DeclaredFact.valueOf(fact) === undefined;
+}
