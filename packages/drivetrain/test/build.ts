@@ -5,6 +5,7 @@ import {
   type CatalogueEntry,
   type Change,
   type CouplingFacts,
+  declareFact,
   EMPTY_CATALOGUE,
   type EngineFacts,
   type EvidenceKind,
@@ -310,8 +311,10 @@ function fill(tag: string, facts: object): Loose {
 }
 
 function wrap(value: unknown, tag: string): Fact<unknown> {
-  if (isFact(value)) return value.origin === NOWHERE ? { ...value, origin: place(tag) } : value;
-  return { value, written: wordsFor(value), origin: place(tag) };
+  const origin = place(tag);
+  const home = { host: origin, property: tag.split('.').at(-1)! };
+  if (!isFact(value)) return declareFact({ value, written: wordsFor(value), origin }, home);
+  return value.origin === NOWHERE ? declareFact({ ...value, origin }, home) : value;
 }
 
 function isFact(value: unknown): value is Fact<unknown> {

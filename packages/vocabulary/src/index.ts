@@ -1,3 +1,4 @@
+export * from './absence.js';
 export * from './assumable.js';
 export * from './facts/index.js';
 export * from './kinds.js';

@@ -18,7 +18,6 @@ export function clutchInUse(gear: Gear, needs: Needs): Clutch | undefined {
     what: `which clutch of ${name} is engaged for ahead`,
     host: gear.origin,
     property: 'ahead clutch',
-    strict: true,
   });
   if (wanted === undefined) return undefined;
   const clutch = clutches.find(one => one.name === wanted);

@@ -1,7 +1,6 @@
 import type { Hand } from '@tailshaft/mechanics';
 import { Needs } from '../judge/needs.js';
 import type { Fact } from '../model/fact.js';
-import { isWeak } from '../model/fact.js';
 import { home, nameOf } from '../model/part.js';
 import type { Propeller } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
@@ -26,7 +25,6 @@ export function handCheck(line: ShaftLine, rotation: RotationAnalysis): HandChec
     what: `hand of ${nameOf(propeller)}`,
     host: home(propeller),
     property: 'hand',
-    strict: true,
   });
   const needed = rotation.neededHand;
   const state = needs.any ? 'cannot tell' : rotation.either ? 'either' : hand === needed ? 'right' : 'wrong';
@@ -38,10 +36,10 @@ export function handFact(propeller: Propeller): Fact<Hand> | undefined {
   return isConvertible(propeller) ? (propeller.handSetting ?? propeller.hand) : propeller.hand;
 }
 
-/** The hand, when it is stated by more than hearsay. */
+/** The hand as declared, proven or not. */
 export function handOf(line: ShaftLine): Hand | undefined {
   const fact = line.propeller && handFact(line.propeller);
-  return isWeak(fact) ? undefined : fact?.value;
+  return fact?.value;
 }
 
 /** Folding and feathering propellers are assembled for one hand or the other. */

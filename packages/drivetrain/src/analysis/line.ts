@@ -1,7 +1,9 @@
 import type { Value } from '@tailshaft/mechanics';
+import type { Clutch } from '../model/gear.js';
 import { aside, Kept } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
-import type { Derived } from './derived.js';
+import { clutchInUse } from './ahead-clutch.js';
+import { type Derived, derive } from './derived.js';
 import {
   type FullLoadPoint,
   fullLoadPoints,
@@ -41,6 +43,12 @@ export class LineAnalysis {
   /** Whether its propeller drives ahead with the lever ahead. */
   get hand(): HandCheck | undefined {
     return this.#once('hand', () => handCheck(this.line, this.rotation));
+  }
+
+  /** The clutch that is engaged for ahead; its `value` is undefined too where the line has no gear. */
+  get aheadClutch(): Derived<Clutch> {
+    const { gear } = this.line;
+    return this.#once('ahead clutch', () => derive(needs => gear && clutchInUse(gear, needs)));
   }
 
   /** Rated power at the crankshaft. */

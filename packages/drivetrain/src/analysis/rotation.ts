@@ -18,7 +18,7 @@ import {
 import { Needs } from '../judge/needs.js';
 import type { Missing } from '../judge/verdict.js';
 import type { Fact, Rotation } from '../model/fact.js';
-import { isWeak, known } from '../model/fact.js';
+import { known } from '../model/fact.js';
 import type { Clutch } from '../model/gear.js';
 import { home, nameOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
@@ -36,7 +36,7 @@ export interface RotationStep {
   readonly at: Origin;
 }
 
-/** How a line turns. Hearsay and assumption count as missing: they never close a rotation. */
+/** How a line turns. */
 export interface RotationAnalysis {
   /** Sense of the engine or motor in the vessel. */
   readonly source: Sense | undefined;
@@ -93,12 +93,11 @@ export function statementOf(rotation: Rotation | undefined): RotationStatement |
   return rotation.viewedFrom ? { word: rotation.word, view: rotation.viewedFrom } : undefined;
 }
 
-/** The turn at the flywheel end that a declared fact stands for; hearsay and assumption stand for none. */
+/** The turn at the flywheel end that a declared fact stands for. */
 export function turnDeclared(
   fact: Fact<Rotation> | undefined,
   facing?: FlywheelFacing | undefined,
 ): Turn | undefined {
-  if (isWeak(fact)) return undefined;
   const told = turnAtFlywheel(statementOf(fact?.value), facing);
   return told.known ? told.value : undefined;
 }
@@ -130,7 +129,7 @@ function moverOf(line: ShaftLine, needs: Needs): Mover {
 
 function engineOf(engine: NonNullable<ShaftLine['engine']>, needs: Needs): Mover {
   const name = nameOf(engine);
-  const whole = { what: `rotation of ${name}`, host: home(engine), property: 'rotation', strict: true };
+  const whole = { what: `rotation of ${name}`, host: home(engine), property: 'rotation' };
   const rotation = needs.fact(engine.rotation, whole);
   const statement = statementOf(rotation);
   if (rotation && !statement) {
@@ -143,9 +142,8 @@ function engineOf(engine: NonNullable<ShaftLine['engine']>, needs: Needs): Mover
     what: `which way the flywheel of ${name} faces`,
     host: engine.origin,
     property: 'flywheel',
-    strict: true,
   };
-  const facing = isWeak(engine.flywheelFaces) ? undefined : known(engine.flywheelFaces);
+  const facing = known(engine.flywheelFaces);
   const told = engineSense(statement, facing);
   if (statement && !told.known) {
     if (told.missing === 'flywheel facing') needs.fact(engine.flywheelFaces, wantsFacing);
@@ -166,7 +164,7 @@ function engineOf(engine: NonNullable<ShaftLine['engine']>, needs: Needs): Mover
 /** A motor's drive end faces aft unless the line turns back behind it: then it faces forward. */
 function motorOf(line: ShaftLine, motor: NonNullable<ShaftLine['motor']>, needs: Needs): Mover {
   const name = nameOf(motor);
-  const whole = { what: `rotation of ${name}`, host: home(motor), property: 'rotation', strict: true };
+  const whole = { what: `rotation of ${name}`, host: home(motor), property: 'rotation' };
   const rotation = needs.fact(motor.rotation, whole);
   const either = rotation?.word.startsWith('either') ?? false;
   const statement = statementOf(rotation);

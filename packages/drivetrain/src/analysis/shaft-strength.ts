@@ -121,7 +121,6 @@ export function gradeOf(shaft: Shaft, needs: Needs): ShaftMaterial | undefined {
     what: `material of ${nameOf(shaft)}`,
     host: shaft.origin,
     property: 'material',
-    strict: true,
   });
   if (name === undefined) return undefined;
   if (shaft.grade) return shaft.grade;

@@ -8,7 +8,7 @@ import {
 } from '@tailshaft/mechanics';
 import { Needs } from '../judge/needs.js';
 import type { Fact } from '../model/fact.js';
-import { isWeak, known } from '../model/fact.js';
+import { known } from '../model/fact.js';
 import type { Clutch, Gear, OutputSense, Train, Transfer } from '../model/gear.js';
 import { home, nameOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
@@ -53,11 +53,9 @@ export function lineStages(
  */
 export function turnsBack(part: Gear | Transfer): boolean | undefined {
   if (part.role === 'gear') {
-    if (isWeak(part.layout)) return undefined;
     const word = part.layout?.value?.word;
     return word && (word === 'V-drive' || word === 'U-drive');
   }
-  if (isWeak(part.turnsBack)) return undefined;
   const said = part.turnsBack?.value;
   if (said) return said === 'yes';
   return part.kind?.value?.endsWith('V-drive') ? true : undefined;
@@ -73,7 +71,7 @@ function gearStage(gear: Gear, clutch: Clutch | undefined, straight: boolean, ne
     output: clutch?.output,
     train: trainOf(gear, clutch),
     back,
-    wantsLayout: { what: `layout of ${nameOf(gear)}`, host: home(gear), property: 'layout', strict: true },
+    wantsLayout: { what: `layout of ${nameOf(gear)}`, host: home(gear), property: 'layout' },
     layoutAt: gear.layout?.origin,
   };
   // A clutch that is not settled is already named as missing: its output sense is not a second gap.
@@ -93,7 +91,6 @@ function transferStage(transfer: Transfer, straight: boolean, needs: Needs): Pla
         what: `whether ${nameOf(transfer)} turns the line back`,
         host,
         property: 'turns the line back',
-        strict: true,
       },
       layoutAt: transfer.turnsBack?.origin,
     },
@@ -107,7 +104,7 @@ interface Declared {
   readonly output: Fact<OutputSense> | undefined;
   readonly train: Train | undefined;
   readonly back: boolean | undefined;
-  readonly wantsLayout: { what: string; host: Origin; property: string; strict: boolean };
+  readonly wantsLayout: { what: string; host: Origin; property: string };
   readonly layoutAt: Origin | undefined;
 }
 
@@ -115,7 +112,7 @@ interface Declared {
 function stageFrom(one: Declared, needs: Needs): PlacedStage {
   const { name, host, output, train, back } = one;
   const derived = train && senseOfTrain(train);
-  const wanted = { what: `output sense of ${name}`, host, property: 'output', strict: true };
+  const wanted = { what: `output sense of ${name}`, host, property: 'output' };
   if (!output && derived) {
     return { stage: { kind: 'train', name, ratio: derived }, at: train!.origin, turnsBack: back };
   }
@@ -156,7 +153,6 @@ export function senseOfTrain(train: Train): Sense | undefined {
 
 /** The sense that one clutch gives between input and output, both seen from aft, as declared; for comparisons. */
 export function declaredSense(gear: Gear, clutch: Clutch): Sense | undefined {
-  if (isWeak(clutch.output)) return undefined;
   const factor = stageFactor(declaredStage(clutch.name, known(clutch.output), turnsBack(gear) ?? false));
   return factor.known ? factor.value : undefined;
 }

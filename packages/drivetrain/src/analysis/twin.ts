@@ -7,7 +7,6 @@ import {
   type TwinLine,
   twinCombinations,
 } from '@tailshaft/mechanics';
-import { isWeak } from '../model/fact.js';
 import type { Arrangement, ShaftLine } from '../model/vessel.js';
 import { clutchesOf } from './gear-data.js';
 import { handOf } from './hand.js';
@@ -74,7 +73,7 @@ function clutchChoices(line: ShaftLine, rotation: RotationAnalysis): TwinClutch[
   return clutches.map(one => ({
     name: one.name,
     factor: factorWith(line, one.name),
-    ahead: isWeak(one.ahead) ? undefined : one.ahead?.value,
+    ahead: one.ahead?.value,
   }));
 }
 

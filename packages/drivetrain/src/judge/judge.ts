@@ -115,12 +115,17 @@ function withoutExplained(verdicts: Verdict[]): Verdict[] {
 /** The finding under which another is left out, if it is. */
 function foldedUnder(verdict: Verdict, by: readonly Verdict[]): Verdict | undefined {
   const failing = by.filter(one => one.outcome === 'fails');
-  if (verdict.outcome === 'fails') return failing[0];
+  if (verdict.outcome === 'fails') return failing.find(one => weightOf(one) >= weightOf(verdict));
   const alone = failing.find(one => one.missing.length === 0);
   if (alone) return alone;
   const asked = by.flatMap(one => one.missing);
   const all = verdict.missing.every(gap => asked.some(one => isSameGap(one, gap)));
   return all ? by[0] : undefined;
+}
+
+/** A failure is never left out for a lesser one. */
+function weightOf({ severity }: Verdict): number {
+  return ['note', 'warning', 'error'].indexOf(severity);
 }
 
 /** With what is folded under those that are themselves folded. */

@@ -1,6 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
-import { isWeak } from '../model/fact.js';
 import type { Missing } from './verdict.js';
 
 /** Where a fact belongs when it is not there. */
@@ -10,11 +9,9 @@ export interface Wanted {
   readonly host: Origin;
   readonly property: string;
   readonly example?: string;
-  /** Rotation checks refuse hearsay and assumption. */
-  readonly strict?: boolean;
 }
 
-/** Collects what a check needs; anything absent, open or too weak is kept, so that one verdict names all of it. */
+/** Collects what a check needs; anything absent or open is kept, so that one verdict names all of it. */
 export class Needs {
   readonly missing: Missing[] = [];
 
@@ -22,9 +19,7 @@ export class Needs {
   fact<T>(fact: Fact<T> | undefined, wanted: Wanted): T | undefined {
     if (fact === undefined) this.miss(wanted);
     else if (fact.value === undefined) this.miss(wanted, fact.origin);
-    else if (wanted.strict && isWeak(fact)) {
-      this.miss({ ...wanted, what: `${wanted.what} by more than ${fact.evidence?.kind}` }, fact.origin);
-    } else return fact.value;
+    else return fact.value;
     return undefined;
   }
 

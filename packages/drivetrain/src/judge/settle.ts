@@ -43,7 +43,7 @@ export function whileDisputed({ verdict, reads }: Resting, disputed: ReadonlySet
 }
 
 function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
-  const doubted = [...reads.facts].filter(isWeak);
+  const doubted = rule.judgesEvidence ? [] : [...reads.facts].filter(isDoubted);
   if (verdict.outcome === 'fails') return doubted.length > 0 ? ifTrue(verdict, doubted) : verdict;
   if (verdict.outcome !== 'holds' && verdict.outcome !== 'does not apply') return verdict;
   const open = openIn(reads).filter(one => !isAskedBy(rule, one));
@@ -111,18 +111,27 @@ function stub({ what, host, property }: Missing) {
   };
 }
 
+/** An assumption of the author where the product would estimate is as good as its own: it is told, and judged with. */
+function isDoubted(fact: Fact<unknown>): boolean {
+  return isWeak(fact) && !(fact.evidence?.kind === 'assumed' && homeOfFact(fact)?.estimated);
+}
+
 function openIn(reads: Reads): Fact<unknown>[] {
-  return [...reads.facts].filter(isOpen);
+  return [...reads.facts].filter(one => isOpen(one) && !homeOfFact(one)?.estimated);
 }
 
 /** Some checks are about the open question itself, or stand whatever its answer is. */
 function isAskedBy(rule: Rule, fact: Fact<unknown>): boolean {
-  return rule.standsWithout?.includes(homeOfFact(fact)?.property ?? '') ?? false;
+  return standsWithout(rule, homeOfFact(fact)?.property ?? '');
+}
+
+function standsWithout({ standsWithout: words }: Rule, property: string): boolean {
+  return words === 'anything' || (words?.includes(property) ?? false);
 }
 
 function absentIn(rule: Rule, reads: Reads): AbsentRead[] {
   return [...reads.absent.values()].filter(
-    one => one.takenAs === undefined && !rule.standsWithout?.includes(one.property),
+    one => one.takenAs === undefined && !standsWithout(rule, one.property),
   );
 }
 
@@ -133,7 +142,13 @@ function missingRead({ host, property }: AbsentRead): Missing {
 function missingFact(fact: Fact<unknown>): Missing {
   const home = homeOfFact(fact);
   const property = home?.property ?? fact.written;
-  return { what: `the ${property}`, host: home?.host ?? fact.origin, property, example: 'unknown', at: fact.origin };
+  return {
+    what: `the ${property}`,
+    host: home?.host ?? fact.origin,
+    property,
+    example: 'unknown',
+    at: fact.origin,
+  };
 }
 
 function wordsOf(fact: Fact<unknown>): string {

@@ -27,7 +27,9 @@ export interface RuleInfo {
    * Properties that this check looks at and holds without: it is about the question itself, or the other facts settle it
    * whatever the answer is. Anything else that a check looks at and that is not known withholds what would hold.
    */
-  readonly standsWithout?: readonly string[];
+  readonly standsWithout?: 'anything' | readonly string[];
+  /** The check is about the evidence itself: that a fact is doubted is what it judges. */
+  readonly judgesEvidence?: true;
   readonly examples: () => Examples;
 }
 

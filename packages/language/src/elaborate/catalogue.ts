@@ -1,7 +1,7 @@
 import type { Catalogue, CatalogueEntry, ShaftMaterial } from '@tailshaft/drivetrain';
+import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { EntryReading } from '../reading/document.js';
-import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 
 /** The entries that a file can see, by kind and name. The first of two with one name counts. */
 export class EntryTable {

@@ -12,12 +12,12 @@ import type {
   Vessel,
 } from '@tailshaft/drivetrain';
 import type { Value } from '@tailshaft/mechanics';
+import { VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { ArrangementReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
 import { nearest } from '../reading/misspelt.js';
 import type { VesselReading } from '../reading/vessel.js';
-import { VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { EntryTable } from './catalogue.js';
 import { type LinePlan, makeLine, planLine, type Tell } from './line.js';
 import { makeAssumption, makeRequirement } from './sentence.js';

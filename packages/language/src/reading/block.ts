@@ -1,5 +1,5 @@
-import { declareFact, type Fact } from '@tailshaft/drivetrain';
-import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import { declareFact, type Fact, type FactHome } from '@tailshaft/drivetrain';
+import { absenceOf, type BlockRow, type Row, type Vocabulary } from '@tailshaft/vocabulary';
 import { notingAbsence } from './absent.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
@@ -102,7 +102,7 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
 /** Files a fact in its model field; a second one of a single property is a problem. */
 export function keep(reading: BlockReading, found: FactReading): void {
   const { row } = found;
-  const fact = found.fact && declareFact(found.fact, { host: reading.host, property: row.words });
+  const fact = found.fact && declareFact(found.fact, homeIn(reading.host, row));
   reading.facts.push(fact ? { ...found, fact } : found);
   if (!fact) return;
   if (row.many) (reading.fields[row.field] as unknown[]).push(fact);
@@ -115,6 +115,12 @@ export function keep(reading: BlockReading, found: FactReading): void {
       message: `"${row.words}" stands twice in this ${reading.host.vocabulary.title}; I use the first. Keep the one that is true.`,
     });
   } else reading.fields[row.field] = fact;
+}
+
+/** Where a fact belongs, and whether the product has an estimate for it. */
+function homeIn(host: Host, { words }: Row | BlockRow): FactHome {
+  const estimated = absenceOf(host.vocabulary.title, words)?.estimated;
+  return { host, property: words, ...(estimated ? { estimated } : {}) };
 }
 
 function takeEvidence(reading: BlockReading, cursor: Cursor) {
@@ -153,7 +159,7 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
     form: 'nested',
     ...(block ? { block: { start: block.start, end: block.end } } : {}),
   };
-  const head = read?.fact ? { ...read, fact: declareFact(read.fact, { host, property: row.words }) } : read;
+  const head = read?.fact ? { ...read, fact: declareFact(read.fact, homeIn(host, row)) } : read;
   const nested = startReading(host);
   readFacts(nested, cursor.atoms.slice(from, to));
   if (block) readFacts(nested, block.atoms);

@@ -24,6 +24,8 @@ const INFO: RuleInfo = {
     'value that was copied from one is a place to start from. Checks use it, and the sheet marks it; before anything is ordered, ' +
     'measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
   caution: 'A drawing that was made for the class of vessels is no better evidence than the sister herself.',
+  judgesEvidence: true,
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [sister vessel]']),
     passing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [measured 2026-01-14]']),

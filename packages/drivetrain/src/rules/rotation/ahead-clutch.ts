@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'ahead overheats and fails. Run ahead on the clutch that is made for it and fit the propeller hand it needs, or fit ' +
     'a gear whose clutches may both run ahead.',
   caution: `${DOCK_CAUTION} Only the gear maker can give this permission; nothing here infers it from the type of gear.`,
+  standsWithout: ['ahead'],
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, 'clutch B output opposite ahead never']),
     passing: SINGLE_LINE,
@@ -37,7 +38,7 @@ export const aheadClutch: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  const clutch = analysis.rotation.clutch;
+  const clutch = analysis.aheadClutch.value;
   const gear = line.gear;
   const said = clutch?.ahead?.value;
   if (!gear || !clutch || !said) return undefined;

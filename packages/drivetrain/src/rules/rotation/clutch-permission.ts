@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'and burnt clutches, on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the clutch, and ' +
     'record the source with its date.',
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,
+  judgesEvidence: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, `${PERMITTED} [hearsay]`]),
     passing: SINGLE_LINE,
@@ -37,7 +38,7 @@ export const clutchPermission: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  const { clutch, ahead } = analysis.rotation;
+  const clutch = analysis.aheadClutch.value;
   const gear = line.gear;
   if (!gear || !clutch) return undefined;
   const say = sayFor(INFO, line.path);
@@ -45,12 +46,16 @@ function check(context: LineContext): Verdict | undefined {
   const subject = `clutch ${clutch.name} of ${nameOf(gear)}${ratio}`;
   const fact = clutch.ahead;
   const place = gear.aheadClutch?.origin ?? gear.origin;
-  const others = () => (ahead ? gearRoutes(context, ahead) : []);
+  const others = () => {
+    const { ahead } = analysis.rotation;
+    return ahead ? gearRoutes(context, ahead) : [];
+  };
   if (fact?.value && isWeak(fact)) {
     return say.fails({
       place: fact.origin,
       message: `${line.name}: that ${subject} may run ahead is only ${fact.evidence?.kind}. Ask the gear supplier and record source and date.`,
       related: [{ at: place, message: 'the line runs ahead on this clutch' }],
+      explains: [{ rule: 'rotation/ahead-clutch', subject: line.path }],
       routes: others,
     });
   }

@@ -19,7 +19,7 @@ const INFO: RuleInfo = {
   id: 'rotation/convertible-hand',
   title: 'A folding or feathering propeller is assembled for its hand',
   mistakes: ['R16'],
-  severity: 'warning',
+  severity: 'error',
   criterion: 'hand that the propeller is set for against the hand it is to have',
   source: MAKER,
   manual:
@@ -45,7 +45,6 @@ function check({ line, arrangement, analysis }: LineContext): Verdict | undefine
     what: `hand that the propeller of ${line.path} is set for`,
     host: propeller.origin,
     property: 'set for hand',
-    strict: true,
   });
   const place = propeller.handSetting?.origin ?? propeller.hand?.origin ?? propeller.origin;
   if (!set) {

@@ -52,7 +52,6 @@ function check(context: LineContext): Verdict | undefined {
       what: `which engine rotation ${nameOf(gear)} takes`,
       host: home(gear),
       property: 'input rotation',
-      strict: true,
     };
     const said = needs.fact(gear.inputRotation, wanted);
     if (said && !said.viewedFrom) needs.miss(wanted, gear.inputRotation?.origin);

@@ -6,7 +6,6 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import { isWeak } from '../../model/fact.js';
 import type { Gear, Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
@@ -53,7 +52,7 @@ function check(context: LineContext): Verdict | undefined {
   const { engine } = line;
   if (!engine) return undefined;
   const boxes: (Gear | Transfer)[] = [...(line.gear ? [line.gear] : []), ...line.transfers];
-  const facing = isWeak(engine.flywheelFaces) ? undefined : engine.flywheelFaces?.value;
+  const facing = engine.flywheelFaces?.value;
   const backs = boxes.filter(box => turnsBack(box) === true);
   if (backs.length === 0 && facing !== 'forward') return undefined;
   const say = sayFor(INFO, line.path);
@@ -104,7 +103,7 @@ function gapsOf(
   const engine = line.engine!;
   if (!facing) {
     const what = `which way the flywheel of ${nameOf(engine)} faces`;
-    needs.fact(engine.flywheelFaces, { what, host: engine.origin, property: 'flywheel', strict: true });
+    needs.fact(engine.flywheelFaces, { what, host: engine.origin, property: 'flywheel' });
   }
   for (const box of boxes) {
     if (turnsBack(box) !== undefined) continue;

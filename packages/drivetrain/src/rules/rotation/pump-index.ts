@@ -51,7 +51,6 @@ function check(context: LineContext): Verdict | undefined {
     what: `what the pump of ${nameOf(gear)} is set for`,
     host: gear.origin,
     property: 'pump set for',
-    strict: true,
   };
   const set = needs.fact(gear.pumpIndex, wanted);
   const setFor = set && wordOf(set);

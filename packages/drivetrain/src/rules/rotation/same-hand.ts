@@ -97,5 +97,5 @@ export type WithPropeller = ShaftLine & { readonly propeller: Propeller };
 /** The hand of a line's propeller, or the gap. */
 export function handNeeded({ path, propeller }: WithPropeller, needs: Needs): Hand | undefined {
   const what = `hand of the propeller of ${path}`;
-  return needs.fact(handFact(propeller), { what, host: home(propeller), property: 'hand', strict: true });
+  return needs.fact(handFact(propeller), { what, host: home(propeller), property: 'hand' });
 }

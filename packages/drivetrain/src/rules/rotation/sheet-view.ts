@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'without turning it round gives the wrong rotation, and with it the wrong propeller hand and pump setting. Keep the ' +
     'words of the sheet as `sheet rotation`; both are brought to the flywheel end and must come out the same.',
   caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       STATED,

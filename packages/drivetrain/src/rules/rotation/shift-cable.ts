@@ -45,13 +45,11 @@ function check({ line, analysis }: LineContext): Verdict | undefined {
     what: `what the shift cable of ${line.name} does for ahead`,
     host: gear.origin,
     property: 'shift cable',
-    strict: true,
   });
   const pushed = needs.fact(gear.pushEngages, {
     what: `which clutch a push of the lever of ${nameOf(gear)} engages`,
     host: home(gear),
     property: 'lever push engages clutch',
-    strict: true,
   });
   if (!clutch)
     needs.take({ value: undefined, missing: missing.filter(gap => gap.property === 'ahead clutch') });

@@ -50,7 +50,7 @@ function check(context: Context): Verdict[] {
   return usesOf(context.vessel, ({ gear }) => {
     const clutches = gear ? clutchesOf(gear, gear.variant) : [];
     return clutches
-      .filter(one => one.output?.value && trainOf(gear!, one))
+      .filter(one => trainOf(gear!, one) && one.output?.value)
       .map(clutch => ({ of: { gear: gear!, clutch }, at: clutch.output!.origin }));
   }).map(judge);
 }

@@ -20,10 +20,13 @@ const INFO: RuleInfo = {
   criterion: 'evidence of every fact that decides which way a shaft turns',
   source: PRACTICE,
   manual:
-    'A rotation, output sense or hand that somebody remembers is a reason to look, not a fact: it cannot close a check. ' +
+    'A rotation, output sense or hand that somebody remembers is a reason to look, not proof: no check holds on it, and a check ' +
+    'that fails on it still fails. ' +
     'Read the plate or the manual, bar the engine over with its start isolated, or look at the propeller out of the ' +
     'water. Then write the evidence: `[plate]`, `[measured 2026-01-14]`, `[drawing "S-201"]`.',
   caution: `${DOCK_CAUTION} Turning an engine over by hand needs its start isolated and two people.`,
+  judgesEvidence: true,
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand right [hearsay]']),
     passing: SINGLE_LINE,
@@ -54,7 +57,7 @@ function check(context: Context): Verdict[] {
 /** The facts that decide how this line turns. The permission of a clutch has a rule of its own. */
 function factsOf(context: Context, line: ShaftLine) {
   const { engine, motor, gear, propeller } = line;
-  const clutch = context.analysisOf(line).rotation.clutch;
+  const clutch = context.analysisOf(line).aheadClutch.value;
   const all: [string, Fact<unknown> | undefined][] = [
     [`rotation of ${engine ? nameOf(engine) : ''}`, engine?.rotation],
     ['way the flywheel faces', engine?.flywheelFaces],

@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'flywheel end and cannot be seen from anywhere else. Write what the source says together with the end it looks at: ' +
     '`viewed from flywheel` or `viewed from front`.',
   caution: `${DOCK_CAUTION} Do not guess the end from habit: makers and countries differ.`,
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(OPEN_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
     passing: SINGLE_LINE,

@@ -66,7 +66,6 @@ function judge(context: LineContext, shaft: Shaft): Verdict {
     what: `material of ${nameOf(shaft)}`,
     host: shaft.origin,
     property: 'material',
-    strict: true,
   });
   const place = shaft.material?.origin ?? shaft.origin;
   if (name === undefined) return waits(say, needs, place, `${line.name}: what the shaft may carry`);

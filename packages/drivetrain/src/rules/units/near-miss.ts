@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
     'bored for one does not fit the other. When two shafts of a vessel nearly agree across inch and metric, one of the two was ' +
     'probably rounded. Measure both; keep the measured value as measured.',
   caution: 'Never round a measured size to a nominal one to make this go away.',
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
     passing: TWIN_LINES,

@@ -21,6 +21,7 @@ const INFO: RuleInfo = {
     '"2:1" may be 1.96 or 2.05, which is several percent of shaft speed and three times as much of propeller power. Write the ' +
     'exact ratio beside the name, for each clutch where they differ, or the tooth counts.',
   caution: 'If the teeth do make the nominal ratio, write it as exact: then it is a fact and not a label.',
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['ratio 2.52:1 exact 2.524:1', 'ratio 2.5:1']),
     passing: SINGLE_LINE,

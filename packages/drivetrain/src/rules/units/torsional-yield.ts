@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
     'are compared; where only the tensile yield is known, write the torsional one with the rule it follows.',
   caution:
     'Copper alloys are usually taken at half the tensile yield; larger bars are weaker than small ones.',
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: material('torsional yield 105000 psi\n  tensile yield 105000 psi'),
     passing: material('torsional yield 70000 psi\n  tensile yield 105000 psi'),
