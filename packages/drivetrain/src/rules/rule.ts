@@ -28,7 +28,7 @@ export interface RuleInfo {
    * whatever the answer is. Anything else that a check looks at and that is not known withholds what would hold.
    */
   readonly standsWithout?: 'anything' | readonly string[];
-  /** The check is about the evidence itself: that a fact is doubted is what it judges. */
+  /** The check is about the evidence or the words themselves, whether or not they are true. */
   readonly judgesEvidence?: true;
   readonly examples: () => Examples;
 }

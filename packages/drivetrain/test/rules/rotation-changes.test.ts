@@ -99,6 +99,7 @@ describe('rotation/engine-changed', () => {
     const about = repower({ engine: { from: engine({ rotation: open() }) }, propeller: { hand: open() } });
     expect(found(about).map(one => [one.rule, one.missing.map(gap => gap.property)])).toEqual([
       ['rotation/propeller-hand', ['rotation', 'hand']],
+      ['rotation/engine-changed', ['hand', 'rotation']],
     ]);
   });
 });

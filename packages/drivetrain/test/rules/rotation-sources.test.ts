@@ -98,7 +98,6 @@ describe('rotation/unproven-source', () => {
     ],
     ['input rotation', { gear: { from: gear({ inputRotation: evidently(STANDARD, 'hearsay') }) } }],
     ['hand', { propeller: { hand: evidently('right' as const, 'hearsay') } }],
-    ['hand that would be wrong', { propeller: { hand: evidently('left' as const, 'assumed') } }],
   ])('%s', (_, change) => {
     expect(findings(single(change))).toEqual(['fails rotation/unproven-source on proposed.Centre']);
   });
@@ -109,6 +108,13 @@ describe('rotation/unproven-source', () => {
       expect(findings(single({ propeller: { hand: evidently('right', kind) } }))).toEqual([]);
     },
   );
+
+  test('a hand that would be wrong fails all the same', () => {
+    expect(findings(single({ propeller: { hand: evidently('left' as const, 'assumed') } }))).toEqual([
+      'fails rotation/propeller-hand on proposed.Centre',
+      'fails rotation/unproven-source on proposed.Centre',
+    ]);
+  });
 
   test('hearsay beside a real gap leaves the gap in sight', () => {
     const change = {
@@ -157,7 +163,11 @@ describe('rotation/input-accepted', () => {
     ['either', rotation('either'), []],
     ['opposite', OPPOSITE, ofEngine('input-accepted')],
     ['not stated', undefined, ofEngine('input-accepted', 'cannot tell')],
-    ['left open', open<never>(), ofEngine('input-accepted', 'cannot tell')],
+    [
+      'left open',
+      open<never>(),
+      [...ofEngine('pump-index', 'cannot tell'), ...ofEngine('input-accepted', 'cannot tell')],
+    ],
   ] as const)('a gear that takes %s', (_, inputRotation, expected) => {
     expect(findings(single({ gear: { from: gear({ inputRotation }) } }))).toEqual(expected);
   });

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'words of the sheet as `sheet rotation`; both are brought to the flywheel end and must come out the same.',
   caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
   standsWithout: 'anything',
+  judgesEvidence: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       STATED,

@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     '`viewed from flywheel` or `viewed from front`.',
   caution: `${DOCK_CAUTION} Do not guess the end from habit: makers and countries differ.`,
   standsWithout: 'anything',
+  judgesEvidence: true,
   examples: examples(() => ({
     failing: changed(OPEN_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
     passing: SINGLE_LINE,
