@@ -184,6 +184,20 @@ export function greatestShaftSpeed(
   return renamed(shaftSpeedThroughGear({ engineSpeed, ratio }), 'greatest shaft speed', 'ω');
 }
 
+/** The same where the governed maximum is not known: at least at rated speed, and the gap is noted. */
+export function greatestKnownShaftSpeed(
+  analysis: LineAnalysis,
+  shaft: Shaft,
+  needs: Needs,
+): Value<'rotational speed'> | undefined {
+  const governed = needs.take(analysis.governedSpeed);
+  const engineSpeed = governed ?? needs.take(analysis.rated)?.speed;
+  const ratio = ratioBefore(analysis, shaft, needs);
+  if (!engineSpeed || !ratio) return undefined;
+  const name = governed ? 'greatest shaft speed' : 'rated shaft speed';
+  return renamed(shaftSpeedThroughGear({ engineSpeed, ratio }), name, 'ω');
+}
+
 function wanted(shaft: Shaft, property: string) {
   return { what: `${property} of the shaft`, host: shaft.origin, property };
 }

@@ -4,17 +4,21 @@ import type { Said, sayFor } from '../judge/say.js';
 import type { Verdict } from '../judge/verdict.js';
 import { stubRoutes } from './rotation/edits.js';
 
-/** The verdict of a check that waits for facts: names all of them, and offers to write each as an open question. */
+/**
+ * The verdict of a check that waits for facts: names all of them, and offers to write each as an open question. `known`
+ * is the half that can be told already.
+ */
 export function waits(
   say: ReturnType<typeof sayFor>,
   needs: Needs,
   place: Origin,
   what: string,
-  more: Partial<Said> = {},
+  { known, ...more }: Partial<Said> & { readonly known?: string } = {},
 ): Verdict {
+  const half = known ? ` So far: ${known}.` : '';
   return say.cannotTell(needs, {
     place: needs.missing[0]?.at ?? place,
-    message: `${what} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+    message: `${what} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.${half}`,
     routes: () => stubRoutes(needs.missing),
     ...more,
   });

@@ -12,8 +12,10 @@ import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { stubRoutes } from '../rotation/edits.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { atLeast, greatestKnownPoint } from './greatest-torque.js';
 import { DEFER } from './sources.js';
 
 const WITH_PLATES = changed(SINGLE_LINE, [
@@ -80,24 +82,23 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
   const place = clutch.origin;
   const needs = new Needs();
   const holding = holdingTorque(clutch, leastPressure(gear), name, needs);
-  const peak = needs.take(analysis.peakTorque);
+  const peak = greatestKnownPoint(analysis, needs);
   const input = peak && analysis.loads(peak, direction).entering.get(gear)?.torque;
   const torque = torqueAtClutch(gear, clutch, input, needs);
   const { factor, criterion } = wantedFactor(context);
+  const what = `${line.name}: what ${name} holds against the torque ${direction}`;
   if (!holding || !peak || !torque) {
-    return say.cannotTell(needs, {
-      place: needs.missing[0]?.at ?? place,
-      criterion,
-      message: `${line.name}: what ${name} holds against the torque ${direction} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
-      routes: () => stubRoutes(needs.missing),
-    });
+    const known = torque
+      ? `${atLeast(analysis)}${analysis.tell(torque)} come to it`
+      : holding && `worn in it holds ${analysis.tell(holding.uniformWear)}`;
+    return waits(say, needs, place, what, { criterion, ...(known ? { known } : {}) });
   }
   const { uniformWear, uniformPressure } = holding;
   const reached = clutchServiceFactor({ holdingTorque: uniformWear, engineTorque: torque });
   const numbers =
-    `${name} holds ${analysis.tell(uniformWear)} worn in (${analysis.tell(uniformPressure)} new) against ${analysis.tell(torque)} ` +
-    `${direction} at peak torque: service factor ${reached.si.toFixed(2)}`;
-  return say.compare({
+    `${name} holds ${analysis.tell(uniformWear)} worn in (${analysis.tell(uniformPressure)} new) against ${atLeast(analysis)}${analysis.tell(torque)} ` +
+    `${direction} at ${peak.name}: service factor ${reached.si.toFixed(2)}`;
+  return judgeKnown(say, needs, {
     place,
     criterion,
     capacity: uniformWear,
@@ -105,9 +106,10 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     wanted: factor - 1,
     workings: [reached, uniformWear, uniformPressure],
     severity: direction === 'astern' ? 'warning' : 'error',
-    message: `${line.name}: ${numbers}, ${factor} wanted.`,
-    failMessage:
-      `${line.name}: ${numbers}, ${factor} wanted. It would slip and burn on a shift or a torque peak. It takes more faces, ` +
+    what,
+    numbers: `${numbers}, ${factor} wanted`,
+    remedy:
+      '. It would slip and burn on a shift or a torque peak. It takes more faces, ' +
       'more oil pressure within what the maker allows, or a larger gear.',
     related: [{ at: peak.torque.origin ?? line.origin, message: 'peak torque of the engine' }],
   });

@@ -8,9 +8,10 @@ import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { stubRoutes } from '../rotation/edits.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { greatestTorqueAt } from './greatest-torque.js';
+import { waits } from '../waiting.js';
+import { atLeast, greatestTorqueAt } from './greatest-torque.js';
 import { DEFER, PART_SHEET } from './sources.js';
 
 const WITH_COUPLING = changed(
@@ -76,24 +77,28 @@ function judge(context: LineContext, coupling: Coupling): Verdict {
     property: 'torque at most',
   });
   const torque = greatestTorqueAt(analysis, coupling, needs);
+  const what = `${line.name}: whether ${name} may carry the torque at its place`;
   if (!allowed || !torque) {
-    return say.cannotTell(needs, {
-      place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: whether ${name} may carry the torque at its place cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
-      routes: () => stubRoutes(needs.missing),
-    });
+    const known = torque
+      ? `${atLeast(analysis)}${analysis.tell(torque)} pass there`
+      : allowedWords(context, coupling);
+    return waits(say, needs, place, what, { ...(known ? { known } : {}), workings: torque ? [torque] : [] });
   }
   const [behind, gear] = [line.chain.indexOf(coupling), line.gear ? line.chain.indexOf(line.gear) : -1];
   const where = gear >= 0 && behind > gear ? 'behind the gear' : 'before the gear';
-  const numbers = `${name} stands ${gear < 0 ? 'behind the engine' : where}, where ${analysis.tell(torque)} pass; it may carry ${analysis.tell(allowed)}`;
-  return say.compare({
+  return judgeKnown(say, needs, {
     place,
     capacity: allowed,
     demand: torque,
     workings: [torque],
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${percent(torque.si / allowed.si - 1)} too much. It takes a larger coupling.`,
+    what,
+    numbers: `${name} stands ${gear < 0 ? 'behind the engine' : where}, where ${atLeast(analysis)}${analysis.tell(torque)} pass; it may carry ${analysis.tell(allowed)}`,
+    remedy: `: ${percent(torque.si / allowed.si - 1)} too much. It takes a coupling for at least ${analysis.tell(torque)}.`,
     related: [{ at: coupling.torque!.origin, message: 'torque that it may carry' }],
     routes: () => couplingRoutes(context, coupling),
   });
+}
+
+function allowedWords({ analysis }: LineContext, { torque }: Coupling): string | undefined {
+  return torque?.value && `it may carry ${analysis.tell(torque.value)}`;
 }

@@ -8,12 +8,13 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
+import type { ShaftLine } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { ratioTolerance } from '../planned.js';
-import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
 import { findOffered } from './offered-ratios.js';
 import { DEFER } from './sources.js';
 
@@ -55,17 +56,31 @@ function check(context: LineContext): Verdict | undefined {
   const needs = new Needs();
   const now = greatestLoad(analysis, needs);
   const then = greatestLoad(analysisOf(line.before), needs);
+  const what = `${line.name}: whether the retained shaft gets more torque than before`;
   if (!now || !then) {
-    return say.cannotTell(needs, {
-      place: shaft.origin,
-      message: `${line.name}: whether the retained shaft gets more torque than before cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
-      routes: () => stubRoutes(needs.missing),
-    });
+    const half = now ?? then;
+    const known =
+      half && `the shaft gets ${analysis.tell(half.rated.torque)} at rated power ${now ? 'now' : 'before'}`;
+    return waits(say, needs, shaft.origin, what, known ? { known } : {});
   }
-  // Compared where both are known: peak torque of one engine against rated torque of the other says nothing.
+  const same = isSameEngine(line, line.before);
+  const compared = comparable(now, then, same);
+  if (!compared || compared.open) {
+    noteOpenPeaks(context, line.before, needs);
+    const tolerated = 1 + ratioTolerance(vessel).share;
+    const fails = compared !== undefined && compared.after.torque.si > compared.before.torque.si * tolerated;
+    if (!fails) {
+      const known = `at rated power it goes from ${analysis.tell(then.rated.torque)} to ${analysis.tell(now.rated.torque)}`;
+      return waits(say, needs, shaft.origin, what, {
+        known,
+        workings: [then.rated.torque, now.rated.torque],
+      });
+    }
+  }
+  const { before, after } = compared;
   const both = now.peak !== undefined && then.peak !== undefined;
-  const after = both ? greater(now.rated, now.peak!) : now.rated;
-  const before = both ? greater(then.rated, then.peak!) : then.rated;
+  // What the numbers are, where they are not the greatest of both.
+  const at = both ? '' : compared.open ? ', the new engine at rated power alone' : ', at rated power';
   const rise = after.torque.si / before.torque.si - 1;
   const factors = [factorOf(shaft, before), factorOf(shaft, after)] as const;
   const said = {
@@ -78,7 +93,7 @@ function check(context: LineContext): Verdict | undefined {
   if (rise <= ratioTolerance(vessel).share) {
     return say.holds({
       ...said,
-      message: `${line.name}: torque of the retained shaft goes from ${numbers}${both ? '' : ', at rated power'}: it does not rise.`,
+      message: `${line.name}: torque of the retained shaft goes from ${numbers}${at}: it does not rise.`,
     });
   }
   const [was, is] = factors;
@@ -91,7 +106,7 @@ function check(context: LineContext): Verdict | undefined {
     ...said,
     severity: weak ? 'error' : 'warning',
     message:
-      `${line.name}: torque of the retained shaft rises ${percent(rise)}, from ${numbers}${both ? '' : ' at rated power'}; ${margin}. ` +
+      `${line.name}: torque of the retained shaft rises ${percent(rise)}, from ${numbers}${at}; ${margin}. ` +
       (weak
         ? `No published use of the small-craft formula allows less than ${LEAST_FACTOR}: it takes a larger or stronger shaft.`
         : 'Show that it holds, fit a larger or stronger one, or take a shallower ratio.'),
@@ -122,6 +137,38 @@ function factorWords(shaft: Shaft, other: LineAnalysis): string {
 interface Loads {
   readonly rated: Load;
   readonly peak: Load | undefined;
+}
+
+/**
+ * The torques that say whether it rises. Where the peak of the new engine is not known, its rated torque is the least that
+ * it gives: it can only show that the torque rises (`open`). Where that of the old one is not known, its rated torque is
+ * the least that the shaft was used to: it can only show that it does not. The peak of one and the same engine is in both
+ * alike.
+ */
+function comparable(
+  now: Loads,
+  then: Loads,
+  sameEngine: boolean,
+): { readonly before: Load; readonly after: Load; readonly open: boolean } | undefined {
+  const most = ({ rated, peak }: Loads) => (peak ? greater(rated, peak) : rated);
+  if (now.peak && then.peak) return { before: most(then), after: most(now), open: false };
+  if (sameEngine) return { before: then.rated, after: now.rated, open: false };
+  if (then.peak) return { before: most(then), after: now.rated, open: true };
+  const after = most(now);
+  if (now.peak && after.torque.si <= then.rated.torque.si) return { before: then.rated, after, open: false };
+  return undefined;
+}
+
+/** One entry at one rating gives the same torque, known or not. */
+function isSameEngine(now: ShaftLine, then: ShaftLine): boolean {
+  const [one, other] = [now.engine, then.engine];
+  if (!one?.entry || one.entry.origin !== other?.entry?.origin) return false;
+  return one.rating?.origin === other.rating?.origin;
+}
+
+function noteOpenPeaks({ analysis, analysisOf }: LineContext, before: ShaftLine, needs: Needs): void {
+  needs.take(analysis.peakTorque);
+  needs.take(analysisOf(before).peakTorque);
 }
 
 function greatestLoad(analysis: LineAnalysis, needs: Needs): Loads | undefined {

@@ -7,9 +7,10 @@ import type { Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
-import { stubRoutes } from '../rotation/edits.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { greatestTorqueAt } from './greatest-torque.js';
+import { waits } from '../waiting.js';
+import { atLeast, greatestTorqueAt } from './greatest-torque.js';
 import { DEFER, PART_SHEET } from './sources.js';
 
 /** A chain stage behind the gear, which keeps the sense. */
@@ -71,21 +72,21 @@ function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {
     property: 'torque at most',
   });
   const torque = greatestTorqueAt(analysis, transfer, needs);
+  const what = `${line.name}: whether ${name} may carry the torque that enters it`;
   if (!allowed || !torque) {
-    return say.cannotTell(needs, {
-      place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: whether ${name} may carry the torque that enters it cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
-      routes: () => stubRoutes(needs.missing),
-    });
+    const known = torque
+      ? `${atLeast(analysis)}${analysis.tell(torque)} enter it`
+      : allowed && `it may carry ${analysis.tell(allowed)}`;
+    return waits(say, needs, place, what, { ...(known ? { known } : {}), workings: torque ? [torque] : [] });
   }
-  const numbers = `${analysis.tell(torque)} enter ${name}, which may carry ${analysis.tell(allowed)}`;
-  return say.compare({
+  return judgeKnown(say, needs, {
     place,
     capacity: allowed,
     demand: torque,
     workings: [torque],
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${percent(torque.si / allowed.si - 1)} too much. It takes a larger one, or less ratio before it.`,
+    what,
+    numbers: `${atLeast(analysis)}${analysis.tell(torque)} enter ${name}, which may carry ${analysis.tell(allowed)}`,
+    remedy: `: ${percent(torque.si / allowed.si - 1)} too much. It takes one for at least ${analysis.tell(torque)}, or less ratio before it.`,
     related: [{ at: transfer.torque!.origin, message: 'torque that it may carry' }],
   });
 }

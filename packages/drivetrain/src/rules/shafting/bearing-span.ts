@@ -1,6 +1,6 @@
 import { LATERAL_SEPARATION, spanDiameterGuide, type Value, whirlingMargin } from '@tailshaft/mechanics';
 import {
-  greatestShaftSpeed,
+  greatestKnownShaftSpeed,
   hasSupports,
   type SpanWhirl,
   spanWhirls,
@@ -14,6 +14,7 @@ import { type Criterion, marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { judgeKnown } from '../known-half.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -63,16 +64,24 @@ function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefine
   const { line, analysis } = context;
   const needs = new Needs();
   const whirls = spanWhirls(shaft, before, needs);
-  const fastest = greatestShaftSpeed(analysis, shaft, needs);
-  if (!fastest || needs.any) {
-    const what = `${line.name}: whether a span of the shaft whirls in the running range`;
-    return [
-      waits(sayFor(INFO, line.path), needs, shaft.origin, what, {
-        criterion: wantedMargin(context).criterion,
-      }),
-    ];
-  }
-  return whirls.map(whirl => judge(context, shaft, whirl, fastest));
+  const fastest = greatestKnownShaftSpeed(analysis, shaft, needs);
+  if (fastest && whirls.length > 0) return whirls.map(whirl => judge(context, shaft, whirl, fastest, needs));
+  const known = fastest
+    ? `the shaft turns up to ${analysis.tell(fastest)}`
+    : whirls
+        .map(({ span, whirling }) => `the span from ${span.name} whirls at ${analysis.tell(whirling)}`)
+        .join(', ');
+  return [
+    waits(sayFor(INFO, line.path), needs, shaft.origin, whatOf(context), {
+      criterion: wantedMargin(context).criterion,
+      workings: whirls.map(one => one.whirling),
+      ...(known ? { known } : {}),
+    }),
+  ];
+}
+
+function whatOf({ line }: LineContext): string {
+  return `${line.name}: whether a span of the shaft whirls in the running range`;
 }
 
 function judge(
@@ -80,6 +89,7 @@ function judge(
   shaft: Shaft,
   whirl: SpanWhirl,
   fastest: Value<'rotational speed'>,
+  needs: Needs,
 ): Verdict {
   const { span, whirling, thin, stepped } = whirl;
   const { line, analysis } = context;
@@ -88,13 +98,13 @@ function judge(
   const margin = whirlingMargin({ whirlingSpeed: whirling, speed: fastest });
   const numbers =
     `the span from ${span.name}, ${analysis.tell(span.length)}, whirls at ${stepped ? 'no less than ' : ''}${analysis.tell(whirling)}; ` +
-    `the shaft turns up to ${analysis.tell(fastest)}: margin ${percent(margin.si)}, ${percent(share)} wanted`;
+    `the shaft turns ${needs.any ? 'at least' : 'up to'} ${analysis.tell(fastest)}: margin ${percent(margin.si)}, ${percent(share)} wanted`;
   // Where the span is stepped, the truth lies between the bounds: only below both does it surely whip.
   const inside = (stepped?.most ?? whirling).si <= fastest.si;
   const bounds = stepped
     ? ` The span has several diameters: it counts as bending like the ${thin.name} and weighing like the ${stepped.heavy.name}, which is the least it can be; the most is ${analysis.tell(stepped.most)}. The speed itself is not computed here: a lateral calculation of the stepped shaft gives it.`
     : '';
-  return say.compare({
+  return judgeKnown(say, needs, {
     place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
     criterion: stepped
       ? { ...criterion, said: `${criterion.said}; least whirling speed of a stepped span` }
@@ -104,8 +114,9 @@ function judge(
     demand: fastest,
     wanted: share,
     workings: [whirling, margin, ...(stepped ? [stepped.most] : [])],
-    message: `${line.name}: ${numbers}.${bounds}`,
-    failMessage: `${line.name}: ${numbers}. ${inside ? 'It whips within the running range' : 'That is too near'}: add a bearing in it, or fit a thicker shaft.${bounds}`,
+    what: whatOf(context),
+    numbers: bounds ? `${numbers}.${bounds.slice(0, -1)}` : numbers,
+    remedy: `. ${inside ? 'It whips within the running range' : 'That is too near'}: add a bearing in it, or fit a thicker shaft.`,
     related: [{ at: diameterOf(shaft, thin).origin, message: `diameter of the ${thin.name}` }],
     explains: tooLong(whirl) ? [{ rule: 'shafting/span-guide', subject: line.path }] : [],
     routes: () => routes(context, shaft, whirl, fastest),

@@ -9,9 +9,10 @@ import { sayFor } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Propeller, Shaft } from '../../model/shafting.js';
-import { greatestTorqueAt } from '../capacity/greatest-torque.js';
+import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -86,16 +87,9 @@ function check(context: LineContext): Verdict[] {
   const wantsFatigue = shaftFatigueFactor !== undefined;
   const stresses = combinedStress(line, shaft, propeller, load, wantsFatigue, needs);
   if (!stresses || !load) {
-    return [
-      waits(
-        say,
-        needs,
-        shaft.origin,
-        `${line.name}: whether the shaft bears torque, thrust and the weight of its propeller together`,
-      ),
-    ];
+    return [waits(say, needs, shaft.origin, whatOf(line))];
   }
-  const judging = { context, shaft, propeller, load, stresses };
+  const judging = { context, shaft, propeller, load, stresses, needs };
   return [
     byCode(judging),
     ...(shaftYieldFactor ? [byFactor(judging, shaftYieldFactor, 'yield', one => one.yieldFactor)] : []),
@@ -105,12 +99,18 @@ function check(context: LineContext): Verdict[] {
   ];
 }
 
+function whatOf({ name }: LineContext['line']): string {
+  return `${name}: whether the shaft bears torque, thrust and the weight of its propeller together`;
+}
+
 interface Judging {
   readonly context: LineContext;
   readonly shaft: Shaft;
   readonly propeller: Propeller;
   readonly load: ShaftLoad;
   readonly stresses: readonly StationStress[];
+  /** What would raise the loads, and is not known. */
+  readonly needs: Needs;
 }
 
 const codeMargin = (one: StationStress) => marginOf(one.allowed, one.stress) ?? Number.NEGATIVE_INFINITY;
@@ -124,15 +124,16 @@ function byCode(judging: Judging): Verdict {
   const numbers =
     `${loadWords(judging)} the shaft is weakest at ${weak.station.name}: ${analysis.tell(weak.stress, 3)} of shear, ` +
     `${analysis.tell(weak.allowed, 3)} allowed by the ASME code${weak.station.keyway ? ' with a keyway' : ''}`;
-  const other = ` Its factor against yield by distortion energy is ${byYield.yieldFactor.si.toFixed(1)}${byYield === weak ? '' : `, at ${byYield.station.name}`}.`;
-  return say.compare({
+  const other = ` Its factor against yield by distortion energy is ${byYield.yieldFactor.si.toFixed(1)}${byYield === weak ? '' : `, at ${byYield.station.name}`}`;
+  return judgeKnown(say, judging.needs, {
     place: placeOf(shaft, weak),
     capacity: weak.allowed,
     demand: weak.stress,
     criterion: { said: `${INFO.criterion}, shock factors 1.5 and 1.0`, chosenBy: 'default' },
     workings: [weak.yieldFactor, ...stresses.filter(one => one !== weak).map(one => one.stress)],
-    message: `${line.name}: ${numbers}.${other}`,
-    failMessage: `${line.name}: ${numbers}.${other} It takes a thicker shaft there, a stronger grade, or less overhang.`,
+    what: whatOf(line),
+    numbers: `${numbers}.${other}`,
+    remedy: ' It takes a thicker shaft there, a stronger grade, or less overhang.',
     routes: () => routes(judging, weak, one => Math.min(...one.map(codeMargin))),
   });
 }
@@ -155,7 +156,7 @@ function byFactor(
   const factor = factorOf(weak);
   const by = what === 'yield' ? 'against yield by distortion energy' : 'in fatigue by the Soderberg line';
   const numbers = `${loadWords(judging)} the factor of the shaft ${by} is ${factor.si.toFixed(2)} at ${weak.station.name}; ${wanted.si} is wanted`;
-  return say.compare({
+  return judgeKnown(say, judging.needs, {
     place: placeOf(shaft, weak),
     capacity: factor,
     demand: wanted,
@@ -163,8 +164,9 @@ function byFactor(
       said: `factor ${by}, at least ${wanted.si}${own ? '' : ' (of the published example)'}`,
       chosenBy: own ? 'author' : 'default',
     },
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. It takes a thicker shaft there, a stronger grade, or less overhang.`,
+    what: whatOf(line),
+    numbers,
+    remedy: '. It takes a thicker shaft there, a stronger grade, or less overhang.',
     routes: () =>
       routes(judging, weak, others => Math.min(...others.map(one => factorOf(one).si / wanted.si - 1))),
   });
@@ -172,7 +174,7 @@ function byFactor(
 
 function loadWords({ context, load }: Judging): string {
   const { analysis } = context;
-  return `under ${analysis.tell(load.torque)}, ${analysis.tell(load.thrust, 3)} of thrust and the weight of the propeller`;
+  return `under ${atLeast(analysis)}${analysis.tell(load.torque)}, ${analysis.tell(load.thrust, 3)} of thrust and the weight of the propeller`;
 }
 
 function placeOf(shaft: Shaft, { station }: StationStress) {

@@ -23,9 +23,10 @@ import { sayFor } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
-import { greatestTorqueAt } from '../capacity/greatest-torque.js';
+import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { boltRoutes } from './bolt-routes.js';
@@ -83,23 +84,27 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
   const bolts = boltStrength(coupling, vessel, needs);
   const torque = greatestTorqueAt(analysis, coupling, needs);
   const place = coupling.flange!.bolts?.origin ?? coupling.flange!.origin;
+  const what = `${line.name}: whether the bolts of ${name} carry its torque`;
   if (!bolts || !torque) {
-    return [waits(say, needs, place, `${line.name}: whether the bolts of ${name} carry its torque`)];
+    const known = torque
+      ? `${atLeast(analysis)}${analysis.tell(torque)} pass`
+      : bolts && `they take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}`;
+    return [waits(say, needs, place, what, known ? { known } : {})];
   }
   const factor = vessel.criteria?.boltFactor?.value?.si ?? DEFAULT_FACTOR;
   const own = vessel.criteria?.boltFactor?.written;
   const said = own ?? `${DEFAULT_FACTOR} (common practice, no source)`;
-  const numbers =
-    `the ${coupling.flange!.bolts!.written} bolts of ${name} take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
-    `${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} wanted`;
-  const verdict = say.compare({
+  const verdict = judgeKnown(say, needs, {
     place,
     capacity: bolts.torque,
     demand: torque,
     wanted: factor - 1,
     criterion: { said: `${INFO.criterion}, factor ${said}`, chosenBy: own ? 'author' : 'default' },
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. It takes stronger, more or larger bolts${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
+    what,
+    numbers:
+      `the ${coupling.flange!.bolts!.written} bolts of ${name} take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
+      `${atLeast(analysis)}${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} wanted`,
+    remedy: `. It takes bolts that carry ${analysis.tell({ ...torque, si: torque.si * factor })}: stronger, more or larger${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
     routes: () => routes(context, coupling, torque, factor, bolts),
   });
   return [verdict, ...(bolts.by === 'shear' ? byClass(context, coupling) : [])];

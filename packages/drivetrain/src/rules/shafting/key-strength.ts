@@ -9,9 +9,10 @@ import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftKey } from '../../model/strength.js';
-import { greatestTorqueAt } from '../capacity/greatest-torque.js';
+import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { judgeKnown } from '../known-half.js';
 import { BORED } from '../propeller/example-bore.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
@@ -70,23 +71,26 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
   const torque = greatestTorqueAt(analysis, shaft, needs);
   const strength = keyStrength(shaft, key, torque, factor.value, catalogue, needs);
   const place = key.length?.origin ?? key.origin;
+  const what = `${line.name}: whether the ${key.name} key bears the torque`;
   if (!strength || !torque) {
-    return [waits(say, needs, place, `${line.name}: whether the ${key.name} key bears the torque`)];
+    const known = torque && `${atLeast(analysis)}${analysis.tell(torque)} pass`;
+    return [waits(say, needs, place, what, known ? { known } : {})];
   }
   const { length, width, diameter, inShear, inCrushing } = strength;
   const shears = inShear.si >= inCrushing.si;
   const demand = shears ? inShear : inCrushing;
   const numbers =
     `the ${key.name} key is ${analysis.tell(length, 3)} long and ${analysis.tell(width, 3)} wide at ${analysis.tell(diameter, 3)} of shaft; ` +
-    `${analysis.tell(torque)} ask for ${analysis.tell(inShear, 3)} in shear and ${analysis.tell(inCrushing, 3)} in crushing`;
-  const own = say.compare({
+    `${atLeast(analysis)}${analysis.tell(torque)} ask for ${analysis.tell(inShear, 3)} in shear and ${analysis.tell(inCrushing, 3)} in crushing`;
+  const own = judgeKnown(say, needs, {
     place,
     capacity: length,
     demand,
     criterion: { said: `${INFO.criterion}, factor ${factor.said}`, chosenBy: factor.chosenBy },
     workings: [shears ? inCrushing : inShear],
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. It ${shears ? 'shears' : 'crushes'} first: it takes a longer key, a stronger one or a thicker end.`,
+    what,
+    numbers,
+    remedy: `. It ${shears ? 'shears' : 'crushes'} first: it takes a longer key, a stronger one or a thicker end.`,
     routes: () => routes(context, shaft, key, demand, torque),
   });
   return [own, ...byClass(context, shaft, key, strength)];

@@ -5,8 +5,10 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { atLeast, greatestKnownPoint } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_MOUNTS } from './soft-mounts.js';
@@ -41,8 +43,8 @@ function check(context: LineContext): Verdict[] {
   const mounts = prime?.mounts;
   if (!prime || !mounts) return [];
   const torque = judge(context, 'torque', mounts.torque, mounts.origin, needs => {
-    const peak = needs.take(analysis.peakTorque);
-    const loads = peak && analysis.loads(peak);
+    const point = greatestKnownPoint(analysis, needs);
+    const loads = point && analysis.loads(point);
     if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
     return loads?.shaft && renamed(loads.shaft.torque, 'torque reaction on the mounts', 'T');
   });
@@ -71,17 +73,23 @@ function judge(
   });
   const demand = demandOf(needs);
   const place = fact?.origin ?? host;
-  if (!allowed || !demand)
-    return waits(say, needs, place, `${line.name}: whether the mounts carry the ${what}`);
+  const whether = `${line.name}: whether the mounts carry the ${what}`;
+  if (!allowed || !demand) {
+    const known = demand
+      ? `the ${what} is ${analysis.tell(demand, 3)}`
+      : allowed && `they may carry ${analysis.tell(allowed, 3)}`;
+    return waits(say, needs, place, whether, known ? { known } : {});
+  }
   const load =
     what === 'torque' ? 'torque reaction, that of the propeller shaft,' : 'propeller thrust at the bollard';
-  const numbers = `${load} ${what === 'torque' ? 'is' : 'is about'} ${analysis.tell(demand, 3)}, the mounts may carry ${analysis.tell(allowed, 3)}`;
-  return say.compare({
+  const numbers = `${load} ${what === 'torque' ? `is ${atLeast(analysis)}` : 'is about '}${analysis.tell(demand, 3)}, the mounts may carry ${analysis.tell(allowed, 3)}`;
+  return judgeKnown(say, needs, {
     place,
     capacity: allowed,
     demand,
     workings: [demand],
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. Fit mounts rated for it${what === 'thrust' ? ', or a separate thrust bearing' : ', or less ratio'}.`,
+    what: whether,
+    numbers,
+    remedy: `. Fit mounts rated for it${what === 'thrust' ? ', or a separate thrust bearing' : ', or less ratio'}.`,
   });
 }

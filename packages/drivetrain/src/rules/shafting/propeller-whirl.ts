@@ -1,6 +1,6 @@
 import { LATERAL_SEPARATION } from '@tailshaft/mechanics';
 import { propellerWhirl } from '../../analysis/lateral.js';
-import { greatestShaftSpeed, hasSupports } from '../../analysis/shaft-supports.js';
+import { greatestKnownShaftSpeed, hasSupports } from '../../analysis/shaft-supports.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -8,6 +8,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { judgeKnown } from '../known-half.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -61,18 +62,23 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const whirl = propellerWhirl(line, needs);
-  const fastest = greatestShaftSpeed(analysis, shaft, needs);
+  const fastest = greatestKnownShaftSpeed(analysis, shaft, needs);
   const place = propeller.mass?.origin ?? propeller.inertia!.origin;
-  if (!whirl || !fastest)
-    return waits(say, needs, place, `${line.name}: whether the shaft whirls with its propeller`);
+  const what = `${line.name}: whether the shaft whirls with its propeller`;
+  if (!whirl || !fastest) {
+    const known = whirl
+      ? `the aftmost span whirls between ${analysis.tell(whirl.least)} and ${analysis.tell(whirl.greatest)}`
+      : fastest && `the shaft turns up to ${analysis.tell(fastest)}`;
+    return waits(say, needs, place, what, known ? { known } : {});
+  }
   const own = vessel.criteria?.bearingSpanMargin?.value;
   const share = own?.si ?? LATERAL_SEPARATION.si;
   const blades = whirl.bladeRate ? `, at blade rate ${analysis.tell(whirl.bladeRate)}` : '';
   const numbers =
     `with its propeller the aftmost span whirls between ${analysis.tell(whirl.least)} and ${analysis.tell(whirl.greatest)} (forward end free and held)${blades}; ` +
-    `the shaft turns up to ${analysis.tell(fastest)}, margin of at least ${percent(share)} wanted`;
+    `the shaft turns ${needs.any ? 'at least' : 'up to'} ${analysis.tell(fastest)}, margin of at least ${percent(share)} wanted`;
   const surely = whirl.greatest.si < fastest.si * (1 + share);
-  return say.compare({
+  return judgeKnown(say, needs, {
     place,
     criterion: {
       said: `${INFO.criterion}, margin ${percent(share)}`,
@@ -83,7 +89,8 @@ function check(context: LineContext): Verdict | undefined {
     demand: fastest,
     wanted: share,
     workings: [whirl.least, whirl.greatest, ...(whirl.bladeRate ? [whirl.bladeRate] : [])],
-    message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. ${surely ? 'Even the upper figure is too low' : 'The truth lies between: have it calculated'}. Less overhang, a shorter last span or a thicker shaft raises it.`,
+    what,
+    numbers,
+    remedy: `. ${surely ? 'Even the upper figure is too low' : 'The truth lies between: have it calculated'}. Less overhang, a shorter last span or a thicker shaft raises it.`,
   });
 }
