@@ -87,8 +87,13 @@ it('one copy of the JSON-RPC library is installed', () => {
 });
 
 describe('what is packed', () => {
-  it('starts only when a spec is opened, or a view of it', () => {
-    expect(manifest.activationEvents).toEqual(['onWebviewPanel:tailshaft.sheet']);
+  it('starts only where specs are, or when a view of one is opened', () => {
+    expect(manifest.activationEvents).toEqual([
+      'onWebviewPanel:tailshaft.sheet',
+      'workspaceContains:**/*.shaft',
+      // Virtual workspaces cannot be searched by name.
+      'onFileSystem:vscode-vfs',
+    ]);
   });
 
   it('sends nothing anywhere: no telemetry, no address', () => {

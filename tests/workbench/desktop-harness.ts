@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
@@ -15,6 +16,8 @@ export interface DesktopOptions {
   readonly vsix: string;
   /** Text by path, relative to the workspace folder. */
   readonly files: Readonly<Record<string, string>>;
+  /** Commits the files as they are, so that the folder is a git repository. */
+  readonly committed?: boolean;
 }
 
 /** A workbench whose extensions run in Node and whose files lie on a disk, as on a desktop. */
@@ -34,6 +37,7 @@ export async function startDesktop(options: DesktopOptions): Promise<DesktopWork
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text);
   }
+  if (options.committed) commitAll(folder);
   const socket = join(home, 'commands.socket');
   const server = await startCodeServer(home, options.vsix, socket);
   const browser = await startBrowser();
@@ -76,6 +80,20 @@ export async function startDesktop(options: DesktopOptions): Promise<DesktopWork
     await browser.page.screenshot({ path: screenshotPath('desktop-start-failed') }).catch(() => undefined);
     await close();
     throw problem;
+  }
+}
+
+function commitAll(folder: string): void {
+  for (const words of [
+    ['init', '-q'],
+    ['add', '.'],
+    ['commit', '-q', '-m', 'As found'],
+  ]) {
+    const done = spawnSync('git', ['-c', 'user.name=test', '-c', 'user.email=test@localhost', ...words], {
+      cwd: folder,
+      encoding: 'utf8',
+    });
+    if (done.status !== 0) throw new Error(`git ${words.join(' ')} failed:\n${done.stderr}`);
   }
 }
 

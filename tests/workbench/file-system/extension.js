@@ -29,6 +29,7 @@ function registerCommands(context) {
       new TextDecoder().decode(await vscode.workspace.fs.readFile(uriOf(path))),
     ),
     register('test.diagnostics', path => diagnostics(path)),
+    register('test.judged', () => judged()),
     register(
       'test.languageOf',
       async path => (await vscode.workspace.openTextDocument(uriOf(path))).languageId,
@@ -129,6 +130,14 @@ function diagnostics(path) {
     from: found.range.start.character,
     to: found.range.end.character,
   }));
+}
+
+/** How many findings each text has, by address; texts without any are left out. */
+function judged() {
+  return vscode.languages
+    .getDiagnostics()
+    .filter(([, found]) => found.length > 0)
+    .map(([uri, found]) => ({ address: uri.toString(true), findings: found.length }));
 }
 
 /** Files and folders by path. Everything a workbench asks of a disk, and nothing that a disk cannot do. */

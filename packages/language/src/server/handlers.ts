@@ -11,6 +11,7 @@ import {
 import { EXTENSION } from '../project/imports.js';
 import { selectionRanges } from './selectionRanges.js';
 import type { TailshaftServices } from './services.js';
+import { belongs } from './workspace/belongs.js';
 import { wholeWorkspace } from './workspace/wholeWorkspace.js';
 
 type AboutDocument = { readonly textDocument: { readonly uri: string } };
@@ -157,6 +158,7 @@ async function builtDocument(services: TailshaftServices, uri: URI): Promise<Lan
     const document = LangiumDocuments.getDocument(uri);
     return document && document.state >= DocumentState.Validated ? document : undefined;
   };
+  if (!belongs(uri, services.project.roots)) return undefined;
   const had = ready();
   if (had) return had;
   if (!TextDocuments.get(uri) && UriUtils.extname(uri) !== EXTENSION) return undefined;

@@ -8,6 +8,7 @@ import { createTailshaftServices } from './module.js';
 import { answerOutlineRequests } from './outline.js';
 import { PullDiagnostics } from './pullDiagnostics.js';
 import type { ServerContext, TailshaftServices } from './services.js';
+import { belongs } from './workspace/belongs.js';
 import type { WorkspaceScan } from './workspace/scan.js';
 
 /** Brings a server to life on a connection. */
@@ -37,7 +38,7 @@ export function startServer(context: ServerContext & { readonly connection: Conn
     if (foldersCanChange) {
       connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
         (shared.workspace.WorkspaceManager as WorkspaceScan).changeFolders(added, removed);
-        language.queue.submit([], filesLeft(language, removed));
+        language.queue.submit(textsThatCame(language), filesLeft(language, removed));
       });
     }
   });
@@ -72,17 +73,26 @@ export function startServer(context: ServerContext & { readonly connection: Conn
   return language;
 }
 
-/** Files of folders that left the workspace, and that nobody has open. */
+/** Files of folders that left the workspace; where no folder is left, open ones stand alone. */
 function filesLeft(
   { project, shared: { workspace } }: TailshaftServices,
   removed: readonly WorkspaceFolder[],
 ): URI[] {
   const within = (uri: URI, folders: readonly URI[]) => folders.some(folder => isWithin(folder, uri));
   const gone = removed.map(folder => URI.parse(folder.uri));
+  const closed = (uri: URI) => workspace.TextDocuments.get(uri.toString()) === undefined;
   return workspace.LangiumDocuments.all
     .map(document => document.uri)
     .filter(
-      uri => within(uri, gone) && !within(uri, project.roots) && !workspace.TextDocuments.get(uri.toString()),
+      uri =>
+        !belongs(uri, project.roots) || (within(uri, gone) && !within(uri, project.roots) && closed(uri)),
     )
     .toArray();
+}
+
+/** Open texts that were of no folder of the workspace, and now are. */
+function textsThatCame({ project, shared: { workspace } }: TailshaftServices): URI[] {
+  return workspace.TextDocuments.keys()
+    .map(uri => URI.parse(uri))
+    .filter(uri => belongs(uri, project.roots) && !workspace.LangiumDocuments.hasDocument(uri));
 }

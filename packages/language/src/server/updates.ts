@@ -9,6 +9,7 @@ import {
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { EXTENSION, isWithin } from '../project/imports.js';
 import type { TailshaftServices } from './services.js';
+import { belongs } from './workspace/belongs.js';
 
 /** Takes what the client tells of changed texts and files, and has it built. */
 export class Updates implements DocumentUpdateHandler {
@@ -31,7 +32,9 @@ export class Updates implements DocumentUpdateHandler {
   }
 
   didChangeContent({ document }: TextDocumentChangeEvent<TextDocument>): void {
-    this.language().queue.submit([URI.parse(document.uri)]);
+    const uri = URI.parse(document.uri);
+    const { project, queue } = this.language();
+    if (belongs(uri, project.roots)) queue.submit([uri]);
   }
 
   /** What was not saved is gone: the file on disk counts again, or nothing where it is no file of the workspace. */

@@ -15,6 +15,7 @@ export function registerStatusBar(session: Session): vscode.Disposable {
     const document = specInView();
     const enabled = vscode.workspace.getConfiguration(LANGUAGE).get('statusBar.show', true);
     if (!document || !enabled) return item.hide();
+    if (isElsewhere(document.uri)) return showUnjudged(item);
     const outline = await session.request('tailshaft/outline', {
       textDocument: { uri: document.uri.toString() },
     });
@@ -45,6 +46,24 @@ export function registerStatusBar(session: Session): vscode.Disposable {
       if (change.affectsConfiguration(LANGUAGE)) soon();
     }),
   );
+}
+
+/** The old side of a comparison, or a file of another folder: shown, but no text of the workspace. */
+function isElsewhere(uri: vscode.Uri): boolean {
+  const { workspaceFolders, getWorkspaceFolder } = vscode.workspace;
+  return uri.scheme !== 'untitled' && (workspaceFolders?.length ?? 0) > 0 && !getWorkspaceFolder(uri);
+}
+
+/** Says that nothing was judged, since silence would look like a spec without findings. */
+function showUnjudged(item: vscode.StatusBarItem): void {
+  item.text = `$(circle-slash) ${vscode.l10n.t('Not judged')}`;
+  item.tooltip = vscode.l10n.t(
+    'Only texts of the open folder are judged: this one is of another folder, or of another time.',
+  );
+  item.command = undefined;
+  item.accessibilityInformation = { label: vscode.l10n.t('Drivetrain checks: not judged') };
+  item.backgroundColor = undefined;
+  item.show();
 }
 
 function sum(vessels: readonly OutlineNode[]): OutlineNode['counts'] {

@@ -1,0 +1,101 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type DesktopWorkbench, startDesktop } from './desktop-harness.js';
+import { startWorkbench } from './harness.js';
+import { exampleFiles, exampleSpec, extensionUnderTest, packedVsix, withWrongHand } from './subject.js';
+import { until } from './until.js';
+import type { Workbench } from './workbench.js';
+
+const spec = exampleSpec;
+const kept = /^catalogue\/|ternhaven/;
+const files = Object.fromEntries(Object.entries(exampleFiles()).filter(([path]) => kept.test(path)));
+const { text: mistaken, place, wrong, right } = withWrongHand(files[spec]!);
+const around = mistaken.slice(place - 120, place);
+const rule = 'rotation/propeller-hand';
+
+interface Judged {
+  readonly address: string;
+  readonly findings: number;
+}
+const judged = (workbench: Workbench) => workbench.run('test.judged') as Promise<readonly Judged[]>;
+const isFound = async (workbench: Workbench) =>
+  (await workbench.diagnostics(spec)).some(one => one.code === rule);
+
+describe('a folder opened in a browser', () => {
+  let workbench: Workbench;
+  beforeAll(async () => {
+    workbench = await startWorkbench({
+      extensionFolder: extensionUnderTest(),
+      files: { ...files, [spec]: mistaken },
+    });
+  });
+  afterAll(() => workbench?.close());
+
+  it('has its findings before a spec is opened', async () => {
+    await until(
+      'the finding',
+      () => isFound(workbench),
+      found => found,
+    );
+    expect(await workbench.page.locator('.tab').count()).toBe(0);
+  });
+});
+
+describe('a folder opened on the extension host of a desktop', () => {
+  let workbench: DesktopWorkbench;
+  beforeAll(async () => {
+    workbench = await startDesktop({
+      vsix: process.env.TAILSHAFT_EXTENSION ?? packedVsix(),
+      files: { ...files, [spec]: mistaken },
+      committed: true,
+    });
+  }, 300_000);
+  afterAll(() => workbench?.close());
+
+  it('has its findings before a spec is opened', async () => {
+    await until(
+      'the finding',
+      () => isFound(workbench),
+      found => found,
+    );
+    expect(await workbench.page.locator('.tab').count()).toBe(0);
+  });
+
+  it('is judged as it is, and not as it was, where a comparison with git shows both', async () => {
+    const { page } = workbench;
+    await workbench.openFile(spec);
+    await workbench.placeCursor(spec, around + wrong, { at: around.length, select: true });
+    await workbench.typeText(right);
+    await until(
+      'no finding',
+      () => isFound(workbench),
+      found => !found,
+    );
+    await page.keyboard.press('Control+s');
+    await until(
+      'the comparison',
+      async () => {
+        await workbench.run('git.openChange').catch(() => undefined);
+        return page.locator('.monaco-diff-editor .editor.original .view-line').count();
+      },
+      lines => lines > 3,
+    );
+    const texts = (await workbench.run('test.openTexts')) as { address: string; language: string }[];
+    expect(texts.filter(one => one.address.startsWith('git:')).map(one => one.language)).toEqual([
+      'tailshaft',
+    ]);
+    // As long as the findings of the text beside it took.
+    await new Promise(resolve => setTimeout(resolve, 3_000));
+    await workbench.screenshot('git-comparison');
+    // What stands there now has no finding; what stood there had one.
+    expect(await judged(workbench)).toEqual([]);
+    expect(await workbench.problems()).not.toContainEqual(expect.stringContaining(rule));
+  });
+
+  it('keeps nothing of the comparison when it closes', async () => {
+    await workbench.run('workbench.action.closeAllEditors');
+    await new Promise(resolve => setTimeout(resolve, 1_000));
+    const left = await judged(workbench);
+    expect(left.filter(one => !one.address.startsWith('file:'))).toEqual([]);
+    expect(await isFound(workbench)).toBe(false);
+  });
+});
