@@ -1,6 +1,7 @@
 import type * as vscode from 'vscode';
 import { registerComparisons } from './commands/compare.js';
 import { registerExample } from './commands/example.js';
+import { registerNewSpec } from './commands/newSpec/newSpec.js';
 import { registerRulePages } from './commands/rulePages.js';
 import type { Session } from './session.js';
 import { registerSheet } from './sheet/sheetPanels.js';
@@ -13,6 +14,7 @@ export function registerFeatures(context: vscode.ExtensionContext, session: Sess
     registerRulePages(session),
     registerComparisons(session),
     registerExample(context),
+    registerNewSpec(session),
     registerVesselTree(session),
     registerStatusBar(session),
     registerSheet(context, session),

@@ -41,6 +41,12 @@ export interface RuleNote {
   readonly severity: string;
 }
 
+/** Something with entries to import: a file, or a folder of such files. */
+export interface CatalogueNote {
+  readonly uri: string;
+  readonly entries: number;
+}
+
 export interface Requests {
   'tailshaft/outline': [AboutFile, Outline | null];
   'tailshaft/vessels': [{ readonly all?: boolean } | undefined, Outline[]];
@@ -48,6 +54,7 @@ export interface Requests {
   'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' }, SheetFileAnswer | null];
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string } | null];
   'tailshaft/visible': [AboutFile, readonly string[] | null];
+  'tailshaft/catalogues': [undefined, readonly CatalogueNote[]];
   'tailshaft/rules': [undefined, readonly RuleNote[]];
   'tailshaft/explain': [{ readonly rule: string }, { readonly markdown: string } | null];
 }

@@ -238,6 +238,8 @@ function lineEnd(reading: LineReading): number[] {
 }
 
 function findEntry(part: PartReading, role: Role, table: EntryTable, tell: Tell) {
+  // Which part it will be is an open question, as any value can be: the checks that need its facts say so.
+  if (part.name === 'unknown') return undefined;
   const entry = table.find(role, part.name!);
   (part.host as { unresolved?: boolean }).unresolved = entry === undefined;
   if (entry) return entry;

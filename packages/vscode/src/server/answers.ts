@@ -3,6 +3,7 @@ import { onDocument, type TailshaftServices } from '@tailshaft/language/server';
 import { DocumentState, type LangiumDocument } from 'langium';
 import type { CancellationToken } from 'vscode-languageserver';
 import { type AboutFile, CHECKED, type Requests } from '../requests.js';
+import { catalogues } from './catalogues.js';
 import { compareAnswer } from './compare.js';
 import { sheetAnswer, sheetFileAnswer } from './sheet.js';
 
@@ -13,7 +14,7 @@ export function answerExtension(services: TailshaftServices): void {
   // The library types a handler by what can be cancelled; ours answer from what is built and are quick.
   const on = <Name extends keyof Requests>(
     name: Name,
-    answer: (given: Requests[Name][0]) => Requests[Name][1],
+    answer: (given: Requests[Name][0]) => Requests[Name][1] | Promise<Requests[Name][1]>,
   ) => connection.onRequest(name as string, answer as (given: unknown) => unknown);
   const about = <Name extends keyof Requests>(
     name: Name,
@@ -34,6 +35,7 @@ export function answerExtension(services: TailshaftServices): void {
   about('tailshaft/sheetFile', (document, given) => sheetFileAnswer(services, document, given));
   about('tailshaft/compare', (document, given) => compareAnswer(services, document, given));
   about('tailshaft/visible', document => services.project.visible(document).map(one => one.uri));
+  on('tailshaft/catalogues', () => catalogues(services));
   on('tailshaft/rules', () => RULES.map(({ id, title, severity }) => ({ id, title, severity })));
   on('tailshaft/explain', ({ rule }) => {
     const found = findRule(rule);
