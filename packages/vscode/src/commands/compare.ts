@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import type { CompareQuestion } from '../requests.js';
 import type { Session } from '../session.js';
-import { specInView } from '../specInView.js';
+import { specAtWork } from '../specInView.js';
 import { repositoryOf, textsAt } from './gitTexts.js';
 import { showMarkdown } from './showMarkdown.js';
 
@@ -70,7 +70,7 @@ export function registerComparisons(session: Session): vscode.Disposable {
 /** The spec that a command is about: what was clicked in the Explorer, or what is being edited. */
 export function specOf(given: unknown): vscode.Uri | undefined {
   if (given instanceof vscode.Uri) return given;
-  const found = specInView();
+  const found = specAtWork();
   if (found) return found.uri;
   void vscode.window.showInformationMessage(vscode.l10n.t('Open a drivetrain spec (a .shaft file) first.'));
   return undefined;

@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
-import { specOf } from '../commands/compare.js';
+import type { Example } from '../commands/example.js';
 import type { Session } from '../session.js';
+import { specAtWork } from '../specInView.js';
 import type { PanelState } from './messages.js';
 import { SheetPanel } from './sheetPanel.js';
 
@@ -10,7 +11,13 @@ const KIND = 'tailshaft.sheet';
 export function registerSheet(
   { extensionUri }: vscode.ExtensionContext,
   session: Session,
+  example: Example,
 ): vscode.Disposable {
+  // From the walkthrough no spec may be open yet: it is about the example then.
+  const specOrExample = async (given: unknown): Promise<vscode.Uri> => {
+    if (given instanceof vscode.Uri) return given;
+    return specAtWork()?.uri ?? (await example.show()).document.uri;
+  };
   const panels = new Map<string, SheetPanel>();
   const options = () => ({
     enableScripts: true,
@@ -34,14 +41,13 @@ export function registerSheet(
   return vscode.Disposable.from(
     vscode.commands.registerCommand(
       'tailshaft.showSheet',
-      (given?: unknown, vessel?: string, path?: string) => {
-        const uri = typeof given === 'string' ? given : specOf(given)?.toString();
-        if (uri) show(uri, { vessel, choice: choiceOf(path) });
+      async (given?: unknown, vessel?: string, path?: string) => {
+        const uri = typeof given === 'string' ? given : (await specOrExample(given)).toString();
+        show(uri, { vessel, choice: choiceOf(path) });
       },
     ),
     vscode.commands.registerCommand('tailshaft.compareArrangements', async (given?: unknown) => {
-      const spec = specOf(given);
-      if (!spec) return;
+      const spec = await specOrExample(given);
       const outline = await session.request('tailshaft/outline', { textDocument: { uri: spec.toString() } });
       const vessel = outline?.vessels.find(one => one.children.length > 1);
       if (!vessel) {
