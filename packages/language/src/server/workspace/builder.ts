@@ -10,6 +10,7 @@ import {
   URI,
 } from 'langium';
 import type { Project } from '../../project/project.js';
+import { belongs } from './belongs.js';
 
 /** Work that may wait until nobody types. */
 export interface Later {
@@ -38,7 +39,8 @@ export class Builder extends DefaultDocumentBuilder {
     token = Cancellation.CancellationToken.None,
   ): Promise<void> {
     this.currentState = DocumentState.Changed;
-    const isOpen = (uri: URI) => this.textDocuments?.get(uri.toString()) !== undefined;
+    const { roots } = this.project();
+    const isOpen = (uri: URI) => this.textDocuments?.get(uri.toString()) !== undefined && belongs(uri, roots);
     const forgotten = deleted.flatMap(uri => this.forget(uri));
     const gone = forgotten.filter(uri => !isOpen(uri));
     // A text that is open lives on when its file goes.
