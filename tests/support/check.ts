@@ -1,4 +1,10 @@
-import { createTailshaftCore, type FileCheck, type Finding, findingsOf } from '@tailshaft/language';
+import {
+  createTailshaftCore,
+  everyFinding,
+  type FileCheck,
+  type Finding,
+  findingsOf,
+} from '@tailshaft/language';
 import { EmptyFileSystem, URI } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 
@@ -9,6 +15,7 @@ export interface Checked {
   readonly uri: string;
   readonly text: string;
   readonly check: FileCheck;
+  /** Each finding by itself, also those that are told under another of the same cause. */
   readonly findings: readonly Finding[];
 }
 
@@ -25,7 +32,7 @@ export async function checkText(text: string): Promise<Checked> {
   await memory.language.project.load(document);
   const check = memory.language.project.check(document);
   LangiumDocuments.deleteDocument(uri);
-  return { uri: uri.toString(), text, check, findings: findingsOf(check) };
+  return { uri: uri.toString(), text, check, findings: everyFinding(findingsOf(check)) };
 }
 
 /** Checks a file of the disk with all that it imports. */
@@ -39,7 +46,7 @@ export async function checkFile(path: string, today = TODAY): Promise<Checked> {
     uri: document.uri.toString(),
     text: document.textDocument.getText(),
     check,
-    findings: findingsOf(check),
+    findings: everyFinding(findingsOf(check)),
   };
 }
 

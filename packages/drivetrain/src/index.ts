@@ -29,6 +29,8 @@ export {
 export * from './analysis/trial.js';
 export * from './compare/index.js';
 export * from './judge/context.js';
+export * from './judge/counts.js';
+export * from './judge/gravity.js';
 export { BROKE_OFF } from './judge/isolate.js';
 export * from './judge/judge.js';
 export * from './judge/needs.js';

@@ -1,8 +1,9 @@
 import { resolve } from 'node:path';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, oneOf, ROOT, TODAY, textOf } from '../command.js';
-import { checkJson, specJson } from '../report/check-json.js';
-import { specText, summaryText } from '../report/check-text.js';
+import { checkJson, questionJson, specJson } from '../report/check-json.js';
+import { CheckReport } from '../report/check-report.js';
+import { OpenQuestions } from '../report/open-questions.js';
 import { sarifLog } from '../report/sarif.js';
 import { counts, SEVERITIES } from '../report/severity.js';
 import { addTo, emptyTally } from '../report/tally.js';
@@ -17,6 +18,9 @@ export const check: Command = {
     'Judges every vessel and every catalogue entry of the files and folders given; of the current folder when none is. ' +
     'Imported files are read, but only the given ones are reported on.',
   options: [
+    { name: 'all', means: 'Print all of each list, and what is told under a finding in full.' },
+    { name: 'quiet', means: 'Print findings only: nothing where there is none.' },
+    { name: 'summary', means: 'Print one line for each vessel, the worst first.' },
     { name: 'verdicts', means: 'Also print every verdict with its margin, capacity and demand.' },
     { name: 'json', means: 'Print JSON, as schema/check.schema.json describes it.' },
     { name: 'sarif', means: 'Print SARIF 2.1.0, for sites that show findings in a review.' },
@@ -38,8 +42,10 @@ export const check: Command = {
   ],
   notes: [
     'Status: 0 no finding of the chosen level, 1 findings, 2 something could not be read or asked.',
-    'A check that lacks data is neither passed nor failed: it is listed as NOT CHECKED, at the top.',
-    'What fails of an arrangement as found, one that revises nothing and is revised, is listed as AS FOUND and changes no status.',
+    'Printed in this order: how each vessel stands; errors, warnings and notes, by how far below nil; the data that ' +
+      'checks wait for, the most valuable first; margins. One cause is one finding; --json has what is told under it.',
+    'A check that lacks data is neither passed nor failed: it cannot tell, and is listed by the datum that is missing.',
+    'What fails of an arrangement as found, one that revises nothing and is revised, is told apart and changes no status.',
   ],
   run,
 };
@@ -50,10 +56,17 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   const root = textOf(given, 'root');
   const specs = new Specs({ cwd: io.cwd, today, ...(root === undefined ? {} : { root }) });
   const tally = emptyTally();
+  const questions = new OpenQuestions();
   const failures: string[] = [];
   const json: object[] = [];
   const kept: CheckedSpec[] = [];
   const machine = given.json === true || given.sarif === true;
+  const report = new CheckReport(io, specs, {
+    all: given.all === true,
+    quiet: given.quiet === true,
+    summary: given.summary === true,
+    verdicts: given.verdicts === true,
+  });
   let failed = false;
   if (given.json && given.sarif)
     throw new CannotRun('--json and --sarif are two forms of one answer: choose one');
@@ -66,17 +79,20 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     }
     addTo(tally, outcome);
     failed ||= outcome.findings.some(one => !one.verdict?.asFound && counts(one, from));
-    if (given.json) json.push(specJson(specs, outcome));
-    else if (given.sarif) kept.push(outcome);
-    else {
-      const text = specText(io, specs, outcome, given.verdicts === true);
-      if (text) io.out(`${text}\n`);
-    }
+    if (given.json) {
+      json.push(specJson(specs, outcome));
+      questions.add(specs, outcome);
+    } else if (given.sarif) kept.push(outcome);
+    else report.add(outcome);
     if (!given.sarif) specs.drop(outcome);
   }
-  if (given.json) io.out(JSON.stringify(checkJson(json, failures, tally, today), null, 2));
+  if (given.json) {
+    const asked = questions.list.map(one => questionJson(one));
+    io.out(JSON.stringify(checkJson(json, failures, tally, today, asked), null, 2));
+  }
   if (given.sarif) io.out(JSON.stringify(sarifLog(specs, kept), null, 2));
-  if (!machine && tally.files > 0) io.out(summaryText(io, tally));
+  const text = machine || tally.files === 0 ? '' : report.text(tally);
+  if (text) io.out(text);
   return failures.length > 0 ? 2 : failed ? 1 : 0;
 }
 

@@ -1,10 +1,11 @@
-import { silentTopics, type Verdict } from '@tailshaft/drivetrain';
+import { countsOf, silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding, Place } from '@tailshaft/language';
 import { formatValue, type Value } from '@tailshaft/mechanics';
-import type { CheckedSpec, Specs } from '../specs/specs.js';
+import type { CheckedSpec, Specs, Spot } from '../specs/specs.js';
 import { VERSION } from '../version.js';
 import { CAUTION } from './cautions.js';
-import { severityOf } from './severity.js';
+import type { Question } from './open-questions.js';
+import { gravestFirst, severityOf } from './severity.js';
 import type { Tally } from './tally.js';
 
 /** Grows by one when a reader of the old form would misread the new one. */
@@ -14,7 +15,7 @@ export const FORM = 1;
 export function specJson(specs: Specs, spec: CheckedSpec) {
   return {
     path: spec.shown,
-    findings: spec.findings.map(one => findingJson(specs, one)),
+    findings: [...spec.findings].sort(gravestFirst).map(one => findingJson(specs, one)),
     vessels: spec.check.vessels.map(({ vessel, verdicts }) => ({
       name: vessel.name,
       ...(vessel.title ? { title: vessel.title } : {}),
@@ -26,6 +27,7 @@ export function specJson(specs: Specs, spec: CheckedSpec) {
           ...(line.side?.value ? { side: line.side.value } : {}),
         })),
       })),
+      counts: countsOf(verdicts),
       notLookedAt: silentTopics(vessel, verdicts),
       verdicts: verdicts.map(one => verdictJson(specs, one)),
     })),
@@ -42,6 +44,7 @@ export function checkJson(
   failures: readonly string[],
   tally: Tally,
   today: string,
+  openQuestions: readonly object[],
 ) {
   const { smallest, ...numbers } = tally;
   return {
@@ -56,6 +59,7 @@ export function checkJson(
         : {}),
     },
     couldNotRun: failures,
+    openQuestions,
     files,
     caution: CAUTION,
   };
@@ -74,7 +78,24 @@ function findingJson(specs: Specs, finding: Finding) {
       ...(finding.verdict?.routes() ?? []).map(one => one.title),
       ...(finding.problem?.choices ?? []).map(one => one.title),
     ],
+    ...(finding.folded ? { folded: finding.folded.map(one => foldedJson(specs, one)) } : {}),
   };
+}
+
+/** A finding that is told under another of the same cause. */
+function foldedJson(specs: Specs, finding: Finding) {
+  return {
+    code: finding.code,
+    severity: severityOf(finding),
+    message: finding.message,
+    ...placeJson(specs, finding.place),
+    ...(finding.verdict ? { subject: finding.verdict.subject } : {}),
+  };
+}
+
+/** A missing datum with the checks that wait for it. */
+export function questionJson({ what, property, spot, written, waiting }: Question) {
+  return { what, property, written, checks: [...waiting], ...(spot ? spotJson(spot) : {}) };
 }
 
 export function verdictJson(specs: Specs, verdict: Verdict) {
@@ -114,7 +135,9 @@ function valueJson(value: Value) {
 /** Lines and columns from 1, columns in UTF-16 code units; the end stands behind the last one. */
 export function placeJson(specs: Specs, place: Place) {
   const spot = specs.spot(place);
-  if (!spot) return {};
-  const { shown: path, line, column, endLine, endColumn } = spot;
+  return spot ? spotJson(spot) : {};
+}
+
+function spotJson({ shown: path, line, column, endLine, endColumn }: Spot) {
   return { place: { path, line, column, endLine, endColumn } };
 }

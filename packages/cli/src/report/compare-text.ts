@@ -16,8 +16,8 @@ import {
 } from '@tailshaft/drivetrain';
 import type { Io } from '../terminal/io.js';
 import { type Cell, count, table, wrapped } from '../terminal/layout.js';
-import { nameWithTitle } from './check-text.js';
 import { visible } from './excerpt.js';
+import { nameWithTitle } from './name-with-title.js';
 import { percentWords } from './tally.js';
 
 /** A comparison for the terminal. */

@@ -1,3 +1,4 @@
+import type { Verdict } from '@tailshaft/drivetrain';
 import type { Finding, Place } from '@tailshaft/language';
 import type { Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
@@ -6,9 +7,11 @@ import { excerpt, visible } from './excerpt.js';
 import { severityOf } from './severity.js';
 
 /** A finding for a person: where, how grave, the line itself, what is wrong, why, and the ways out. */
-export function findingText(io: Io, specs: Specs, finding: Finding): string {
+export function findingText(io: Io, specs: Specs, finding: Finding, all = false): string {
   const { paint, width } = io;
-  const spot = specs.spot(finding.place);
+  const most = all ? Number.POSITIVE_INFINITY : MOST;
+  // A fact of a catalogue entry is told at the entry, whatever uses it.
+  const spot = (finding.entryPlace && specs.spot(finding.entryPlace)) ?? specs.spot(finding.place);
   const severity = severityOf(finding);
   const tint = severity === 'error' ? paint.error : severity === 'warning' ? paint.warning : paint.open;
   const at = spot ? `${spot.shown}:${spot.line}:${spot.column}` : '';
@@ -24,13 +27,21 @@ export function findingText(io: Io, specs: Specs, finding: Finding): string {
   if (criterion && finding.verdict?.margin !== undefined) {
     lines.push(wrapped(`judged by: ${visible(criterion)}${byDefault}`, width, '    ', '  '));
   }
-  for (const related of finding.related.slice(0, MOST)) lines.push(relatedText(io, specs, related));
+  for (const related of finding.related.slice(0, most)) lines.push(relatedText(io, specs, related));
   const ways = waysOut(finding);
-  for (const way of ways.slice(0, MOST)) {
+  for (const way of ways.slice(0, most)) {
     lines.push(wrapped(visible(way), width, '           ', `  ${paint.good('way out:')} `));
   }
-  if (ways.length > MOST) lines.push(`           and ${ways.length - MOST} more, offered in the editor`);
+  if (ways.length > most) lines.push(`           and ${ways.length - MOST} more, offered in the editor`);
   return lines.join('\n');
+}
+
+/** A failure that somebody accepted, in short: it is not hidden, and it is not repeated as a finding. */
+export function acceptedText(io: Io, specs: Specs, verdict: Verdict, vessel: string): string {
+  const spot = specs.spot(verdict.place as Place);
+  const at = spot ? `${spot.shown}:${spot.line}:${spot.column}` : '';
+  const head = `${io.paint.warning('accepted')}  ${verdict.rule}  ${io.paint.quiet(at)}`;
+  return `${head}\n${wrapped(visible(`${vessel}, ${verdict.message}`), io.width, '  ')}`;
 }
 
 /** More of either would hide the next finding. */

@@ -1,3 +1,4 @@
+import { byGravity } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
 
 /** Gravest first. What cannot be told is `information`: it is not a fault, and it has not been checked either. */
@@ -11,4 +12,13 @@ export function severityOf(finding: Finding): Severity {
 /** Whether a finding counts where this severity and all graver ones do. */
 export function counts(finding: Finding, from: Severity): boolean {
   return SEVERITIES.indexOf(severityOf(finding)) <= SEVERITIES.indexOf(from);
+}
+
+/** Gravest first. Texts that cannot be read come before all else of their severity: what they hide is not judged. */
+export function gravestFirst(one: Finding, other: Finding): number {
+  return (
+    SEVERITIES.indexOf(severityOf(one)) - SEVERITIES.indexOf(severityOf(other)) ||
+    Number(one.verdict !== undefined) - Number(other.verdict !== undefined) ||
+    (one.verdict && other.verdict ? byGravity(one.verdict, other.verdict) : 0)
+  );
 }

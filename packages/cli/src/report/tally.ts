@@ -1,4 +1,4 @@
-import type { Outcome, Verdict } from '@tailshaft/drivetrain';
+import { countsOf, type Outcome, type Verdict } from '@tailshaft/drivetrain';
 import type { CheckedSpec } from '../specs/specs.js';
 import { severityOf } from './severity.js';
 
@@ -12,6 +12,8 @@ export interface Tally {
   /** Checks that wait for data. */
   notChecked: number;
   holds: number;
+  /** Checks that fail; several may be one finding. */
+  fails: number;
   accepted: number;
   /** Failures of what was found aboard: in no other of these numbers, as nothing else of it is. */
   asFound: number;
@@ -28,6 +30,7 @@ export function emptyTally(): Tally {
     notes: 0,
     notChecked: 0,
     holds: 0,
+    fails: 0,
     accepted: 0,
     asFound: 0,
   };
@@ -43,15 +46,15 @@ export function addTo(tally: Tally, spec: CheckedSpec): void {
     else if (severity === 'warning') tally.warnings += 1;
     else if (severity === 'note') tally.notes += 1;
   }
-  for (const verdict of verdictsOf(spec)) {
-    if (verdict.asFound) {
-      if (verdict.outcome === 'fails') tally.asFound += 1;
-      continue;
-    }
-    if (verdict.outcome === 'accepted') tally.accepted += 1;
-    if (verdict.outcome === 'cannot tell') tally.notChecked += 1;
-    if (verdict.outcome !== 'holds') continue;
-    tally.holds += 1;
+  const verdicts = verdictsOf(spec);
+  const counts = countsOf(verdicts);
+  tally.accepted += counts.accepted;
+  tally.notChecked += counts.unknown;
+  tally.holds += counts.held;
+  tally.fails += counts.failed;
+  tally.asFound += counts.asFound;
+  for (const verdict of verdicts) {
+    if (verdict.outcome !== 'holds' || verdict.asFound) continue;
     const { margin } = verdict;
     if (margin !== undefined && margin < (tally.smallest?.margin ?? Number.POSITIVE_INFINITY)) {
       tally.smallest = verdict;

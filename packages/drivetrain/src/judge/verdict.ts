@@ -38,6 +38,8 @@ export interface Verdict {
   readonly outcome: Outcome;
   /** How much a failure matters; a `cannot tell` is shown as information whatever this is. */
   readonly severity: Severity;
+  /** Set where the arrangement as found is judged: a fact of the vessel, never more than a note. */
+  readonly asFound?: true;
   /** Path of the line, arrangement, vessel or entry: `proposed.Port`. */
   readonly subject: string;
   /** The declaration that a person would change. */
@@ -61,8 +63,6 @@ export interface Verdict {
   readonly explains: readonly { readonly rule: string; readonly subject: string }[];
   /** Those of them that were left out for it. */
   readonly folds?: readonly Verdict[];
-  /** Set where the arrangement as found is judged: a fact of the vessel, never more than a note. */
-  readonly asFound?: true;
   /** Facts that contradict each other, as this failure says: what rests on one cannot be told. */
   readonly disputes?: readonly Fact<unknown>[];
   /** The requirement that this verdict is the answer to. */

@@ -1,6 +1,6 @@
 import { problemEdits } from '../edit/problemEdits.js';
 import type { TextEdit } from '../edit/textEdit.js';
-import type { Finding } from '../project/findings.js';
+import type { Finding } from '../project/finding.js';
 import type { Offer, TextOf } from './offer.js';
 import { touchesShiftCable } from './shiftCable.js';
 

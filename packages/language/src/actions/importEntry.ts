@@ -1,6 +1,6 @@
 import type { LangiumDocument, LangiumDocuments } from 'langium';
 import { blocksOf, withNested } from '../elaborate/vessel.js';
-import type { Finding } from '../project/findings.js';
+import type { Finding } from '../project/finding.js';
 import { addedImport, importable } from '../project/importable.js';
 import type { Project } from '../project/project.js';
 import type { DocumentReading } from '../reading/document.js';

@@ -1,5 +1,5 @@
 import type { TextEdit } from '../edit/textEdit.js';
-import type { Finding } from '../project/findings.js';
+import type { Finding } from '../project/finding.js';
 
 /** A change that is offered, with what it leads to in its title; nothing happens until somebody takes it. */
 export interface Offer {

@@ -1,7 +1,7 @@
 import type { Missing, Route } from '@tailshaft/drivetrain';
 import { textEditsFor } from '../edit/modelEdits.js';
 import { problemEdits } from '../edit/problemEdits.js';
-import type { Finding } from '../project/findings.js';
+import type { Finding } from '../project/finding.js';
 import type { Offer, TextOf } from './offer.js';
 
 /** Every way out of a finding: the corrections of a text, the routes of a rule, and each gap as an open question. */

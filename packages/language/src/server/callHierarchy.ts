@@ -1,4 +1,4 @@
-import type { Part } from '@tailshaft/drivetrain';
+import { countsOf, countWords, type Part } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import {
   type CallHierarchyIncomingCall,
@@ -12,8 +12,6 @@ import type { EntryReading } from '../reading/document.js';
 import { type Place, placeOf } from '../reading/place.js';
 import { aboutPart } from './hover/part.js';
 import {
-  countsOf,
-  countWords,
   type JudgedLine,
   judgedLine,
   linesOf,

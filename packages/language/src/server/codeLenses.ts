@@ -1,9 +1,9 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver';
 import { placeOf } from '../reading/place.js';
-import { countsOf, countWords, linesOf, marginWords, tightest } from './lines.js';
+import { linesOf, marginWords, tightest } from './lines.js';
 import { rangeIn } from './places.js';
 import type { TailshaftServices } from './services.js';
 

@@ -1,6 +1,6 @@
 import { DocumentState, type LangiumDocument, type LangiumDocuments } from 'langium';
 import { type Connection, type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
-import type { Finding } from '../project/findings.js';
+import type { Finding } from '../project/finding.js';
 import { forgetOutline, keepOutline } from './outline.js';
 import { rangeIn, rangeOf } from './places.js';
 import type { TailshaftServices } from './services.js';

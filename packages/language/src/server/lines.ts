@@ -69,25 +69,6 @@ export function derivedValues({ analysis }: JudgedLine): Value[] {
   return values.filter(one => one !== undefined && Number.isFinite(one.si)) as Value[];
 }
 
-export interface Counts {
-  readonly held: number;
-  readonly failed: number;
-  readonly unknown: number;
-  readonly accepted: number;
-}
-
-export function countsOf(verdicts: readonly Verdict[]): Counts {
-  const of = (outcome: Verdict['outcome']) => verdicts.filter(one => one.outcome === outcome).length;
-  return { held: of('holds'), failed: of('fails'), unknown: of('cannot tell'), accepted: of('accepted') };
-}
-
-/** `12 hold, 1 fails, 2 cannot tell`. */
-export function countWords({ held, failed, unknown, accepted }: Counts): string {
-  const words = [`${held} hold`, `${failed} ${failed === 1 ? 'fails' : 'fail'}`, `${unknown} cannot tell`];
-  if (accepted > 0) words.push(`${accepted} accepted`);
-  return words.join(', ');
-}
-
 /** The verdict with the least margin, among those that have one. */
 export function tightest(verdicts: readonly Verdict[]): Verdict | undefined {
   return verdicts

@@ -1,10 +1,17 @@
-import { findRule, type Outcome, type Severity, type Verdict } from '@tailshaft/drivetrain';
+import {
+  type Counts,
+  countsOf,
+  findRule,
+  type Outcome,
+  type Severity,
+  type Verdict,
+} from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import type { Connection, Location } from 'vscode-languageserver';
 import type { JudgedVessel } from '../project/project.js';
 import { placeOf } from '../reading/place.js';
 import { onDocument } from './handlers.js';
-import { type Counts, countsOf, linesOf } from './lines.js';
+import { linesOf } from './lines.js';
 import { locationOf } from './places.js';
 import type { TailshaftServices } from './services.js';
 import { wholeWorkspace } from './workspace/wholeWorkspace.js';

@@ -4,11 +4,12 @@ import * as vscode from 'vscode';
 type Counts = OutlineNode['counts'];
 
 /** How checks stand, in a few words; zeros are left out. */
-export function standing({ held, failed, unknown, accepted }: Counts): string {
+export function standing({ held, failed, unknown, accepted, asFound }: Counts): string {
   const words: string[] = [];
   if (failed > 0) words.push(vscode.l10n.t('{0} failing', failed));
   if (unknown > 0) words.push(vscode.l10n.t('{0} cannot tell', unknown));
   if (accepted > 0) words.push(vscode.l10n.t('{0} accepted', accepted));
+  if (asFound > 0) words.push(vscode.l10n.t('{0} failing as found', asFound));
   if (held > 0 || words.length === 0) words.push(vscode.l10n.t('{0} holding', held));
   return words.join(', ');
 }

@@ -67,9 +67,9 @@ function showUnjudged(item: vscode.StatusBarItem): void {
 }
 
 function sum(vessels: readonly OutlineNode[]): OutlineNode['counts'] {
-  const total = { held: 0, failed: 0, unknown: 0, accepted: 0 };
+  const total = { held: 0, failed: 0, unknown: 0, accepted: 0, asFound: 0 };
   for (const { counts } of vessels)
-    for (const key of ['held', 'failed', 'unknown', 'accepted'] as const) total[key] += counts[key];
+    for (const key of Object.keys(total) as (keyof typeof total)[]) total[key] += counts[key];
   return total;
 }
 

@@ -1,11 +1,11 @@
-import type { Part, Shaft } from '@tailshaft/drivetrain';
+import { countsOf, countWords, type Part, type Shaft } from '@tailshaft/drivetrain';
 import { type LangiumDocument, URI } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { JudgedVessel } from '../../project/project.js';
 import type { DocumentReading, EntryReading } from '../../reading/document.js';
 import type { VesselReading } from '../../reading/vessel.js';
-import { countsOf, countWords, type JudgedLine, judgedLine, linesOf, vesselsThatSee } from '../lines.js';
+import { type JudgedLine, judgedLine, linesOf, vesselsThatSee } from '../lines.js';
 import { rangeIn, samePlace, touches } from '../places.js';
 import type { TailshaftServices } from '../services.js';
 import { type Spot, spotAt } from '../spot.js';

@@ -1,6 +1,6 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
 import { formatValue } from '@tailshaft/mechanics';
-import { countsOf, countWords, derivedValues, type JudgedLine, marginWords, tightest } from '../lines.js';
+import { derivedValues, type JudgedLine, marginWords, tightest } from '../lines.js';
 import { bullets, paragraphs, plain } from './markdown.js';
 
 /** A shaft line: how its checks stand, and the figures that matter most. */

@@ -1,6 +1,6 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
 import type { EntryReading } from '../../reading/document.js';
-import { countsOf, countWords, type JudgedLine, usersOf } from '../lines.js';
+import { type JudgedLine, usersOf } from '../lines.js';
 import { inside } from '../places.js';
 import { gradeIn, gradeMarkdown } from '../standards/shaftBar.js';
 import { openChecks } from './line.js';

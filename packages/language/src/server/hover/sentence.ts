@@ -1,10 +1,18 @@
-import type { Acceptance, Assumption, Quantity, Requirement, Verdict } from '@tailshaft/drivetrain';
+import {
+  type Acceptance,
+  type Assumption,
+  countsOf,
+  countWords,
+  type Quantity,
+  type Requirement,
+  type Verdict,
+} from '@tailshaft/drivetrain';
 import { workingMarkdown } from '@tailshaft/mechanics';
 import type { JudgedVessel } from '../../project/project.js';
 import type { AcceptanceReading } from '../../reading/acceptance.js';
 import type { Place } from '../../reading/place.js';
 import type { VesselReading } from '../../reading/vessel.js';
-import { countsOf, countWords, linesOf, marginWords } from '../lines.js';
+import { linesOf, marginWords } from '../lines.js';
 import { inside, samePlace } from '../places.js';
 import { ageWords } from './date.js';
 import { drivenBy } from './driven.js';

@@ -1,0 +1,161 @@
+import { byGravity, type Verdict } from '@tailshaft/drivetrain';
+import type { Finding } from '@tailshaft/language';
+import type { CheckedSpec, Specs } from '../specs/specs.js';
+import type { Io } from '../terminal/io.js';
+import { count, wrapped } from '../terminal/layout.js';
+import { CAUTION } from './cautions.js';
+import { acceptedText, findingText } from './finding-text.js';
+import { marginLines, type VesselMargins, vesselMargins } from './margins.js';
+import { NotAssessed } from './not-assessed.js';
+import { OpenQuestions } from './open-questions.js';
+import { gravestFirst, severityOf } from './severity.js';
+import { percentWords, shortName, type Tally } from './tally.js';
+import { verdictTable } from './verdict-table.js';
+import { byWorst, type Standing, standingLines, standingsOf } from './vessel-lines.js';
+
+/** How much of the report is wanted. */
+export interface Wanted {
+  /** Everything, where the usual report stops at the first of each. */
+  readonly all: boolean;
+  readonly verdicts: boolean;
+  /** Findings alone. */
+  readonly quiet: boolean;
+  /** A line for each vessel alone. */
+  readonly summary: boolean;
+}
+
+interface Told {
+  finding: Finding;
+  text: string;
+  /** The vessel it is said of, with its file. */
+  of: string;
+  /** Other vessels of which it is said too, where it is a fact of a catalogue entry. */
+  readonly others: string[];
+}
+
+/**
+ * The report on any number of specs, the gravest first across them: how each vessel stands, what fails, what is
+ * accepted, what is as found, the data that checks wait for, the margins, the caution. Specs are added one by one and
+ * need not be kept.
+ */
+export class CheckReport {
+  private readonly standings: Standing[] = [];
+  private readonly told: Told[] = [];
+  private readonly atEntries = new Map<string, Told>();
+  private readonly accepted: { readonly verdict: Verdict; readonly text: string }[] = [];
+  private readonly questions = new OpenQuestions();
+  private readonly notAssessed = new NotAssessed();
+  private readonly margins: VesselMargins[] = [];
+  private readonly tables: string[] = [];
+
+  constructor(
+    private readonly io: Io,
+    private readonly specs: Specs,
+    private readonly wanted: Wanted,
+  ) {}
+
+  add(spec: CheckedSpec): void {
+    const { io, specs, wanted } = this;
+    this.standings.push(...standingsOf(spec));
+    if (wanted.summary) return;
+    for (const finding of spec.findings) if (severityOf(finding) !== 'information') this.tell(finding, spec);
+    for (const { vessel, verdicts } of spec.check.vessels)
+      for (const verdict of verdicts)
+        if (verdict.outcome === 'accepted')
+          this.accepted.push({ verdict, text: acceptedText(io, specs, verdict, vessel.name) });
+    if (wanted.quiet) return;
+    this.questions.add(specs, spec);
+    this.notAssessed.add(spec);
+    this.margins.push(...spec.check.vessels.flatMap(one => vesselMargins(one)));
+    if (wanted.verdicts) this.tables.push(`${io.paint.strong(spec.shown)}\n${verdictTable(io, specs, spec)}`);
+  }
+
+  text(tally: Tally): string {
+    const { io, wanted } = this;
+    const blocks: string[] = [];
+    if (!wanted.quiet) blocks.push(this.vesselLines());
+    if (wanted.summary) return blocks.filter(Boolean).join('\n');
+    const ordered = [...this.told].sort((a, b) => gravestFirst(a.finding, b.finding));
+    const asFound = (one: Told) => one.finding.verdict?.asFound === true;
+    blocks.push(...ordered.filter(one => !asFound(one)).map(one => this.toldText(one)));
+    blocks.push(...this.accepted.sort((a, b) => byGravity(a.verdict, b.verdict)).map(one => one.text));
+    const found = ordered.filter(asFound);
+    if (found.length > 0)
+      blocks.push(
+        io.paint.strong(`As found: ${count(tally.asFound, 'check fails', 'checks fail')} before any change`),
+        ...found.map(one => this.toldText(one)),
+      );
+    if (wanted.quiet) return ended(blocks);
+    blocks.push(this.questions.text(io, wanted.all), this.notAssessed.text(io));
+    blocks.push(marginLines(io, this.margins, wanted.all));
+    blocks.push(...this.tables, totals(io, tally), io.paint.quiet(wrapped(CAUTION, io.width)));
+    return ended(blocks);
+  }
+
+  private tell(finding: Finding, spec: CheckedSpec): void {
+    const { io, specs, wanted } = this;
+    const key = finding.entryKey;
+    const had = key === undefined ? undefined : this.atEntries.get(key);
+    const of = `${finding.vessel?.vessel.name} (${spec.shown})`;
+    const text = findingText(io, specs, finding, wanted.all);
+    if (!had || wanted.all) {
+      const told: Told = { finding, text, of, others: [] };
+      this.told.push(told);
+      if (key !== undefined) this.atEntries.set(key, told);
+    } else if (gravestFirst(finding, had.finding) < 0) {
+      // The vessel that it hits hardest leads.
+      had.others.push(had.of);
+      Object.assign(had, { finding, text, of });
+    } else had.others.push(of);
+  }
+
+  private toldText({ text, others }: Told): string {
+    if (others.length === 0) return text;
+    const lead = `  ${this.io.paint.quiet('as well:')} `;
+    return `${text}\n${wrapped([...new Set(others)].join(', '), this.io.width, '       ', lead)}`;
+  }
+
+  /** One line for each vessel; a finding must stand within the first ten lines of the report. */
+  private vesselLines(): string {
+    const { io, wanted } = this;
+    const ordered = [...this.standings].sort(byWorst);
+    const most =
+      wanted.all || wanted.summary || ordered.length <= MOST_VESSELS ? ordered.length : MOST_VESSELS - 1;
+    const more = ordered.slice(most);
+    const lines = standingLines(io, ordered.slice(0, most));
+    if (more.length === 0) return lines.join('\n');
+    const of = (word: string) => more.filter(one => one.word === word).length;
+    const words = [...new Set(more.map(one => one.word))].map(word => `${of(word)} ${word}`);
+    return [...lines, `and ${more.length} more (${words.join(', ')}): see --summary`].join('\n');
+  }
+}
+
+/** The line of a finding is the tenth at most: five lines on vessels, one between, and what names the finding. */
+const MOST_VESSELS = 6;
+
+function totals(io: Io, tally: Tally): string {
+  const { paint } = io;
+  const found = [
+    tally.errors ? paint.error(count(tally.errors, 'error')) : 'no error',
+    tally.warnings ? paint.warning(count(tally.warnings, 'warning')) : '',
+    tally.notes ? count(tally.notes, 'note') : '',
+  ].filter(Boolean);
+  const least = tally.smallest
+    ? `, the least by ${percentWords(tally.smallest.margin!)} (${shortName(tally.smallest.rule)} of ${tally.smallest.subject})`
+    : '';
+  const checks = [
+    `${count(tally.holds, 'check holds', 'checks hold')}${least}`,
+    tally.notChecked ? paint.open(`${tally.notChecked} cannot tell for want of data`) : '',
+    tally.accepted
+      ? `${count(tally.accepted, 'failure is accepted', 'failures are accepted')}, by the persons named in the spec`
+      : '',
+  ].filter(Boolean);
+  const sum = tally.errors + tally.warnings + tally.notes;
+  const causes = tally.fails > sum ? ` (one finding for each cause; ${tally.fails} checks fail)` : '';
+  const files = `${count(tally.files, 'file')}, ${count(tally.vessels, 'vessel')}`;
+  return `${wrapped(`${files}: ${found.join(', ')}${causes}.`, io.width)}\n${wrapped(`${checks.join('; ')}.`, io.width)}`;
+}
+
+function ended(blocks: readonly string[]): string {
+  return blocks.filter(Boolean).join('\n\n');
+}

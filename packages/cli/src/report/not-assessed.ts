@@ -1,0 +1,34 @@
+import { silentTopics } from '@tailshaft/drivetrain';
+import type { CheckedSpec } from '../specs/specs.js';
+import type { Io } from '../terminal/io.js';
+import { wrapped } from '../terminal/layout.js';
+import { visible } from './excerpt.js';
+
+/** What rules say nothing of, because the specs declare nothing of it. Silence is no consent. */
+export class NotAssessed {
+  private readonly vessels: string[] = [];
+  private readonly topics = new Map<string, Set<number>>();
+
+  add(spec: CheckedSpec): void {
+    for (const { vessel, verdicts } of spec.check.vessels) {
+      const at = this.vessels.push(vessel.name) - 1;
+      for (const { of } of silentTopics(vessel, verdicts))
+        this.topics.set(of, (this.topics.get(of) ?? new Set()).add(at));
+    }
+  }
+
+  text(io: Io): string {
+    if (this.topics.size === 0) return '';
+    const all = this.vessels.length;
+    const words = [...this.topics]
+      .sort(([, one], [, other]) => other.size - one.size)
+      .map(([of, vessels]) => (vessels.size === all ? of : `${of} (${this.named(vessels)})`));
+    const head = io.paint.open('Not assessed (nothing declared):');
+    return wrapped(`${words.join('; ')}.`, io.width, '  ', `${head} `);
+  }
+
+  private named(vessels: ReadonlySet<number>): string {
+    const names = [...vessels].map(one => visible(this.vessels[one]!));
+    return names.length > 2 ? `${names.length} of ${this.vessels.length} vessels` : names.join(', ');
+  }
+}

@@ -1,0 +1,66 @@
+import type { Verdict } from '@tailshaft/drivetrain';
+import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import type { LineReading } from '../reading/arrangement.js';
+import { nearest } from '../reading/misspelt.js';
+import { type BlockReading, type FactReading, hostOf, placeOf } from '../reading/place.js';
+import type { FileCheck, JudgedVessel } from './project.js';
+
+/** A `cannot tell` whose data are missing only because the text there could not be read, or a verdict on just that. */
+export function echoesProblem(verdict: Verdict, check: FileCheck): boolean {
+  const { uri, start, end } = placeOf(verdict.place);
+  if (uri === check.uri && check.problems.some(one => one.start === start && one.end === end)) return true;
+  if (verdict.outcome !== 'cannot tell' || verdict.missing.length === 0) return false;
+  return verdict.missing.every(missing => {
+    const host = hostOf(missing.host);
+    if (!host) return false;
+    if (host.unresolved) return true;
+    const { reading } = host;
+    if (!reading) return false;
+    const told = check.problems.length > 0 || (host.uri === check.uri && reading.concerns.length > 0);
+    return (
+      told &&
+      (reading.facts.some(one => failedToSay(one, missing.property)) || begun(reading, missing.property))
+    );
+  });
+}
+
+const ROLES = Object.keys(PLACE_VOCABULARY);
+
+/**
+ * A verdict on a line one of whose parts cannot be read, as in `gaer Alder-63`: judged without its gear, the hand of its
+ * propeller would be called wrong. The words that cannot be read are told of; the line is judged when they can.
+ */
+export function isUnsettled(verdict: Verdict, judged: JudgedVessel): boolean {
+  for (const arrangement of judged.reading.arrangements) {
+    const unsettled = arrangement.lines.filter(lacksPart).map(one => one.name);
+    for (const line of arrangement.lines) {
+      if (!unsettled.includes(line.name) && !unsettled.includes(line.mirrors?.name ?? '')) continue;
+      const path = `${arrangement.name}.${line.name}`;
+      const { subject } = verdict;
+      if (subject === path || subject.startsWith(`${path}.`) || subject === arrangement.name) return true;
+    }
+  }
+  return false;
+}
+
+/** Whether words in a line that mean nothing are probably a part that it lacks. */
+function lacksPart({ facts, parts }: LineReading): boolean {
+  return facts.unread.some(({ text }) => {
+    const meant = text === '' ? undefined : nearest(text, ROLES);
+    return meant !== undefined && !parts.some(part => part.role === meant);
+  });
+}
+
+function failedToSay({ row, fact, doubtful }: FactReading, property: string): boolean {
+  return row.words === property && (!fact || doubtful === true);
+}
+
+/** Whether words that nobody can read yet are probably this property, half typed or misspelt. */
+function begun(reading: BlockReading, property: string): boolean {
+  const first = property.split(' ')[0]!;
+  return reading.unread.some(
+    ({ text }) =>
+      text !== '' &&
+      (property === text || property.startsWith(`${text} `) || nearest(text, [first]) === first),
+  );
+}
