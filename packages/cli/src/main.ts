@@ -45,7 +45,13 @@ const COMMANDS: readonly Listed[] = [
 
 /** Runs the command that the arguments name. Whatever happens ends in a sentence and a status, never in a trace. */
 async function main(args: readonly string[]): Promise<number> {
-  const io = processIo();
+  let io: Io;
+  try {
+    io = processIo();
+  } catch {
+    process.stderr.write('tailshaft: the folder that this was started in is gone\n');
+    return 2;
+  }
   try {
     return await dispatch(io, args);
   } catch (error) {

@@ -4,7 +4,7 @@ import type { CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { count, wrapped } from '../terminal/layout.js';
 import { CAUTION } from './cautions.js';
-import { acceptedText, findingText } from './finding-text.js';
+import { acceptedText, asFoundText, findingText } from './finding-text.js';
 import { marginLines, type VesselMargins, vesselMargins } from './margins.js';
 import { NotAssessed } from './not-assessed.js';
 import { OpenQuestions } from './open-questions.js';
@@ -97,7 +97,8 @@ export class CheckReport {
     const key = finding.entryKey;
     const had = key === undefined ? undefined : this.atEntries.get(key);
     const of = `${finding.vessel?.vessel.name} (${spec.shown})`;
-    const text = findingText(io, specs, finding, wanted.all);
+    const short = finding.verdict?.asFound === true && !wanted.all;
+    const text = short ? asFoundText(io, specs, finding) : findingText(io, specs, finding, wanted.all);
     if (!had || wanted.all) {
       const told: Told = { finding, text, of, others: [] };
       this.told.push(told);

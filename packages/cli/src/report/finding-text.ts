@@ -36,12 +36,21 @@ export function findingText(io: Io, specs: Specs, finding: Finding, all = false)
   return lines.join('\n');
 }
 
-/** A failure that somebody accepted, in short: it is not hidden, and it is not repeated as a finding. */
+/** A failure that somebody accepted: it is not hidden, and it is not repeated as a finding. */
 export function acceptedText(io: Io, specs: Specs, verdict: Verdict, vessel: string): string {
-  const spot = specs.spot(verdict.place as Place);
+  const said = `${vessel}, ${verdict.message}`;
+  return shortText(io, specs, io.paint.warning('accepted'), verdict.rule, verdict.place as Place, said);
+}
+
+/** What fails of the vessel as it was found: no fault of any proposal, and what a comparison starts from. */
+export function asFoundText(io: Io, specs: Specs, finding: Finding): string {
+  return shortText(io, specs, io.paint.open('as found'), finding.code, finding.place, finding.message);
+}
+
+function shortText(io: Io, specs: Specs, head: string, code: string, place: Place, message: string): string {
+  const spot = specs.spot(place);
   const at = spot ? `${spot.shown}:${spot.line}:${spot.column}` : '';
-  const head = `${io.paint.warning('accepted')}  ${verdict.rule}  ${io.paint.quiet(at)}`;
-  return `${head}\n${wrapped(visible(`${vessel}, ${verdict.message}`), io.width, '  ')}`;
+  return `${head}  ${code}  ${io.paint.quiet(at)}\n${wrapped(visible(message), io.width, '  ')}`;
 }
 
 /** More of either would hide the next finding. */

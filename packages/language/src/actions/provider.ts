@@ -3,7 +3,7 @@ import type { CodeActionProvider, LangiumSharedServices } from 'langium/lsp';
 import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
 import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
-import { findingsOf } from '../project/findings.js';
+import { everyFinding, findingsOf } from '../project/findings.js';
 import type { Project } from '../project/project.js';
 import { convertUnits } from './convertUnits.js';
 import { extractPart } from './extractPart.js';
@@ -71,7 +71,7 @@ export class CodeActions implements CodeActionProvider {
     const offers: Offer[] = [];
     if (wants('quickfix') || wants(FIX_ALL)) {
       const findings = findingsOf(check);
-      const here = findings.filter(({ place }) => place.start <= end && place.end >= start);
+      const here = everyFinding(findings).filter(({ place }) => place.start <= end && place.end >= start);
       if (wants('quickfix')) {
         const { LangiumDocuments } = shared.workspace;
         offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));

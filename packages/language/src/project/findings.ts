@@ -100,10 +100,16 @@ function withFolded(finding: Finding, amongVessels: boolean): Finding {
     ? namedMessage(verdict, vessel, amongVessels, inOrder(lines, vessel))
     : finding.message;
   const more = folded.flatMap((one): Related[] => {
-    if (one.code === finding.code && saidOf(one) === saidOf(finding) && samePlace(one.place, finding.place))
-      return [];
-    const words = one.code === finding.code ? 'The same' : 'For the same cause';
-    return [{ place: one.place, message: `${words}: ${one.message}` }];
+    const same = one.code === finding.code && saidOf(one) === saidOf(finding);
+    if (same && samePlace(one.place, finding.place)) return [];
+    const line = same && one.verdict && aboutOf(one.verdict, vessel.vessel).line?.name;
+    if (line) return [{ place: one.place, message: `The same of ${line}` }];
+    return [
+      {
+        place: one.place,
+        message: `${one.code === finding.code ? 'Also' : `Fails for it too, ${one.code}`}: ${one.message}`,
+      },
+    ];
   });
   return { ...finding, message, related: [...finding.related, ...more] };
 }
