@@ -1,6 +1,7 @@
 export * from './actions/index.js';
 export * from './edit/index.js';
 export * from './format/formatText.js';
+export { TailshaftTerminals } from './generated/ast.js';
 export type * from './project/finding.js';
 export * from './project/findings.js';
 export * from './project/imports.js';

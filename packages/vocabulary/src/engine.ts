@@ -2,6 +2,7 @@ import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from '.
 import { ENGINE_FIT, ENGINE_PLACE_FIT, MOTOR_FIT, MOTOR_PLACE_FIT, MOUNTS } from './fit.js';
 import { FLANGE } from './flange.js';
 import {
+  absolute,
   anyWord,
   between,
   blocksFor,
@@ -271,14 +272,9 @@ export const ENGINE_PLACE: Vocabulary = {
       'charge coolant temperature 32 °C',
       { range: between('-5 °C', '95 °C') },
     ),
-    row(
-      'airPressure',
-      'air pressure',
-      quantity('pressure'),
-      'Air pressure at the intake.',
-      'air pressure 100 kPa',
-      { range: between('60 kPa', '110 kPa') },
-    ),
+    row('airPressure', 'air pressure', absolute, 'Air pressure at the intake.', 'air pressure 100 kPa', {
+      range: between('60 kPa', '110 kPa'),
+    }),
     row(
       'airHumidity',
       'air humidity',

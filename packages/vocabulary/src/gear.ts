@@ -13,6 +13,8 @@ import {
   anyWord,
   between,
   blocksFor,
+  gauge,
+  gaugeSpan,
   layout,
   lock,
   mesh,
@@ -194,7 +196,7 @@ export const CLUTCH: Vocabulary = {
     clutch(
       'oilPressure',
       'oil pressure',
-      quantity('pressure'),
+      gauge,
       'Lowest working oil pressure at this clutch.',
       'oil pressure 20 bar',
       { range: between('0.5 bar', '80 bar') },
@@ -376,7 +378,7 @@ export const GEAR: Vocabulary = {
     row(
       'oilPressure',
       'oil pressure',
-      span('pressure'),
+      gaugeSpan,
       'Working range of clutch oil pressure.',
       'oil pressure 20 .. 24 bar',
       { range: between('0.5 bar', '80 bar') },

@@ -1,4 +1,4 @@
-import type { Dimension, Value } from '@tailshaft/mechanics';
+import type { Datum, Dimension, Value } from '@tailshaft/mechanics';
 import type {
   Bolts,
   Fact,
@@ -18,8 +18,8 @@ import type {
 export type ValueKind<T = unknown> = KindShape & { readonly makes?: T };
 
 export type KindShape =
-  | { readonly form: 'quantity'; readonly dimension: Dimension }
-  | { readonly form: 'span'; readonly dimension: Dimension }
+  | { readonly form: 'quantity'; readonly dimension: Dimension; readonly datum?: Datum }
+  | { readonly form: 'span'; readonly dimension: Dimension; readonly datum?: Datum }
   | { readonly form: 'point'; readonly of: Dimension; readonly at: Dimension }
   | { readonly form: 'ratio'; readonly slope?: true }
   | { readonly form: 'per year' }
@@ -43,6 +43,18 @@ export const quantity = <D extends Dimension>(dimension: D): ValueKind<Value<D>>
   dimension,
 });
 export const span = <D extends Dimension>(dimension: D): ValueKind<Span<D>> => ({ form: 'span', dimension });
+/** Pressures of oil as a gauge shows them, and of the air, which is counted from nothing. */
+export const gauge: ValueKind<Value<'pressure'>> = {
+  form: 'quantity',
+  dimension: 'pressure',
+  datum: 'gauge',
+};
+export const gaugeSpan: ValueKind<Span<'pressure'>> = { form: 'span', dimension: 'pressure', datum: 'gauge' };
+export const absolute: ValueKind<Value<'pressure'>> = {
+  form: 'quantity',
+  dimension: 'pressure',
+  datum: 'absolute',
+};
 export const point = <Y extends Dimension, X extends Dimension>(of: Y, at: X): ValueKind<Point<Y, X>> => ({
   form: 'point',
   of,

@@ -1,4 +1,8 @@
-import { KEYWORDS } from '@tailshaft/language';
+import { KEYWORDS, TailshaftTerminals } from '@tailshaft/language';
+
+/** Numbers are those of the grammar of the language; what is measured in inches by its mark opens no text. */
+const { MEASURED, MIXED, FRACTION, NUMBER } = TailshaftTerminals;
+const NUMBERS = [MIXED, FRACTION, NUMBER];
 
 /** The grammar that colours a spec before the server has answered, made from the keywords of the language. */
 export function textMateGrammar(): object {
@@ -11,6 +15,10 @@ export function textMateGrammar(): object {
       { name: 'comment.block.documentation.tailshaft', match: '///.*$' },
       { name: 'comment.line.double-slash.tailshaft', match: '//.*$' },
       { name: 'comment.block.tailshaft', begin: '/\\*', end: '\\*/' },
+      {
+        name: 'constant.numeric.tailshaft',
+        match: `(?<![A-Za-z0-9_-])${MEASURED.source}`,
+      },
       { name: 'string.quoted.double.tailshaft', begin: '"', end: '"|$' },
       {
         match: `^\\s*(engine|motor|gear|transfer|coupling|shaft material|propeller|vessel|arrangement|shaftline)\\s+(${name})`,
@@ -33,7 +41,7 @@ export function textMateGrammar(): object {
       { name: 'constant.numeric.ratio.tailshaft', match: '\\b\\d+(?:\\.\\d+)?:\\d+(?:\\.\\d+)?\\b' },
       {
         name: 'constant.numeric.tailshaft',
-        match: '(?<![A-Za-z0-9_-])[+-]?\\d+(?:[.]\\d+)?(?:[ -]\\d+/\\d+|/\\d+)?(?:[eE][+-]?\\d+)?',
+        match: `(?<![A-Za-z0-9_-])(?:${NUMBERS.map(({ source }) => source).join('|')})`,
       },
       { name: 'constant.language.unknown.tailshaft', match: '\\bunknown\\b' },
       { name: 'keyword.control.tailshaft', match: `(?<![A-Za-z0-9_.-])(?:${words})(?![A-Za-z0-9_-])` },

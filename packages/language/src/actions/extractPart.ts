@@ -2,9 +2,9 @@ import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 import { beforeStatement, startOfLine } from '../edit/layout.js';
 import type { Replacement } from '../edit/textEdit.js';
 import { formatText } from '../format/formatText.js';
-import { lineBreakOf, piecesOf } from '../format/tokens.js';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import type { DocumentReading } from '../reading/document.js';
+import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import { type FactItem, itemsOf } from './factItems.js';
 import type { Offer, TextOf } from './offer.js';
 

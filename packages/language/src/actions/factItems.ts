@@ -1,5 +1,5 @@
-import { type Piece, piecesOf } from '../format/tokens.js';
 import type { BlockReading } from '../reading/block.js';
+import { type Piece, piecesOf } from '../text/tokens.js';
 
 /** A fact, or a block of facts, as it stands in the text. */
 export interface FactItem {

@@ -3,10 +3,10 @@ import { addToBlock, indentAt, startOfLine } from '../edit/layout.js';
 import type { Replacement } from '../edit/textEdit.js';
 import { withoutHanded } from '../elaborate/part.js';
 import { formatText } from '../format/formatText.js';
-import { lineBreakOf, piecesOf } from '../format/tokens.js';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { VesselReading } from '../reading/vessel.js';
+import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import { itemsOf } from './factItems.js';
 import type { Offer, TextOf } from './offer.js';
 

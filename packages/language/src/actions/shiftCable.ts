@@ -1,5 +1,5 @@
 import type { TextEdit } from '../edit/textEdit.js';
-import { piecesOf } from '../format/tokens.js';
+import { piecesOf } from '../text/tokens.js';
 import type { TextOf } from './offer.js';
 
 const VALUE = ['push', 'pull', 'for', 'ahead', 'unknown'];

@@ -1,7 +1,7 @@
 import { ENTRY_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import { lineBreakOf, piecesOf } from '../format/tokens.js';
 import type { FactReading } from '../reading/block.js';
 import type { Host, Place } from '../reading/place.js';
+import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import { addToBlock, bracesIn, headerEnd, indentAt } from './layout.js';
 import { insideStatement, partStatement, planProperty } from './property.js';
 import type { TextEdit } from './textEdit.js';

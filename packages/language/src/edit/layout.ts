@@ -1,4 +1,4 @@
-import { lineBreakOf, piecesOf } from '../format/tokens.js';
+import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import type { Replacement } from './textEdit.js';
 
 interface Range {

@@ -1,6 +1,6 @@
 import type { ModelEdit } from '@tailshaft/drivetrain';
-import { piecesOf } from '../format/tokens.js';
 import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
+import { piecesOf } from '../text/tokens.js';
 import { FactWriter } from './factWriter.js';
 import { beforeStatement, statementStart } from './layout.js';
 import { removal } from './removal.js';

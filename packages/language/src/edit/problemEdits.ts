@@ -1,5 +1,5 @@
-import { lineBreakOf } from '../format/tokens.js';
 import type { Problem, ProblemChoice } from '../reading/problem.js';
+import { lineBreakOf } from '../text/tokens.js';
 import { indentAt, startOfLine } from './layout.js';
 import type { TextEdit } from './textEdit.js';
 

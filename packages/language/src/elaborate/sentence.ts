@@ -5,6 +5,7 @@ import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
 import { outOfRange } from '../reading/forms/outOfRange.js';
 import { symbolOf } from '../reading/forms/symbol.js';
+import { spelledUnit } from '../reading/forms/unit.js';
 import { unquoted } from '../reading/forms/words.js';
 import { nearest } from '../reading/misspelt.js';
 import { type AtomTok, isTok } from '../reading/token.js';
@@ -36,7 +37,7 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
     return { ...base, about: written };
   }
   const at = bound[1]!.split(' ').length + bound[2]!.split(' ').length;
-  const { value, next } = quantityAt(words, at, reading.place.uri);
+  const { value, next } = quantityAt(words, at, reading.place.uri, tell);
   const condition = words
     .slice(next)
     .map(word => word.text)
@@ -60,8 +61,8 @@ export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption
     .slice(0, at < 0 ? undefined : at)
     .map(word => word.text)
     .join(' ');
-  const value = at < 0 ? undefined : quantityAt(words, at, reading.place.uri).value;
-  if (!value && words.length > 0) {
+  const { value, refused } = at < 0 ? {} : quantityAt(words, at, reading.place.uri, tell);
+  if (!value && !refused && words.length > 0) {
     tell({
       code: 'text/sentence',
       start: reading.place.start,
@@ -123,25 +124,30 @@ function checkAssumption(reading: SentenceReading, about: string, value: Value, 
 }
 
 /** A number with its unit; without one it is a ratio. */
-function quantityAt(tokens: readonly AtomTok[], index: number, uri: string): { value?: Value; next: number } {
+function quantityAt(
+  tokens: readonly AtomTok[],
+  index: number,
+  uri: string,
+  tell: Tell,
+): { value?: Value; next: number; refused?: true } {
   const cursor = new Cursor(tokens, uri, () => false);
   cursor.index = index;
   cursor.followLine();
   const number = takeNumber(cursor);
-  if (!number || !Number.isFinite(number.number)) return { next: index };
-  const next = tokens[cursor.index];
-  const percent = isTok(next) && next.text === '%';
-  const unit = isTok(next) && !percent ? findUnit(next.text) : undefined;
-  const origin = { uri, start: number.start, end: unit || percent ? (next as AtomTok).end : number.end };
+  cursor.problems.forEach(tell);
+  if (!number || !(Number.isFinite(number.number) || number.refused)) return { next: index };
+  const spelled = number.unit ? { unit: findUnit(number.unit), text: '', count: 0 } : spelledUnit(cursor);
+  const { unit } = spelled ?? {};
+  if (unit) cursor.index += spelled!.count;
+  if (number.refused) return { next: cursor.index, refused: true };
   const dimension = unit?.dimensions[0] ?? 'ratio';
-  const si = unit ? toSI(number.number, unit) : percent ? number.number / 100 : number.number;
-  const written = unit || percent ? `${number.written} ${(next as { text?: string }).text}` : number.written;
-  return {
-    value: given('required value', symbolOf(dimension), dimension, si, {
-      written,
-      unit: unit?.symbol ?? (percent ? '%' : '1'),
-      origin,
-    }),
-    next: cursor.index + (unit || percent ? 1 : 0),
-  };
+  const written = unit && spelled!.text ? `${number.written} ${spelled!.text}` : number.written;
+  const value = given('required value', symbolOf(dimension), dimension, toSI(number.number, unit ?? ONE), {
+    written,
+    unit: unit?.symbol ?? '1',
+    origin: { uri, start: number.start, end: cursor.previous!.end },
+  });
+  return { value, next: cursor.index };
 }
+
+const ONE = findUnit('1')!;

@@ -215,8 +215,13 @@ function numbersIn(value: unknown): Value[] {
 function openQuestionsOf(block: BlockReading): Vessel['openQuestions'] {
   return [...withNested(block)].flatMap(one =>
     one.facts.flatMap(found =>
-      found.fact && found.fact.value === undefined
-        ? [{ what: `${found.row.words} of ${one.host.vocabulary.title}`, origin: found.fact.origin }]
+      found.fact && (found.fact.value === undefined || found.fact.open)
+        ? [
+            {
+              what: `${[...(found.fact.open ?? []), found.row.words].join(' of ')} of ${one.host.vocabulary.title}`,
+              origin: found.fact.origin,
+            },
+          ]
         : [],
     ),
   );

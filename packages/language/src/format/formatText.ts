@@ -4,9 +4,9 @@ import type { Document } from '../generated/ast.js';
 import { type DocumentReading, readDocument } from '../reading/document.js';
 import { createTailshaftCore } from '../services/module.js';
 import { reshapesBlocks } from '../services/repair/openBlocks.js';
+import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import { outlineOf } from './outline.js';
 import { printText } from './print.js';
-import { lineBreakOf, piecesOf } from './tokens.js';
 
 /** The text with its usual layout. What cannot be read stays as it is; line ends, comments and meaning always do. */
 export function formatText(text: string): string {

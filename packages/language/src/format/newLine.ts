@@ -1,5 +1,5 @@
 import type { Replacement } from '../edit/textEdit.js';
-import { type Piece, piecesOf } from './tokens.js';
+import { type Piece, piecesOf } from '../text/tokens.js';
 
 /** Words that begin statements at one depth only: where they begin a line, what is open deeper was left open. */
 const DEPTH: Readonly<Record<string, number>> = { import: 0, vessel: 0, arrangement: 1, shaftline: 2 };

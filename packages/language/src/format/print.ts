@@ -1,5 +1,5 @@
+import { type Piece, piecesOf } from '../text/tokens.js';
 import type { Outline } from './outline.js';
-import { type Piece, piecesOf } from './tokens.js';
 import { type Block, type Body, firstOf, type Item, lastOf, treeOf } from './tree.js';
 
 /** A line is no longer than this where it can be helped. */

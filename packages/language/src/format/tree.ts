@@ -1,5 +1,5 @@
+import type { Piece } from '../text/tokens.js';
 import type { Outline } from './outline.js';
-import type { Piece } from './tokens.js';
 
 /** A statement or fact with its comments. */
 export interface Item {

@@ -8,8 +8,9 @@ export interface Statement {
 const OPENERS =
   /^(?:import|engine|motor|gear|transfer|coupling|propeller|vessel|shaft[ \t]+material)(?![\w.%'/-])/;
 
-/** Strings and comments, in which braces mean nothing, braces, and the beginnings of lines. */
-const LOOK = /"[^"\r\n]*"?|\/\/[^\r\n]*|\/\*[\s\S]*?(?:\*\/|$)|[{}]|\n/g;
+/** A number in inches, which opens no string; strings and comments, in which braces mean nothing, braces, and the beginnings of lines. */
+const LOOK =
+  /[\d\u00BC-\u00BE\u2150-\u215E]"(?![^\s}\])\u00D7,;])|"[^"\r\n]*"?|\/\/[^\r\n]*|\/\*[\s\S]*?(?:\*\/|$)|[{}]|\n/g;
 
 /**
  * Cuts a text where a new statement begins in the first column outside all braces. The stretches follow one another

@@ -1,7 +1,7 @@
 import { type LangiumDocument, type LangiumDocuments, UriUtils } from 'langium';
 import type { Replacement } from '../edit/textEdit.js';
-import { lineBreakOf } from '../format/tokens.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
+import { lineBreakOf } from '../text/tokens.js';
 import { relativePath, withoutExtension } from './imports.js';
 import type { Project } from './project.js';
 

@@ -3,6 +3,7 @@ import { absenceOf, type BlockRow, type Row, type Vocabulary } from '@tailshaft/
 import { notingAbsence } from './absent.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
+import { goesOn } from './forms/compound.js';
 import { refuseEndless } from './forms/finite.js';
 import { takeValue } from './forms/index.js';
 import { refuseNegative } from './forms/negative.js';
@@ -64,7 +65,9 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
   const before = cursor.problems.length + cursor.concerns.length;
   const problems = cursor.problems.length;
   const from = cursor.index;
-  const open = cursor.takeWords('unknown');
+  cursor.open = [];
+  cursor.known = undefined;
+  const open = !goesOn(cursor, row.kind) && cursor.takeWords('unknown');
   const taken = open ? undefined : takeValue(cursor, row.words, row.kind);
   if (cursor.index === from) {
     reading.unread.push({ ...words, text: row.words });
@@ -88,6 +91,8 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
         origin: { uri: cursor.uri, ...range },
         ...(evidence?.read ? { evidence: evidence.read } : {}),
         ...(outside ? { outOfRange: outside } : {}),
+        ...(cursor.open.length > 0 ? { open: cursor.open } : {}),
+        ...(cursor.known ? { known: cursor.known } : {}),
       };
   return {
     row,

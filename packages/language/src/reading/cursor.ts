@@ -12,6 +12,10 @@ export class Cursor {
   line = 0;
   readonly problems: Problem[] = [];
   readonly concerns: UnitConcern[] = [];
+  /** Parts of the value being read that are written `unknown`. */
+  open: string[] = [];
+  /** What is known of a value that is unknown as a whole. */
+  known: Readonly<Record<string, unknown>> | undefined;
 
   constructor(
     readonly atoms: readonly AtomTok[],

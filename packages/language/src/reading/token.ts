@@ -30,8 +30,8 @@ export function kindOfText(text: string): Tok['kind'] {
   if (text.startsWith('"')) return 'string';
   if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return 'date';
   if (/^[\d.]+:[\d.]+$/.test(text)) return 'ratio';
-  if (/^[+-]?\d/.test(text)) return 'number';
-  return /^[\p{L}_%'°µ]/u.test(text) ? 'word' : 'mark';
+  if (/^[+\-−]?\d|^[¼-¾⅐-⅞]/.test(text)) return 'number';
+  return /^[\p{L}_%'°µ′″]/u.test(text) ? 'word' : 'mark';
 }
 
 export function isTok(atom: AtomTok | undefined): atom is Tok {

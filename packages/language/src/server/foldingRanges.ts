@@ -1,7 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import type { FoldingRangeProvider } from 'langium/lsp';
 import { type FoldingRange, FoldingRangeKind } from 'vscode-languageserver';
-import { bracesOf, scan, type Token } from './text/scan.js';
+import { bracesOf, scan, type Token } from '../text/scan.js';
 
 /** Blocks, comments of several lines, and the imports at the top. */
 export class FoldingRanges implements FoldingRangeProvider {

@@ -1,7 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import type { Position, SelectionRange } from 'vscode-languageserver';
+import { bracesOf, scan } from '../text/scan.js';
 import { rangeIn } from './places.js';
-import { bracesOf, scan } from './text/scan.js';
 
 /** From the word under the cursor outwards: word, its line of facts, block, block with its header, file. */
 export function selectionRanges(document: LangiumDocument, positions: readonly Position[]): SelectionRange[] {

@@ -12,8 +12,8 @@ import { withNested } from '../elaborate/vessel.js';
 import type { BlockReading } from '../reading/block.js';
 import type { DocumentReading } from '../reading/document.js';
 import type { Place } from '../reading/place.js';
+import { scan, type Token } from '../text/scan.js';
 import type { TailshaftServices } from './services.js';
-import { scan, type Token } from './text/scan.js';
 
 /** `unit` is our own; every other type is one that all themes colour. */
 export const TOKEN_TYPES = [

@@ -1,9 +1,9 @@
 import { type FileSystemProvider, type LangiumDocument, type URI, UriUtils } from 'langium';
 import type { DocumentLink } from 'vscode-languageserver';
 import { isWithin } from '../project/imports.js';
+import { scan } from '../text/scan.js';
 import { rangeIn } from './places.js';
 import type { TailshaftServices } from './services.js';
-import { scan } from './text/scan.js';
 
 /** `sheets/alder-63.pdf`: a document that lies with the specs. */
 const FILE = /^[^\s:<>|?*"\\]+\.[a-z0-9]{2,5}$/i;

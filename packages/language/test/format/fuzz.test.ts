@@ -6,10 +6,10 @@ import { applyEdits } from '../../src/edit/index.js';
 import { formatEdits, formatText, sameWords } from '../../src/format/formatText.js';
 import { outlineOf } from '../../src/format/outline.js';
 import { printText } from '../../src/format/print.js';
-import { piecesOf } from '../../src/format/tokens.js';
 import type { Document } from '../../src/generated/ast.js';
 import { type DocumentReading, readDocument } from '../../src/reading/document.js';
 import { createTailshaftCore } from '../../src/services/module.js';
+import { piecesOf } from '../../src/text/tokens.js';
 
 const SAMPLE = `import "parts"
 /// A pilot cutter.

@@ -1,4 +1,3 @@
-import type { Fact } from '@tailshaft/drivetrain';
 import { type Dimension, findUnit, formatQuantity, fromSI, unitsOf } from '@tailshaft/mechanics';
 import {
   ENTRY_VOCABULARY,
@@ -10,24 +9,9 @@ import {
   type Vocabulary,
 } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
-import { readFacts, startReading } from '../../src/reading/block.js';
-import { kindOfText } from '../../src/reading/token.js';
+import { everyRow, readLine } from './readLine.js';
 
-/** Reads one property of a block, as the words and the value that stand on a line. */
-function read(vocabulary: Vocabulary, text: string) {
-  const words = text.split(' ');
-  let start = 0;
-  const atoms = words.map(word => {
-    const at = start;
-    start += word.length + 1;
-    return { kind: kindOfText(word), text: word, start: at, end: at + word.length, line: 0 };
-  });
-  const host = { uri: '', start: 0, end: 0, headEnd: 0, vocabulary, form: 'nested' as const };
-  const reading = startReading(host);
-  readFacts(reading, atoms);
-  return { reading, fact: reading.facts[0]?.fact as Fact<unknown> | undefined };
-}
-
+const read = readLine;
 const engine = (text: string) => read(ENTRY_VOCABULARY.engine!, text);
 const gear = (text: string) => read(ENTRY_VOCABULARY.gear!, text);
 const place = (text: string) => read(PLACE_VOCABULARY.engine!, text);
@@ -101,17 +85,7 @@ describe('a number outside what such a thing can be', () => {
 });
 
 function everyQuantity(): (readonly [string, Vocabulary, Row, Range])[] {
-  const seen = new Set<Vocabulary>();
-  const found: (readonly [string, Vocabulary, Row, Range])[] = [];
-  const visit = (path: string, vocabulary: Vocabulary): void => {
-    if (seen.has(vocabulary)) return;
-    seen.add(vocabulary);
-    for (const row of vocabulary.rows)
-      if (row.kind.form === 'quantity' && row.range)
-        found.push([`${path}: ${row.words}`, vocabulary, row, row.range]);
-    for (const one of vocabulary.blocks) visit(`${path} ${one.words}`, one.block);
-  };
-  for (const table of [ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY])
-    for (const [kind, vocabulary] of Object.entries(table)) visit(kind, vocabulary);
-  return found;
+  return everyRow().flatMap(([path, vocabulary, row]) =>
+    row.kind.form === 'quantity' && row.range ? [[path, vocabulary, row, row.range] as const] : [],
+  );
 }

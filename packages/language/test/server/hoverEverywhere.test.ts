@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { LangiumDocument } from 'langium';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { MarkupContent } from 'vscode-languageserver';
-import { scan } from '../../src/server/text/scan.js';
+import { scan } from '../../src/text/scan.js';
 import { positionOf, Testbed } from './testbed.js';
 
 const example = (path: string) =>

@@ -1,5 +1,6 @@
 export * from './ambiguous.js';
 export * from './convert.js';
+export * from './datum.js';
 export * from './find.js';
 export * from './format.js';
 export * from './natural.js';

@@ -26,6 +26,10 @@ export interface Fact<T> {
   /** The value's place in the text. */
   readonly origin: Origin;
   readonly evidence?: Evidence;
+  /** Parts of a compound value that are written `unknown`; where it means nothing without them, `value` is undefined. */
+  readonly open?: readonly string[];
+  /** What is known of such a value: the power of `350 hp at unknown`. */
+  readonly known?: Readonly<Record<string, unknown>>;
   /** Why the number or its unit is a slip: it lies outside what such a thing can be. Nothing holds on such a fact. */
   readonly outOfRange?: string;
 }

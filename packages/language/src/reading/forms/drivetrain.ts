@@ -1,5 +1,6 @@
 import type { Bolts, GearLayout, OutputSense, Pilot, Rotation, View } from '@tailshaft/drivetrain';
 import type { Cursor } from '../cursor.js';
+import { takeOpen } from './compound.js';
 import { takeNumber } from './number.js';
 import { takeQuantity } from './quantity.js';
 import { takeWord, wrongToken } from './words.js';
@@ -26,6 +27,7 @@ export function takeRotation(cursor: Cursor, property: string): Rotation | undef
     );
     return { word };
   }
+  if (takeOpen(cursor, 'viewing point')) return { word };
   const view = takeWord(cursor, 'viewed from', VIEWS) as View | undefined;
   return view ? { word, viewedFrom: view } : { word };
 }
@@ -34,6 +36,10 @@ export function takeRotation(cursor: Cursor, property: string): Rotation | undef
 export function takeOutputSense(cursor: Cursor, property: string): OutputSense | undefined {
   const word = takeWord(cursor, property, ['same', 'opposite']) as OutputSense['word'] | undefined;
   if (!word) return undefined;
+  if (cursor.takeWords('seen from unknown')) {
+    cursor.open.push('viewing point');
+    return { word };
+  }
   if (cursor.takeWords('seen from aft')) return { word, seen: 'from aft' };
   if (cursor.takeWords('each seen at its own end')) return { word, seen: 'each seen at its own end' };
   return { word };
@@ -49,28 +55,33 @@ export function takeLayout(cursor: Cursor, property: string): GearLayout | undef
     'U-drive',
   ]) as GearLayout['word'] | undefined;
   if (!word) return undefined;
-  if (cursor.peek()?.kind !== 'number') return { word };
+  if (takeOpen(cursor, 'angle') || cursor.peek()?.kind !== 'number') return { word };
   const downAngle = takeQuantity(cursor, property, 'angle');
   return downAngle ? { word, downAngle } : { word };
 }
 
 /** `4 x 1/2 in`. */
 export function takeBolts(cursor: Cursor, property: string): Bolts | undefined {
-  const count = takeNumber(cursor);
-  if (!count || !(cursor.takeWords('x') || cursor.take('mark', '×'))) {
+  const countOpen = takeOpen(cursor, 'number of bolts');
+  const count = countOpen ? undefined : takeNumber(cursor);
+  if ((!count && !countOpen) || !(cursor.takeWords('x') || cursor.take('mark', '×'))) {
     return cursor.problem(
       'text/value',
       wrongToken(cursor),
       `"${property}" is a number of bolts and their size: ${property} 4 x 1/2 in.`,
     );
   }
-  const size = takeQuantity(cursor, property, 'length');
-  return size && { count: count.number, size };
+  const size = takeOpen(cursor, 'size of the bolts') ? undefined : takeQuantity(cursor, property, 'length');
+  if (cursor.open.length > 0)
+    cursor.known = { ...(count ? { count: count.number } : {}), ...(size ? { size } : {}) };
+  return size && count && !count.refused ? { count: count.number, size } : undefined;
 }
 
 /** `63.5 mm female`. */
 export function takePilot(cursor: Cursor, property: string): Pilot | undefined {
-  const diameter = takeQuantity(cursor, property, 'length');
+  const diameter = takeOpen(cursor, 'diameter') ? undefined : takeQuantity(cursor, property, 'length');
+  if (diameter && takeOpen(cursor, 'male or female')) return { diameter };
   const kind = cursor.takeWords('male') ? 'male' : cursor.takeWords('female') ? 'female' : undefined;
+  if (!diameter && kind) cursor.known = { kind };
   return diameter && (kind ? { diameter, kind } : { diameter });
 }

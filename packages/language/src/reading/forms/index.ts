@@ -1,7 +1,8 @@
 import type { ValueKind } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
+import { takePoint, takeSpan } from './compound.js';
 import { takeBolts, takeLayout, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
-import { takePerYear, takePoint, takeQuantity, takeRatio, takeSpan } from './quantity.js';
+import { takePerYear, takeQuantity, takeRatio } from './quantity.js';
 import { takeShaftCriterion } from './shaftCriterion.js';
 import { takeLock, takeMesh } from './train.js';
 import { takeAnyWord, takeDate, takeSource, takeText, takeWord } from './words.js';
@@ -10,9 +11,9 @@ import { takeAnyWord, takeDate, takeSource, takeText, takeWord } from './words.j
 export function takeValue(cursor: Cursor, property: string, kind: ValueKind): unknown {
   switch (kind.form) {
     case 'quantity':
-      return takeQuantity(cursor, property, kind.dimension);
+      return takeQuantity(cursor, property, kind.dimension, kind.datum);
     case 'span':
-      return takeSpan(cursor, property, kind.dimension);
+      return takeSpan(cursor, property, kind.dimension, kind.datum);
     case 'point':
       return takePoint(cursor, property, kind.of, kind.at);
     case 'ratio':

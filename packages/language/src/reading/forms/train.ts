@@ -1,5 +1,6 @@
 import type { Lock, Mesh } from '@tailshaft/drivetrain';
 import type { Cursor } from '../cursor.js';
+import { takeOpen } from './compound.js';
 import { takeNumber } from './number.js';
 import { wrongToken } from './words.js';
 
@@ -16,6 +17,8 @@ const KINDS = [
 export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
   const wheel = () => {
     const name = cursor.take('word');
+    if (name && takeOpen(cursor, `teeth of ${name.text}`))
+      return { name: name.text, teeth: Number.POSITIVE_INFINITY };
     const teeth = name && takeNumber(cursor);
     return teeth && { name: name.text, teeth: teeth.number };
   };
@@ -36,6 +39,10 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
     drivenTeeth: driven.teeth,
     kind,
   };
+  if (cursor.open.length > 0) {
+    if (cursor.takeWords('on')) cursor.takeFreeWord();
+    return undefined;
+  }
   if (!cursor.takeWords('on')) return pair;
   const carrier = cursor.takeFreeWord();
   if (carrier) return { ...pair, carrier: carrier.text };

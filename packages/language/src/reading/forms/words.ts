@@ -54,6 +54,10 @@ export function takeSource(cursor: Cursor, property: string): SourceNote | undef
   const title = takeText(cursor, property);
   if (title === undefined) return undefined;
   if (!cursor.takeWords('dated')) return { title };
+  if (cursor.takeWords('unknown')) {
+    cursor.open.push('date');
+    return { title };
+  }
   const date = cursor.take('date');
   if (!date) {
     cursor.problem(

@@ -1,6 +1,6 @@
 import type { Vocabulary } from '@tailshaft/vocabulary';
 import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import { scan, type Token } from '../text/scan.js';
+import { scan, type Token } from '../../text/scan.js';
 
 /** One block that is open at the cursor. */
 export interface Frame {

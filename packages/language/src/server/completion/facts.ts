@@ -1,7 +1,7 @@
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
+import type { Token } from '../../text/scan.js';
 import { formWords } from '../hover/property.js';
-import type { Token } from '../text/scan.js';
 import { nestedOn } from './context.js';
 import { escapeSnippet, type Offer } from './items.js';
 

@@ -1,6 +1,6 @@
 import { CompletionItemKind } from 'vscode-languageserver';
+import type { Token } from '../../text/scan.js';
 import { WORDS } from '../hover/words.js';
-import type { Token } from '../text/scan.js';
 import { keyword, type Offer, value } from './items.js';
 
 /** What a statement of a shaft line can name. */

@@ -1,8 +1,8 @@
 import { RULES } from '@tailshaft/drivetrain';
 import { CompletionItemKind } from 'vscode-languageserver';
+import type { Token } from '../../text/scan.js';
 import { KEYWORDS, WORDS } from '../hover/words.js';
 import { gradeOffers } from '../standards/offers.js';
-import type { Token } from '../text/scan.js';
 import { keyword, type Offer, value } from './items.js';
 import { ARRANGEMENT_SNIPPETS, FILE_SNIPPETS, VESSEL_SNIPPETS } from './snippets.js';
 import { unitOffers } from './values.js';

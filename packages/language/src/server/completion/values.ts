@@ -11,8 +11,9 @@ import type { Row } from '@tailshaft/vocabulary';
 import { unitsRead } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import { EVIDENCE_KINDS } from '../../reading/evidence.js';
+import { numberOf } from '../../reading/forms/number.js';
+import type { Token } from '../../text/scan.js';
 import { WORDS } from '../hover/words.js';
-import type { Token } from '../text/scan.js';
 import { keyword, type Offer, value } from './items.js';
 
 /** Names that a value may be, which only the surroundings know. */
@@ -245,9 +246,4 @@ function meaning(unit: Unit, dimension: Dimension, number: number): string {
   return findUnit(unit.symbol) && measures(unit, dimension) && text !== `${number} ${unit.display}`
     ? `= ${text}`
     : unit.name;
-}
-
-function numberOf(text: string): number {
-  const mixed = /^(?:(\d+)-)?(\d+)\/(\d+)$/.exec(text);
-  return mixed ? Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]) : Number.parseFloat(text);
 }

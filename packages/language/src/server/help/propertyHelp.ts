@@ -2,10 +2,10 @@ import type { Row } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { Position, SignatureHelp, SignatureHelpOptions } from 'vscode-languageserver';
 import { HEADER_ROWS } from '../../reading/arrangement.js';
+import type { Token } from '../../text/scan.js';
 import { type CursorContext, contextAt } from '../completion/context.js';
 import { factPlace } from '../completion/facts.js';
 import { nextInValue } from '../completion/values.js';
-import type { Token } from '../text/scan.js';
 import { placeInSentence, SENTENCES } from './sentences.js';
 import { placeInValue, type ValuePart, valueParts } from './valueParts.js';
 

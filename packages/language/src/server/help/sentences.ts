@@ -1,4 +1,4 @@
-import type { Token } from '../text/scan.js';
+import type { Token } from '../../text/scan.js';
 import type { ValuePart } from './valueParts.js';
 
 /** Sentences of a vessel, with what each of their words leads to. */

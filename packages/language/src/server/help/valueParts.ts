@@ -1,5 +1,5 @@
 import type { ValueKind } from '@tailshaft/vocabulary';
-import type { Token } from '../text/scan.js';
+import type { Token } from '../../text/scan.js';
 
 /** A value as it is typed: places to fill in, and the words between them. */
 export type ValuePart = { readonly fill: string } | { readonly word: string };

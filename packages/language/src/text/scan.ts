@@ -1,3 +1,5 @@
+import { TailshaftTerminals } from '../generated/ast.js';
+
 /** A token of the text as an editor sees it, whether or not the text can be read yet. */
 export interface Token {
   readonly kind:
@@ -16,19 +18,35 @@ export interface Token {
   readonly line: number;
 }
 
-const LETTER = "A-Za-z_%'\\u00B0\\u00B5\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u2126\\u3040-\\uD7FF";
+const { WS, COMMENT_LINE, COMMENT_BLOCK, MARK, ...TOKENS } = TailshaftTerminals;
+
+/** What the terminals of the grammar are to an editor; the rest of them are numbers. */
+const KIND: Readonly<Record<string, Token['kind']>> = {
+  WORD: 'word',
+  STRING: 'string',
+  OPEN_STRING: 'string',
+};
+
+/** The terminals in the order of the grammar, in one expression. A comment that is not closed yet goes to the end. */
 const TOKEN = new RegExp(
   [
-    '(?<comment>\\/\\/[^\\r\\n]*|\\/\\*[\\s\\S]*?(?:\\*\\/|$))',
-    '(?<string>"[^"\\r\\n]*"?)',
-    '(?<number>\\d{4}-\\d{2}-\\d{2}(?![\\d\\w])|\\d+(?:\\.\\d+)?:\\d+(?:\\.\\d+)?|\\d+-\\d+\\/\\d+|\\d+\\/\\d+|[+-]?\\d+(?:\\.\\d+)?)',
-    `(?<word>[${LETTER}](?:[${LETTER}0-9\\u00B2\\u00B3\\u00B7]|[-./](?=[${LETTER}0-9]))*)`,
+    `(?<space>${WS.source})`,
+    `(?<comment>${COMMENT_LINE.source}|${COMMENT_BLOCK.source}|\\/\\*[\\s\\S]*$)`,
+    ...Object.entries(TOKENS).map(([name, { source }]) => `(?<${name}>${source})`),
     '(?<open>\\{)|(?<close>\\})|(?<evidence>\\[)|(?<evidenceEnd>\\])',
-    '(?<mark>\\.\\.|\\S)',
-    '(?<newline>\\n)',
+    `(?<mark>${MARK.source}|[\\uD800-\\uDBFF][\\uDC00-\\uDFFF]|[\\s\\S])`,
   ].join('|'),
-  'gu',
+  'y',
 );
+
+const KINDS: readonly (readonly [group: string, kind: Token['kind']])[] = [
+  ...Object.keys(TOKENS).map(name => [name, KIND[name] ?? 'number'] as const),
+  ['open', 'open'],
+  ['close', 'close'],
+  ['comment', 'comment'],
+  ['evidence', 'mark open'],
+  ['evidenceEnd', 'mark close'],
+];
 
 /** The tokens of a text, or of its beginning. Never fails: what fits nowhere is a mark. */
 export function scan(text: string, end = text.length): Token[] {
@@ -37,26 +55,20 @@ export function scan(text: string, end = text.length): Token[] {
   TOKEN.lastIndex = 0;
   for (let match = TOKEN.exec(text); match && match.index < end; match = TOKEN.exec(text)) {
     const groups = match.groups!;
-    if (groups.newline !== undefined) {
-      line += 1;
+    const breaks = () => match[0].split('\n').length - 1;
+    if (groups.space !== undefined) {
+      line += breaks();
       continue;
     }
     const cut = match[0].slice(0, end - match.index);
     tokens.push({ kind: kindOf(groups), text: cut, start: match.index, end: match.index + cut.length, line });
-    if (groups.comment !== undefined) line += cut.split('\n').length - 1;
+    if (groups.comment !== undefined) line += breaks();
   }
   return tokens;
 }
 
-function kindOf(groups: Record<string, string | undefined>): Token['kind'] {
-  if (groups.word !== undefined) return 'word';
-  if (groups.number !== undefined) return 'number';
-  if (groups.open !== undefined) return 'open';
-  if (groups.close !== undefined) return 'close';
-  if (groups.string !== undefined) return 'string';
-  if (groups.comment !== undefined) return 'comment';
-  if (groups.evidence !== undefined) return 'mark open';
-  return groups.evidenceEnd !== undefined ? 'mark close' : 'mark';
+function kindOf(groups: Readonly<Record<string, string | undefined>>): Token['kind'] {
+  return KINDS.find(([group]) => groups[group] !== undefined)?.[1] ?? 'mark';
 }
 
 /** The token at an offset, or right before it. */

@@ -1,0 +1,107 @@
+import type { Point, Span } from '@tailshaft/drivetrain';
+import { type Datum, type Dimension, findUnit, given, measures, toSI, unitsOf } from '@tailshaft/mechanics';
+import type { ValueKind } from '@tailshaft/vocabulary';
+import type { Cursor } from '../cursor.js';
+import { isTok } from '../token.js';
+import { takeNumber } from './number.js';
+import { missingNumber, takeQuantity } from './quantity.js';
+import { symbolOf } from './symbol.js';
+
+/** Marks between the two ends of a range. */
+const TO = ['..', '…', '–', '—'];
+
+/** `unknown` for a part of a compound value: noted, so that the whole is an open question and the rest is kept. */
+export function takeOpen(cursor: Cursor, part: string): boolean {
+  if (!cursor.takeWords('unknown')) return false;
+  cursor.open.push(part);
+  return true;
+}
+
+/** Whether `unknown`, which stands here, is only the first part of a value of this form. */
+export function goesOn(cursor: Cursor, kind: ValueKind): boolean {
+  const next = cursor.peek(1);
+  if (!isTok(next)) return false;
+  switch (kind.form) {
+    case 'point':
+      return next.text === 'at';
+    case 'span':
+      return TO.includes(next.text);
+    case 'bolts':
+      return next.text === 'x' || next.text === '×';
+    case 'pilot':
+      return next.text === 'male' || next.text === 'female';
+    case 'per year':
+      return next.text === 'per';
+    case 'rotation':
+      return next.text === 'viewed';
+    case 'output sense':
+      return next.text === 'seen' || next.text === 'each';
+    default:
+      return false;
+  }
+}
+
+/** `20 .. 24 bar`: the unit stands once, behind both numbers, or behind each. */
+export function takeSpan<D extends Dimension>(
+  cursor: Cursor,
+  property: string,
+  dimension: D,
+  datum?: Datum,
+): Span<D> | undefined {
+  const start = cursor.index;
+  const lowOpen = takeOpen(cursor, 'low end');
+  const low = lowOpen ? undefined : takeNumber(cursor);
+  if (!low && !lowOpen) return missingNumber(cursor, property, dimension);
+  const lowUnit = isTok(cursor.peek()) && cursor.peek()!.kind === 'word' ? cursor.take('word') : undefined;
+  if (!cursor.take('mark', ...TO)) {
+    cursor.index = start;
+    const range = cursor.peek()!;
+    takeQuantity(cursor, property, dimension, datum);
+    return cursor.problem(
+      'text/range',
+      { start: range.start, end: cursor.previous!.end },
+      `"${property}" is a range: write both ends with two dots between, as in "20 .. 24 bar".`,
+    );
+  }
+  if (takeOpen(cursor, 'high end')) return undefined;
+  const high = takeQuantity(cursor, property, dimension, datum);
+  if (lowOpen && high) cursor.known = { high };
+  if (!high || !low || low.refused) return undefined;
+  const unit = findUnit(lowUnit?.text ?? low.unit ?? high.unit ?? '');
+  if (!unit || !measures(unit, dimension)) return undefined;
+  const lowValue = given(property, symbolOf(dimension), dimension, toSI(low.number, unit), {
+    written: low.unit ? low.written : `${low.written} ${lowUnit?.text ?? unit.symbol}`,
+    unit: unit.symbol,
+    origin: { uri: cursor.uri, start: low.start, end: lowUnit?.end ?? low.end },
+  });
+  return { low: lowValue, high };
+}
+
+/** `300 kW at 2300 rpm`. */
+export function takePoint<Y extends Dimension, X extends Dimension>(
+  cursor: Cursor,
+  property: string,
+  of: Y,
+  at: X,
+): Point<Y, X> | undefined {
+  const yOpen = takeOpen(cursor, of);
+  const y = yOpen ? undefined : takeQuantity(cursor, property, of);
+  if (!y && !yOpen) {
+    if (cursor.takeWords('at') && !takeOpen(cursor, at)) takeQuantity(cursor, `${property}, at`, at);
+    return undefined;
+  }
+  if (!cursor.takeWords('at')) {
+    const end = cursor.previous!;
+    const unit = unitsOf(at)[0];
+    return cursor.problem(
+      'text/value-missing',
+      end,
+      `"${property} ${y?.written ?? 'unknown'}" does not say at what ${at}: write it as "${property} ${y?.written ?? 'unknown'} at ${unit ? `100 ${unit.symbol}` : '1'}".`,
+    );
+  }
+  const xOpen = takeOpen(cursor, at);
+  const x = xOpen ? undefined : takeQuantity(cursor, `${property}, at`, at);
+  if (y && x) return { y, x };
+  if (yOpen || xOpen) cursor.known = { ...(y ? { y } : {}), ...(x ? { x } : {}) };
+  return undefined;
+}
