@@ -16,6 +16,7 @@ import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { unquoted } from './forms/words.js';
 import { misplaced } from './misplaced.js';
+import { nearest } from './misspelt.js';
 import type { Host, Place } from './place.js';
 import { type EvidenceTok, kindOfText } from './token.js';
 
@@ -63,6 +64,7 @@ const LINE_WORDS = [
   'replace',
   'retain',
   'modify',
+  'remove',
   'side',
   'ahead',
 ];
@@ -124,7 +126,7 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
         );
       else reasons.push({ about, text: unquoted(member.text), place: placeOfNode(context, member) });
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'an arrangement');
-    else stray(context, member, ['shaftline', 'reason for'], 'an arrangement');
+    else stray(context, member, ['shaftline', 'reason for'], 'an arrangement', ['mirrors']);
   }
   return {
     name: node.name ?? '',
@@ -152,13 +154,21 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
   const unnamed = node.name === undefined ? { unresolved: true } : {};
   const facts = startReading(Object.assign(host, unnamed));
   const parts: PartReading[] = [];
+  /** What a misspelt word in front of the next part probably says of it: told once, and taken so. */
+  let meant: PartReading['action'];
   for (const member of node.members) {
-    if (ast.isPartUse(member)) parts.push(readPart(context, member));
-    else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
+    const said = meant;
+    meant = undefined;
+    if (ast.isPartUse(member)) {
+      const swallowed = swallowedAction(context, member);
+      if (swallowed) meant = swallowed.action;
+      parts.push(readPart(context, member, said, swallowed !== undefined));
+    } else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
     else if (ast.isAheadFact(member)) header(context, facts, member, HEADER_ROWS.ahead, 'clutch');
     else if (ast.isMisplaced(member)) misplaced(context, member, 'a shaft line');
     else {
       stray(context, member, LINE_WORDS, 'a shaft line');
+      meant = actionNear(member.text);
       facts.unread.push({ ...placeOfNode(context, member), text: member.text ?? '' });
     }
   }
@@ -174,7 +184,39 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
   };
 }
 
-function readPart(context: ReadContext, node: ast.PartUse): PartReading {
+const ACTIONS = ['replace', 'retain', 'modify', 'remove'] as const;
+
+function actionNear(text: string | undefined): PartReading['action'] {
+  const near = text === undefined ? undefined : nearest(text, LINE_WORDS);
+  return ACTIONS.find(one => one === near);
+}
+
+/** A misspelt word that begins the next line, which the grammar takes for the name of this part: `retain shaft`, `remov propeller`. */
+function swallowedAction(
+  context: ReadContext,
+  node: ast.PartUse,
+): { action: PartReading['action'] } | undefined {
+  const action = actionNear(node.name);
+  const name = GrammarUtils.findNodeForProperty(node.$cstNode, 'name');
+  const role = GrammarUtils.findNodeForProperty(node.$cstNode, 'role');
+  if (!action || !name || !role || name.range.start.line === role.range.end.line) return undefined;
+  context.problems.push({
+    code: 'text/stray',
+    start: name.offset,
+    end: name.end,
+    severity: 'error',
+    message: `"${name.text}" means nothing here. Did you mean "${action}"?`,
+    choices: [{ title: `Write ${action}`, text: action }],
+  });
+  return { action };
+}
+
+function readPart(
+  context: ReadContext,
+  node: ast.PartUse,
+  meant?: PartReading['action'],
+  nameless = node.name === undefined,
+): PartReading {
   const vocabulary = PLACE_VOCABULARY[node.role]!;
   const host: Host = {
     ...makeHost(context, node, placeOfNode(context, node), vocabulary, node.block),
@@ -189,10 +231,11 @@ function readPart(context: ReadContext, node: ast.PartUse): PartReading {
   }
   if (node.block) readFacts(facts, atomsOf(node.block).atoms);
   else if (
-    node.name === undefined &&
+    nameless &&
     node.header.length === 0 &&
     node.action !== 'retain' &&
-    node.action !== 'remove'
+    node.action !== 'remove' &&
+    meant === undefined
   ) {
     problem(
       context,
@@ -203,11 +246,11 @@ function readPart(context: ReadContext, node: ast.PartUse): PartReading {
     Object.assign(host, { unresolved: true });
   }
   context.problems.push(...facts.problems);
-  const action = node.action as PartReading['action'];
+  const action = (node.action as PartReading['action']) ?? meant;
   return {
     role: node.role,
     ...(action ? { action } : {}),
-    ...(node.name ? { name: node.name, namePlace: propertyPlace(context, node, 'name') } : {}),
+    ...(node.name && !nameless ? { name: node.name, namePlace: propertyPlace(context, node, 'name') } : {}),
     host,
     whole: placeOfNode(context, node),
     facts,

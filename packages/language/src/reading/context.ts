@@ -45,7 +45,14 @@ export function repeatsStray(context: ReadContext, node: AstNode): boolean {
 }
 
 /** What nothing in the grammar knows, with what was probably meant. */
-export function stray(context: ReadContext, node: ast.Stray, known: readonly string[], where: string): void {
+export function stray(
+  context: ReadContext,
+  node: ast.Stray,
+  known: readonly string[],
+  where: string,
+  /** Words of a clause that may have been meant, though no statement begins with them. */
+  clauses: readonly string[] = [],
+): void {
   const text = node.text;
   if (repeatsStray(context, node)) return;
   if (text === undefined) {
@@ -62,7 +69,7 @@ export function stray(context: ReadContext, node: ast.Stray, known: readonly str
   if (text.startsWith('"')) {
     closed(new Cursor([], context.uri, () => false), token);
   }
-  const meant = nearest(text, known);
+  const meant = nearest(text, [...known, ...clauses]);
   context.problems.push({
     code: 'text/stray',
     start: token.start,

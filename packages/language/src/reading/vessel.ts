@@ -20,7 +20,7 @@ import { misplaced } from './misplaced.js';
 import { nearest } from './misspelt.js';
 import type { Place } from './place.js';
 import type { Problem } from './problem.js';
-import { type AtomTok, isTok } from './token.js';
+import { type AtomTok, isTok, type Tok } from './token.js';
 
 /** A sentence of a vessel that later stages take apart: `require ...`, `assume ...`. */
 export interface SentenceReading {
@@ -115,7 +115,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       });
       settings[`trial ${trials.length}`] = facts;
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'a vessel');
-    else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel');
+    else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel', ['revises']);
   }
   for (const one of acceptances) checkAcceptance(context, one, node.name ?? '', arrangements);
   const doc = docBefore(context, node);
@@ -247,12 +247,36 @@ function readTrial(context: ReadContext, node: ast.Trial): BlockReading {
 }
 
 function sentence(context: ReadContext, node: ast.Requirement | ast.Assumption): SentenceReading {
-  const tokens = node.tokens.flatMap(tokOf);
+  const tokens = withoutSwallowed(context, node.tokens.flatMap(tokOf));
   if (tokens.length === 0)
     problem(context, node.$cstNode, 'text/value-missing', 'This sentence is not finished.');
   const last = tokens.at(-1);
   const place = placeOfNode(context, node);
   return { place: last ? { ...place, end: Math.max(place.start, last.end) } : place, tokens };
+}
+
+/** A sentence runs on to the next statement, so a misspelt one would be part of it: it is told, and cut off. */
+function withoutSwallowed(context: ReadContext, tokens: Tok[]): Tok[] {
+  const at = tokens.findIndex(
+    (token, index) =>
+      index > 0 &&
+      token.line > tokens[index - 1]!.line &&
+      token.kind === 'word' &&
+      nearest(token.text, MEMBERS) !== undefined,
+  );
+  if (at < 0) return tokens;
+  const { text, start, end, line } = tokens[at]!;
+  const meant = nearest(text, MEMBERS)!;
+  context.problems.push({
+    code: 'text/stray',
+    start,
+    end,
+    severity: 'error',
+    message: `"${text}" means nothing here. Did you mean "${meant}"?`,
+    choices: [{ title: `Write ${meant}`, text: meant }],
+  });
+  context.strayLine = line;
+  return tokens.slice(0, at);
 }
 
 /** The words of a sentence as one text. */
