@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { RULES, type Verdict } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from './support/check.js';
+import { exampleSpecs, joinedExample, ownText } from './support/examples.js';
+import { share } from './support/share.js';
 
 /** Numbers that a slip of the hand, a bad conversion or an ill will puts where a sensible one stood. */
 const HOSTILE = [
@@ -19,29 +19,14 @@ const HOSTILE = [
   '1e-320',
 ];
 
-const examples = join(import.meta.dirname, '..', 'examples');
-const read = (path: string) => readFileSync(join(examples, `${path}.shaft`), 'utf8');
-const catalogue = ['couplings', 'engines', 'gears', 'materials', 'motors']
-  .map(name => read(`catalogue/${name}`))
-  .join('\n');
-
 describe('no number that a spec may hold makes a verdict of no number', () => {
-  it.each([
-    'ferry/brackle',
-    'motor-launch/reedmouth',
-    'pilot-cutter/ternhaven',
-    'service-vessel/skerrowby',
-    'sport-boat/quickgrass',
-    'survey-tender/wadebeck',
-    'workboat/saltmarsh',
-  ])(
+  it.each(exampleSpecs)(
     '%s: each number once',
     async path => {
-      const spec = read(path).replace(/^import .*$/m, '');
+      const joined = joinedExample(path);
+      const head = joined.slice(0, joined.indexOf(ownText(path)));
       // A count that shares no factor with the eleven hostile numbers, so that neighbours meet different ones.
-      await tryEach(spec, `${catalogue}\n`, (_, index) => [
-        HOSTILE[(index * 3 + path.length) % HOSTILE.length]!,
-      ]);
+      await tryEach(ownText(path), head, 12, index => [HOSTILE[(index * 3 + path.length) % HOSTILE.length]!]);
     },
     120_000,
   );
@@ -49,7 +34,7 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
   it.each(RULES.map((rule, index) => [rule.id, rule, index] as const))(
     '%s: some numbers of its passing example',
     async (_, rule, at) => {
-      await tryEach(rule.examples().passing, '', (__, index) =>
+      await tryEach(rule.examples().passing, '', 1, index =>
         (index + at) % 8 === 0 ? [HOSTILE[(index + at * 5) % HOSTILE.length]!] : [],
       );
     },
@@ -92,15 +77,15 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
 async function tryEach(
   spec: string,
   head: string,
-  hostile: (written: string, index: number) => readonly string[],
+  about: number,
+  hostile: (index: number) => readonly string[],
 ): Promise<void> {
-  for (const [index, { start, end }] of numbersIn(spec).entries()) {
-    for (const other of hostile(spec.slice(start, end), index)) {
-      const checked = await checkText(head + spec.slice(0, start) + other + spec.slice(end));
-      const around = `${spec.slice(Math.max(0, start - 40), start)}>>${other}<<${spec.slice(end, end + 20)}`;
-      const authors = `${/\S+ *$/.exec(spec.slice(0, start))?.[0] ?? ''}${other}`;
-      expect(wrongIn(checked, authors), around).toEqual([]);
-    }
+  const tried = numbersIn(spec).flatMap((place, index) => hostile(index).map(other => ({ ...place, other })));
+  for (const { start, end, other } of share(tried, about)) {
+    const checked = await checkText(head + spec.slice(0, start) + other + spec.slice(end));
+    const around = `${spec.slice(Math.max(0, start - 40), start)}>>${other}<<${spec.slice(end, end + 20)}`;
+    const authors = `${/\S+ *$/.exec(spec.slice(0, start))?.[0] ?? ''}${other}`;
+    expect(wrongIn(checked, authors), around).toEqual([]);
   }
 }
 

@@ -2,9 +2,8 @@ import { chmodSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
-import { builtBefore, folders, TRACE, tailshaft } from './run.js';
+import { folders, TRACE, tailshaft } from './run.js';
 
-builtBefore();
 const folder = folders();
 
 const five = Buffer.alloc(5 * 1024 * 1024, '// a long comment\n');

@@ -3,9 +3,8 @@ import { join } from 'node:path';
 import Ajv from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { changed, SINGLE_LINE, TWIN_LINES } from '../../packages/drivetrain/src/rules/example-specs.js';
-import { builtBefore, folders, TRACE, tailshaft } from './run.js';
+import { folders, TRACE, tailshaft } from './run.js';
 
-builtBefore();
 const folder = folders();
 
 const WRONG_HAND = changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']);

@@ -9,9 +9,8 @@ import {
   SINGLE_LINE,
   TWIN_LINES,
 } from '../../packages/drivetrain/src/rules/example-specs.js';
-import { builtBefore, folders, put, TRACE, tailshaft } from './run.js';
+import { folders, put, TRACE, tailshaft } from './run.js';
 
-builtBefore();
 const folder = folders();
 const today = '--today 2026-03-01';
 

@@ -1,12 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { builtBefore, folders, tailshaft } from './run.js';
+import { folders, tailshaft } from './run.js';
 
 const manifest = join(import.meta.dirname, '../../packages/vscode/package.json');
 const [matcher] = JSON.parse(readFileSync(manifest, 'utf8')).contributes.problemMatchers;
 
-builtBefore();
 const folder = folders();
 
 interface Pattern {

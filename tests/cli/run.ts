@@ -3,11 +3,12 @@ import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll } from 'vitest';
+import { ProgramThread } from './program-thread.js';
 
 const root = resolve(import.meta.dirname, '../..');
-const bundle = join(root, 'packages/cli/dist/tailshaft.cjs');
+export const bundle = join(root, 'packages/cli/dist/tailshaft.cjs');
 
-/** Builds the command line that the tests of a file run, from the sources as they are. */
+/** Builds the command line that is handed out, for tests of the process itself, from the sources as they are. */
 export function builtBefore(): void {
   beforeAll(() => {
     execFileSync(process.execPath, [join(root, 'packages/cli/build.mjs')], { stdio: 'inherit' });
@@ -26,21 +27,31 @@ interface Around {
   readonly env?: Readonly<Record<string, string>>;
 }
 
-/** Runs the built command line with its words. Ages and expiries are judged on one day, where that matters. */
-export function tailshaft(words: string, { cwd, input, env = {} }: Around): Answer {
+const wordsOf = (words: string) => words.split(' ').filter(Boolean);
+
+function environment(more: Readonly<Record<string, string>>) {
   const { NO_COLOR: _no, FORCE_COLOR: _force, ...rest } = process.env;
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    [bundle, ...words.split(' ').filter(Boolean)],
-    {
-      cwd,
-      encoding: 'utf8',
-      env: { ...rest, ...env },
-      input: input ?? '',
-      maxBuffer: 64 * 1024 * 1024,
-    },
-  );
+  return { ...rest, ...more } as Record<string, string>;
+}
+
+/** Runs the built command line as a process of its own: half a second, so only where the process is what is tested. */
+export function tailshaftProcess(words: string, { cwd, input, env = {} }: Around): Answer {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [bundle, ...wordsOf(words)], {
+    cwd,
+    encoding: 'utf8',
+    env: environment(env),
+    input: input ?? '',
+    maxBuffer: 64 * 1024 * 1024,
+  });
   return { status, stdout, stderr };
+}
+
+let thread: ProgramThread | undefined;
+
+/** Runs the program of the command line, without the process around it, with its words. */
+export function tailshaft(words: string, { cwd, input, env = {} }: Around): Answer {
+  thread ??= new ProgramThread();
+  return thread.run({ args: wordsOf(words), cwd, input: Buffer.from(input ?? ''), env: environment(env) });
 }
 
 /** What no answer may ever hold: a trace, or the name of something inside the program. */

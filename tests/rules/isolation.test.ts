@@ -1,6 +1,7 @@
 import { BROKE_OFF, judgeEntry, judgeVessel, RULES, type Rule, type Verdict } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { checkText, TODAY } from '../support/check.js';
+import { share } from '../support/share.js';
 
 const broken = (rule: Rule): Rule =>
   ({
@@ -82,7 +83,7 @@ describe('no rule breaks off', () => {
     '%s: a part of its examples left out',
     async (_, rule) => {
       const text = rule.examples().passing;
-      for (const { start, end } of parts(text)) {
+      for (const { start, end } of share(parts(text), 2)) {
         const { findings } = await checkText(text.slice(0, start) + text.slice(end));
         expect(findings.filter(one => one.message.includes(BROKE_OFF)).map(one => one.message)).toEqual([]);
       }

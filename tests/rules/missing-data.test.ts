@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from '../support/check.js';
 import { exampleSpecs, joinedExample } from '../support/examples.js';
 import { without, writtenFacts } from '../support/facts.js';
+import { share } from '../support/share.js';
 
 /** Outcome of each check by rule and subject; the worst where a rule says several things of one subject. */
 function outcomes(checked: Checked): Map<string, string> {
@@ -42,18 +43,19 @@ describe('taking a fact away never turns a cannot tell into a holds', () => {
       expect(whole.findings, 'with all its facts').toEqual([]);
       const facts = writtenFacts(whole.check);
       const used = facts.map((_, index) => index);
-      for (const index of used) {
-        const first = await gained(whole, index);
-        expect(first.gained, `without ${first.property}`).toEqual([]);
+      for (const index of share(used, 8)) {
+        const gap = await gained(whole, index);
+        expect(gap.gained, `without ${gap.property}`).toEqual([]);
       }
       // Pairs: after the first gap many checks wait, and a second gap must not close any of them.
-      for (const index of used.filter(one => one % 5 === 0)) {
-        if (!PAIRED.includes(path)) break;
-        const first = await gained(whole, index);
-        const rest = writtenFacts(first.after.check).map((_, other) => other);
-        for (const other of rest.filter(one => (one + index) % 11 === 0)) {
-          const second = await gained(first.after, other);
-          expect(second.gained, `without ${first.property} and ${second.property}`).toEqual([]);
+      const first = PAIRED.includes(path) ? used.filter(one => one % 5 === 0) : [];
+      for (const index of share(first, 1)) {
+        const gap = await gained(whole, index);
+        const rest = writtenFacts(gap.after.check).map((_, other) => other);
+        const seconds = rest.filter(one => (one + index) % 11 === 0);
+        for (const other of share(seconds, 3)) {
+          const second = await gained(gap.after, other);
+          expect(second.gained, `without ${gap.property} and ${second.property}`).toEqual([]);
         }
       }
     },
@@ -65,7 +67,7 @@ describe('taking a fact away never turns a cannot tell into a holds', () => {
     async (_, rule) => {
       if (!rule.examples().cannotTell.includes('{')) return;
       const whole = await checkText(rule.examples().cannotTell);
-      for (const index of writtenFacts(whole.check).keys()) {
+      for (const index of share([...writtenFacts(whole.check).keys()], 2)) {
         const step = await gained(whole, index);
         expect(step.gained, `without ${step.property}`).toEqual([]);
       }

@@ -8,9 +8,13 @@ import { type Checked, checkFile, checkText, TODAY } from '../support/check.js';
 
 const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples');
 
-/** The sheet input of the first vessel of an example. */
-export async function sheetOfExample(path: string): Promise<SheetInput> {
-  return sheetInput(await checkFile(join(EXAMPLES, path)));
+const sheets = new Map<string, Promise<SheetInput>>();
+
+/** The sheet input of the first vessel of an example, which is judged once for all that is asked of it. */
+export function sheetOfExample(path: string): Promise<SheetInput> {
+  const had = sheets.get(path) ?? checkFile(join(EXAMPLES, path)).then(sheetInput);
+  sheets.set(path, had);
+  return had;
 }
 
 export function readExample(path: string): string {

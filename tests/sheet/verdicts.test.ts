@@ -3,6 +3,7 @@ import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaf
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
 import { exampleSpecs } from '../support/examples.js';
+import { share } from '../support/share.js';
 import { parsed, tableRows, wordsOf } from './parsed.js';
 import { sheetInput, sheetOfExample } from './sheet-of.js';
 
@@ -35,10 +36,13 @@ describe('every verdict appears', () => {
   });
 
   it.each(
-    RULES.flatMap(rule =>
-      (['failing', 'cannotTell'] as const)
-        .filter(kind => /^vessel /m.test(rule.examples()[kind]))
-        .map(kind => [rule.id, kind, rule.examples()[kind]] as const),
+    share(
+      RULES.flatMap(rule =>
+        (['failing', 'cannotTell'] as const)
+          .filter(kind => /^vessel /m.test(rule.examples()[kind]))
+          .map(kind => [rule.id, kind, rule.examples()[kind]] as const),
+      ),
+      40,
     ),
   )('%s, %s', async (_, __, text) => {
     const checked = await checkText(text);

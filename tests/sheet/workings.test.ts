@@ -3,6 +3,7 @@ import { type SheetInput, vesselSheetHtml } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
 import { exampleSpecs } from '../support/examples.js';
+import { share } from '../support/share.js';
 import { attribute, type Element, hasClass, parsed, within, wordsOf } from './parsed.js';
 import { sheetInput, sheetOfExample } from './sheet-of.js';
 
@@ -61,7 +62,10 @@ describe('every working reaches declared lines or assumptions', () => {
   });
 
   it.each(
-    RULES.filter(rule => /^vessel /m.test(rule.examples().failing)).map(rule => [rule.id, rule] as const),
+    share(
+      RULES.filter(rule => /^vessel /m.test(rule.examples().failing)).map(rule => [rule.id, rule] as const),
+      30,
+    ),
   )('the failing example of %s', async (_, rule) => {
     const checked = await checkText(rule.examples().failing);
     if (checked.check.vessels.length > 0) everyInputIsTraced(sheetInput(checked));

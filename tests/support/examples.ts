@@ -17,9 +17,12 @@ const catalogue = readdirSync(join(examplesFolder, 'catalogue')).flatMap(file =>
   entriesOf(readExample(`catalogue/${file}`)),
 );
 
+/** A spec without the line that imports its catalogue. */
+export const ownText = (path: string): string => readExample(path).replace(/^import .*$/m, '');
+
 /** A spec in one text with those entries of the catalogue that it names: the others only take time. */
 export function joinedExample(path: string): string {
-  const spec = readExample(path).replace(/^import .*$/m, '');
+  const spec = ownText(path);
   const words = new Set(spec.match(/[\w-]+/g));
   const used = catalogue.filter(one => words.has(one.name));
   return [...used.map(one => one.text), spec].join('\n');

@@ -1,109 +1,17 @@
-import { CannotRun, reasonOf } from './cannot-run.js';
-import { type Command, helpOf, parse } from './command.js';
-import { type Io, processIo } from './terminal/io.js';
-import { VERSION } from './version.js';
+import { runProgram } from './program.js';
+import { ioOf, processStreams, type Streams } from './terminal/io.js';
 
-interface Listed {
-  readonly name: string;
-  readonly summary: string;
-  /** Loaded when asked for, so that a small command starts at once. */
-  readonly load: () => Promise<Command>;
-}
-
-const COMMANDS: readonly Listed[] = [
-  {
-    name: 'check',
-    summary: 'Judge specs: what fails, what holds by how much, and what was not checked',
-    load: async () => (await import('./commands/check.js')).check,
-  },
-  {
-    name: 'compare',
-    summary: 'Compare two specs, git revisions or arrangements by consequence',
-    load: async () => (await import('./commands/compare.js')).compare,
-  },
-  {
-    name: 'sheet',
-    summary: 'Write the drivetrain sheet of a vessel as an HTML file',
-    load: async () => (await import('./commands/sheet.js')).sheet,
-  },
-  {
-    name: 'explain',
-    summary: 'Print the manual page of a rule',
-    load: async () => (await import('./commands/explain.js')).explain,
-  },
-  {
-    name: 'format',
-    summary: 'Lay out specs in the one way',
-    load: async () => (await import('./commands/format.js')).format,
-  },
-  {
-    name: 'serve',
-    summary: 'Run the language server over stdio, for an editor',
-    load: async () => (await import('./commands/serve.js')).serve,
-  },
-];
-
-/** Runs the command that the arguments name. Whatever happens ends in a sentence and a status, never in a trace. */
-async function main(args: readonly string[]): Promise<number> {
-  let io: Io;
+async function main(): Promise<number> {
+  let streams: Streams;
   try {
-    io = processIo();
+    streams = processStreams();
   } catch {
     process.stderr.write('tailshaft: the folder that this was started in is gone\n');
     return 2;
   }
-  try {
-    return await dispatch(io, args);
-  } catch (error) {
-    io.complain(error instanceof CannotRun ? error.message : `this should not happen: ${reasonOf(error)}`);
-    if (!(error instanceof CannotRun) && process.env.TAILSHAFT_TRACE) console.error(error);
-    return 2;
-  }
+  return runProgram(process.argv.slice(2), ioOf(streams));
 }
 
-async function dispatch(io: Io, args: readonly string[]): Promise<number> {
-  const [name, ...rest] = args;
-  if (name === '--version' || name === 'version') {
-    io.out(`tailshaft ${VERSION}`);
-    return 0;
-  }
-  if (name === undefined || name === '--help' || name === '-h') {
-    io.out(overview());
-    return name === undefined ? 2 : 0;
-  }
-  if (name === 'help') return rest[0] ? dispatch(io, [rest[0], '--help']) : dispatch(io, ['--help']);
-  const listed = COMMANDS.find(one => one.name === name);
-  if (!listed) {
-    const known = COMMANDS.map(one => one.name).join(', ');
-    throw new CannotRun(`there is no command "${name}". There are: ${known}. See: tailshaft --help`);
-  }
-  const command = await listed.load();
-  const { given, words } = parse(name, command, rest);
-  if (given.help) {
-    io.out(helpOf(command, io.width));
-    return 0;
-  }
-  return command.run(io, given, words);
-}
-
-function overview(): string {
-  const lines = COMMANDS.map(one => `  ${one.name.padEnd(9)}${one.summary}`);
-  return `Usage: tailshaft <command> [options]
-
-Reads .shaft files: specs of vessel drivetrains.
-
-${lines.join('\n')}
-
-  tailshaft <command> --help   what a command takes
-  tailshaft --version          the version of this program
-
-Ends with 0 when done; 1 when check finds an error (or what --severity names), format --check a layout
-that would change, compare --exit-code something worse; 2 when it could not do what was asked.
-Needs no network.
-Honours NO_COLOR and FORCE_COLOR.
-`;
-}
-
-main(process.argv.slice(2)).then(status => {
+main().then(status => {
   process.exitCode = status;
 });

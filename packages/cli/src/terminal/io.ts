@@ -20,14 +20,25 @@ export interface Io {
 
 const WIDEST = 100;
 
+/** Where a command runs: the process, or whoever stands in for it. */
+export interface Streams {
+  readonly cwd: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly stdin: AsyncIterable<Uint8Array>;
+  /** Whether a person types the input. */
+  readonly keyboard: boolean;
+  readonly stdout: Sink;
+  readonly stderr: Sink;
+}
+
+interface Sink {
+  write(text: string): unknown;
+  readonly isTTY?: boolean;
+  readonly columns?: number;
+}
+
 /** The process itself. */
-export function processIo(): Io {
-  const watched = process.stderr.isTTY === true;
-  let shown = 0;
-  const clear = () => {
-    if (shown > 0) process.stderr.write(`\r${' '.repeat(shown)}\r`);
-    shown = 0;
-  };
+export function processStreams(): Streams {
   // A reader that has seen enough, like head, is no failure.
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(0);
@@ -35,36 +46,57 @@ export function processIo(): Io {
   });
   return {
     cwd: process.cwd(),
-    paint: painter(wantsColour(process.env, process.stdout.isTTY === true)),
-    width: Math.max(40, Math.min(process.stdout.columns ?? WIDEST, WIDEST)),
+    env: process.env,
+    // Opened only by a command that reads it.
+    get stdin() {
+      return process.stdin;
+    },
+    keyboard: isatty(0),
+    stdout: process.stdout,
+    stderr: process.stderr,
+  };
+}
+
+export function ioOf(streams: Streams): Io {
+  const { cwd, env, keyboard, stdout, stderr } = streams;
+  const watched = stderr.isTTY === true;
+  let shown = 0;
+  const clear = () => {
+    if (shown > 0) stderr.write(`\r${' '.repeat(shown)}\r`);
+    shown = 0;
+  };
+  return {
+    cwd,
+    paint: painter(wantsColour(env, stdout.isTTY === true)),
+    width: Math.max(40, Math.min(stdout.columns ?? WIDEST, WIDEST)),
     out(text) {
       this.print(text.endsWith('\n') ? text : `${text}\n`);
     },
     print(text) {
       clear();
-      process.stdout.write(text);
+      stdout.write(text);
     },
     complain(text) {
       clear();
-      process.stderr.write(`tailshaft: ${text}\n`);
+      stderr.write(`tailshaft: ${text}\n`);
     },
     progress(text) {
       if (!watched) return;
       clear();
-      process.stderr.write(text);
+      stderr.write(text);
       shown = text.length;
     },
     async readStdin() {
-      if (isatty(0)) this.complain('reading a spec from the keyboard; end it with Ctrl-D');
-      const pieces: Buffer[] = [];
-      for await (const piece of process.stdin) pieces.push(piece as Buffer);
+      if (keyboard) this.complain('reading a spec from the keyboard; end it with Ctrl-D');
+      const pieces: Uint8Array[] = [];
+      for await (const piece of streams.stdin) pieces.push(piece);
       return Buffer.concat(pieces);
     },
   };
 }
 
 /** NO_COLOR and FORCE_COLOR decide when they are set to anything; otherwise whether a terminal is there. */
-function wantsColour(env: NodeJS.ProcessEnv, terminal: boolean): boolean {
+function wantsColour(env: Streams['env'], terminal: boolean): boolean {
   if (env.NO_COLOR) return false;
   if (env.FORCE_COLOR) return env.FORCE_COLOR !== '0' && env.FORCE_COLOR !== 'false';
   return terminal && env.TERM !== 'dumb';

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { compareVessels } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
+import { share } from '../../../../tests/support/share.js';
 import { namedParts } from '../../src/actions/inlinePart.js';
 import { formatText } from '../../src/index.js';
 import { Specs } from '../edit/specs.js';
@@ -173,7 +174,7 @@ describe('on real specs', () => {
     const home = `${path}.shaft`;
     const files = { [home]: example(path), ...catalogue };
     const { specs } = await meaning(files);
-    for (const { part } of namedParts(specs.reading)) {
+    for (const { part } of share(namedParts(specs.reading), 1)) {
       const at = part.namePlace!.start;
       const text = files[home]!;
       const offers = await Offers.at({ ...files, [home]: `${text.slice(0, at)}<|>${text.slice(at)}` }, KIND);

@@ -2,6 +2,7 @@ import { RULES } from '@tailshaft/drivetrain';
 import fc from 'fast-check';
 import { EmptyFileSystem, type ParseResult, URI } from 'langium';
 import { describe, expect, it } from 'vitest';
+import { times } from '../../../../tests/support/share.js';
 import { applyEdits } from '../../src/edit/index.js';
 import { formatEdits, formatText, sameWords } from '../../src/format/formatText.js';
 import { outlineOf } from '../../src/format/outline.js';
@@ -105,7 +106,7 @@ const mutated = fc
       .replace(/\r\n|\n/g, eol),
   );
 
-const RUNS = Number(process.env.FUZZ_RUNS ?? 150);
+const RUNS = Number(process.env.FUZZ_RUNS ?? times(40, 1000));
 
 describe('the formatter, given texts with random damage', () => {
   it('prints the same tokens and comments, and prints them the same again', () => {

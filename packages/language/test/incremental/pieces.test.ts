@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { EmptyFileSystem, type LangiumDocument, URI } from 'langium';
 import { afterEach, describe, expect, it } from 'vitest';
+import { times } from '../../../../tests/support/share.js';
 import { findingsOf } from '../../src/project/findings.js';
 import { createTailshaftCore } from '../../src/services/module.js';
 import { Testbed } from '../server/testbed.js';
@@ -64,7 +65,7 @@ describe('a file read statement by statement', () => {
       '/*',
     ];
     let text = TWO;
-    for (let step = 0; step < 60; step++) {
+    for (let step = 0; step < times(20, 300); step++) {
       const at = Math.floor(random() * text.length);
       const out = random() < 0.5 ? Math.floor(random() * 12) : 0;
       const into = random() < 0.7 ? bits[Math.floor(random() * bits.length)]! : '';
