@@ -52,4 +52,11 @@ describe('the built program, as a process', () => {
     expect(stderr).toBe('');
     expect(status).toBe(0);
   });
+
+  it('says so when the folder it was started in is gone', () => {
+    const shell = `mkdir gone && cd gone && rmdir ../gone && ${JSON.stringify(process.execPath)} ${JSON.stringify(bundle)} check`;
+    const { stderr, status } = spawnSync('sh', ['-c', shell], { cwd: folder(), encoding: 'utf8' });
+    expect(stderr).toBe('tailshaft: the folder that this was started in is gone\n');
+    expect(status).toBe(2);
+  });
 });
