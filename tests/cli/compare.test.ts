@@ -158,7 +158,7 @@ describe('what is easily missed', () => {
     [
       'facts behind the same name',
       ['input speed at most 3000 rpm', 'input speed at most 2800 rpm'],
-      /^same name, other facts: gear Alder-63 keeps its name, other facts: input speed max/,
+      /^same name, other facts: gear Alder-63 keeps its name, other facts: input speed at most/,
     ],
     [
       'an exact ratio for a nominal one',

@@ -1,7 +1,9 @@
 export * from './absence.js';
 export * from './assumable.js';
 export * from './facts/index.js';
+export * from './header.js';
 export * from './kinds.js';
+export * from './lookup.js';
 export * from './range.js';
 export * from './units.js';
 export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT };

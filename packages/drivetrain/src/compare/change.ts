@@ -56,6 +56,8 @@ export interface DerivedChange extends Weighed {
 
 /** One declared fact that reads differently. */
 export interface FactChange {
+  /** Has a hand, so that it rightly differs between the sides of a twin. */
+  readonly handed?: true;
   /** `area ratio`, `clutch A output`. */
   readonly what: string;
   readonly before: string | undefined;

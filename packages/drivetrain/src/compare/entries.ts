@@ -1,3 +1,4 @@
+import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Catalogue } from '../model/catalogue.js';
 import type { FactChange } from './change.js';
 import { factChanges, factChangeWords, flatFacts } from './facts.js';
@@ -62,7 +63,7 @@ function byName(entries: readonly KnownEntry[]): Map<string, KnownEntry> {
   return map;
 }
 
-function factsWithSource({ facts }: KnownEntry) {
+function factsWithSource({ kind, facts }: KnownEntry) {
   const { source, ...rest } = facts as { source?: unknown };
-  return flatFacts({ ...rest, 'document behind it': source });
+  return flatFacts({ ...rest, 'document behind it': source }, ENTRY_VOCABULARY[kind]);
 }

@@ -1,4 +1,13 @@
 import { findUnit, type Origin, type Value } from '@tailshaft/mechanics';
+import {
+  blockOf,
+  ENTRY_VOCABULARY,
+  PLACE_VOCABULARY,
+  type Row,
+  rowOf,
+  type Vocabulary,
+  wordsOf,
+} from '@tailshaft/vocabulary';
 import { clutchesOf, ratingsOf } from '../analysis/gear-data.js';
 import type { Evidence, Fact } from '../model/fact.js';
 import type { Gear } from '../model/gear.js';
@@ -16,18 +25,28 @@ export interface FlatFact {
   readonly origin?: Origin;
   /** The fact whose choice brought this one along: the ratio of a gear, the grade of a shaft. */
   readonly behind?: string;
+  /** The property that it is, where it is one of the language. */
+  readonly row?: Row;
+  /** Stands in a block that has a hand as a whole: an accessory. */
+  readonly handed?: true;
 }
 
 /** Every fact of a block by its words. Blocks inside go by their own names; order does not matter. */
-export function flatFacts(block: object, prefix = ''): Map<string, FlatFact> {
+export function flatFacts(
+  block: object,
+  vocabulary: Vocabulary | undefined,
+  prefix = '',
+): Map<string, FlatFact> {
   const found = new Map<string, FlatFact>();
   for (const [field, value] of Object.entries(block)) {
     if (value === undefined || NOT_FACTS.has(field)) continue;
-    const what = joined(prefix, wordsOf(field));
-    if (isFact(value)) found.set(what, flatFact(what, value));
-    else if (Array.isArray(value)) addList(found, value, what);
+    const what = joined(prefix, wordsOf(vocabulary, field));
+    const row = rowOf(vocabulary, field);
+    if (isFact(value)) found.set(what, flatFact(what, value, row));
+    else if (Array.isArray(value)) addList(found, value, what, vocabulary, field);
     else if (typeof value === 'object' && value !== null && 'origin' in value && !('si' in value)) {
-      for (const [key, fact] of flatFacts(value, what)) found.set(key, fact);
+      const inner = flatFacts(value, blockOf(vocabulary, field)?.block, what);
+      for (const [key, fact] of inner) found.set(key, fact);
     }
   }
   return found;
@@ -35,21 +54,24 @@ export function flatFacts(block: object, prefix = ''): Map<string, FlatFact> {
 
 /** The facts of a part as it is used: of a gear, those of the ratio that is fitted; of a shaft, those of its grade. */
 export function factsOfPart(part: Part): Map<string, FlatFact> {
+  const vocabulary = PLACE_VOCABULARY[part.role];
   if (part.role === 'shaft') {
     const { grade } = part as Shaft;
-    return joinedFacts(flatFacts(part), flatFacts(grade ?? {}, 'material'), 'material');
+    const ofGrade = flatFacts(grade ?? {}, ENTRY_VOCABULARY['shaft material'], 'material');
+    return joinedFacts(flatFacts(part, vocabulary), ofGrade, 'material');
   }
-  if (part.role !== 'gear') return flatFacts(part);
+  if (part.role !== 'gear') return flatFacts(part, vocabulary);
   const gear = part as Gear;
   const { ratios: _all, clutches: _clutches, ratings: _ratings, variant, ...general } = gear;
-  const facts = flatFacts(general);
-  if (variant && !gear.ratioUsed) facts.set('ratio', flatFact('ratio', variant.nominalFact));
+  const facts = flatFacts(general, vocabulary);
+  if (variant && !gear.ratioUsed)
+    facts.set('ratio', flatFact('ratio', variant.nominalFact, rowOf(vocabulary, 'ratioUsed')));
   const ofRatio = {
     ...variant,
     clutches: clutchesOf({ clutches: gear.clutches ?? [] }, variant),
     ratings: ratingsOf({ ratings: gear.ratings ?? [] }, variant),
   };
-  return joinedFacts(facts, flatFacts(ofRatio), 'ratio');
+  return joinedFacts(facts, flatFacts(ofRatio, blockOf(vocabulary, 'ratios')?.block), 'ratio');
 }
 
 function joinedFacts(
@@ -84,7 +106,9 @@ export function factChanges(
   for (const what of new Set([...before.keys(), ...after.keys()])) {
     const [old, now] = [before.get(what), after.get(what)];
     if (old?.meaning === now?.meaning) continue;
-    changes.push({ what, before: old?.written, after: now?.written });
+    const told = now ?? old!;
+    const handed = told.handed ?? told.row?.handed;
+    changes.push({ what, before: old?.written, after: now?.written, ...(handed ? { handed } : {}) });
   }
   return changes.sort((one, other) => (one.what < other.what ? -1 : 1));
 }
@@ -123,48 +147,27 @@ const NOT_FACTS = new Set([
   ...['name', 'duty', 'nominal', 'nominalFact', 'order', 'orderFact', 'title', 'doc'],
 ]);
 
-/** Fields whose words in the language differ from their name in the model. */
-const WORDS: Readonly<Record<string, string>> = {
-  ratioUsed: 'ratio',
-  ratedAt: 'used at',
-  pumpIndex: 'pump set for',
-  flywheelFaces: 'flywheel',
-  handSetting: 'set for hand',
-  inputRotation: 'input rotation',
-  sheetRotation: 'rotation on the sheet',
-  boreDiameter: 'bore',
-  accessories: 'accessory',
-  clutches: 'clutch',
-  ratios: 'ratio',
-  ratings: 'rated',
-  powerPerSpeed: '',
-  meshes: 'mesh',
-  powerCurve: 'power curve',
-  torqueCurve: 'torque curve',
-  excitations: 'excitation order',
-  magnifier: 'dynamic magnifier',
-  vibratoryStresses: 'vibratory stress',
-  barredRanges: 'barred range',
-};
-
-function wordsOf(field: string): string {
-  return WORDS[field] ?? field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
-}
-
 function joined(prefix: string, words: string): string {
   return [prefix, words].filter(Boolean).join(' ');
 }
 
-function addList(found: Map<string, FlatFact>, list: readonly unknown[], what: string): void {
+function addList(
+  found: Map<string, FlatFact>,
+  list: readonly unknown[],
+  what: string,
+  vocabulary: Vocabulary | undefined,
+  field: string,
+): void {
   const facts = list.filter(isFact);
   if (facts.length > 0) {
-    const flat = facts.map(fact => flatFact(what, fact));
+    const flat = facts.map(fact => flatFact(what, fact, rowOf(vocabulary, field)));
     const meaning = flat
       .map(one => one.meaning)
       .sort()
       .join(' | ');
     found.set(what, { what, meaning, written: flat.map(one => one.written).join(', '), value: undefined });
   }
+  const of = blockOf(vocabulary, field);
   const taken = new Map<string, number>();
   for (const block of list) {
     if (typeof block !== 'object' || block === null || isFact(block)) continue;
@@ -172,7 +175,8 @@ function addList(found: Map<string, FlatFact>, list: readonly unknown[], what: s
     const count = (taken.get(name) ?? 0) + 1;
     taken.set(name, count);
     const head = [what, name, count > 1 ? `(${count})` : ''].filter(Boolean).join(' ');
-    for (const [key, fact] of flatFacts(block, head)) found.set(key, fact);
+    for (const [key, fact] of flatFacts(block, of?.block, head))
+      found.set(key, of?.handed ? { ...fact, handed: true } : fact);
   }
 }
 
@@ -183,7 +187,7 @@ function blockName(block: object): string {
   return [String(own), ...also].filter(Boolean).join(' ');
 }
 
-function flatFact(what: string, fact: Fact<unknown>): FlatFact {
+function flatFact(what: string, fact: Fact<unknown>, row: Row | undefined): FlatFact {
   return {
     what,
     meaning: fact.value === undefined ? 'unknown' : meaningOf(fact.value),
@@ -191,6 +195,7 @@ function flatFact(what: string, fact: Fact<unknown>): FlatFact {
     value: fact.value,
     origin: fact.origin,
     ...(fact.evidence ? { evidence: fact.evidence } : {}),
+    ...(row ? { row } : {}),
   };
 }
 

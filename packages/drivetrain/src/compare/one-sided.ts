@@ -47,10 +47,6 @@ interface Deed {
   readonly change: PartChange;
 }
 
-/** Facts that rightly differ between the sides of a twin. */
-const HANDED =
-  /^(hand|set for hand|ahead clutch|pump set for|shift cable|rotation|rotation on the sheet|expected output|serial|accessory .*)$/;
-
 /** Each thing that was done to the parts of one line. */
 function deeds(changes: readonly PartChange[]): Map<string, Deed> {
   const all = new Map<string, Deed>();
@@ -71,7 +67,7 @@ function deeds(changes: readonly PartChange[]): Map<string, Deed> {
         all.set(`${role} ${fact.what}`, {
           now: fact.after ?? '',
           words,
-          handed: HANDED.test(fact.what),
+          handed: fact.handed === true,
           change,
         });
       }

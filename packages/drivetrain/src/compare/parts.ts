@@ -110,11 +110,11 @@ const FACTS_TOLD = 6;
 
 /** The part's name with what is fitted of it: `gear Alder-63 2.04:1 clutch A`, or what it is where it has none. */
 function title({ part, facts }: KnownPart): string {
-  const told = ['ratio', 'ahead clutch', 'used at'].flatMap(what => {
+  const told = ['ratio', 'ahead clutch', 'at'].flatMap(what => {
     const fact = facts.get(what);
     if (!fact) return [];
     return [
-      what === 'ratio' ? fact.written : what === 'used at' ? `at ${fact.written}` : `clutch ${fact.written}`,
+      what === 'ratio' ? fact.written : what === 'at' ? `at ${fact.written}` : `clutch ${fact.written}`,
     ];
   });
   if (part.entry) return [part.entry.name, ...told].join(' ');

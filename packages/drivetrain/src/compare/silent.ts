@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import { ENTRY_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Evidence, EvidenceKind, SourceNote } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
@@ -47,7 +48,7 @@ function otherFacts(is: KnownPart, parts: readonly PartChange[]): SilentChange[]
   const grade = is.part.role === 'shaft' ? (is.part as Shaft).grade : undefined;
   const ofGrade = grade ? change.facts.filter(one => is.facts.get(one.what)?.behind === 'material') : [];
   const ofEntry = is.part.entry
-    ? change.facts.filter(one => !IN_PLACE.has(one.what) && !ofGrade.includes(one))
+    ? change.facts.filter(one => !isInPlace(is, one.what) && !ofGrade.includes(one))
     : [];
   const told = (name: string, facts: readonly FactChange[]) =>
     facts.length === 0
@@ -65,26 +66,18 @@ function otherFacts(is: KnownPart, parts: readonly PartChange[]): SilentChange[]
   return [...told(nameOf(is), ofEntry), ...told(`shaft material ${grade?.name}`, ofGrade)];
 }
 
-/** Facts that are of the installation and not of the entry. */
-const IN_PLACE = new Set([
-  ...[
-    'ratio',
-    'ahead clutch',
-    'used at',
-    'pump set for',
-    'flywheel',
-    'shift cable',
-    'serial',
-    'hand',
-    'set for hand',
-  ],
-  ...['take off', 'take off state', 'air temperature', 'coolant temperature', 'air pressure', 'air humidity'],
-]);
+/** Facts that are of the installation and not of the entry, or that may be the one way or the other in every installation. */
+function isInPlace(part: KnownPart, what: string): boolean {
+  const row = part.facts.get(what)?.row;
+  if (!row || row.handed) return row !== undefined;
+  return !ENTRY_VOCABULARY[part.part.role]?.rows.includes(row);
+}
 
 /** The same settings of a vessel with other units. */
 export function settingUnits(before: Vessel, after: Vessel): SilentChange[] {
   return (['duty', 'hull', 'criteria', 'certificate'] as const).flatMap(kind => {
-    const [old, now] = [flatFacts(before[kind] ?? {}), flatFacts(after[kind] ?? {})];
+    const vocabulary = VESSEL_VOCABULARY[kind];
+    const [old, now] = [flatFacts(before[kind] ?? {}, vocabulary), flatFacts(after[kind] ?? {}, vocabulary)];
     return [...now].flatMap(([what, fact]) => {
       const earlier = old.get(what);
       return earlier ? unitChange(earlier, fact, after.name, kind) : [];

@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import { VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Acceptance, Assumption, Requirement, Vessel } from '../model/vessel.js';
 import type { SilentChange, StatementChange } from './change.js';
 import { type FlatFact, flatFacts } from './facts.js';
@@ -164,7 +165,8 @@ function settingChanges(
   after: object | undefined,
   subject: string,
 ): StatementChange[] {
-  return factsMoved(about, flatFacts(before ?? {}), flatFacts(after ?? {}), subject);
+  const vocabulary = VESSEL_VOCABULARY[about === 'criterion' ? 'criteria' : about];
+  return factsMoved(about, flatFacts(before ?? {}, vocabulary), flatFacts(after ?? {}, vocabulary), subject);
 }
 
 function factsMoved(
@@ -180,23 +182,18 @@ function factsMoved(
     const words = (fact: FlatFact | undefined) => fact && `${what} ${fact.written}`;
     const weight = about === 'criterion' ? 38 : 44;
     const made = statement(about, subject, words(was), words(is), weight, was?.origin, is?.origin);
-    const tendency = about === 'criterion' ? criterionTendency(what, was, is) : undefined;
+    const tendency = about === 'criterion' ? criterionTendency(was, is) : undefined;
     changes.push(tendency ? { ...made, tendency } : made);
   }
   return changes;
 }
 
-/** Criteria where more is asked for by a larger number; of the others by a smaller one. */
-const LARGER_IS_STRICTER = /margin|factor|clearance|overlap/;
-
-function criterionTendency(
-  what: string,
-  was: FlatFact | undefined,
-  is: FlatFact | undefined,
-): StatementChange['tendency'] {
+/** A larger number asks for more of what is at least so, and for less of what is at most so. */
+function criterionTendency(was: FlatFact | undefined, is: FlatFact | undefined): StatementChange['tendency'] {
   const [old, now] = [siOf(was), siOf(is)];
-  if (old === undefined || now === undefined) return undefined;
-  return now > old === LARGER_IS_STRICTER.test(what) ? 'tightened' : 'relaxed';
+  const bound = (is ?? was)?.row?.bound;
+  if (old === undefined || now === undefined || !bound) return undefined;
+  return now > old === (bound === 'at least') ? 'tightened' : 'relaxed';
 }
 
 function siOf(fact: FlatFact | undefined): number | undefined {

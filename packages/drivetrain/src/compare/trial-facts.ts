@@ -1,12 +1,15 @@
+import { blockOf, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Trial, TrialRun } from '../model/trial.js';
 import type { Vessel } from '../model/vessel.js';
 import { type FlatFact, flatFacts } from './facts.js';
+
+const TRIAL = VESSEL_VOCABULARY.trial;
 
 /** Conditions and readings of all trials of a vessel by their words: `builder's trial: Centre at full throttle: speed`. */
 export function trialFacts(vessel: Vessel): Map<string, FlatFact> {
   const found = new Map<string, FlatFact>();
   for (const [trial, name] of numbered(vessel.trials ?? [], one => `"${one.name}"`)) {
-    add(found, `${name}: `, flatFacts({ ...trial, runs: undefined }));
+    add(found, `${name}: `, flatFacts({ ...trial, runs: undefined }, TRIAL));
     found.set(`${name}: dated`, date(trial));
     for (const [run, at] of numbered(
       trial.runs,
@@ -19,7 +22,7 @@ export function trialFacts(vessel: Vessel): Map<string, FlatFact> {
 
 /** A run without readings counts too: that it was run at all is a statement. */
 function addRun(found: Map<string, FlatFact>, head: string, run: TrialRun): void {
-  const readings = flatFacts({ ...run, at: undefined });
+  const readings = flatFacts({ ...run, at: undefined }, blockOf(TRIAL, 'runs')?.block);
   add(found, head, readings);
   if (readings.size === 0) found.set(`${head}readings`, { ...NONE, what: 'readings', origin: run.origin });
 }

@@ -1,4 +1,5 @@
 import { given } from '@tailshaft/mechanics';
+import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import { expect, it } from 'vitest';
 import { flatFacts } from '../../src/compare/facts.js';
 
@@ -18,7 +19,7 @@ it('tells the torques that shake a line by their order, whichever way round they
     { ...order(6), orderFact: { value: order(6).order, written: '6', origin: {} }, torque: torque(310) },
   ];
   for (const excitations of [rows, [...rows].reverse()]) {
-    const facts = flatFacts({ excitations });
+    const facts = flatFacts({ excitations }, PLACE_VOCABULARY.engine);
     expect([...facts.keys()].sort()).toEqual(['excitation order 3 torque', 'excitation order 6 torque']);
     expect(facts.get('excitation order 6 torque')?.written).toBe('310 N.m');
   }

@@ -1,12 +1,4 @@
-import {
-  AHEAD_CLUTCH,
-  PLACE_VOCABULARY,
-  PROPELLER,
-  RATED_AT,
-  type Row,
-  ratio,
-  type ValueKind,
-} from '@tailshaft/vocabulary';
+import { HEADER_ROWS, PLACE_VOCABULARY, type Row } from '@tailshaft/vocabulary';
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import { atomsOf, evidenceOf } from './atoms.js';
@@ -69,29 +61,6 @@ const LINE_WORDS = [
   'ahead',
 ];
 const REASONS = ['same hand', 'inward turning', 'unequal ratios'];
-
-const row = (field: string, words: string, kind: ValueKind, doc: string, example: string): Row => ({
-  words,
-  field,
-  kind,
-  doc,
-  example,
-});
-
-/** Facts that stand in the header of a part, or by themselves in a line. */
-export const HEADER_ROWS = {
-  at: RATED_AT,
-  ratio: row('ratioUsed', 'ratio', ratio, 'The ratio that is fitted, by its nominal name.', 'ratio 2.04:1'),
-  ahead: AHEAD_CLUTCH,
-  hand: PROPELLER.rows.find(one => one.field === 'hand')!,
-  side: row(
-    'side',
-    'side',
-    { form: 'word', words: ['port', 'starboard', 'centre'] },
-    'Side of the vessel, looking forward.',
-    'side port',
-  ),
-};
 
 const LINE_VOCABULARY = { title: 'shaft line', rows: [HEADER_ROWS.side, HEADER_ROWS.ahead], blocks: [] };
 

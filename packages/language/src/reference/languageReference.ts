@@ -1,6 +1,11 @@
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, unitsRead, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import { HEADER_ROWS } from '../reading/arrangement.js';
+import {
+  ENTRY_VOCABULARY,
+  HEADER_ROWS,
+  PLACE_VOCABULARY,
+  unitsRead,
+  VESSEL_VOCABULARY,
+} from '@tailshaft/vocabulary';
 import { EVIDENCE_KINDS } from '../reading/evidence.js';
 
 /** The reference page of the language in Markdown, made from the same tables that the reader of specs uses. */

@@ -1,4 +1,11 @@
 import type { Origin } from '@tailshaft/mechanics';
+import {
+  blockOf,
+  PLACE_VOCABULARY,
+  VESSEL_VOCABULARY,
+  type Vocabulary,
+  wordsOf,
+} from '@tailshaft/vocabulary';
 import type { Context } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -44,17 +51,18 @@ interface Stated {
 function check({ vessel }: Context): Verdict[] {
   const say = sayFor(INFO, vessel.name);
   const found = new Map<Origin, Stated>();
-  const look = (block: object | undefined, of: string) => {
+  const look = (block: object | undefined, of: string, vocabulary: Vocabulary | undefined) => {
     if (block)
-      for (const [what, fact] of copiedFacts(block)) {
+      for (const [what, fact] of copiedFacts(block, vocabulary)) {
         if (!found.has(fact.origin)) found.set(fact.origin, { what, of, fact });
       }
   };
-  look(vessel.hull, `the hull of ${vessel.name}`);
-  look(vessel.duty, `the duty of ${vessel.name}`);
+  look(vessel.hull, `the hull of ${vessel.name}`, VESSEL_VOCABULARY.hull);
+  look(vessel.duty, `the duty of ${vessel.name}`, VESSEL_VOCABULARY.duty);
   for (const arrangement of proposalsOf(vessel)) {
     for (const line of arrangement.lines)
-      for (const part of line.chain) look(part, `${nameOf(part)} of ${line.path}`);
+      for (const part of line.chain)
+        look(part, `${nameOf(part)} of ${line.path}`, PLACE_VOCABULARY[part.role]);
   }
   if (found.size === 0)
     return [
@@ -69,25 +77,27 @@ function check({ vessel }: Context): Verdict[] {
 }
 
 /** Facts of a block and of the blocks in it that a sister vessel lent, with their words. */
-function* copiedFacts(block: object, before = ''): Generator<[what: string, fact: Fact<unknown>]> {
+function* copiedFacts(
+  block: object,
+  vocabulary: Vocabulary | undefined,
+  before = '',
+): Generator<[what: string, fact: Fact<unknown>]> {
   for (const [field, value] of Object.entries(block)) {
     if (typeof value !== 'object' || value === null || ELSEWHERE.has(field)) continue;
     if (isFact(value)) {
-      if (value.evidence?.kind === 'sister vessel') yield [before + wordsOf(field), value];
+      if (value.evidence?.kind === 'sister vessel') yield [before + wordsOf(vocabulary, field), value];
     } else if (Array.isArray(value)) {
       for (const one of value)
-        if (isFact(one)) yield* copiedFacts({ [field]: one }, before);
-        else if (typeof one === 'object' && one !== null) yield* copiedFacts(one, `${wordsOf(field)} `);
-    } else if ('origin' in value && !('si' in value)) yield* copiedFacts(value, `${wordsOf(field)} `);
+        if (isFact(one)) yield* copiedFacts({ [field]: one }, vocabulary, before);
+        else if (typeof one === 'object' && one !== null)
+          yield* copiedFacts(one, blockOf(vocabulary, field)?.block, `${wordsOf(vocabulary, field)} `);
+    } else if ('origin' in value && !('si' in value))
+      yield* copiedFacts(value, blockOf(vocabulary, field)?.block, `${wordsOf(vocabulary, field)} `);
   }
 }
 
 /** What is not the part's own, or is written a second time by another field. */
 const ELSEWHERE = new Set(['entry', 'origin', 'nameOrigin', 'source', 'variant']);
-
-function wordsOf(field: string): string {
-  return field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
-}
 
 function isFact(value: object): value is Fact<unknown> {
   return 'written' in value && 'value' in value && 'origin' in value;

@@ -1,7 +1,7 @@
 import type { Row } from '@tailshaft/vocabulary';
+import { HEADER_ROWS } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { Position, SignatureHelp, SignatureHelpOptions } from 'vscode-languageserver';
-import { HEADER_ROWS } from '../../reading/arrangement.js';
 import type { Token } from '../../text/scan.js';
 import { type CursorContext, contextAt } from '../completion/context.js';
 import { factPlace } from '../completion/facts.js';

@@ -1,0 +1,36 @@
+import { RATED_AT } from './engine.js';
+import type { Gear } from './facts/index.js';
+import { AHEAD_CLUTCH } from './gear.js';
+import { between, type Row, ratio, rowsFor } from './kinds.js';
+import { PROPELLER } from './shafting.js';
+
+const SIDE: Row = {
+  field: 'side',
+  words: 'side',
+  kind: { form: 'word', words: ['port', 'starboard', 'centre'] },
+  doc: 'Side of the vessel, looking forward.',
+  example: 'side port',
+};
+
+/** Facts that the grammar itself knows: they stand in the header of a part, or by themselves in a line. */
+export const HEADER_ROWS = {
+  at: RATED_AT,
+  ratio: rowsFor<Gear>()(
+    'ratioUsed',
+    'ratio',
+    ratio,
+    'The ratio that is fitted, by its nominal name.',
+    'ratio 2.04:1',
+    { range: between('0.1:1', '30:1') },
+  ),
+  ahead: AHEAD_CLUTCH,
+  hand: PROPELLER.rows.find(one => one.field === 'hand')!,
+  side: SIDE,
+};
+
+const BY_FIELD = new Map<string, Row>(Object.values(HEADER_ROWS).map(row => [row.field, row]));
+
+/** The header row that fills this field of the model. */
+export function headerRow(field: string): Row | undefined {
+  return BY_FIELD.get(field);
+}
