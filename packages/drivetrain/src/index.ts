@@ -43,6 +43,7 @@ export * from './model/engine.js';
 export * from './model/fact.js';
 export * from './model/gear.js';
 export * from './model/hull.js';
+export { meaningOf } from './model/meaning.js';
 export * from './model/part.js';
 export * from './model/propeller.js';
 export * from './model/reads.js';

@@ -11,6 +11,7 @@ import {
 import { clutchesOf, ratingsOf } from '../analysis/gear-data.js';
 import type { Evidence, Fact } from '../model/fact.js';
 import type { Gear } from '../model/gear.js';
+import { meaningOf } from '../model/meaning.js';
 import type { Part } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
 import type { FactChange } from './change.js';
@@ -143,7 +144,20 @@ export function isFact(value: unknown): value is Fact<unknown> {
 
 /** Fields that are the part itself, where it stands, or what another field already says. */
 const NOT_FACTS = new Set([
-  ...['role', 'path', 'change', 'entry', 'origin', 'nameOrigin', 'source', 'grade', 'rating', 'variant'],
+  ...[
+    'role',
+    'path',
+    'change',
+    'stated',
+    'keptFrom',
+    'entry',
+    'origin',
+    'nameOrigin',
+    'source',
+    'grade',
+    'rating',
+    'variant',
+  ],
   ...['name', 'duty', 'nominal', 'nominalFact', 'order', 'orderFact', 'title', 'doc'],
 ]);
 
@@ -197,17 +211,4 @@ function flatFact(what: string, fact: Fact<unknown>, row: Row | undefined): Flat
     ...(fact.evidence ? { evidence: fact.evidence } : {}),
     ...(row ? { row } : {}),
   };
-}
-
-/** A canonical text of a value: numbers in SI, to twelve digits, so that a unit that was exchanged exactly is equal. */
-function meaningOf(value: unknown): string {
-  if (typeof value === 'number') return value.toPrecision(12);
-  if (typeof value !== 'object' || value === null) return String(value);
-  if ('si' in value && 'dimension' in value) {
-    return `${String(value.dimension)} ${Number(value.si).toPrecision(12)}`;
-  }
-  const parts = Object.entries(value)
-    .filter(([key, part]) => part !== undefined && key !== 'origin' && key !== 'written')
-    .map(([key, part]) => `${key}: ${meaningOf(part)}`);
-  return `{${parts.sort().join(', ')}}`;
 }

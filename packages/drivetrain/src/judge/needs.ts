@@ -18,6 +18,7 @@ export class Needs {
   /** The fact's value, or undefined with the gap noted. */
   fact<T>(fact: Fact<T> | undefined, wanted: Wanted): T | undefined {
     if (fact === undefined) this.miss(wanted);
+    else if (fact.lapsed) this.miss({ ...wanted, what: `${wanted.what} (${fact.lapsed})` });
     else if (fact.value === undefined) this.miss(wanted, fact.origin);
     else return fact.value;
     return undefined;

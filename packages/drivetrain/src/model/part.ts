@@ -1,1 +1,10 @@
-export { type Change, type EntryNote, home, nameOf, type Part, type Role } from '@tailshaft/vocabulary';
+export {
+  type Change,
+  type EntryNote,
+  home,
+  type KeptFrom,
+  nameOf,
+  type Part,
+  type Role,
+  statementOf,
+} from '@tailshaft/vocabulary';

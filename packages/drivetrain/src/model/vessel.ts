@@ -29,7 +29,7 @@ export interface ShaftLine {
   readonly propeller?: Propeller;
   /** All parts in the order that power passes them. */
   readonly chain: readonly Part[];
-  /** The same line in the arrangement that this one revises. */
+  /** The same line as found: in the arrangement that the revisions begin with, however many there are. */
   readonly before?: ShaftLine;
 }
 
@@ -40,6 +40,7 @@ export interface Arrangement {
   readonly origin: Origin;
   readonly nameOrigin: Origin;
   readonly revises?: string;
+  /** The arrangement that the revisions begin with, however many there are. */
   readonly before?: Arrangement;
   readonly lines: readonly ShaftLine[];
   /** `reason "..."` given for one-sided, inward-turning or same-hand choices. */

@@ -6,7 +6,7 @@ import type { LineContext } from '../judge/context.js';
 import { Needs } from '../judge/needs.js';
 import type { ModelEdit, Route } from '../judge/route.js';
 import type { CatalogueEntry } from '../model/catalogue.js';
-import { nameOf } from '../model/part.js';
+import { nameOf, statementOf } from '../model/part.js';
 import type { Coupling, CouplingFacts } from '../model/shafting.js';
 import { greatestTorqueAt } from './capacity/greatest-torque.js';
 
@@ -58,7 +58,7 @@ export function torqueOutlook(after: LineAnalysis, coupling: Coupling): Outlook 
 }
 
 function editsFor(coupling: Coupling, name: string): ModelEdit[] {
-  return coupling.change === 'retained'
+  return statementOf(coupling) === 'retained'
     ? [{ do: 'replace', at: coupling.origin, text: `replace coupling ${name}` }]
     : [{ do: 'replace', at: coupling.nameOrigin!, text: name }];
 }

@@ -1,5 +1,6 @@
 import type { ModelEdit } from '../judge/route.js';
 import type { Gear } from '../model/gear.js';
+import { statementOf } from '../model/part.js';
 
 /** What to change of the gear's statement in the line. */
 export interface GearWords {
@@ -31,7 +32,7 @@ export function gearEdits(gear: Gear, words: GearWords): ModelEdit[] {
 
 /** A retained gear is no longer retained when its ratio or model changes; one fitted anew has name, ratio and clutch. */
 function mustBeWrittenAnew(gear: Gear, { fitted }: GearWords): boolean {
-  if (gear.change === 'retained') return true;
+  if (statementOf(gear) === 'retained') return true;
   return fitted !== undefined && !(gear.nameOrigin && gear.ratioUsed && gear.aheadClutch);
 }
 

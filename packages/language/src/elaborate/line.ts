@@ -1,22 +1,15 @@
 import type { Change, Part, Role, ShaftLine, Side } from '@tailshaft/drivetrain';
-import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
-import type { Host } from '../reading/place.js';
-import type { Problem } from '../reading/problem.js';
+import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned, tellSecondParts } from './ask.js';
 import type { EntryTable } from './catalogue.js';
-import { makePart, type PartLayers, roleOf, withoutHanded } from './part.js';
+import { keep, over } from './keep.js';
+import { withLapsed } from './lapse.js';
+import { Mirror } from './mirror.js';
+import { Olds } from './olds.js';
+import { makePart, type PartLayers, roleOf } from './part.js';
+import type { LinePlan } from './plan.js';
 import { unknownInEntry } from './unknownInEntry.js';
-
-/** A problem that belongs to the file of the vessel. */
-export type Tell = (problem: Problem) => void;
-
-/** A line before its parts are made: what a revising or mirroring line builds upon. */
-export interface LinePlan {
-  readonly reading: LineReading;
-  readonly arrangement: string;
-  readonly layers: readonly PartLayers[];
-}
 
 /** Order of a plain line; a coupling stands where it is written, and so does a shaft before a transfer. */
 const ORDER: readonly Role[] = ['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller'];
@@ -25,6 +18,7 @@ const CHANGE: Readonly<Record<string, Change>> = {
   retain: 'retained',
   modify: 'modified',
 };
+const KEEPS: readonly (string | undefined)[] = ['retain', 'modify'];
 
 /** What a line consists of, with what it keeps from the line before it or takes from the line it mirrors. */
 export function planLine(
@@ -35,103 +29,108 @@ export function planLine(
   mirrored: LinePlan | undefined,
   tell: Tell,
 ): LinePlan {
+  const olds = new Olds(before?.layers ?? []);
+  const mirror = mirrored && new Mirror(reading, arrangement, mirrored, before, olds, tell);
+  const taken = takeNamed(reading.parts, olds);
   const layers: PartLayers[] = [];
-  const path = (role: string) => `${arrangement}.${reading.name}.${role}`;
   const spoken = new Set<Role>();
 
   for (const [index, part] of reading.parts.entries()) {
     const role = roleOf(part);
     const fresh = !spoken.has(role);
     spoken.add(role);
-    if (part.action === 'remove') continue;
+    if (part.action === 'remove') {
+      if (!taken.has(part) && takeOlds(part, reading.parts, olds).length === 0)
+        tellNothingToKeep(tell, part, olds.ofRole(role));
+      continue;
+    }
     const entry = part.name === undefined ? undefined : findEntry(part, role, table, tell);
     if (entry) for (const problem of unknownInEntry(part, entry)) tell(problem);
-    const own: PartLayers = {
-      role,
-      change: part.action ? CHANGE[part.action]! : before ? 'replaced' : 'new',
-      path: path(role),
-      origin: part.host,
-      ...(part.name ? { name: part.name } : {}),
-      ...(part.namePlace ? { namePlace: part.namePlace } : {}),
-      ...(entry ? { entry } : {}),
-      facts: [part.facts.fields],
-      rank: rankOf(reading.parts, index),
-    };
-    const kept =
-      part.action === 'retain' || part.action === 'modify'
-        ? before
-        : !part.action && part.name === undefined
-          ? mirrored
-          : undefined;
-    if (
-      (part.action === 'retain' || part.action === 'modify') &&
-      !before?.layers.some(one => one.role === role)
-    ) {
-      tell({
-        code: 'repower/nothing-to-keep',
-        start: part.whole.start,
-        end: part.host.end,
-        severity: 'error',
-        message: `There is no ${role} in this line of the arrangement before, so nothing can be ${CHANGE[part.action]!}. Write what is fitted: replace ${role} ...`,
-      });
+    const own = ownLayers(part, index, reading, arrangement, before, entry);
+    if (KEEPS.includes(part.action)) {
+      const kept = taken.get(part) ?? takeOlds(part, reading.parts, olds);
+      if (kept.length === 0) tellNothingToKeep(tell, part, olds.ofRole(role));
+      layers.push(...(kept.length === 0 ? [own] : kept.map(old => keep(own, old, before!))));
+      continue;
     }
-    const beneath = fresh ? (kept?.layers.filter(one => one.role === role) ?? []) : [];
-    if (beneath.length > 0) for (const old of beneath) layers.push(over(own, old, kept === mirrored));
-    else {
-      if (before && !mirrored && !part.action && before.layers.some(one => one.role === role)) {
-        tell({
-          code: 'repower/action-missing',
-          start: part.whole.start,
-          end: part.whole.start + part.role.length,
-          severity: 'error',
-          message: `The line before has a ${role}: say whether this one replaces it, or whether the old one is retained or modified.`,
-          choices: ['replace', 'modify', 'retain'].map(word => ({
-            title: `Write ${word} ${role}`,
-            text: `${word} ${part.role}`,
-          })),
-        });
-      }
-      layers.push(own);
+    const refined = mirror && !part.action && part.name === undefined && fresh ? mirror.of(role) : [];
+    if (refined.length > 0) {
+      layers.push(...refined.map(one => over(own, one)));
+      continue;
     }
+    if (olds.take(role) && !part.action && !mirrored) tellActionMissing(tell, part);
+    layers.push(own);
   }
-  const silent = mirrored ?? before;
-  for (const old of silent?.layers ?? []) {
-    if (spoken.has(old.role)) continue;
-    if (silent === mirrored)
-      layers.push(
-        over(
-          {
-            ...old,
-            change: old.change,
-            path: path(old.role),
-            origin: mirroredHost(reading, old.role),
-            facts: [],
-          },
-          old,
-          true,
-        ),
-      );
-    else if (!layers.some(one => one.role === old.role)) {
-      tell({
-        code: 'repower/part-not-mentioned',
-        start: reading.namePlace.start,
-        end: reading.namePlace.end,
-        severity: 'error',
-        message: `${reading.name} does not say what becomes of the ${old.role} it had: retain, modify, replace or remove it.`,
-        choices: lineEnd(reading).flatMap(at =>
-          ['retain', 'remove'].map(word => ({
-            title: `Add ${word} ${old.role}`,
-            text: `  ${word} ${old.role}\n`,
-            start: at,
-            end: at,
-          })),
-        ),
-      });
-      spoken.add(old.role);
-    }
-  }
+  if (mirror) layers.push(...mirror.silent(spoken));
+  const left = olds.rest.filter(one => !mirrored?.notMentioned.has(one.role));
+  for (const old of left) tellNotMentioned(tell, reading, old, olds.ofRole(old.role).length > 1);
   const ordered = [...layers].sort((a, b) => a.rank - b.rank);
-  return { reading, arrangement, layers: withLineFacts(ordered, reading) };
+  tellSecondParts(tell, reading, ordered);
+  return {
+    reading,
+    arrangement,
+    layers: withLapsed(withLineFacts(ordered, reading), before?.layers ?? []),
+    isBase: before === undefined,
+    notMentioned: new Set(left.map(one => one.role)),
+  };
+}
+
+/** Old parts that statements name: `retain coupling Elm-4` beside `remove coupling Elm-6`. */
+function takeNamed(parts: readonly PartReading[], olds: Olds): Map<PartReading, readonly PartLayers[]> {
+  const taken = new Map<PartReading, readonly PartLayers[]>();
+  for (const part of parts) {
+    if (part.name === undefined || !(KEEPS.includes(part.action) || part.action === 'remove')) continue;
+    const old = olds.take(roleOf(part), part.name);
+    if (old) taken.set(part, [old]);
+  }
+  return taken;
+}
+
+/**
+ * What a statement without a name is about: all that is left of its role where it is the only one, else the next of them,
+ * in the order of the text. One that modifies may give the only part that is left another name.
+ */
+function takeOlds(part: PartReading, parts: readonly PartReading[], olds: Olds): readonly PartLayers[] {
+  const role = roleOf(part);
+  const left = olds.rest.filter(one => one.role === role);
+  if (part.name !== undefined) {
+    if (part.action !== 'modify' || left.length !== 1) return [];
+    return olds.takeAll(role);
+  }
+  const others = parts.filter(
+    one =>
+      one !== part &&
+      roleOf(one) === role &&
+      (one.name === undefined || one.action === 'replace' || one.action === undefined),
+  );
+  if (others.length === 0) return olds.takeAll(role);
+  const next = olds.take(role);
+  return next ? [next] : [];
+}
+
+function ownLayers(
+  part: PartReading,
+  index: number,
+  reading: LineReading,
+  arrangement: string,
+  before: LinePlan | undefined,
+  entry: PartLayers['entry'],
+): PartLayers {
+  const stated = part.action ? CHANGE[part.action]! : before ? 'replaced' : 'new';
+  return {
+    role: roleOf(part),
+    change: stated,
+    stated,
+    path: `${arrangement}.${reading.name}.${part.role}`,
+    origin: part.host,
+    ...(part.name ? { name: part.name } : {}),
+    ...(part.namePlace ? { namePlace: part.namePlace } : {}),
+    ...(entry ? { entry } : {}),
+    facts: [part.facts.fields],
+    said: part.facts.fields,
+    // Parts of one place keep the order in which they were first written, in whatever order they are kept.
+    rank: rankOf(reading.parts, index) + index * 1e-6,
+  };
 }
 
 /**
@@ -189,52 +188,20 @@ function pick(role: string, part: Part | undefined): object {
   return part ? { [role]: part } : {};
 }
 
-/** One layer over another; across a mirror the facts that have a hand stay behind. */
-function over(own: PartLayers, beneath: PartLayers, mirror: boolean): PartLayers {
-  const facts = mirror ? beneath.facts.map(one => withoutHanded(own.role, one)) : beneath.facts;
-  const renamed = own.entry !== undefined || (own.name !== undefined && own.name !== beneath.name);
-  return {
-    ...own,
-    change: mirror ? beneath.change : own.change,
-    ...(renamed
-      ? {}
-      : {
-          ...(beneath.name ? { name: beneath.name } : {}),
-          ...(beneath.namePlace ? { namePlace: beneath.namePlace } : {}),
-          ...(beneath.entry ? { entry: beneath.entry } : {}),
-        }),
-    facts: [...facts, ...own.facts],
-    rank: beneath.rank,
-  };
-}
-
-/** A mirrored part stands nowhere in the text: what is missing of it is written in its line. */
-function mirroredHost(reading: LineReading, role: Role): Host {
-  return {
-    ...reading.namePlace,
-    headEnd: reading.namePlace.end,
-    vocabulary: PLACE_VOCABULARY[role]!,
-    insertInto: reading.host,
-    insertAs: role,
-  };
-}
-
 /** `ahead clutch B` by itself in a line is a fact of its gear. */
 function withLineFacts(layers: PartLayers[], reading: LineReading): PartLayers[] {
   const clutch = reading.facts.fields.aheadClutch;
   if (!clutch) return layers;
   return layers.map(one =>
-    one.role === 'gear' ? { ...one, facts: [...one.facts, { aheadClutch: clutch }] } : one,
+    one.role === 'gear'
+      ? { ...one, facts: [...one.facts, { aheadClutch: clutch }], said: { ...one.said, aheadClutch: clutch } }
+      : one,
   );
 }
 
 function sideFromName(reading: LineReading): ShaftLine['side'] {
   const side = (['port', 'starboard', 'centre'] as Side[]).find(one => one === reading.name.toLowerCase());
   return side && { value: side, written: reading.name, origin: reading.namePlace };
-}
-
-function lineEnd(reading: LineReading): number[] {
-  return reading.host.block ? [reading.host.block.end - 1] : [];
 }
 
 function findEntry(part: PartReading, role: Role, table: EntryTable, tell: Tell) {

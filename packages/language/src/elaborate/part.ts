@@ -1,4 +1,13 @@
-import type { Change, EntryNote, Gear, Part, RatioVariant, Role, Shaft } from '@tailshaft/drivetrain';
+import type {
+  Change,
+  EntryNote,
+  Gear,
+  KeptFrom,
+  Part,
+  RatioVariant,
+  Role,
+  Shaft,
+} from '@tailshaft/drivetrain';
 import { findVariant, known } from '@tailshaft/drivetrain';
 import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
@@ -12,6 +21,14 @@ import { materialOf } from './catalogue.js';
 export interface PartLayers {
   readonly role: Role;
   readonly change: Change;
+  /** What the statement of this arrangement does with it. */
+  readonly stated: Change;
+  /** What that statement says of it, beside what it had. */
+  readonly said: Readonly<Record<string, unknown>>;
+  /** What a kept part was in the arrangement before. */
+  readonly old?: PartLayers;
+  /** Where a kept part was last declared, through any number of arrangements that only keep it. */
+  readonly kept?: { readonly arrangement: string; readonly line: string; readonly layers: PartLayers };
   readonly path: string;
   readonly origin: Host;
   readonly name?: string;
@@ -25,9 +42,7 @@ export interface PartLayers {
 
 /** A part with the facts of its entry and of its place laid over one another. */
 export function makePart(layers: PartLayers, table: EntryTable): Part {
-  const fields: Record<string, unknown> = {};
-  if (layers.entry) overlay(fields, layers.entry.facts.fields);
-  for (const facts of layers.facts) overlay(fields, facts);
+  const fields = fieldsOf(layers);
   const entry: EntryNote | undefined = layers.entry && {
     name: layers.entry.name,
     ...(layers.entry.title ? { title: layers.entry.title } : {}),
@@ -39,6 +54,8 @@ export function makePart(layers: PartLayers, table: EntryTable): Part {
     role: layers.role,
     path: layers.path,
     change: layers.change,
+    ...(layers.stated === layers.change ? {} : { stated: layers.stated }),
+    ...(layers.kept ? { keptFrom: keptFrom(layers.kept, table) } : {}),
     ...(entry ? { entry } : {}),
     origin: layers.origin,
     ...(layers.namePlace ? { nameOrigin: layers.namePlace } : {}),
@@ -55,6 +72,21 @@ export function makePart(layers: PartLayers, table: EntryTable): Part {
     ENTRY_VOCABULARY[role] ?? PLACE_VOCABULARY[role]!,
     PLACE_VOCABULARY[role]!,
   );
+}
+
+/** The facts of entry and place, laid over one another. */
+export function fieldsOf(layers: PartLayers): Record<string, unknown> {
+  const fields: Record<string, unknown> = {};
+  if (layers.entry) overlay(fields, layers.entry.facts.fields);
+  for (const facts of layers.facts) overlay(fields, facts);
+  return fields;
+}
+
+function keptFrom(
+  { arrangement, line, layers }: NonNullable<PartLayers['kept']>,
+  table: EntryTable,
+): KeptFrom {
+  return { arrangement, line, part: makePart(layers, table) };
 }
 
 /** Facts laid over those beneath; of lists, the upper rows come first and shadow rows of the same head. */

@@ -10,7 +10,7 @@ import { unquoted } from '../reading/forms/words.js';
 import { nearest } from '../reading/misspelt.js';
 import { type AtomTok, isTok } from '../reading/token.js';
 import { type SentenceReading, textOf } from '../reading/vessel.js';
-import type { Tell } from './line.js';
+import type { Tell } from './ask.js';
 
 /** Takes `require ...` apart: what, bound, quantity or word, condition, note. */
 export function makeRequirement(reading: SentenceReading, tell: Tell): Requirement {

@@ -18,8 +18,10 @@ import type { ArrangementReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
 import { nearest } from '../reading/misspelt.js';
 import type { VesselReading } from '../reading/vessel.js';
+import { type Tell, tellLines } from './ask.js';
 import type { EntryTable } from './catalogue.js';
-import { type LinePlan, makeLine, planLine, type Tell } from './line.js';
+import { makeLine, planLine } from './line.js';
+import type { LinePlan } from './plan.js';
 import { makeAssumption, makeRequirement } from './sentence.js';
 
 /** A vessel resolved: catalogue facts in place, revised and mirrored lines filled in. Problems go to `tell`. */
@@ -63,17 +65,25 @@ export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell
   };
 }
 
+interface Made {
+  readonly arrangement: Arrangement;
+  readonly plans: ReadonlyMap<string, LinePlan>;
+  /** The arrangement that the revisions begin with. */
+  readonly found: Arrangement | undefined;
+}
+
 function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell): Arrangement[] {
   const byName = new Map(reading.arrangements.map(one => [one.name, one]));
-  const made = new Map<ArrangementReading, { arrangement: Arrangement; plans: Map<string, LinePlan> }>();
+  const made = new Map<ArrangementReading, Made>();
   const underway = new Set<ArrangementReading>();
 
-  const make = (one: ArrangementReading) => {
+  const make = (one: ArrangementReading): Made => {
     const had = made.get(one);
     if (had) return had;
     underway.add(one);
     const base = one.revises && baseOf(one.revises, byName, underway, tell, `arrangement ${one.name}`);
     const before = base && make(base);
+    const found = before?.found ?? before?.arrangement;
     const plans = new Map<string, LinePlan>();
     const lines: ShaftLine[] = [];
     for (const line of inMirrorOrder(one, tell)) {
@@ -88,7 +98,7 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
           makeLine(
             plan,
             table,
-            before?.arrangement.lines.find(old => old.name === line.name),
+            found?.lines.find(old => old.name === line.name),
           ),
         );
       else if (plan)
@@ -100,6 +110,7 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
           message: `Two shaft lines of this arrangement are called ${line.name}: give each its own name.`,
         });
     }
+    tellLines(tell, one, [...(before?.plans.values() ?? [])]);
     const arrangement: Arrangement = {
       name: one.name,
       ...(one.title ? { title: one.title } : {}),
@@ -107,7 +118,7 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
       origin: one.whole,
       nameOrigin: one.namePlace,
       ...(one.revises ? { revises: one.revises.name } : {}),
-      ...(before ? { before: before.arrangement } : {}),
+      ...(found ? { before: found } : {}),
       lines,
       reasons: one.reasons.map(reason => ({
         about: reason.about as Reason['about'],
@@ -116,7 +127,7 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
       })),
     };
     underway.delete(one);
-    const result = { arrangement, plans };
+    const result: Made = { arrangement, plans, found };
     made.set(one, result);
     return result;
   };

@@ -50,6 +50,7 @@ export type TailshaftKeywordNames =
     | "mirrors"
     | "modify"
     | "motor"
+    | "of"
     | "on"
     | "propeller"
     | "ratio"
@@ -150,7 +151,7 @@ export function isArrangement(item: unknown): item is Arrangement {
     return reflection.isInstance(item, Arrangement.$type);
 }
 
-export type ArrangementMember = Misplaced | Reason | ShaftLine | Stray;
+export type ArrangementMember = Misplaced | Reason | RemovedLine | ShaftLine | Stray;
 
 export const ArrangementMember = {
     $type: 'ArrangementMember'
@@ -401,6 +402,21 @@ export function isReason(item: unknown): item is Reason {
     return reflection.isInstance(item, Reason.$type);
 }
 
+export interface RemovedLine extends langium.AstNode {
+    readonly $container: Arrangement;
+    readonly $type: 'RemovedLine';
+    name?: string;
+}
+
+export const RemovedLine = {
+    $type: 'RemovedLine',
+    name: 'name'
+} as const;
+
+export function isRemovedLine(item: unknown): item is RemovedLine {
+    return reflection.isInstance(item, RemovedLine.$type);
+}
+
 export interface Requirement extends langium.AstNode {
     readonly $container: Vessel;
     readonly $type: 'Requirement';
@@ -441,10 +457,10 @@ export function isRole(item: unknown): item is Role {
     return item === 'engine' || item === 'motor' || item === 'coupling' || item === 'gear' || item === 'transfer' || item === 'shaft' || item === 'propeller';
 }
 
-export type SentenceWord = 'ahead' | 'at' | 'by' | 'clutch' | 'coupling' | 'engine' | 'for' | 'gear' | 'hand' | 'material' | 'mirrors' | 'motor' | 'on' | 'propeller' | 'ratio' | 'shaft' | 'side' | 'transfer' | string;
+export type SentenceWord = 'ahead' | 'at' | 'by' | 'clutch' | 'coupling' | 'engine' | 'for' | 'gear' | 'hand' | 'material' | 'mirrors' | 'motor' | 'of' | 'on' | 'propeller' | 'ratio' | 'shaft' | 'side' | 'transfer' | string;
 
 export function isSentenceWord(item: unknown): item is SentenceWord {
-    return item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'for' || item === 'on' || item === 'by' || item === 'mirrors' || item === 'side' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
+    return item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'for' || item === 'on' || item === 'by' || item === 'mirrors' || item === 'side' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Settings extends langium.AstNode {
@@ -539,10 +555,10 @@ export function isStray(item: unknown): item is Stray {
     return reflection.isInstance(item, Stray.$type);
 }
 
-export type StrayText = '[' | ']' | 'at' | 'because' | 'by' | 'clutch' | 'dated' | 'for' | 'hand' | 'material' | 'mirrors' | 'on' | 'ratio' | 'revises' | 'until' | string;
+export type StrayText = '[' | ']' | 'at' | 'because' | 'by' | 'clutch' | 'dated' | 'for' | 'hand' | 'material' | 'mirrors' | 'of' | 'on' | 'ratio' | 'revises' | 'until' | string;
 
 export function isStrayText(item: unknown): item is StrayText {
-    return item === '[' || item === ']' || item === 'material' || item === 'ratio' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'revises' || item === 'mirrors' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
+    return item === '[' || item === ']' || item === 'material' || item === 'ratio' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'revises' || item === 'mirrors' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Token extends langium.AstNode {
@@ -572,13 +588,15 @@ export interface Trial extends langium.AstNode {
     block?: FactBlock;
     dated?: string;
     name?: string;
+    of?: string;
 }
 
 export const Trial = {
     $type: 'Trial',
     block: 'block',
     dated: 'dated',
-    name: 'name'
+    name: 'name',
+    of: 'of'
 } as const;
 
 export function isTrial(item: unknown): item is Trial {
@@ -616,10 +634,10 @@ export function isVesselMember(item: unknown): item is VesselMember {
     return reflection.isInstance(item, VesselMember.$type);
 }
 
-export type Word = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'on' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord | string;
+export type Word = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'of' | 'on' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord | string;
 
 export function isWord(item: unknown): item is Word {
-    return isStatementWord(item) || item === 'import' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item)));
+    return isStatementWord(item) || item === 'import' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item)));
 }
 
 export type TailshaftAstType = {
@@ -643,6 +661,7 @@ export type TailshaftAstType = {
     PartUse: PartUse
     RatioFact: RatioFact
     Reason: Reason
+    RemovedLine: RemovedLine
     Requirement: Requirement
     Revision: Revision
     Settings: Settings
@@ -921,6 +940,16 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [ArrangementMember.$type]
         },
+        RemovedLine: {
+            name: RemovedLine.$type,
+            properties: {
+                name: {
+                    name: RemovedLine.name,
+                    optional: true
+                }
+            },
+            superTypes: [ArrangementMember.$type]
+        },
         Requirement: {
             name: Requirement.$type,
             properties: {
@@ -1050,6 +1079,10 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                 },
                 name: {
                     name: Trial.name,
+                    optional: true
+                },
+                of: {
+                    name: Trial.of,
                     optional: true
                 }
             },

@@ -42,6 +42,10 @@ export interface ArrangementReading {
   readonly whole: Place;
   readonly revises?: { readonly name: string; readonly place: Place };
   readonly lines: readonly LineReading[];
+  /** `remove shaftline Port` */
+  readonly removed: readonly { readonly name: string; readonly place: Place; readonly whole: Place }[];
+  /** Where a further line is written: in front of the closing brace. */
+  readonly linesEnd?: Place;
   readonly reasons: readonly { readonly about: string; readonly text: string; readonly place: Place }[];
 }
 
@@ -74,9 +78,11 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
       'arrangement'.length,
     );
   const lines: LineReading[] = [];
+  const removed: { name: string; place: Place; whole: Place }[] = [];
   const reasons: { about: string; text: string; place: Place }[] = [];
   for (const member of node.members) {
     if (ast.isShaftLine(member)) lines.push(readLine(context, member));
+    else if (ast.isRemovedLine(member)) removed.push(...readRemoved(context, member));
     else if (ast.isReason(member)) {
       const about = member.words.join(' ');
       if (!REASONS.includes(about))
@@ -95,7 +101,8 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
         );
       else reasons.push({ about, text: unquoted(member.text), place: placeOfNode(context, member) });
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'an arrangement');
-    else stray(context, member, ['shaftline', 'reason for'], 'an arrangement', ['mirrors']);
+    else
+      stray(context, member, ['shaftline', 'remove shaftline', 'reason for'], 'an arrangement', ['mirrors']);
   }
   return {
     name: node.name ?? '',
@@ -104,8 +111,32 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
     whole: placeOfNode(context, node),
     ...(node.base ? { revises: { name: node.base, place: propertyPlace(context, node, 'base') } } : {}),
     lines,
+    removed,
+    ...(closingBrace(context, node) ?? {}),
     reasons,
   };
+}
+
+function readRemoved(context: ReadContext, node: ast.RemovedLine): ArrangementReading['removed'] {
+  if (node.name !== undefined)
+    return [
+      { name: node.name, place: propertyPlace(context, node, 'name'), whole: placeOfNode(context, node) },
+    ];
+  problem(
+    context,
+    node.$cstNode,
+    'text/name-missing',
+    'Say which line is gone: remove shaftline Port.',
+    'remove shaftline'.length,
+  );
+  return [];
+}
+
+/** Where a line can be added; a block that is still open has no end. */
+function closingBrace(context: ReadContext, node: ast.Arrangement): { linesEnd: Place } | undefined {
+  const { uri, end } = placeOfNode(context, node);
+  const closed = node.open && context.text[end - 1] === '}';
+  return closed ? { linesEnd: { uri, start: end - 1, end: end - 1 } } : undefined;
 }
 
 function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {

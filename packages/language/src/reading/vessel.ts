@@ -45,6 +45,8 @@ export interface VesselReading {
   readonly trials: readonly {
     readonly place: Place;
     readonly name: string;
+    /** The arrangement that was tried. */
+    readonly of?: { readonly name: string; readonly place: Place };
     readonly dated?: string;
     readonly facts: BlockReading;
   }[];
@@ -86,7 +88,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
   const requirements: SentenceReading[] = [];
   const assumptions: SentenceReading[] = [];
   const acceptances: AcceptanceReading[] = [];
-  const trials: { place: Place; name: string; dated?: string; facts: BlockReading }[] = [];
+  const trials: VesselReading['trials'][number][] = [];
   const revisions: { place: Place; name: string; dated?: string; text?: string }[] = [];
   for (const member of node.members) {
     if (ast.isSettings(member)) readSettings(context, member, settings);
@@ -110,6 +112,9 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       trials.push({
         place: placeOfNode(context, member),
         name: member.name === undefined ? '' : unquoted(member.name),
+        ...(member.of === undefined
+          ? {}
+          : { of: { name: member.of, place: propertyPlace(context, member, 'of') } }),
         ...(member.dated ? { dated: member.dated } : {}),
         facts,
       });

@@ -131,6 +131,7 @@ function stretchesIn(reading: DocumentReading): Stretch[] {
       }
       named(arrangement.name, arrangement.namePlace, 'namespace');
       set(arrangement.revises?.place, 'namespace');
+      for (const line of arrangement.removed) set(line.place, 'variable');
     }
     named(vessel.name, vessel.namePlace, 'namespace');
   }
@@ -140,7 +141,7 @@ function stretchesIn(reading: DocumentReading): Stretch[] {
 const KEYWORDS = new Set(
   (
     'import engine motor gear transfer coupling shaft material propeller vessel duty hull certificate arrangement criteria ' +
-    'require accept assume revision trial revises shaftline mirrors side replace retain modify remove ratio ahead clutch at ' +
+    'require accept assume revision trial revises shaftline mirrors side replace retain modify remove ratio ahead clutch at of ' +
     'hand reason for on because by dated until unknown'
   ).split(' '),
 );

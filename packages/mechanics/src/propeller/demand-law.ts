@@ -66,6 +66,59 @@ export const speedForPowerByLaw = formula({
     referenceSpeed * (power / referencePower) ** (1 / exponent),
 });
 
+/**
+ * Exponents of power against diameter at one shaft speed. Similar propellers at one advance ratio have one torque
+ * coefficient, so the power goes with the fifth power. With the pitch kept, a blade element that lifts takes torque in
+ * proportion to chord times radius, which gives the third, and one that only drags the fifth: the truth lies between.
+ */
+export const DIAMETER_EXPONENT = { similar: 5, 'same pitch, least': 3, 'same pitch, most': 5 } as const;
+
+/** Power at the same shaft speed of a propeller whose diameter is changed. */
+export const demandAtDiameter = formula({
+  name: 'propeller power demand at another diameter',
+  symbol: 'P',
+  dimension: 'power',
+  inputs: { referencePower: 'power', referenceDiameter: 'length', diameter: 'length', exponent: 'ratio' },
+  text: 'P = Pr (D / Dr)^m',
+  symbols: { referencePower: 'Pr', referenceDiameter: 'Dr', diameter: 'D', exponent: 'm' },
+  source: {
+    title: 'P = 2π ρ n³ D⁵ KQ with KQ unchanged; blade elements of unchanged pitch for the third power',
+    confidence: 'derived',
+  },
+  range: [
+    { condition: 'exponent 3 to 5', met: ({ exponent: m }) => m >= 3 && m <= 5 },
+    { condition: 'both diameters above zero', met: si => si.referenceDiameter > 0 && si.diameter > 0 },
+    {
+      condition: 'diameters within a quarter of each other',
+      met: si => Math.abs(si.diameter / si.referenceDiameter - 1) <= 0.25,
+    },
+  ],
+  compute: ({ referencePower, referenceDiameter, diameter, exponent }) =>
+    referencePower * (diameter / referenceDiameter) ** exponent,
+});
+
+/**
+ * Power at the same shaft speed of a propeller whose pitch is changed: a bound. The lift of a blade element goes with
+ * H - V/n and its torque with H times that, so the power changes by the square of the pitch or by more.
+ */
+export const demandAtPitch = formula({
+  name: 'propeller power demand at another pitch, least change',
+  symbol: 'P',
+  dimension: 'power',
+  inputs: { referencePower: 'power', referencePitch: 'length', pitch: 'length' },
+  text: 'P = Pr (H / Hr)^2',
+  symbols: { referencePower: 'Pr', referencePitch: 'Hr', pitch: 'H' },
+  source: { title: 'blade elements: torque in proportion to H (H - V/n)', confidence: 'derived' },
+  range: [
+    { condition: 'both pitches above zero', met: si => si.referencePitch > 0 && si.pitch > 0 },
+    {
+      condition: 'pitches within a quarter of each other',
+      met: si => Math.abs(si.pitch / si.referencePitch - 1) <= 0.25,
+    },
+  ],
+  compute: ({ referencePower, referencePitch, pitch }) => referencePower * (pitch / referencePitch) ** 2,
+});
+
 /** Demand of a propeller that turns a stated share faster at the same power while the hull is clean. */
 export const lightRunningDemand = formula({
   name: 'propeller power demand with light running margin',

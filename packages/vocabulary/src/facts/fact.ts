@@ -32,6 +32,8 @@ export interface Fact<T> {
   readonly known?: Readonly<Record<string, unknown>>;
   /** Why the number or its unit is a slip: it lies outside what such a thing can be. Nothing holds on such a fact. */
   readonly outOfRange?: string;
+  /** Why a value that was declared no longer counts: `40 mm was measured with diameter 22 in, which is 24 in now`. */
+  readonly lapsed?: string;
 }
 
 /** A declared quantity. */

@@ -3,7 +3,10 @@ import type { Fact, SourceNote } from './fact.js';
 
 export type Role = 'engine' | 'motor' | 'coupling' | 'gear' | 'transfer' | 'shaft' | 'propeller';
 
-/** What a repower does with a part. `new` where the arrangement revises nothing. */
+/**
+ * What becomes of a part between the arrangement as found and this one, through any number of steps. `new` where the
+ * arrangement revises nothing, or the line is new.
+ */
 export type Change = 'new' | 'replaced' | 'retained' | 'modified';
 
 /** A catalogue entry as a part refers to it. */
@@ -21,12 +24,28 @@ export interface Part<R extends Role = Role> {
   /** Path in the vessel, e.g. `proposed.Port.gear`. */
   readonly path: string;
   readonly change: Change;
+  /** What the statement of this arrangement does with it, where that differs: a part fitted by the step before is retained. */
+  readonly stated?: Change;
+  /** Set on a part that is kept: where it was last declared, through any number of arrangements that only keep it. */
+  readonly keptFrom?: KeptFrom;
   readonly entry?: EntryNote;
   /** The statement in the line that puts the part there: where a fact of its installation is to be written. */
   readonly origin: Origin;
   /** The name of the catalogue entry as written in the line. */
   readonly nameOrigin?: Origin;
   readonly source?: Fact<SourceNote>;
+}
+
+export interface KeptFrom {
+  readonly arrangement: string;
+  readonly line: string;
+  /** The part as it was there. */
+  readonly part: Part;
+}
+
+/** What the statement in the text does with the part: edits start from it. */
+export function statementOf({ stated, change }: Pick<Part, 'stated' | 'change'>): Change {
+  return stated ?? change;
 }
 
 /** Where a fact of the part itself belongs: its catalogue entry, or the line when it is declared in place. */

@@ -8,6 +8,7 @@ import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { CatalogueEntry } from '../../model/catalogue.js';
 import type { GearFacts } from '../../model/gear.js';
+import { statementOf } from '../../model/part.js';
 import { gearEdits } from '../gear-edits.js';
 import { engineWord } from '../rotation/edits.js';
 
@@ -102,6 +103,6 @@ function editsFor({ line, analysis }: LineContext, { entry, variant, clutch }: G
   });
   const turn = analysis.rotation.atFlywheel;
   const needsPump = entry.facts.inputRotation?.value?.word === 'either by pump index' && turn;
-  if (!needsPump || gear.pumpIndex || gear.change === 'retained') return edits;
+  if (!needsPump || gear.pumpIndex || statementOf(gear) === 'retained') return edits;
   return [...edits, { do: 'set', host: gear.origin, property: 'pump set for', text: engineWord(turn) }];
 }

@@ -7,7 +7,7 @@ import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { findOffered } from './offered-ratios.js';
-import { retainedPropeller } from './retained-propeller.js';
+import { retainedPropeller, shareOf, shareWords } from './retained-propeller.js';
 import { PROPELLER_LAW } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -44,27 +44,38 @@ function check(context: LineContext): Verdict | undefined {
   if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const place = line.propeller!.origin;
-  const { asked, available, share, speedBefore, speedNow } = result;
-  const said = { place, workings: [asked, available] };
-  if (share >= LEAST) {
+  const { asked, available, speedBefore, speedNow, open } = result;
+  const { least, most } = shareOf(result);
+  if (least !== undefined && least >= LEAST) {
     return say.holds({
-      ...said,
-      message: `${line.name}: the retained propeller takes about ${percent(Math.min(share, 1))} of the ${analysis.tell(available)} that reach it.`,
+      place,
+      workings: [asked.low!, available],
+      message: `${line.name}: the retained propeller takes about ${percent(Math.min(least, 1))} of the ${analysis.tell(available)} that reach it.`,
     });
   }
+  if (most === undefined || most >= LEAST) {
+    return say.cannotTell(open, {
+      place,
+      workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
+      message: `${line.name}: at rated speed the kept propeller asks ${shareWords(result)} of the ${analysis.tell(available)} that reach it. Whether it takes at least ${percent(LEAST)} cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
+    });
+  }
+  const taken = asked.high!;
   return say.fails({
-    ...said,
+    place,
+    workings: [taken, available],
     message:
-      `${line.name}: at rated speed the retained propeller takes about ${percent(share)} of the power that reaches it: ` +
-      `${analysis.tell(asked)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of shaft speed ` +
+      `${line.name}: at rated speed the retained propeller takes about ${percent(most)} of the power that reaches it: ` +
+      `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of shaft speed ` +
       `(${analysis.tell(speedBefore)} before). The rest is paid for and not used: more pitch or diameter, or a shallower ratio.`,
     explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],
     routes: () =>
       findOffered(context, other => {
-        const then = retainedPropeller(context, other)?.result?.share;
-        return then !== undefined && then >= LEAST && then <= 1.1;
+        const result = retainedPropeller(context, other)?.result;
+        const then = result ? shareOf(result) : {};
+        return then.least !== undefined && then.most !== undefined && then.least >= LEAST && then.most <= 1.1;
       }).map(({ words, change, other }) => ({
-        title: `Use ${words.ratio}: ${change}, and the propeller takes about ${percent(retainedPropeller(context, other)!.result!.share)} of the power`,
+        title: `Use ${words.ratio}: ${change}, and the propeller takes ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
         edits: gearEdits(line.gear!, words),
       })),
   });

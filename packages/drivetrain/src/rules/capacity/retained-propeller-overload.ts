@@ -8,7 +8,7 @@ import { gearEdits } from '../gear-edits.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { findOffered } from './offered-ratios.js';
-import { retainedPropeller } from './retained-propeller.js';
+import { retainedPropeller, shareOf, shareWords } from './retained-propeller.js';
 import { PROPELLER_LAW } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -58,22 +58,38 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => stubRoutes(needs.missing),
     });
   }
-  const { asked, available, share, balance, speedBefore, speedNow } = result;
-  const said = { place, capacity: available, demand: asked, workings: [asked, available, balance] };
+  const { asked, available, balance, speedBefore, speedNow, open } = result;
+  const { least, most } = shareOf(result);
   const turns = `at ${analysis.tell(speedNow)} of shaft speed (${analysis.tell(speedBefore)} before)`;
-  if (share <= MOST) {
+  if (most !== undefined && most <= MOST) {
+    const demand = asked.high!;
     return say.holds({
-      ...said,
-      message: `${line.name}: the retained propeller asks about ${percent(share)} of the ${analysis.tell(available)} that reach it ${turns}.`,
+      place,
+      capacity: available,
+      demand,
+      workings: [demand, available],
+      message: `${line.name}: the retained propeller asks ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} that reach it ${turns}.`,
     });
   }
+  const share = least;
+  if (share === undefined || share <= MOST) {
+    return say.cannotTell(open, {
+      place,
+      workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
+      message:
+        `${line.name}: at rated speed the kept propeller asks ${shareWords(result)} of the ${analysis.tell(available)} that reach it, ${turns}. ` +
+        `Up to ${percent(MOST)} is left to a trial; whether it stays under that cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
+    });
+  }
+  const demand = asked.low!;
+  const said = { place, capacity: available, demand, workings: [demand, available, balance!] };
   const times =
     share >= 2 ? `about ${share.toFixed(1)} times the power` : `about ${percent(share)} of the power`;
   return say.fails({
     ...said,
     message:
-      `${line.name}: at rated speed the retained propeller would ask ${times} that reaches it: ${analysis.tell(asked)} ` +
-      `against ${analysis.tell(available)}, ${turns}. The shaft would get no faster than about ${analysis.tell(balance)}, the engine ` +
+      `${line.name}: at rated speed the retained propeller would ask ${times} that reaches it: ${analysis.tell(demand)} ` +
+      `against ${analysis.tell(available)}, ${turns}. The shaft would get no faster than about ${analysis.tell(balance!)}, the engine ` +
       'overloaded. It takes a deeper ratio or another propeller.',
     related: [
       { at: line.engine?.origin ?? line.origin, message: `${analysis.tell(available)} reach the propeller` },
@@ -85,10 +101,11 @@ function check(context: LineContext): Verdict | undefined {
 function routes(context: LineContext) {
   const { line } = context;
   return findOffered(context, other => {
-    const share = retainedPropeller(context, other)?.result?.share;
-    return share !== undefined && share <= MOST && share >= 0.9;
+    const result = retainedPropeller(context, other)?.result;
+    const { least, most } = result ? shareOf(result) : {};
+    return least !== undefined && most !== undefined && most <= MOST && least >= 0.9;
   }).map(({ words, change, other }) => ({
-    title: `Use ${words.ratio}: ${change}, and the propeller asks about ${percent(retainedPropeller(context, other)!.result!.share)} of the power`,
+    title: `Use ${words.ratio}: ${change}, and the propeller asks ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
     edits: gearEdits(line.gear!, words),
   }));
 }

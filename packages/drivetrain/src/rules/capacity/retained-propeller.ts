@@ -1,21 +1,25 @@
 import type { Value } from '@tailshaft/mechanics';
+import { changedOf, keptOf, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
+import { type Bounds, demandOfModified, POWER_RESTS_ON } from '../../analysis/other-propeller.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
+import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import type { ShaftLine } from '../../model/vessel.js';
 
-/** What a retained propeller asks behind the new engine and gear, scaled from what it took before. */
+/** What a kept propeller asks behind the new engine and gear, scaled from what it took before. */
 export interface RetainedPropeller {
-  /** Power it would ask at the new rated shaft speed. */
-  readonly asked: Value<'power'>;
+  /** Power it would ask at the new rated shaft speed, as far as that is bounded: equal ends where it is known. */
+  readonly asked: Bounds;
   /** Power that reaches it there. */
   readonly available: Value<'power'>;
-  /** asked ÷ available */
-  readonly share: number;
   readonly speedBefore: Value<'rotational speed'>;
   readonly speedNow: Value<'rotational speed'>;
-  /** Shaft speed at which it asks what is available. */
-  readonly balance: Value<'rotational speed'>;
+  /** Shaft speed at which it asks what is available, by what it asks at least. */
+  readonly balance: Value<'rotational speed'> | undefined;
+  /** Why what it asks is not one figure: names what would have to be known. */
+  readonly open: Needs;
 }
 
 /** Where a line keeps its propeller under another engine, gear or ratio; with the gaps when it cannot be scaled. */
@@ -24,10 +28,11 @@ export function retainedPropeller(
   analysis: LineAnalysis = context.analysis,
 ): { readonly needs: Needs; readonly result: RetainedPropeller | undefined } | undefined {
   const { line, analysisOf, vessel } = context;
-  if (line.propeller?.change !== 'retained' || !line.before) return undefined;
-  if (line.propeller.kind?.value === 'controllable pitch') return undefined;
+  const { propeller } = line;
+  const kept = propeller && keptOf(propeller, line, vessel);
+  if (!kept || propeller.kind?.value === 'controllable pitch') return undefined;
   const needs = new Needs();
-  const before = analysisOf(line.before);
+  const before = analysisOf(kept.line);
   const powerBefore = needs.take(before.propellerPower);
   const speedBefore = ratedShaftSpeed(before, needs);
   const available = needs.take(analysis.propellerPower);
@@ -38,12 +43,65 @@ export function retainedPropeller(
     assumed:
       'the propeller is taken to have absorbed the rated power of the engine before, at its rated speed',
   };
-  const asked = scaledDemand(taken, speedBefore, speedNow, vessel);
-  const balance = scaledSpeed(taken, speedBefore, available, vessel);
+  const open = new Needs();
+  const scaled = scaledDemand(taken, speedBefore, speedNow, vessel);
+  const shared = sharedPower({ low: scaled, high: scaled }, context, kept.line, open);
+  const changed = changedOf(kept, POWER_RESTS_ON);
+  const { unscaled, ...asked } = demandOfModified(shared, kept.was, propeller, changed);
+  if (!(asked.low && asked.low === asked.high) && changed.length > 0)
+    for (const field of unscaled.length > 0 ? unscaled : changed)
+      open.miss(
+        {
+          what: `power that ${line.name}'s propeller asks with its ${wordsOf(field)} changed`,
+          host: propeller.origin,
+          property: wordsOf(field),
+        },
+        originOf(propeller, field),
+      );
+  const least = asked.low && scaledSpeed(asked.low, speedNow, available, vessel);
+  return { needs, result: { asked, available, speedBefore, speedNow, balance: least, open } };
+}
+
+/** How much of what reaches it a propeller asks at least and at most. */
+export function shareOf({ asked, available }: RetainedPropeller): { least?: number; most?: number } {
+  const { low, high } = asked;
   return {
-    needs,
-    result: { asked, available, share: asked.si / available.si, speedBefore, speedNow, balance },
+    ...(low ? { least: low.si / available.si } : {}),
+    ...(high ? { most: high.si / available.si } : {}),
   };
+}
+
+/** `106 %`, `between 98 % and 112 %`, `at least 98 %`. */
+export function shareWords(result: RetainedPropeller): string {
+  const { least, most } = shareOf(result);
+  const [low, high] = [least, most].map(one => (one === undefined ? undefined : percent(one)));
+  if (low && high) return low === high ? `about ${low}` : `between ${low} and ${high}`;
+  return low ? `at least ${low}` : high ? `at most ${high}` : 'an unknown share';
+}
+
+/**
+ * The scaling takes the water that the propeller meets to be as before. With fewer lines to drive the vessel she is slower
+ * and each propeller asks more than it says; with more of them, less.
+ */
+function sharedPower({ low, high }: Bounds, context: LineContext, was: ShaftLine, open: Needs): Bounds {
+  const { vessel, arrangement, line } = context;
+  const driving = (name: string) =>
+    vessel.arrangements.find(one => one.name === name)?.lines.filter(one => one.propeller).length ?? 0;
+  const [then, now] = [driving(was.arrangement), driving(arrangement.name)];
+  if (then === now) return { ...(low ? { low } : {}), ...(high ? { high } : {}) };
+  open.miss(
+    {
+      what: `what the propeller of ${line.name} asks at the speed that ${now} ${now === 1 ? 'line' : 'lines'} give, where ${then} drove the vessel before: a trial or a propeller calculation`,
+      host: line.propeller!.origin,
+      property: 'propeller',
+    },
+    line.propeller!.origin,
+  );
+  return now < then ? (low ? { low } : {}) : high ? { high } : {};
+}
+
+function originOf(part: object, field: string) {
+  return (part as Record<string, { origin?: object } | undefined>)[field]?.origin;
 }
 
 /** Shaft speed at rated engine speed. */

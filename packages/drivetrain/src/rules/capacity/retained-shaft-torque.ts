@@ -1,4 +1,5 @@
 import { shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import { changedOf, keptOf, missChanged, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
 import { sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
@@ -45,17 +46,21 @@ const INFO: RuleInfo = {
 
 export const retainedShaftTorque: Rule = { ...INFO, scope: 'line', check };
 
+/** Facts of the shaft that decide what torque it carries. */
+const STRENGTH_RESTS_ON = ['diameter', 'bore', 'sections', 'material'];
+
 /** The least factor that any published use of the small-craft formula allows. */
 const LEAST_FACTOR = Math.min(...shaftServiceFactors.map(one => one.low));
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, analysisOf, vessel } = context;
-  const shaft = line.shafts.find(one => one.change === 'retained');
-  if (!shaft || !line.before) return undefined;
+  const shaft = line.shafts.find(one => keptOf(one, line, vessel));
+  const kept = shaft && keptOf(shaft, line, vessel);
+  if (!kept) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const now = greatestLoad(analysis, needs);
-  const then = greatestLoad(analysisOf(line.before), needs);
+  const then = greatestLoad(analysisOf(kept.line), needs);
   const what = `${line.name}: whether the retained shaft gets more torque than before`;
   if (!now || !then) {
     const half = now ?? then;
@@ -63,10 +68,10 @@ function check(context: LineContext): Verdict | undefined {
       half && `the shaft gets ${analysis.tell(half.rated.torque)} at rated power ${now ? 'now' : 'before'}`;
     return waits(say, needs, shaft.origin, what, known ? { known } : {});
   }
-  const same = isSameEngine(line, line.before);
+  const same = isSameEngine(line, kept.line);
   const compared = comparable(now, then, same);
   if (!compared || compared.open) {
-    noteOpenPeaks(context, line.before, needs);
+    noteOpenPeaks(context, kept.line, needs);
     const tolerated = 1 + ratioTolerance(vessel).share;
     const fails = compared !== undefined && compared.after.torque.si > compared.before.torque.si * tolerated;
     if (!fails) {
@@ -78,17 +83,19 @@ function check(context: LineContext): Verdict | undefined {
     }
   }
   const { before, after } = compared;
+  const changed = changedOf(kept, STRENGTH_RESTS_ON);
   const both = now.peak !== undefined && then.peak !== undefined;
   // What the numbers are, where they are not the greatest of both.
   const at = both ? '' : compared.open ? ', the new engine at rated power alone' : ', at rated power';
   const rise = after.torque.si / before.torque.si - 1;
-  const factors = [factorOf(shaft, before), factorOf(shaft, after)] as const;
+  const factors = [factorOf(kept.was, before), factorOf(shaft, after)] as const;
   const said = {
     place: shaft.origin,
     capacity: before.torque,
     demand: after.torque,
     workings: [before.torque, after.torque, ...factors.flatMap(one => (one ? [one] : []))],
   };
+  if (changed.length > 0) return judgeModified(context, shaft, changed, factors, said);
   const numbers = `${analysis.tell(before.torque)} to ${analysis.tell(after.torque)}`;
   if (rise <= ratioTolerance(vessel).share) {
     return say.holds({
@@ -125,6 +132,37 @@ function check(context: LineContext): Verdict | undefined {
         title: `Use ${words.ratio}: shaft torque does not rise, ${change}${factorWords(shaft, other)}`,
         edits: gearEdits(line.gear!, words),
       })),
+  });
+}
+
+/** A kept shaft that is modified carries another torque: then its factors are compared, before and after. */
+function judgeModified(
+  { line }: LineContext,
+  shaft: Shaft,
+  changed: readonly string[],
+  [was, is]: readonly [Value<'number'> | undefined, Value<'number'> | undefined],
+  said: { readonly place: Shaft['origin']; readonly workings: readonly Value[] },
+): Verdict {
+  const say = sayFor(INFO, line.path);
+  const { place, workings } = said;
+  const words = changed.map(wordsOf).join(' and ');
+  if (!was || !is) {
+    const needs = new Needs();
+    missChanged(needs, shaft, changed, 'strength of the shaft');
+    return say.cannotTell(needs, {
+      place,
+      workings,
+      message: `${line.name}: the kept shaft is modified in its ${words}, and whether it still carries what it carried cannot be told without its diameter and the torsional yield of its grade, before and after.`,
+    });
+  }
+  const numbers = `its factor against torsional yield goes from ${was.si.toFixed(1)} to ${is.si.toFixed(1)}`;
+  return say.compare({
+    place,
+    capacity: is,
+    demand: was,
+    workings: [...workings],
+    message: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}: it does not fall.`,
+    failMessage: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}. Show that it holds, fit a larger or stronger one, or take a shallower ratio.`,
   });
 }
 

@@ -10,6 +10,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Span } from '../../model/fact.js';
+import { statementOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -208,7 +209,7 @@ function markIt(shaft: Shaft, { from, to }: BarredRange): Route {
   return {
     title: `Bar ${text} of the shaft, on the plate and in the spec: the range may only be passed`,
     edits:
-      shaft.change === 'retained'
+      statementOf(shaft) === 'retained'
         ? [{ do: 'replace', at: shaft.origin, text: `modify shaft { barred range ${text} }` }]
         : [{ do: 'set', host: shaft.origin, property: 'barred range', text }],
   };

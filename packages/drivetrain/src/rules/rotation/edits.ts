@@ -3,20 +3,20 @@ import { isConvertible } from '../../analysis/hand.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Missing } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
-import type { Part } from '../../model/part.js';
+import { type Part, statementOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 
 /** Writes a fact of a part at its place in the line; a part that is only retained becomes a modified one. */
 export function writeInPlace(part: Part, property: string, text: string): ModelEdit {
-  return part.change === 'retained'
+  return statementOf(part) === 'retained'
     ? { do: 'replace', at: part.origin, text: `modify ${part.role} { ${property} ${text} }` }
     : { do: 'set', host: part.origin, property, text };
 }
 
 /** Engages another clutch for ahead. */
 export function useClutch(gear: Gear, clutch: string): ModelEdit {
-  if (gear.change !== 'retained' && gear.aheadClutch) {
+  if (statementOf(gear) !== 'retained' && gear.aheadClutch) {
     return { do: 'replace', at: gear.aheadClutch.origin, text: clutch };
   }
   return writeInPlace(gear, 'ahead clutch', clutch);
@@ -25,7 +25,7 @@ export function useClutch(gear: Gear, clutch: string): ModelEdit {
 /** Gives the propeller the other hand: set anew where it can be, otherwise another one of the same size. */
 export function fitHand(propeller: Propeller, hand: Hand): ModelEdit[] {
   if (isConvertible(propeller)) {
-    if (propeller.change === 'retained') {
+    if (statementOf(propeller) === 'retained') {
       return [
         {
           do: 'replace',
@@ -37,7 +37,7 @@ export function fitHand(propeller: Propeller, hand: Hand): ModelEdit[] {
     const written = propeller.hand ? [writeInPlace(propeller, 'hand', hand)] : [];
     return [...written, writeInPlace(propeller, 'set for hand', hand)];
   }
-  if (propeller.change === 'retained') {
+  if (statementOf(propeller) === 'retained') {
     return [
       { do: 'replace', at: propeller.origin, text: `replace propeller { ${sameSize(propeller, hand)} }` },
     ];
@@ -49,14 +49,14 @@ export function fitHand(propeller: Propeller, hand: Hand): ModelEdit[] {
 export function handWords(line: ShaftLine, hand: Hand): string {
   const { propeller } = line;
   if (propeller && isConvertible(propeller)) return `Assemble the propeller of ${line.name} for ${hand} hand`;
-  return propeller?.change === 'retained'
+  return propeller && statementOf(propeller) === 'retained'
     ? `Replace the propeller of ${line.name} by a ${hand}-hand one of the same size`
     : `Make the propeller of ${line.name} ${hand}-hand`;
 }
 
 /** Exchanges two parts between their lines, each taking its name, ratio and clutch along; none where one only stays. */
 export function exchange(one: Part, other: Part): ModelEdit[] {
-  if (one.change === 'retained' || other.change === 'retained') return [];
+  if (statementOf(one) === 'retained' || statementOf(other) === 'retained') return [];
   if (!one.nameOrigin || !other.nameOrigin) return [{ do: 'swap', one: one.origin, other: other.origin }];
   const edits: ModelEdit[] = [{ do: 'swap', one: one.nameOrigin, other: other.nameOrigin }];
   if (one.role !== 'gear' || other.role !== 'gear') return edits;

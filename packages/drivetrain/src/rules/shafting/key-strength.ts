@@ -7,6 +7,7 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
+import { statementOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftKey } from '../../model/strength.js';
 import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
@@ -167,7 +168,7 @@ function longer(shaft: Shaft, key: ShaftKey, needed: number): Route[] {
   const steps = Math.ceil(needed / step - 1e-9);
   const length = steps * step;
   const room = key.name === 'propeller' ? shaft.taperLength?.value?.si : undefined;
-  if (!key.length || shaft.change === 'retained' || (room !== undefined && length > room)) return [];
+  if (!key.length || statementOf(shaft) === 'retained' || (room !== undefined && length > room)) return [];
   const written = inches ? `${quarters(steps)} in` : `${steps * 5} mm`;
   return [
     {
@@ -187,7 +188,7 @@ function quarters(count: number): string {
 /** Grades of the catalogue that bear the torque at this length, strongest first. */
 function stronger(context: LineContext, shaft: Shaft, key: ShaftKey, torque: Value<'torque'>): Route[] {
   const { material } = key;
-  if (!material || key.tensileYield || shaft.change === 'retained') return [];
+  if (!material || key.tensileYield || statementOf(shaft) === 'retained') return [];
   return context.catalogue.materials
     .flatMap(grade => {
       const other: ShaftKey = { ...key, material: { ...material, value: grade.name, written: grade.name } };

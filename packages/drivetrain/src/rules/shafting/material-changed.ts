@@ -1,4 +1,5 @@
 import { smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import { keptOf } from '../../analysis/kept.js';
 import type { Load } from '../../analysis/loads.js';
 import { type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, wantedOf } from '../../analysis/shaft-strength.js';
@@ -57,7 +58,7 @@ export const materialChanged: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const shaft = line.shafts.at(-1);
-  const old = line.before?.shafts.at(-1);
+  const old = shaft && (keptOf(shaft, line, context.vessel)?.was ?? line.before?.shafts.at(-1));
   if (!shaft || !old) return undefined;
   const [now, then] = [shaft.material?.value, old.material?.value];
   if (now === undefined || then === undefined || now === then) return undefined;

@@ -4,6 +4,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Quantity } from '../../model/fact.js';
+import { statementOf } from '../../model/part.js';
 import type { Shaft, ShaftMaterial } from '../../model/shafting.js';
 import type { ShaftSection } from '../../model/strength.js';
 import { writeInPlace } from '../rotation/edits.js';
@@ -56,7 +57,7 @@ export function nextDiameter(
   const now = fact?.value;
   if (!now) return undefined;
   // A section that came with a retained part is not written where this one could be changed.
-  if (section && shaft.change === 'retained') return undefined;
+  if (section && statementOf(shaft) === 'retained') return undefined;
   for (const { si, written } of barsOver(now)) {
     const diameter = given('shaft diameter', 'd', 'length', si, { written });
     const margin = marginOf(section ? withSection(shaft, section, diameter) : withDiameter(shaft, diameter));
@@ -133,6 +134,6 @@ export function strongerShafts(
 
 /** Writes a fact of the shaft; a retained one becomes a modified one. */
 export function editOf(shaft: Shaft, property: string, at: object | undefined, text: string): ModelEdit {
-  if (shaft.change !== 'retained' && at) return { do: 'replace', at, text };
+  if (statementOf(shaft) !== 'retained' && at) return { do: 'replace', at, text };
   return writeInPlace(shaft, property, text);
 }

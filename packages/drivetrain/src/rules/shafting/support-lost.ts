@@ -1,3 +1,4 @@
+import { keptOf } from '../../analysis/kept.js';
 import { hasSupports } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -65,7 +66,7 @@ export const supportLost: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const shaft = line.shafts.at(-1);
-  const old = line.before?.shafts.at(-1);
+  const old = shaft && (keptOf(shaft, line, context.vessel)?.was ?? line.before?.shafts.at(-1));
   if (!shaft?.seal || !old?.seal) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();

@@ -1,4 +1,5 @@
 import { speedDifference } from '@tailshaft/mechanics';
+import { changedOf, keptOf, missChanged } from '../../analysis/kept.js';
 import { percent, ratioWords } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -40,20 +41,23 @@ const INFO: RuleInfo = {
 
 export const vesselSpeedPerEngineRpm: Rule = { ...INFO, scope: 'line', check };
 
+/** With another propeller the speed at an engine speed is another, and is no consequence of the gear. */
+const SPEED_RESTS_ON = ['pitch', 'effectivePitch', 'cup'];
+
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, analysisOf, vessel } = context;
-  if (line.propeller?.change !== 'retained' || !line.before || !(line.gear || line.before.gear)) {
-    return undefined;
-  }
-  if (line.motor || line.before.motor) return undefined;
+  const kept = line.propeller && keptOf(line.propeller, line, vessel);
+  if (!kept || !(line.gear || kept.line.gear)) return undefined;
+  if (line.motor || kept.line.motor) return undefined;
   const say = sayFor(INFO, line.path);
   const place = line.gear?.ratioUsed?.origin ?? line.gear?.origin ?? line.origin;
-  const before = analysisOf(line.before);
+  const before = analysisOf(kept.line);
   const needs = new Needs();
+  missChanged(needs, line.propeller!, changedOf(kept, SPEED_RESTS_ON), 'boat speed at an engine speed');
   const now = needs.take(analysis.overallRatio('ahead'));
   const then = needs.take(before.overallRatio('ahead'));
   const speeds = [ratedShaftSpeed(before, needs), ratedShaftSpeed(analysis, needs)] as const;
-  if (!now || !then || !speeds[0] || !speeds[1]) {
+  if (!now || !then || !speeds[0] || !speeds[1] || needs.any) {
     return say.cannotTell(needs, {
       place,
       message: `${line.name}: whether the same engine speed still gives the same boat speed cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
@@ -76,6 +80,6 @@ function check(context: LineContext): Verdict | undefined {
     message:
       `${line.name}: with ${ratioWords(now.si)} instead of ${ratioWords(then.si)} the same boat speed needs about ` +
       `${percent(more.si)} more engine speed. Nothing is wrong, but tell the owner before the trial.`,
-    related: [{ at: line.before.gear?.ratioUsed?.origin ?? line.before.origin, message: 'the ratio before' }],
+    related: [{ at: kept.line.gear?.ratioUsed?.origin ?? kept.line.origin, message: 'the ratio before' }],
   });
 }

@@ -51,7 +51,7 @@ const STARTS: Readonly<Record<Frame['kind'], ReadonlySet<string>>> = {
     'revision',
     'trial',
   ]),
-  arrangement: new Set(['shaftline', 'reason']),
+  arrangement: new Set(['shaftline', 'reason', 'remove']),
   line: new Set([
     'engine',
     'motor',

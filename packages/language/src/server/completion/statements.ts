@@ -67,8 +67,11 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
       return assumeOffers(statement.slice(1));
     case 'accept':
       return acceptOffers(rest, around);
-    case 'revision':
     case 'trial':
+      if (last === 'of') return around.arrangements.map(name => value(name, 'arrangement'));
+      if (last === 'dated') return [value(around.today, 'today')];
+      return rest.length === 1 ? [keyword('of'), keyword('dated')] : [];
+    case 'revision':
       return last === 'dated' ? [value(around.today, 'today')] : rest.length === 1 ? [keyword('dated')] : [];
     default:
       return [];
@@ -77,13 +80,20 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
 
 export function arrangementOffers(statement: readonly Token[], around: Surroundings): Offer[] {
   const [first, ...rest] = statement.map(token => token.text);
-  if (first === undefined) return [keyword('shaftline'), keyword('reason for'), ...ARRANGEMENT_SNIPPETS];
+  if (first === undefined)
+    return [
+      keyword('shaftline'),
+      keyword('remove shaftline'),
+      keyword('reason for'),
+      ...ARRANGEMENT_SNIPPETS,
+    ];
   if (first === 'reason') {
     if (rest.length === 0) return [keyword('for')];
     const typed = rest.slice(1).join(' ');
     const reasons = ['same hand', 'inward turning', 'unequal ratios'];
     return typed ? [] : reasons.map(reason => value(reason, undefined, undefined));
   }
+  if (first === 'remove') return rest.length === 0 ? [keyword('shaftline')] : [];
   if (rest.length === 0)
     return ['Port', 'Starboard', 'Centre']
       .filter(side => !around.lines.includes(side))

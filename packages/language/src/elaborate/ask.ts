@@ -1,0 +1,157 @@
+import type { Role } from '@tailshaft/drivetrain';
+import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
+import type { Place } from '../reading/place.js';
+import type { Problem } from '../reading/problem.js';
+import type { PartLayers } from './part.js';
+import type { LinePlan } from './plan.js';
+
+/** A problem that belongs to the file of the vessel. */
+export type Tell = (problem: Problem) => void;
+
+const DONE: Readonly<Record<string, string>> = {
+  retain: 'retained',
+  modify: 'modified',
+  remove: 'removed',
+};
+
+/** `coupling Elm-4`, or `coupling` where it has no name. */
+const wordsOf = ({ role, name }: Pick<PartLayers, 'role' | 'name'>) => (name ? `${role} ${name}` : role);
+
+/** A statement keeps or removes what the line before does not have. */
+export function tellNothingToKeep(
+  tell: Tell,
+  { action, role, name, whole, host }: PartReading,
+  olds: readonly PartLayers[],
+): void {
+  const done = DONE[action!];
+  const names = olds.flatMap(one => (one.name ? [one.name] : []));
+  const has = names.length > 0 ? `It has ${names.join(' and ')}. ` : '';
+  tell({
+    code: 'repower/nothing-to-keep',
+    start: whole.start,
+    end: host.end,
+    severity: 'error',
+    message:
+      olds.length > 0 && name
+        ? `There is no ${role} ${name} left in this line of the arrangement before, so it cannot be ${done}. ${has}Write what is fitted: replace ${role} ${name} ...`
+        : `There is no ${olds.length > 0 ? 'other ' : ''}${role} in this line of the arrangement before, so nothing can be ${done}. Write what is fitted: replace ${role} ...`,
+    choices: names.map(one => ({
+      title: `Write ${action} ${role} ${one}`,
+      text: `${action} ${role} ${one}`,
+    })),
+  });
+}
+
+/** A mirrored line would keep what its own side does not have. */
+export function tellNothingOnThisSide(tell: Tell, reading: LineReading, layers: PartLayers): void {
+  tell({
+    code: 'repower/nothing-to-keep',
+    ...spanOf(reading.namePlace),
+    severity: 'error',
+    message:
+      `${reading.name} mirrors ${reading.mirrors!.name}, which keeps its ${layers.role}, but ${reading.name} had none in the ` +
+      `arrangement before: what is kept stays on its own side. Write what is fitted here: replace ${layers.role} ...`,
+  });
+}
+
+/** A part stands where there was one, and nothing says whether it is the same. */
+export function tellActionMissing(tell: Tell, part: PartReading): void {
+  tell({
+    code: 'repower/action-missing',
+    start: part.whole.start,
+    end: part.whole.start + part.role.length,
+    severity: 'error',
+    message: `The line before has a ${part.role}: say whether this one replaces it, or whether the old one is retained or modified.`,
+    choices: ['replace', 'modify', 'retain'].map(word => ({
+      title: `Write ${word} ${part.role}`,
+      text: `${word} ${part.role}`,
+    })),
+  });
+}
+
+/** A part of the line before of which the revision says nothing. */
+export function tellNotMentioned(tell: Tell, reading: LineReading, old: PartLayers, several: boolean): void {
+  const words = several ? wordsOf(old) : old.role;
+  tell({
+    code: 'repower/part-not-mentioned',
+    ...spanOf(reading.namePlace),
+    severity: 'error',
+    message: `${reading.name} does not say what becomes of the ${words} it had: retain, modify, replace or remove it.`,
+    choices: lineEnd(reading).flatMap(at =>
+      ['retain', 'remove'].map(word => ({
+        title: `Add ${word} ${words}`,
+        text: `  ${word} ${words}\n`,
+        start: at,
+        end: at,
+      })),
+    ),
+  });
+}
+
+/** Parts of which a line has one: a second one would be passed over. */
+const ONE_OF_A_LINE: readonly Role[] = ['engine', 'motor', 'gear', 'propeller'];
+
+export function tellSecondParts(tell: Tell, reading: LineReading, layers: readonly PartLayers[]): void {
+  for (const role of ONE_OF_A_LINE) {
+    const [first, second] = layers.filter(one => one.role === role);
+    if (!first || !second) continue;
+    const inLine = second.origin.start >= reading.whole.start && second.origin.end <= reading.whole.end;
+    tell({
+      code: 'text/second-part',
+      ...spanOf(inLine ? second.origin : reading.namePlace),
+      severity: 'error',
+      message: `${reading.name} has two ${role}s, and a shaft line is judged with one: nothing that depends on which of them counts is judged. Take one of them out, or give each its own shaft line.`,
+    });
+  }
+}
+
+/** What a revision says of the lines before it: one that it neither shows nor removes is asked for like a part. */
+export function tellLines(tell: Tell, one: ArrangementReading, before: readonly LinePlan[]): void {
+  const told = (name: string) => one.lines.some(line => line.name === name);
+  for (const { name, place } of one.removed) {
+    if (before.some(plan => plan.reading.name === name) && !told(name)) continue;
+    tell({
+      code: 'repower/nothing-to-keep',
+      ...spanOf(place),
+      severity: 'error',
+      message: told(name)
+        ? `${name} is removed and described in the same arrangement: take one of the two out.`
+        : `There is no shaft line ${name} in the arrangement before, so it cannot be removed.`,
+    });
+  }
+  for (const { reading, layers } of before) {
+    const { name } = reading;
+    if (!name || told(name) || one.removed.some(line => line.name === name)) continue;
+    const kept = layers.map(
+      layer => `      retain ${several(layers, layer) ? wordsOf(layer) : layer.role}\n`,
+    );
+    const at = one.linesEnd;
+    tell({
+      code: 'repower/line-not-mentioned',
+      ...spanOf(one.namePlace),
+      severity: 'error',
+      message: `${one.name} does not say what becomes of shaft line ${name}: describe it here, with what is retained, or remove it.`,
+      choices: (at === undefined ? [] : [at.start]).flatMap(end => [
+        {
+          title: `Add shaftline ${name} as it was`,
+          text: `  shaftline ${name} {\n${kept.join('')}    }\n  `,
+          start: end,
+          end,
+        },
+        { title: `Add remove shaftline ${name}`, text: `  remove shaftline ${name}\n  `, start: end, end },
+      ]),
+    });
+  }
+}
+
+function several(layers: readonly PartLayers[], { role }: PartLayers): boolean {
+  return layers.filter(one => one.role === role).length > 1;
+}
+
+function lineEnd(reading: LineReading): number[] {
+  return reading.host.block ? [reading.host.block.end - 1] : [];
+}
+
+function spanOf({ start, end }: Pick<Place, 'start' | 'end'>) {
+  return { start, end };
+}
