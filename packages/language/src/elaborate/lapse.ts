@@ -1,4 +1,4 @@
-import { type Fact, meaningOf } from '@tailshaft/drivetrain';
+import { declareFact, type Fact, isWeak, meaningOf } from '@tailshaft/drivetrain';
 import { formatValue, renamed, tipClearanceAfterChange, type Value } from '@tailshaft/mechanics';
 import { PLACE_VOCABULARY, type Row } from '@tailshaft/vocabulary';
 import type { PartLayers } from './part.js';
@@ -30,8 +30,12 @@ export function withLapsed(layers: readonly PartLayers[], olds: readonly PartLay
           ? [{ field: field!, was: was![field!], is: is![field!] }]
           : [];
       });
-      if (changed.length > 0)
-        lapsed[row.field] = anew(row, old[row.field] as Fact<unknown>, old, now, changed);
+      const fact = old[row.field] as Fact<unknown>;
+      if (changed.length > 0 && fact.value !== undefined)
+        lapsed[row.field] = declareFact(anew(row, fact, old, now, changed), {
+          host: one.origin,
+          property: row.words,
+        });
     }
     if (Object.keys(lapsed).length === 0) return one;
     return { ...one, facts: [...one.facts, lapsed] };
@@ -56,9 +60,14 @@ function anew(
   now: Fields,
   changed: readonly ChangedFact[],
 ): Fact<unknown> {
-  if (fact.value === undefined) return fact;
   const value = WORKED_OUT[row.field]?.(old, now, changed);
-  if (value) return { value, written: formatValue(value), origin: fact.origin };
+  if (value) {
+    // As well known as the least known of what it follows from.
+    const evidence = [fact, ...changed.flatMap(one => [one.was, one.is] as Fact<unknown>[])].find(
+      isWeak,
+    )?.evidence;
+    return { value, written: formatValue(value), origin: fact.origin, ...(evidence ? { evidence } : {}) };
+  }
   const with_ = changed.map(
     ({ field, was, is }) => `${wordsOf(field)} ${writtenOf(was)}, which is ${writtenOf(is)} now`,
   );
