@@ -51,12 +51,3 @@ describe('two couplings of a line before', () => {
     expect((await built(keeping(statements))).problems.join('\n')).toContain(message);
   });
 });
-
-it.each([
-  ['engine Kittiwake-9 at medium', 'two engines'],
-  ['gear Alder-63 ratio 2.52:1', 'two gears'],
-  ['propeller { hand left  diameter 20 in }', 'two propellers'],
-])('a second one of %s in a line is refused', async (statement, words) => {
-  const spec = changed(REPOWER, ['retain shaft', `replace ${statement}  retain shaft`]);
-  expect((await built(spec)).problems.join('\n')).toContain(words);
-});

@@ -1,6 +1,7 @@
 import { bollardByPowerAndDiameter, renamed, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Quantity } from '../model/fact.js';
+import type { Transfer } from '../model/gear.js';
 import { home, nameOf, type Part } from '../model/part.js';
 import type { Bearing, Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
@@ -23,11 +24,14 @@ export interface ThrustPath {
   readonly stoppedBy: Coupling | undefined;
   /** Couplings met first that do not say whether they pass it. */
   readonly unsure: readonly Coupling[];
+  /** Boxes met first that state no thrust rating: their output bearing gets the thrust, whatever stands ahead of them. */
+  readonly unrated: readonly Transfer[];
 }
 
 /** Follows the thrust of the propeller forward until something takes it, or cannot pass it on. */
 export function thrustPath(line: ShaftLine): ThrustPath {
   const unsure: Coupling[] = [];
+  const unrated: Transfer[] = [];
   for (const part of [...line.chain].reverse()) {
     const coupling = line.couplings.find(one => one === part);
     if (coupling) {
@@ -37,15 +41,17 @@ export function thrustPath(line: ShaftLine): ThrustPath {
         passes?.value === 'no' ||
         (coupling.kind?.value === 'joint' && passes?.value !== 'yes' && !passes)
       ) {
-        return { taker: undefined, stoppedBy: coupling, unsure };
+        return { taker: undefined, stoppedBy: coupling, unsure, unrated };
       }
       if (!usually) unsure.push(coupling);
       continue;
     }
     const taker = takerAt(line, part);
-    if (taker) return { taker, stoppedBy: undefined, unsure };
+    if (taker) return { taker, stoppedBy: undefined, unsure, unrated };
+    const box = line.transfers.find(one => one === part);
+    if (box) unrated.push(box);
   }
-  return { taker: undefined, stoppedBy: undefined, unsure };
+  return { taker: undefined, stoppedBy: undefined, unsure, unrated };
 }
 
 function takerAt(line: ShaftLine, part: Part): ThrustTaker | undefined {
@@ -70,6 +76,16 @@ function takerAt(line: ShaftLine, part: Part): ThrustTaker | undefined {
   // A reversing gear carries the thrust by design; motor and transfer only when they say so.
   if (!limit && part.role !== 'gear') return undefined;
   return { name: nameOf(part), part, host: home(part), limit };
+}
+
+/** Asks for the rating of every box that the thrust meets first. */
+export function wantRatedBoxes({ unrated }: ThrustPath, needs: Needs): void {
+  for (const box of unrated)
+    needs.fact(box.thrust, {
+      what: `thrust that ${nameOf(box)} may carry: the propeller pushes on its output before anything ahead of it`,
+      host: home(box),
+      property: 'thrust at most',
+    });
 }
 
 /** Thrust held at the bollard with full rated power: the worst that the thrust bearing meets, by a rule of power and size. */

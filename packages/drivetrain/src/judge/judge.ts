@@ -7,6 +7,7 @@ import type { Rule } from '../rules/rule.js';
 import { applyAcceptances } from './acceptance.js';
 import type { Context, EntryContext } from './context.js';
 import { disputedBy, type Resting, settled, whileDisputed } from './settle.js';
+import { whileUncovered } from './uncovered.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /**
@@ -48,8 +49,9 @@ export function judgeVessel(
       for (const { lines } of arrangements)
         for (const { about, at } of lines) all.push(...settled(rule, at, () => rule.check(about)));
   }
-  const disputed = disputedBy(all);
-  const verdicts = all.map(one => whileDisputed(one, disputed));
+  const covered = whileUncovered(all, vessel);
+  const disputed = disputedBy(covered);
+  const verdicts = covered.map(one => whileDisputed(one, disputed));
   return applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today);
 }
 

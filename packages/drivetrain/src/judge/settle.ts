@@ -9,6 +9,7 @@ import type { Missing, Verdict } from './verdict.js';
 export interface Resting {
   readonly verdict: Verdict;
   readonly reads: Reads;
+  readonly rule: Rule;
 }
 
 /**
@@ -19,9 +20,9 @@ export function settled(rule: Rule, about: Judged, check: () => Verdicts): Resti
   const { value: said, reads } = recorded(() => isolated(rule, about, check));
   if (said.length === 0) {
     const asked = openIn(reads).filter(one => !isAskedBy(rule, one));
-    return asked.length > 0 ? [{ verdict: ask(rule, about, asked.map(missingFact)), reads }] : [];
+    return asked.length > 0 ? [{ verdict: ask(rule, about, asked.map(missingFact)), reads, rule }] : [];
   }
-  return said.map(verdict => ({ verdict: withheld(rule, verdict, reads), reads }));
+  return said.map(verdict => ({ verdict: withheld(rule, verdict, reads), reads, rule }));
 }
 
 /** The facts that contradict each other, as the failing verdicts say. */

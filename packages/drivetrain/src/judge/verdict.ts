@@ -65,6 +65,8 @@ export interface Verdict {
   readonly folds?: readonly Verdict[];
   /** Facts that contradict each other, as this failure says: what rests on one cannot be told. */
   readonly disputes?: readonly Fact<unknown>[];
+  /** Set where the checks do not cover what it rests on: that is told once, by the rule that says so. */
+  readonly withheld?: true;
   /** The requirement that this verdict is the answer to. */
   readonly answers?: Origin;
   /** Ways out, made when somebody asks. */

@@ -30,6 +30,8 @@ export interface RuleInfo {
   readonly standsWithout?: 'anything' | readonly string[];
   /** The check is about the evidence or the words themselves, whether or not they are true. */
   readonly judgesEvidence?: true;
+  /** Judges itself whether the checks cover the line. */
+  readonly judgesCover?: true;
   readonly examples: () => Examples;
 }
 

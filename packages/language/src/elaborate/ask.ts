@@ -88,23 +88,6 @@ export function tellNotMentioned(tell: Tell, reading: LineReading, old: PartLaye
   });
 }
 
-/** Parts of which a line has one: a second one would be passed over. */
-const ONE_OF_A_LINE: readonly Role[] = ['engine', 'motor', 'gear', 'propeller'];
-
-export function tellSecondParts(tell: Tell, reading: LineReading, layers: readonly PartLayers[]): void {
-  for (const role of ONE_OF_A_LINE) {
-    const [first, second] = layers.filter(one => one.role === role);
-    if (!first || !second) continue;
-    const inLine = second.origin.start >= reading.whole.start && second.origin.end <= reading.whole.end;
-    tell({
-      code: 'text/second-part',
-      ...spanOf(inLine ? second.origin : reading.namePlace),
-      severity: 'error',
-      message: `${reading.name} has two ${role}s, and a shaft line is judged with one: nothing that depends on which of them counts is judged. Take one of them out, or give each its own shaft line.`,
-    });
-  }
-}
-
 /** What a revision says of the lines before it: one that it neither shows nor removes is asked for like a part. */
 export function tellLines(tell: Tell, one: ArrangementReading, before: readonly LinePlan[]): void {
   const told = (name: string) => one.lines.some(line => line.name === name);

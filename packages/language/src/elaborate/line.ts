@@ -1,7 +1,7 @@
 import type { Change, Part, Role, ShaftLine, Side } from '@tailshaft/drivetrain';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
-import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned, tellSecondParts } from './ask.js';
+import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned } from './ask.js';
 import type { EntryTable } from './catalogue.js';
 import { keep, over } from './keep.js';
 import { withLapsed } from './lapse.js';
@@ -65,7 +65,6 @@ export function planLine(
   const left = olds.rest.filter(one => !mirrored?.notMentioned.has(one.role));
   for (const old of left) tellNotMentioned(tell, reading, old, olds.ofRole(old.role).length > 1);
   const ordered = [...layers].sort((a, b) => a.rank - b.rank);
-  tellSecondParts(tell, reading, ordered);
   return {
     reading,
     arrangement,

@@ -50,7 +50,7 @@ function unfolded(check: FileCheck): Finding[] {
 
 /** What is not known of the vessel as found is asked for by the proposals that rest on it, and by nothing else. */
 function isToShow(verdict: Verdict): boolean {
-  return isFinding(verdict) && !(verdict.asFound && verdict.outcome === 'cannot tell');
+  return isFinding(verdict) && !verdict.withheld && !(verdict.asFound && verdict.outcome === 'cannot tell');
 }
 
 const SEVERITY = { error: 'error', warning: 'warning', note: 'hint' } as const;

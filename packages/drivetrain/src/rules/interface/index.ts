@@ -8,6 +8,7 @@ import { flywheelHousingRule } from './flywheel-housing.js';
 import { flywheelRecess } from './flywheel-recess.js';
 import { freewheel } from './freewheel.js';
 import { gearGauges } from './gear-gauges.js';
+import { loadPath } from './load-path.js';
 import { torsionalCritical } from './torsional-critical.js';
 import { torsionalStatement } from './torsional-statement.js';
 import { torsionalStressRule } from './torsional-stress.js';
@@ -15,6 +16,7 @@ import { weightChange } from './weight-change.js';
 
 /** Rules on how engine, gear, shaft and hull fit each other, in the order of the catalogue of mistakes. */
 export const INTERFACE_RULES: readonly Rule[] = [
+  loadPath,
   flywheelHousingRule,
   flywheelRecess,
   damperMatch,

@@ -1,6 +1,6 @@
 import { bollardByPowerAndDiameter } from '@tailshaft/mechanics';
 import { percent } from '../../analysis/telling.js';
-import { bollardThrust, thrustPath } from '../../analysis/thrust.js';
+import { bollardThrust, thrustPath, wantRatedBoxes } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -43,7 +43,8 @@ export const thrustCapacity: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   if (!(line.engine || line.motor) || !line.propeller) return undefined;
-  const { taker } = thrustPath(line);
+  const path = thrustPath(line);
+  const { taker } = path;
   if (!taker || (!taker.limit && !taker.bearing)) return undefined;
   const say = sayFor(INFO, line.path);
   const place = taker.limit?.origin ?? taker.bearing?.origin ?? line.origin;
@@ -54,7 +55,8 @@ function check(context: LineContext): Verdict | undefined {
     property: 'thrust at most',
   });
   const thrust = bollardThrust(analysis, needs);
-  if (!limit || !thrust) {
+  wantRatedBoxes(path, needs);
+  if (!limit || !thrust || needs.any) {
     return waits(say, needs, place, `${line.name}: whether ${taker.name} carries the thrust at the bollard`);
   }
   const numbers = `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard, ${taker.name} may carry ${analysis.tell(limit, 3)}`;

@@ -1,4 +1,4 @@
-import { thrustPath } from '../../analysis/thrust.js';
+import { thrustPath, wantRatedBoxes } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -78,6 +78,7 @@ function check(context: LineContext): Verdict | undefined {
         property: 'passes thrust',
       });
     }
+    wantRatedBoxes(path, needs);
     if (!limit || needs.any)
       return waits(say, needs, place, `${line.name}: whether the propeller thrust is carried`);
     return say.holds({

@@ -1,0 +1,77 @@
+import type { Origin } from '@tailshaft/mechanics';
+import type { Fact } from '../model/fact.js';
+import { nameOf, type Part, type Role } from '../model/part.js';
+import type { ShaftLine } from '../model/vessel.js';
+
+/** Something in a line that the language lets through and the checks do not understand. */
+export interface Uncovered {
+  /** What keeps the load path from being judged: `which of engine and motor drives Port, and when`. */
+  readonly what: string;
+  readonly at: Origin;
+  /** The statement that puts the further part there. */
+  readonly whole: Origin;
+  /** Where what is missing would be written. */
+  readonly host: Origin;
+  readonly property: string;
+  /** Nobody can say what else it means: it is refused. */
+  readonly refused: boolean;
+  /** Every declared fact that the load path takes from the parts concerned: nothing that rests on one of them is judged. */
+  readonly facts: ReadonlySet<Fact<unknown>>;
+}
+
+/** Parts of which a line has one. */
+const ONE_OF_A_LINE: readonly Role[] = ['engine', 'motor', 'gear', 'propeller'];
+
+/** What of a line the checks do not cover. */
+export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
+  const found: Uncovered[] = [];
+  for (const role of ONE_OF_A_LINE) {
+    const parts = line.chain.filter(one => one.role === role);
+    const second = parts[1];
+    if (!second) continue;
+    found.push({
+      what: `which of its ${parts.length} ${role}s ${line.name} is judged with`,
+      at: second.nameOrigin ?? second.origin,
+      whole: second.origin,
+      host: line.origin,
+      property: role,
+      refused: true,
+      facts: factsOf(parts),
+    });
+  }
+  if (line.engine && line.motor)
+    found.push({
+      what: `which of ${nameOf(line.engine)} and ${nameOf(line.motor)} drives ${line.name}, and whether both do at once`,
+      at: line.motor.nameOrigin ?? line.motor.origin,
+      whole: line.motor.origin,
+      host: line.origin,
+      property: 'motor',
+      refused: false,
+      facts: factsOf([line.engine, line.motor]),
+    });
+  return found;
+}
+
+/** Fields of a part that the load path does not run through: its size, its fit, its papers. */
+const BESIDE_THE_PATH = new Set([
+  ...['entry', 'origin', 'nameOrigin', 'keptFrom', 'source', 'housing', 'mounts', 'bedCentres', 'serial'],
+  ...['length', 'width', 'height', 'mass', 'centre', 'position', 'room', 'accessories'],
+]);
+
+function factsOf(parts: readonly Part[]): ReadonlySet<Fact<unknown>> {
+  const facts = new Set<Fact<unknown>>();
+  const visit = (one: unknown): void => {
+    if (typeof one !== 'object' || one === null) return;
+    if (isFact(one)) facts.add(one);
+    else if (Array.isArray(one)) for (const element of one) visit(element);
+    else if ('origin' in one)
+      for (const [field, value] of Object.entries(one)) if (!BESIDE_THE_PATH.has(field)) visit(value);
+  };
+  for (const part of parts) visit(part);
+  return facts;
+}
+
+/** Told without looking at its value. */
+function isFact(one: object): one is Fact<unknown> {
+  return 'written' in one && 'origin' in one && 'value' in one;
+}

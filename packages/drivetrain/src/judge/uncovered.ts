@@ -1,0 +1,48 @@
+import { type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
+import type { ShaftLine, Vessel } from '../model/vessel.js';
+import type { Resting } from './settle.js';
+import type { Missing, Verdict } from './verdict.js';
+
+/**
+ * Withholds every verdict that rests on parts which the checks do not cover together: two movers of one line, a second gear.
+ * Judged by the first of them, a check would hold or fail on a line that is not there. It cannot be told, and says why.
+ */
+export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonly Resting[] {
+  const uncovered = vessel.arrangements
+    .flatMap(one => one.lines)
+    .flatMap(line => uncoveredIn(line).map(one => ({ ...one, line })));
+  if (uncovered.length === 0) return all;
+  return all.map(one => {
+    const { verdict, reads, rule } = one;
+    if (rule.judgesCover || verdict.outcome === 'cannot tell') return one;
+    const why = uncovered.filter(
+      ({ facts, line }) => isAbout(verdict, line) && [...reads.facts].some(fact => facts.has(fact)),
+    );
+    if (why.length === 0) return one;
+    const title = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);
+    return {
+      ...one,
+      verdict: {
+        ...verdict,
+        outcome: 'cannot tell' as const,
+        message: `${verdict.subject}: whether ${title} cannot be told: ${why.map(reason).join('; ')}.`,
+        missing: why.map(gapOf),
+        explains: [],
+        withheld: true as const,
+      },
+    };
+  });
+}
+
+function isAbout({ subject }: Verdict, { path, arrangement }: ShaftLine): boolean {
+  return subject === path || subject.startsWith(`${path}.`) || subject === arrangement;
+}
+
+/** The open question that all of them wait for. */
+export function gapOf({ what, host, property, at }: Uncovered): Missing {
+  return { what, host, property, example: 'unknown', at };
+}
+
+function reason({ what }: Uncovered): string {
+  return `the checks know a line with one of each part, and nothing says ${what}`;
+}
