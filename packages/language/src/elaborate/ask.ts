@@ -1,4 +1,3 @@
-import type { Role } from '@tailshaft/drivetrain';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { Place } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
