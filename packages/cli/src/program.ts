@@ -49,7 +49,8 @@ export async function runProgram(args: readonly string[], io: Io): Promise<numbe
     return await dispatch(io, args);
   } catch (error) {
     io.complain(error instanceof CannotRun ? error.message : `this should not happen: ${reasonOf(error)}`);
-    if (!(error instanceof CannotRun) && process.env.TAILSHAFT_TRACE) console.error(error);
+    if (!(error instanceof CannotRun) && process.env.TAILSHAFT_TRACE)
+      io.complain(error instanceof Error ? (error.stack ?? error.message) : String(error));
     return 2;
   }
 }

@@ -7,10 +7,11 @@ import { OpenQuestions } from '../report/open-questions.js';
 import { sarifLog } from '../report/sarif.js';
 import { counts, SEVERITIES } from '../report/severity.js';
 import { addTo, emptyTally } from '../report/tally.js';
-import { findSpecs, shownPath } from '../specs/find.js';
+import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { decodeSpec } from '../specs/read-text.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
+import { jsonText } from '../terminal/visible.js';
 
 export const check: Command = {
   usage: ['tailshaft check [paths...] [options]', 'tailshaft check --stdin [--stdin-name <path>] [options]'],
@@ -88,9 +89,9 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   }
   if (given.json) {
     const asked = questions.list.map(one => questionJson(one));
-    io.out(JSON.stringify(checkJson(json, failures, tally, today, asked), null, 2));
+    io.out(jsonText(checkJson(json, failures, tally, today, asked)));
   }
-  if (given.sarif) io.out(JSON.stringify(sarifLog(specs, kept), null, 2));
+  if (given.sarif) io.out(jsonText(sarifLog(specs, kept)));
   const text = machine || tally.files === 0 ? '' : report.text(tally);
   if (text) io.out(text);
   return failures.length > 0 ? 2 : failed ? 1 : 0;
@@ -114,7 +115,9 @@ async function* specsToJudge(
   const paths: string[] = [];
   for (const word of words.length > 0 ? words : ['.']) {
     try {
-      paths.push(...(await findSpecs([word], io.cwd)));
+      const found = await findSpecs([word], io.cwd);
+      paths.push(...found.paths);
+      if (found.links.length > 0) yield new CannotRun(linksTold(found.links));
     } catch (error) {
       yield asCannotRun(error);
     }

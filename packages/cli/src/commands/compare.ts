@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { realpath } from 'node:fs/promises';
-import { dirname, resolve } from 'node:path';
+import { dirname, relative, resolve } from 'node:path';
 import {
   type Comparison,
   compareArrangements,
@@ -13,12 +13,13 @@ import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
 import { comparisonJson } from '../report/compare-json.js';
 import { comparisonText } from '../report/compare-text.js';
-import { findSpecs, shownPath } from '../specs/find.js';
+import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { RevisionFiles, repositoryOf } from '../specs/git-files.js';
 import { comparable, judgedOf, type NamedSet, unreadable } from '../specs/spec-set.js';
 import { Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { count } from '../terminal/layout.js';
+import { jsonText } from '../terminal/visible.js';
 
 export const compare: Command = {
   usage: [
@@ -70,7 +71,7 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
         ? await betweenRevisions(io, given, words)
         : await betweenPaths(io, given, words);
   const { before, after, comparison, notes } = compared;
-  if (given.json) io.out(JSON.stringify(comparisonJson(before, after, comparison, notes), null, 2));
+  if (given.json) io.out(jsonText(comparisonJson(before, after, comparison, notes)));
   else {
     for (const note of notes) io.complain(note);
     io.out(given.markdown ? comparisonMarkdown(comparison) : comparisonText(io, comparison));
@@ -112,7 +113,7 @@ async function betweenRevisions(io: Io, given: Given, words: readonly string[]):
   const folder = isFolder(full) ? full : dirname(full);
   if (!isFolder(folder)) throw new CannotRun(`${shownPath(full, io.cwd)} is not in a folder that exists`);
   const top = repositoryOf(folder, shownPath(full, io.cwd));
-  const inside = resolve(await realpath(folder), full === folder ? '.' : shownPath(full, folder));
+  const inside = resolve(await realpath(folder), full === folder ? '.' : relative(folder, full));
   const before = await setOfRevision(io, given, top, first, inside);
   const after =
     second === undefined
@@ -174,7 +175,8 @@ function notesOn(set: NamedSet): string[] {
 }
 
 async function setOnDisk(io: Io, given: Given, path: string): Promise<NamedSet> {
-  const paths = await findSpecs([path], io.cwd);
+  const { paths, links } = await findSpecs([path], io.cwd);
+  if (links.length > 0) io.complain(linksTold(links));
   const specs = new Specs(optionsOf(io, given));
   return { label: path, specs: await checkAll(io, specs, paths) };
 }

@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { formatText } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import type { Command, Given } from '../command.js';
-import { findSpecs, shownPath } from '../specs/find.js';
+import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { decodeSpec, readBytes } from '../specs/read-text.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
@@ -70,7 +70,9 @@ async function findEach(io: Io, words: readonly string[], failures: string[]): P
   const found = new Set<string>();
   for (const word of words.length > 0 ? words : ['.']) {
     try {
-      for (const path of await findSpecs([resolve(io.cwd, word)], io.cwd)) found.add(path);
+      const { paths, links } = await findSpecs([resolve(io.cwd, word)], io.cwd);
+      for (const path of paths) found.add(path);
+      if (links.length > 0) failures.push(linksTold(links));
     } catch (error) {
       if (!(error instanceof CannotRun)) throw error;
       failures.push(error.message);

@@ -1,5 +1,6 @@
+import { realpath, stat } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
-import type { JudgedVessel, Place } from '@tailshaft/language';
+import { EXTENSION, type JudgedVessel, type Place } from '@tailshaft/language';
 import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
@@ -46,9 +47,24 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   const full = resolve(io.cwd, out);
   const shown = shownPath(full, io.cwd);
   if (full === spec.path) throw new CannotRun(`--out ${shown} is the spec itself`);
+  await refuseSpec(full, shown, specs);
   await writeWhole(full, text, shown);
   io.complain(`wrote ${shown}`);
   return 0;
+}
+
+/** A sheet is never written over what it was made from, nor over any other spec, under whatever name. */
+async function refuseSpec(path: string, shown: string, specs: Specs): Promise<void> {
+  const real = await realpath(path).catch(() => path);
+  const is = [path, real].some(one => one.toLowerCase().endsWith(EXTENSION));
+  if (is) throw new CannotRun(`--out ${shown} has the name of a spec: a sheet is never written over one`);
+  const there = await stat(real).catch(() => undefined);
+  if (!there) return;
+  for (const read of specs.filesRead()) {
+    const one = await stat(read).catch(() => undefined);
+    if (one?.ino === there.ino && one.dev === there.dev)
+      throw new CannotRun(`--out ${shown} is a file that the sheet is made from`);
+  }
 }
 
 function chosenVessel(spec: CheckedSpec, name: string | undefined): JudgedVessel {

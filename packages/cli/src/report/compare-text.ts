@@ -16,7 +16,7 @@ import {
 } from '@tailshaft/drivetrain';
 import type { Io } from '../terminal/io.js';
 import { type Cell, count, table, wrapped } from '../terminal/layout.js';
-import { visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
 import { nameWithTitle } from './name-with-title.js';
 import { percentWords } from './tally.js';
 

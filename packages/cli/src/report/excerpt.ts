@@ -1,4 +1,5 @@
 import type { Spot } from '../specs/specs.js';
+import { visible } from '../terminal/visible.js';
 
 /** Widest stretch of a source line that is shown. */
 const WIDEST = 96;
@@ -21,10 +22,4 @@ export function excerpt(spot: Spot): { number: string; line: string; marks: stri
     line: `${head}${visible(cut)}${tail}`,
     marks: `${' '.repeat(head.length)}${space}${'^'.repeat(length)}`,
   };
-}
-
-/** Control characters of a hostile file must not reach the terminal. */
-export function visible(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is replaced
-  return text.replace(/[\x00-\x08\x0b-\x1f\x7f\x80-\x9f]/g, '�');
 }

@@ -3,7 +3,8 @@ import type { Finding, Place } from '@tailshaft/language';
 import type { Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { wrapped } from '../terminal/layout.js';
-import { excerpt, visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
+import { excerpt } from './excerpt.js';
 import { severityOf } from './severity.js';
 
 /** A finding for a person: where, how grave, the line itself, what is wrong, why, and the ways out. */

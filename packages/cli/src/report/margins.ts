@@ -2,7 +2,7 @@ import type { Verdict } from '@tailshaft/drivetrain';
 import type { JudgedVessel } from '@tailshaft/language';
 import type { Io } from '../terminal/io.js';
 import { wrapped } from '../terminal/layout.js';
-import { visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
 import { percentWords, shortName } from './tally.js';
 
 /** The margins of one line or arrangement of a vessel, the least first. */

@@ -1,5 +1,5 @@
 import type { Io } from '../terminal/io.js';
-import { visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
 
 /** The name, and the title without the name that it usually begins with. */
 export function nameWithTitle(io: Io, name: string, title: string | undefined): string {

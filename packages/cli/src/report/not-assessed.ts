@@ -2,7 +2,7 @@ import { silentTopics } from '@tailshaft/drivetrain';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { wrapped } from '../terminal/layout.js';
-import { visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
 
 /** What rules say nothing of, because the specs declare nothing of it. Silence is no consent. */
 export class NotAssessed {

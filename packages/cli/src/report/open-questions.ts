@@ -3,7 +3,7 @@ import { type Place, waitsForText } from '@tailshaft/language';
 import type { CheckedSpec, Specs, Spot } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { count, wrapped } from '../terminal/layout.js';
-import { visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
 import { shortName } from './tally.js';
 
 /** One missing datum with the checks that wait for it. */

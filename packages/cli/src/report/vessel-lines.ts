@@ -3,7 +3,7 @@ import type { Finding } from '@tailshaft/language';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { type Cell, count, table } from '../terminal/layout.js';
-import { visible } from './excerpt.js';
+import { visible } from '../terminal/visible.js';
 import { severityOf } from './severity.js';
 import { percentWords, shortName } from './tally.js';
 

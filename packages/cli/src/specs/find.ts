@@ -1,5 +1,5 @@
 import { type Dirent, existsSync } from 'node:fs';
-import { readdir, stat } from 'node:fs/promises';
+import { readdir, realpath, stat } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { EXTENSION } from '@tailshaft/language';
 import { CannotRun, reasonOf } from '../cannot-run.js';
@@ -11,9 +11,17 @@ export function shownPath(path: string, cwd: string): string {
   return short.split(sep).join('/');
 }
 
+/** Specs, and what stands among them under another name: a symbolic link is not followed out of the folder named. */
+export interface Found {
+  readonly paths: readonly string[];
+  /** Links to a file that is not judged; shown as a person would type them. */
+  readonly links: readonly string[];
+}
+
 /** The spec files that paths name: files as they are, folders with all specs inside, each once, in stable order. */
-export async function findSpecs(paths: readonly string[], cwd: string): Promise<string[]> {
+export async function findSpecs(paths: readonly string[], cwd: string): Promise<Found> {
   const found = new Set<string>();
+  const links: string[] = [];
   for (const path of paths) {
     const full = resolve(cwd, path);
     const shown = shownPath(full, cwd);
@@ -25,27 +33,71 @@ export async function findSpecs(paths: readonly string[], cwd: string): Promise<
       continue;
     }
     const inside = await specsIn(full, shown);
-    if (inside.length === 0) throw new CannotRun(`the folder ${shown} holds no ${EXTENSION} file`);
-    for (const one of inside) found.add(one);
+    const away = await leadingOut(inside.links, full);
+    if (inside.paths.length + away.length === 0)
+      throw new CannotRun(`the folder ${shown} holds no ${EXTENSION} file`);
+    for (const one of inside.paths) found.add(one);
+    links.push(...away.map(one => shownPath(one, cwd)));
   }
-  return [...found].sort();
+  return { paths: [...found].sort(), links: links.sort() };
 }
 
-async function specsIn(folder: string, shown: string): Promise<string[]> {
+/** What a command says of links that it does not follow. */
+export function linksTold(links: readonly string[]): string {
+  const named = links.slice(0, 5).join(', ');
+  const more = links.length > 5 ? ` and ${links.length - 5} more` : '';
+  const [are, them] =
+    links.length === 1 ? ['is a symbolic link', 'it leads'] : ['are symbolic links', 'they lead'];
+  return `${named}${more} ${are} out of the folder, and not followed: name what ${them} to`;
+}
+
+/** Links that lead nowhere, or to what is not found in the folder under a name of its own. */
+async function leadingOut(links: readonly string[], folder: string): Promise<string[]> {
+  const home = await realpath(folder);
+  const away: string[] = [];
+  for (const link of links) {
+    const target = await realpath(link).catch(() => undefined);
+    const node = target === undefined ? undefined : await stat(target).catch(() => undefined);
+    // A link to some other folder, as build tools make, concerns nobody unless it has the name of a spec.
+    if (node?.isDirectory() && !link.endsWith(EXTENSION) && !(await holdsSpecs(target!))) continue;
+    if (!node && !link.endsWith(EXTENSION)) continue;
+    if (node?.isFile() && !link.endsWith(EXTENSION)) continue;
+    if (!target || !isInside(home, target)) away.push(link);
+  }
+  return away;
+}
+
+async function holdsSpecs(folder: string): Promise<boolean> {
+  const names = await readdir(folder).catch(() => []);
+  return names.some(one => one.endsWith(EXTENSION));
+}
+
+function isInside(folder: string, path: string): boolean {
+  const short = relative(folder, path);
+  return !short.startsWith('..') && !isAbsolute(short);
+}
+
+async function specsIn(folder: string, shown: string): Promise<{ paths: string[]; links: string[] }> {
   let entries: Dirent[];
   try {
     entries = await readdir(folder, { withFileTypes: true });
   } catch (error) {
     throw new CannotRun(`the folder ${shown} cannot be read: ${reasonOf(error)}`);
   }
-  const found: string[] = [];
+  const paths: string[] = [];
+  const links: string[] = [];
   for (const entry of entries) {
-    if (entry.isFile() && entry.name.endsWith(EXTENSION)) found.push(join(folder, entry.name));
-    else if (entry.isDirectory() && !entry.name.startsWith('.') && entry.name !== 'node_modules') {
-      found.push(...(await specsIn(join(folder, entry.name), `${shown}/${entry.name}`)));
+    const path = join(folder, entry.name);
+    const skipped = entry.name.startsWith('.') || entry.name === 'node_modules';
+    if (entry.isFile() && entry.name.endsWith(EXTENSION)) paths.push(path);
+    else if (entry.isSymbolicLink() && !skipped) links.push(path);
+    else if (entry.isDirectory() && !skipped) {
+      const inside = await specsIn(path, `${shown}/${entry.name}`);
+      paths.push(...inside.paths);
+      links.push(...inside.links);
     }
   }
-  return found;
+  return { paths, links };
 }
 
 /** The folder outside which a file imports nothing: its git repository, else the current folder, else its own. */

@@ -1,8 +1,9 @@
 import { readFile, stat } from 'node:fs/promises';
+import { LARGEST_SPEC, megabytes } from '@tailshaft/language';
 import { CannotRun, reasonOf } from '../cannot-run.js';
 
-/** A spec is text of some kilobytes, a large catalogue of a megabyte or two. */
-export const LARGEST = 4 * 1024 * 1024;
+/** In bytes. */
+export const LARGEST = LARGEST_SPEC;
 
 /** The text of a spec file; `shown` is its name in complaints. */
 export async function readSpec(path: string, shown: string): Promise<string> {
@@ -40,7 +41,6 @@ export function decodeSpec(bytes: Uint8Array, shown: string): string {
 }
 
 function tooLarge(shown: string, size: number): CannotRun {
-  const megabytes = (bytes: number) => (bytes / 1024 / 1024).toFixed(1).replace(/\.0$/, '');
   return new CannotRun(
     `${shown} is ${megabytes(size)} MB, and a spec of more than ${megabytes(LARGEST)} MB is not read: split it, and import the parts`,
   );

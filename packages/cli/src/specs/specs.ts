@@ -6,8 +6,8 @@ import {
   findingsOf,
   type Place,
 } from '@tailshaft/language';
+import { DiskFiles } from '@tailshaft/language/node-files';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
-import { NodeFileSystemProvider } from 'langium/node';
 import { CannotRun, reasonOf } from '../cannot-run.js';
 import { rootOf, shownPath } from './find.js';
 import { readSpec } from './read-text.js';
@@ -70,6 +70,11 @@ export class Specs {
     });
   }
 
+  /** Every file that was read so far, imported ones with them. */
+  filesRead(): string[] {
+    return this.core.shared.workspace.LangiumDocuments.all.map(one => one.uri.fsPath).toArray();
+  }
+
   /** Forgets a file that nothing else needs. */
   drop(spec: CheckedSpec): void {
     if (spec.check.entries.length > 0) return;
@@ -118,7 +123,7 @@ export class Specs {
 }
 
 /** The disk, but only what is text of a sensible size. Looked at once: a thousand vessels import one catalogue. */
-class GuardedFiles extends NodeFileSystemProvider {
+class GuardedFiles extends DiskFiles {
   private readonly known = new Map<string, Promise<unknown>>();
 
   constructor(private readonly cwd: string) {

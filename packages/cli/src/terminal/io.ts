@@ -1,5 +1,6 @@
 import { isatty } from 'node:tty';
 import { type Paint, painter } from './paint.js';
+import { visible, visibleReport } from './visible.js';
 
 /** What a command may use of the process around it. */
 export interface Io {
@@ -70,7 +71,7 @@ export function ioOf(streams: Streams): Io {
     paint: painter(wantsColour(env, stdout.isTTY === true)),
     width: Math.max(40, Math.min(stdout.columns ?? WIDEST, WIDEST)),
     out(text) {
-      this.print(text.endsWith('\n') ? text : `${text}\n`);
+      this.print(visibleReport(text.endsWith('\n') ? text : `${text}\n`));
     },
     print(text) {
       clear();
@@ -78,12 +79,12 @@ export function ioOf(streams: Streams): Io {
     },
     complain(text) {
       clear();
-      stderr.write(`tailshaft: ${text}\n`);
+      stderr.write(`tailshaft: ${visible(text)}\n`);
     },
     progress(text) {
       if (!watched) return;
       clear();
-      stderr.write(text);
+      stderr.write(visible(text));
       shown = text.length;
     },
     async readStdin() {

@@ -4,6 +4,8 @@ import type { Document } from '../generated/ast.js';
 import { type DocumentReading, readDocument } from '../reading/document.js';
 import { createTailshaftCore } from '../services/module.js';
 import { reshapesBlocks } from '../services/repair/openBlocks.js';
+import { isOpenComment } from '../services/repair/openComment.js';
+import { leavesOut } from '../services/repair/tooDeep.js';
 import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import { outlineOf } from './outline.js';
 import { printText } from './print.js';
@@ -27,6 +29,8 @@ export function formatParsed(text: string, parsed: ParseResult, reading: Documen
 function print(text: string, parsed: ParseResult, reading: DocumentReading): string {
   // Which block a line belongs to was told by its indentation: moving lines would change what they say.
   if (parsed.lexerErrors.some(reshapesBlocks)) return text;
+  // What was not read for its depth, or for a comment without an end, is no statement that could be laid out.
+  if (parsed.lexerErrors.some(one => leavesOut(one) || isOpenComment(one))) return text;
   const printed = printText(text, outlineOf(parsed, reading), lineBreakOf(text));
   return sameWords(text, printed) ? printed : text;
 }

@@ -1,4 +1,5 @@
 import type { AstNode, AsyncParser, LangiumCoreServices, LangiumParser, ParseResult } from 'langium';
+import { isTooLarge } from '../project/size.js';
 
 /** A text whose syntax tree is made when somebody asks for it: most questions are answered from readings. */
 export class LazyParse implements ParseResult {
@@ -30,7 +31,8 @@ export class LazyParse implements ParseResult {
   }
 
   private get full(): ParseResult {
-    this.made ??= this.parser.parse(this.text);
+    // What is too large to be read has no tree that could be asked for.
+    this.made ??= this.parser.parse(isTooLarge(this.text) ? '' : this.text);
     return this.made;
   }
 }

@@ -10,7 +10,7 @@ const OPENERS =
 
 /** A number in inches, which opens no string; strings and comments, in which braces mean nothing, braces, and the beginnings of lines. */
 const LOOK =
-  /[\d\u00BC-\u00BE\u2150-\u215E]"(?![^\s}\])\u00D7,;])|"[^"\r\n]*"?|\/\/[^\r\n]*|\/\*[\s\S]*?(?:\*\/|$)|[{}]|\n/g;
+  /[\d\u00BC-\u00BE\u2150-\u215E]"(?![^\s}\])\u00D7,;])|"[^"\r\n]*"?|\/\/[^\r\n]*|\/\*[\s\S]*?\*\/|\/\*[^\r\n]*|[{}]|\n/g;
 
 /**
  * Cuts a text where a new statement begins in the first column outside all braces. The stretches follow one another

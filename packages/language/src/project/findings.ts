@@ -3,15 +3,17 @@ import { type Place, placeOf } from '../reading/place.js';
 import type { Finding, Related } from './finding.js';
 import { aboutOf, placeInFile } from './findingPlace.js';
 import { namedMessage } from './findingWords.js';
+import { mostFindings } from './mostFindings.js';
 import { entryKey, entryPlace, oneCause } from './oneCause.js';
 import type { FileCheck, JudgedVessel } from './project.js';
 import { echoesProblem, isUnsettled } from './unsettled.js';
 
 /** Everything to show in a file, by place, each cause once. Verdicts that only repeat a problem of the text are left out. */
 export function findingsOf(check: FileCheck): Finding[] {
-  return once(oneCause(unfolded(check)).map(one => withFolded(one, check.vessels.length > 1))).sort(
+  const sorted = once(oneCause(unfolded(check)).map(one => withFolded(one, check.vessels.length > 1))).sort(
     (a, b) => a.place.start - b.place.start || a.place.end - b.place.end || (a.code < b.code ? -1 : 1),
   );
+  return mostFindings(sorted, check.uri);
 }
 
 /** Whether a check cannot tell only because the text cannot be read, which is told of already. */

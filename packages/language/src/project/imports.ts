@@ -1,6 +1,7 @@
 import { type FileSystemProvider, type URI, UriUtils } from 'langium';
 import type { ImportReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
+import { isLink, realPath } from './links.js';
 
 /** Files that an import brings in, or why it brings none. */
 export interface ImportOutcome {
@@ -48,10 +49,14 @@ export async function resolveImport(
     for (const candidate of [target, target.with({ path: `${target.path}${EXTENSION}` })]) {
       if (!(await files.exists(candidate))) continue;
       const node = await files.stat(candidate);
+      if (!(await reallyWithin(files, roots, candidate))) return fail(leadsOut(wanted.path));
       if (node.isFile) return { files: [candidate] };
       const inside = (await files.readDirectory(candidate)).filter(
         one => one.isFile && one.uri.path.endsWith(EXTENSION),
       );
+      for (const one of inside)
+        if (isLink(one) && !(await reallyWithin(files, roots, one.uri)))
+          return fail(leadsOut(`${wanted.path}/${UriUtils.basename(one.uri)}`));
       if (inside.length === 0) return fail(`The folder "${wanted.path}" holds no ${EXTENSION} file.`);
       return { files: inside.map(one => one.uri).sort((a, b) => (a.path < b.path ? -1 : 1)) };
     }
@@ -61,6 +66,19 @@ export async function resolveImport(
     );
   }
   return fail(`There is no file or folder "${wanted.path}" beside this file.`);
+}
+
+/** Whether a path lies in a root when all symbolic links are followed, of the path and of the root itself. */
+async function reallyWithin(files: FileSystemProvider, roots: readonly URI[], target: URI): Promise<boolean> {
+  if (roots.length === 0) return true;
+  const real = await realPath(files, target);
+  if (real.path === target.path) return true;
+  for (const root of roots) if (isWithin(await realPath(files, root), real)) return true;
+  return false;
+}
+
+function leadsOut(path: string): string {
+  return `"${path}" leads out of the workspace by a symbolic link, and nothing outside it is read. Move what it leads to into the workspace, or open the folder that holds both.`;
 }
 
 /** Whether a file or folder lies in a folder. */

@@ -16,6 +16,7 @@ import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
 import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
+import { isTooLarge, tooLarge } from './size.js';
 
 /** A vessel of a file with everything judged of it. */
 export interface JudgedVessel {
@@ -78,6 +79,12 @@ export class Project {
     if (had) return had;
     const uri = document.uri.toString();
     const text = document.textDocument.getText();
+    if (isTooLarge(text)) {
+      const unread: ReadFile = { reading: emptyReading(uri), syntax: [tooLarge(text)] };
+      this.files.set(parsed, unread);
+      this.importers.note(uri, []);
+      return unread;
+    }
     const { LangiumParser } = this.services.ServiceRegistry.getServices(document.uri).parser;
     const made =
       parsed instanceof LazyParse
@@ -244,6 +251,7 @@ export class Project {
       try {
         const document = await this.services.workspace.LangiumDocuments.getOrCreateDocument(URI.parse(uri));
         if (!(await this.freshen(document))) throw new Error('unreadable');
+        if (isTooLarge(document.textDocument.getText())) throw new Error('too large');
         loaded.push(file);
         if (!known) waiting.push(document);
       } catch {
@@ -258,6 +266,10 @@ export class Project {
     }
     return { files: loaded, ...(problem ? { problem } : {}) };
   }
+}
+
+function emptyReading(uri: string): DocumentReading {
+  return { uri, imports: [], entries: [], vessels: [], problems: [] };
 }
 
 /** More folders of catalogues than one person works with at a time. */

@@ -9,6 +9,7 @@ import {
   type SemanticTokensRangeParams,
 } from 'vscode-languageserver';
 import { EXTENSION } from '../project/imports.js';
+import { isTooLarge } from '../project/size.js';
 import { selectionRanges } from './selectionRanges.js';
 import type { TailshaftServices } from './services.js';
 import { belongs } from './workspace/belongs.js';
@@ -112,7 +113,8 @@ export function onDocument<P extends AboutDocument, R>(
   return (params, token) =>
     guarded(services, name, token, async () => {
       const document = await builtDocument(services, URI.parse(params.textDocument.uri));
-      if (!document || token.isCancellationRequested) return null;
+      if (!document || token.isCancellationRequested || isTooLarge(document.textDocument.getText()))
+        return null;
       return call(document, params, token);
     }) as Promise<R | null | ResponseError<void>>;
 }

@@ -4,8 +4,9 @@ import type { InlayHintProvider } from 'langium/lsp';
 import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-languageserver';
 import type { LineReading } from '../reading/arrangement.js';
 import { placeOf } from '../reading/place.js';
+import { disarmed } from './hover/disarm.js';
 import { rotationHover } from './hover/line.js';
-import { shortened } from './hover/markdown.js';
+import { plain, shortened } from './hover/markdown.js';
 import { unitOf } from './hover/quantities.js';
 import { type JudgedLine, linesOf, marginWords, tightest } from './lines.js';
 import type { TailshaftServices } from './services.js';
@@ -66,7 +67,7 @@ export class InlayHints implements InlayHintProvider {
       add(
         reading.namePlace.end,
         `least margin ${marginWords(least.margin!)}`,
-        `${least.rule}: ${least.message}`,
+        `${least.rule}: ${plain(least.message)}`,
       );
   }
 }
@@ -81,7 +82,7 @@ function hint(document: LangiumDocument, offset: number, label: string, tooltip?
     label,
     kind: InlayHintKind.Type,
     paddingLeft: true,
-    ...(tooltip ? { tooltip: { kind: 'markdown', value: tooltip } } : {}),
+    ...(tooltip ? { tooltip: { kind: 'markdown', value: disarmed(tooltip) } } : {}),
   };
 }
 

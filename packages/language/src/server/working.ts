@@ -3,6 +3,7 @@ import type { LangiumDocument } from 'langium';
 import type { Connection, TextDocumentPositionParams } from 'vscode-languageserver';
 import { placeOf } from '../reading/place.js';
 import { onDocument } from './handlers.js';
+import { disarmed } from './hover/disarm.js';
 import { restsOn } from './hover/driven.js';
 import { paragraphs, plain } from './hover/markdown.js';
 import { derivedValues, type JudgedLine, judgedLine, linesOf, marginWords, vesselsThatSee } from './lines.js';
@@ -75,7 +76,9 @@ function page(
   wanted: (value: Value) => boolean,
 ): WorkingAnswer | undefined {
   const parts = lines.flatMap(line => sectionsOf(line, wanted));
-  return parts.length > 0 ? { title, markdown: paragraphs(`# ${plain(title)}`, ...parts) } : undefined;
+  return parts.length > 0
+    ? { title, markdown: disarmed(paragraphs(`# ${plain(title)}`, ...parts)) }
+    : undefined;
 }
 
 function sectionsOf(line: JudgedLine, wanted: (value: Value) => boolean): string[] {

@@ -2,6 +2,7 @@ import { DefaultLexer, type LexerResult, type TokenizeOptions } from 'langium';
 import { closeBlocks } from './repair/closeBlocks.js';
 import { closeEvidence } from './repair/closeEvidence.js';
 import { openBlocks } from './repair/openBlocks.js';
+import { closeComments } from './repair/openComment.js';
 import type { Repaired, Token } from './repair/tokens.js';
 import { tooDeep } from './repair/tooDeep.js';
 
@@ -11,7 +12,9 @@ import { tooDeep } from './repair/tooDeep.js';
  */
 export class BraceRepairLexer extends DefaultLexer {
   override tokenize(text: string, options?: TokenizeOptions): LexerResult {
-    const result = super.tokenize(text, options);
+    const comments = closeComments(text);
+    const lexed = super.tokenize(comments?.text ?? text, options);
+    const result = comments ? { ...lexed, errors: [...lexed.errors, ...comments.errors] } : lexed;
     const make = (image: string, at: Token, before: boolean) => this.inserted(image, at, before);
     let repaired: Repaired = { tokens: result.tokens, errors: [] };
     for (const repair of [tooDeep, closeEvidence, openBlocks, closeBlocks]) {

@@ -49,4 +49,4 @@ const ENTITY: Readonly<Record<string, string>> = {
 /** Control characters, lone surrogates and code points that are no characters: no HTML document may hold them. */
 const UNFIT =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones to take out.
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]|\p{Cs}|\p{Noncharacter_Code_Point}/gu;
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}|\p{Noncharacter_Code_Point}/gu;

@@ -13,12 +13,17 @@ export function blocksMarkdown(blocks: readonly Block[], level: number): string 
 export function escapeMarkdown(text: string): string {
   return text
     .replace(/\s+/g, ' ')
+    .replace(CONTROLS, '\u{fffd}')
     .replace(/[\\`*_[\]<>#|~&]/g, sign => (sign === '<' ? '&lt;' : sign === '&' ? '&amp;' : `\\${sign}`))
     .replace(/^(\s*)([-+]|\d+[.)])(\s)/, '$1\\$2$3')
     .replace(/:\/\//g, '\\://')
     .replace(/\b(www)\./gi, '$1\\.')
     .replace(/@/g, '&#64;');
 }
+
+/** Signs that a terminal takes for orders, or that turn the order of what is read. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is replaced
+const CONTROLS = /[\x00-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]/g;
 
 /** Running text as Markdown. */
 export function textMarkdown(text: Text): string {

@@ -3,6 +3,7 @@ import { CompletionItemKind, type TextEdit } from 'vscode-languageserver';
 import { catalogueEntry, type EntryTable } from '../../elaborate/catalogue.js';
 import type { Importable } from '../../project/importable.js';
 import type { EntryReading } from '../../reading/document.js';
+import { plain } from '../hover/markdown.js';
 import type { JudgedLine } from '../lines.js';
 import { judgeGears } from './gearFit.js';
 import type { Offer } from './items.js';
@@ -65,7 +66,9 @@ function entryOffer(entry: EntryReading, fit?: string, other?: OtherFile): Offer
     kind: CompletionItemKind.Class,
     ...(detail ? { detail } : {}),
     ...(other ? { also: other.added } : {}),
-    doc: [entry.doc, source ? `Source: ${source}` : 'Source: none stated.'].filter(Boolean).join('\n\n'),
+    doc: [entry.doc, source ? `Source: ${plain(source)}` : 'Source: none stated.']
+      .filter(Boolean)
+      .join('\n\n'),
   };
 }
 

@@ -5,6 +5,7 @@ import {
   type Range,
   type TextEdit,
 } from 'vscode-languageserver';
+import { disarmed } from '../hover/disarm.js';
 
 /** One thing to offer, before it is put in the place of what was typed. */
 export interface Offer {
@@ -42,7 +43,7 @@ export function toItems(
       label: offer.label,
       kind: offer.kind,
       ...(offer.detail ? { detail: offer.detail } : {}),
-      ...(offer.doc ? { documentation: { kind: 'markdown' as const, value: offer.doc } } : {}),
+      ...(offer.doc ? { documentation: { kind: 'markdown' as const, value: disarmed(offer.doc) } } : {}),
       sortText: String(index).padStart(4, '0'),
       filterText: offer.filter ?? offer.label,
       insertTextFormat: asSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,

@@ -6,6 +6,7 @@ import type { Token } from '../../text/scan.js';
 import { type CursorContext, contextAt } from '../completion/context.js';
 import { factPlace } from '../completion/facts.js';
 import { nextInValue } from '../completion/values.js';
+import { disarmed } from '../hover/disarm.js';
 import { placeInSentence, SENTENCES } from './sentences.js';
 import { placeInValue, type ValuePart, valueParts } from './valueParts.js';
 
@@ -94,7 +95,7 @@ function help(parts: readonly ValuePart[], active: number, documentation: string
     if ('fill' in part) parameters.push({ label: [start, label.length] });
   }
   return {
-    signatures: [{ label, documentation: { kind: 'markdown', value: documentation }, parameters }],
+    signatures: [{ label, documentation: { kind: 'markdown', value: disarmed(documentation) }, parameters }],
     activeSignature: 0,
     activeParameter: active,
   };

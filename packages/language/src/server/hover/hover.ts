@@ -13,6 +13,7 @@ import { type Spot, spotAt } from '../spot.js';
 import { standardAt, standardBlock } from '../standards/atFact.js';
 import { choiceHover } from './choice.js';
 import { ageWords, isDate } from './date.js';
+import { disarmed } from './disarm.js';
 import { unitHover, valueHover } from './fact.js';
 import { lineHover, openChecks, rotationHover } from './line.js';
 import { paragraphs, plain } from './markdown.js';
@@ -41,7 +42,7 @@ export class Hovers implements HoverProvider {
       this.recordAt(reading, offset, document) ??
       this.dateHover(token);
     return markdown
-      ? { contents: { kind: 'markdown', value: markdown }, range: rangeIn(text, token) }
+      ? { contents: { kind: 'markdown', value: disarmed(markdown) }, range: rangeIn(text, token) }
       : undefined;
   }
 

@@ -11,6 +11,7 @@ import {
   unitsOf,
   type Value,
 } from '@tailshaft/mechanics';
+import { plain } from './markdown.js';
 
 /** The quantities that a declared value consists of: one, or the two of a range or a point. */
 export function quantitiesIn(value: unknown): Value[] {
@@ -71,7 +72,7 @@ const EVIDENCE: Readonly<Record<Evidence['kind'], string>> = {
 
 export function evidenceLine(evidence: Evidence | undefined): string | undefined {
   if (!evidence) return undefined;
-  const dated = evidence.dated ? `, ${evidence.dated}` : '';
-  const note = evidence.note ? `, ${evidence.note}` : '';
+  const dated = evidence.dated ? `, ${plain(evidence.dated)}` : '';
+  const note = evidence.note ? `, ${plain(evidence.note)}` : '';
   return `Known how: ${EVIDENCE[evidence.kind]}${note}${dated}.`;
 }

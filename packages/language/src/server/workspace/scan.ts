@@ -8,6 +8,7 @@ import {
 } from 'langium';
 import type { InitializeParams } from 'vscode-languageserver';
 import { EXTENSION } from '../../project/imports.js';
+import { isLink } from '../../project/links.js';
 import type { Project } from '../../project/project.js';
 import type { Later } from './builder.js';
 
@@ -67,6 +68,8 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
 
   override shouldIncludeEntry(entry: FileSystemNode): boolean {
     const name = UriUtils.basename(entry.uri);
+    // What a link leads to is read where it lies, or when it is opened or imported.
+    if (isLink(entry)) return false;
     if (name.startsWith('.') || name === 'node_modules') return false;
     return entry.isDirectory || (entry.isFile && name.endsWith(EXTENSION));
   }
