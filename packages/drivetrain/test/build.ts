@@ -66,7 +66,7 @@ export function quantity<D extends Dimension>(dimension: D, written: string): Va
   const [number = '', symbol = ''] = written.split(' ');
   const unit = findUnit(symbol);
   if (!unit) throw new Error(`no unit in ${written}`);
-  return given(dimension, 'q', dimension, toSI(Number(number), unit), { written });
+  return given(dimension, 'q', dimension, toSI(Number(number), unit), { written, unit: unit.symbol });
 }
 
 /** A count. */

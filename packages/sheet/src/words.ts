@@ -7,6 +7,7 @@ import {
   type Turn,
   type Unit,
   type Value,
+  writtenUnit,
 } from '@tailshaft/mechanics';
 
 /** A value as the author wrote it where he did, or in the unit of its trade. */
@@ -22,8 +23,9 @@ export function siWords(value: Value): string | undefined {
 }
 
 /** `2.9 m` and `300 kW` are SI with their prefix; a degree is used with it (SI Brochure, table 8). */
-function isWrittenInSi({ written, dimension }: Value): boolean {
-  const unit = findUnit(/[^\d\s.,/-].*$/.exec(written ?? '')?.[0] ?? '');
+function isWrittenInSi(value: Value): boolean {
+  const { dimension } = value;
+  const unit = writtenUnit(value);
   if (!unit?.dimensions.includes(dimension)) return false;
   const thousands = Math.log10(unit.factor) / 3;
   return (

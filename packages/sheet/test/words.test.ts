@@ -13,5 +13,7 @@ it.each([
   ['2300 rpm', 'rotational speed', 240.855, '240.9 rad/s'],
   ['0.72', 'ratio', 0.72, undefined],
 ] as const)('%s as %s has %s in SI beside it', (written, dimension, si, said) => {
-  expect(siWords(given('x', 'x', dimension as Dimension, si, { written }))).toBe(said);
+  expect(
+    siWords(given('x', 'x', dimension as Dimension, si, { written, unit: written.split(' ')[1]! })),
+  ).toBe(said);
 });

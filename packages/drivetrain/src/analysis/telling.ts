@@ -6,6 +6,7 @@ import {
   preferredUnit,
   type Unit,
   type Value,
+  writtenUnit,
 } from '@tailshaft/mechanics';
 import type { ShaftLine } from '../model/vessel.js';
 
@@ -19,7 +20,7 @@ export function tellerOf(line: ShaftLine): Tell {
 }
 
 export function tellLike(model: Value | undefined): Tell {
-  const unit = findUnit(/[^\d\s.,/-].*$/.exec(model?.written ?? '')?.[0] ?? '');
+  const unit = writtenUnit(model);
   const customary = unit && ['US', 'imperial'].includes(unit.system) ? unit : undefined;
   return (value, digits = 4) =>
     customary

@@ -1,4 +1,4 @@
-import { findUnit, type Origin, type Value } from '@tailshaft/mechanics';
+import { fromSI, type Origin, type Value, writtenUnit } from '@tailshaft/mechanics';
 import {
   blockOf,
   ENTRY_VOCABULARY,
@@ -129,11 +129,12 @@ export function signature(facts: ReadonlyMap<string, FlatFact>): string {
     .join('\n');
 }
 
-/** Number and unit of a quantity as written. */
-export function writtenUnit(written: string): { number: string; unit: string | undefined } {
-  const words = /[^\d\s.,/-].*$/.exec(written)?.[0] ?? '';
-  const number = written.slice(0, written.length - words.length).trim();
-  return { number, unit: findUnit(words)?.symbol };
+/** Number and unit of a quantity as its author has them; nothing of other values. */
+export function numberAndUnit({ value }: FlatFact): { number: number; unit: string } | undefined {
+  if (typeof value !== 'object' || value === null || !('si' in value)) return undefined;
+  const unit = writtenUnit(value as Value);
+  if (!unit) return undefined;
+  return { number: Number(fromSI((value as Value).si, unit).toPrecision(12)), unit: unit.symbol };
 }
 
 export function isFact(value: unknown): value is Fact<unknown> {

@@ -4,7 +4,7 @@ import type { Evidence, EvidenceKind, SourceNote } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
 import type { FactChange, PartChange, SilentChange } from './change.js';
-import { type FlatFact, flatFacts, writtenUnit } from './facts.js';
+import { type FlatFact, flatFacts, numberAndUnit } from './facts.js';
 import { type KnownPart, partsOf } from './parts.js';
 import type { Side } from './side.js';
 
@@ -86,8 +86,8 @@ export function settingUnits(before: Vessel, after: Vessel): SilentChange[] {
 }
 
 function unitChange(old: FlatFact, now: FlatFact, subject: string, of: string): SilentChange[] {
-  const [one, other] = [writtenUnit(old.written), writtenUnit(now.written)];
-  if (one.unit === undefined || other.unit === undefined || one.unit === other.unit) return [];
+  const [one, other] = [numberAndUnit(old), numberAndUnit(now)];
+  if (!one || !other || one.unit === other.unit) return [];
   const change = `${of}, ${now.what}: ${old.written} → ${now.written}`;
   if (old.meaning === now.meaning) {
     const words = `${change}: the same value in another unit`;

@@ -2,7 +2,8 @@ import { given } from '@tailshaft/mechanics';
 import { expect, it } from 'vitest';
 import { percent, tellLike } from '../../src/analysis/telling.js';
 
-const power = (written: string) => given('power', 'P', 'power', 1e5, { written });
+const power = (written: string) =>
+  given('power', 'P', 'power', 1e5, { written, unit: written.split(' ')[1]! });
 
 it.each([
   ['250 hp', 'torque', 'torque', 780, '575.3 lbf·ft'],

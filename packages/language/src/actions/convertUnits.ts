@@ -1,5 +1,12 @@
 import type { Span } from '@tailshaft/drivetrain';
-import { type Dimension, findUnit, formatNumber, fromSI, type Unit, type Value } from '@tailshaft/mechanics';
+import {
+  type Dimension,
+  formatNumber,
+  fromSI,
+  type Unit,
+  type Value,
+  writtenUnit,
+} from '@tailshaft/mechanics';
 import { unitsRead } from '@tailshaft/vocabulary';
 import { blocksOf, withNested } from '../elaborate/vessel.js';
 import type { FileCheck } from '../project/project.js';
@@ -87,7 +94,7 @@ function written(values: readonly Value[], uri: string, offset: number): Written
   if (!first.origin || !last.origin || NO_UNIT.includes(first.dimension)) return undefined;
   const { start } = placeOf(first.origin);
   const { end, uri: file } = placeOf(last.origin);
-  const unit = findUnit((last.written ?? '').split(' ').at(-1)!);
+  const unit = writtenUnit(last);
   if (!unit || file !== uri || offset < start || offset > end) return undefined;
   const words = values.length === 1 ? (last.written ?? '') : `${numberOf(first)} .. ${last.written}`;
   return { start, end, dimension: first.dimension, words, unit, values };

@@ -1,4 +1,4 @@
-import { formatValue, naturalUnit, type Value, workingMarkdown } from '@tailshaft/mechanics';
+import { formatValue, naturalUnit, type Value, workingMarkdown, writtenUnit } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
 import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-languageserver';
@@ -7,7 +7,6 @@ import { placeOf } from '../reading/place.js';
 import { disarmed } from './hover/disarm.js';
 import { rotationHover } from './hover/line.js';
 import { plain, shortened } from './hover/markdown.js';
-import { unitOf } from './hover/quantities.js';
 import { type JudgedLine, linesOf, marginWords, tightest } from './lines.js';
 import type { TailshaftServices } from './services.js';
 
@@ -88,6 +87,8 @@ function hint(document: LangiumDocument, offset: number, label: string, tooltip?
 
 /** A quantity in a unit of US or imperial tradition. */
 function needsSI(value: Value): boolean {
-  const system = unitOf(value)?.system;
-  return (system === 'US' || system === 'imperial') && naturalUnit(value).symbol !== unitOf(value)?.symbol;
+  const system = writtenUnit(value)?.system;
+  return (
+    (system === 'US' || system === 'imperial') && naturalUnit(value).symbol !== writtenUnit(value)?.symbol
+  );
 }

@@ -8,3 +8,4 @@ export * from './preferred.js';
 export { editDistance, suggestUnit } from './suggest.js';
 export { asciiSpelling, typographic } from './typographic.js';
 export { describeUnit, measures, type Unit, type UnitSystem } from './unit.js';
+export * from './written.js';

@@ -6,6 +6,7 @@ import {
   type SizingCase,
   toSI,
   type Value,
+  writtenUnit,
 } from '@tailshaft/mechanics';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { LineAnalysis } from '../line.js';
@@ -109,10 +110,10 @@ function sized(
 
 /** Half inches or five millimetres, in the unit that the present size is written in; down where told. */
 export function rounded(si: number, model: Value<'length'>, down = false): Value<'length'> {
-  const unit = findUnit(/[a-zA-Z]+$/.exec(model.written ?? '')?.[0] ?? 'mm') ?? findUnit('mm')!;
+  const unit = writtenUnit(model) ?? findUnit('mm')!;
   const step = unit.symbol === 'in' ? 0.5 : unit.symbol === 'mm' ? 5 : unit.symbol === 'cm' ? 0.5 : 0.005;
   const count = si / toSI(1, unit) / step;
   const number = Number(((down ? Math.floor(count + 1e-9) : Math.round(count)) * step).toFixed(3));
   const written = `${number} ${unit.symbol}`;
-  return given(model.label, model.symbol, 'length', toSI(number, unit), { written });
+  return given(model.label, model.symbol, 'length', toSI(number, unit), { written, unit: unit.symbol });
 }

@@ -1,6 +1,7 @@
 import {
   BLADE_NUMBER_FACTORS,
   given,
+  isInInches,
   largestPropeller,
   tipClearanceAfterChange,
   tipGapNeeded,
@@ -143,7 +144,7 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
 /** Down to a tenth of the unit's usual fineness, so that it never promises more than there is. */
 function roundedGap(gap: Value<'length'>, model: Value<'length'>): string {
   const millimetres = Math.floor(gap.si * 1000);
-  return /\bin$/.test(model.written ?? '')
+  return isInInches(model)
     ? `${(Math.floor((gap.si / 0.0254) * 100) / 100).toFixed(2)} in`
     : `${millimetres} mm`;
 }

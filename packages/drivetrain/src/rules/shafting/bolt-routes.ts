@@ -1,4 +1,4 @@
-import { given, type Value } from '@tailshaft/mechanics';
+import { given, isInInches, type Value } from '@tailshaft/mechanics';
 import type { Route } from '../../judge/route.js';
 import type { Coupling } from '../../model/shafting.js';
 import type { BoltedFlange } from '../../model/strength.js';
@@ -70,7 +70,7 @@ function moreBolts(coupling: Coupling, { passes, words }: BoltChoice): Route[] {
 
 function largerBolts(coupling: Coupling, { passes, words }: BoltChoice): Route[] {
   const now = coupling.flange!.bolts!.value!;
-  const inches = /\bin\b|"/.test(coupling.flange!.bolts!.written);
+  const inches = isInInches(now.size);
   const sizes = inches
     ? INCH_BOLTS.map(([size, written]) => ({ si: size * 0.0254, written: `${written} in` }))
     : METRIC_BOLTS.map(size => ({ si: size / 1000, written: `${size} mm` }));

@@ -1,4 +1,4 @@
-import { given, type Value } from '@tailshaft/mechanics';
+import { given, isInInches, type Value } from '@tailshaft/mechanics';
 import { classKey, type KeyStrength, keyStrength, keysOf } from '../../analysis/key-strength.js';
 import { ratedShaftLoad, shaftStrength } from '../../analysis/shaft-strength.js';
 import { percent } from '../../analysis/telling.js';
@@ -163,7 +163,7 @@ function routes(
 
 /** The next length in steps of 5 mm or a quarter inch that passes, where the taper has room for it. */
 function longer(shaft: Shaft, key: ShaftKey, needed: number): Route[] {
-  const inches = /\bin\b|"/.test(key.length?.written ?? '');
+  const inches = isInInches(key.length?.value);
   const step = inches ? 0.25 * 0.0254 : 0.005;
   const steps = Math.ceil(needed / step - 1e-9);
   const length = steps * step;

@@ -1,4 +1,4 @@
-import { findUnit, fromSI, type Value } from '@tailshaft/mechanics';
+import { findUnit, fromSI, type Value, writtenUnit } from '@tailshaft/mechanics';
 import { sectionsOf } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -172,6 +172,6 @@ function endAt({ section, from, length }: Placed, end: number, words: string): R
 
 /** In the unit that the author wrote, to a hundredth of a millimetre or better. */
 function like(model: Value<'length'>, si: number): string {
-  const unit = findUnit(/[^\d\s.,/+-].*$/.exec(model.written ?? '')?.[0] ?? 'm') ?? findUnit('m')!;
+  const unit = writtenUnit(model) ?? findUnit('m')!;
   return `${Number(fromSI(si, unit).toFixed(5))} ${unit.symbol}`;
 }

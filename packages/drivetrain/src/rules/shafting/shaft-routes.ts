@@ -1,4 +1,4 @@
-import { given, inchShaftEnds, type Value } from '@tailshaft/mechanics';
+import { given, inchShaftEnds, isInInches, type Value } from '@tailshaft/mechanics';
 import type { SizedSection } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -92,7 +92,7 @@ export function thickerEnd(
 
 /** Stocked diameters over this one, thinnest first, in the unit that it is written in. */
 function barsOver(now: Value<'length'>): { readonly si: number; readonly written: string }[] {
-  const inches = /\bin\b|"/.test(now.written ?? '');
+  const inches = isInInches(now);
   const sizes = inches
     ? inchShaftEnds.map(one => ({ si: one.diameter, written: `${one.size} in` }))
     : METRIC_BARS.map(one => ({ si: one / 1000, written: `${one} mm` }));

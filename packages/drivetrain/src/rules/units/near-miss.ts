@@ -1,4 +1,4 @@
-import { formatValue, type Value } from '@tailshaft/mechanics';
+import { formatValue, isInInches, type Value } from '@tailshaft/mechanics';
 import type { Context } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -79,12 +79,8 @@ function sizesOf(line: ShaftLine): Sized[] {
 
 function isNear(a: Value<'length'>, b: Value<'length'>): boolean {
   const difference = Math.abs(a.si - b.si);
-  const mixed = isInch(a) !== isInch(b);
+  const mixed = isInInches(a) !== isInInches(b);
   return mixed && difference > 1e-9 && difference < NEAR;
-}
-
-function isInch(value: Value): boolean {
-  return /\bin$/.test(value.written ?? '');
 }
 
 function exactly(value: Value): string {

@@ -1,15 +1,14 @@
 import type { Evidence, Point, Span } from '@tailshaft/drivetrain';
 import {
   type Dimension,
-  findUnit,
   formatNumber,
   formatQuantity,
   formatValue,
   fromSI,
   SI_UNIT,
-  type Unit,
   unitsOf,
   type Value,
+  writtenUnit,
 } from '@tailshaft/mechanics';
 import { plain } from './markdown.js';
 
@@ -37,9 +36,8 @@ export function conversionLine(value: Value): string {
 export function conversions(value: Value, most = 4): string[] {
   if (value.dimension === 'number') return [];
   // Slopes are ratios too, but nobody wants a margin in inches a foot.
-  if (value.dimension === 'ratio')
-    return value.written?.includes('%') ? [] : [`${formatNumber(value.si * 100)} %`];
-  const written = unitOf(value);
+  if (value.dimension === 'ratio') return value.unit === '%' ? [] : [`${formatNumber(value.si * 100)} %`];
+  const written = writtenUnit(value);
   const found: string[] = [];
   for (const unit of unitsOf(value.dimension)) {
     const number = Math.abs(fromSI(value.si, unit));
@@ -49,10 +47,6 @@ export function conversions(value: Value, most = 4): string[] {
     if (found.length === most) break;
   }
   return found;
-}
-
-export function unitOf(value: Value): Unit | undefined {
-  return findUnit(/[^\d\s.,/-]\S*$/.exec(value.written ?? '')?.[0] ?? '');
 }
 
 export function inSI({ si, dimension }: { si: number; dimension: Dimension }): string {
