@@ -49,6 +49,7 @@ const ABSENCE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     flange: 'a coupling without a flange',
     inertia: '~ no inertia counted',
     'joint angle': 'a coupling without a joint',
+    'second joint angle': 'a single joint',
     'key width': 'a coupling without a key',
     length: 'no length along the line',
     'passes thrust': 'thrust passes a rigid coupling',
@@ -135,6 +136,7 @@ const ABSENCE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
   'shaft material': {
     'endurance limit': 'fatigue is not judged',
+    metal: 'where the check asks for it, an open question',
     'tensile strength': 'judged by the torsional yield',
   },
   'shaft section': {
@@ -146,6 +148,7 @@ const ABSENCE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'coupling key width': 'no key at the coupling',
     'seal water from': 'a seal without a supply',
     seal: 'no seal stated',
+    'taper large end': 'the diameter of the shaft',
     'taper length': 'no taper',
     'tube bore': 'no tube',
   },

@@ -72,6 +72,13 @@ export const SHAFT_MATERIAL: Vocabulary = {
       'source "Mill certificate 88" dated 2024-02-02',
     ),
     material(
+      'metal',
+      'metal',
+      word('stainless steel', 'carbon steel', 'bronze', 'nickel-copper', 'aluminium'),
+      'Kind of metal: what it is beside the propeller in sea water. The name of the entry says nothing.',
+      'metal stainless steel',
+    ),
+    material(
       'torsionalYield',
       'torsional yield',
       quantity('pressure'),

@@ -1,5 +1,6 @@
 import { given, renamed, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import type { Quantity } from '../model/fact.js';
 import { nameOf } from '../model/part.js';
 import type { Bearing, Shaft } from '../model/shafting.js';
 import type { ShaftSection } from '../model/strength.js';
@@ -17,6 +18,8 @@ export interface SizedSection {
   readonly size: ShaftSize;
   /** Its diameter as written. */
   readonly written: string;
+  /** Set for an end that is turned down: where that is declared. A thicker bar does not thicken it. */
+  readonly end?: { readonly property: string; readonly fact: Quantity<'length'> };
 }
 
 /** Sections by name; of two of one name the upper counts, as when a part is modified. */
@@ -43,6 +46,43 @@ export function mainSize(shaft: Shaft, needs: Needs): ShaftSize | undefined {
 /** Every diameter that the shaft has. */
 export function sizesOf(shaft: Shaft, needs: Needs): SizedSection[] | undefined {
   return joined(shaft, sectionsOf(shaft), true, needs);
+}
+
+/** The same with the ends that are turned down: where the taper of the propeller begins, and the coupling end. */
+export function sizesWithEnds(shaft: Shaft, needs: Needs): SizedSection[] | undefined {
+  const sizes = sizesOf(shaft, needs);
+  if (!sizes) return undefined;
+  const { taperLargeEnd, couplingEnd } = shaft;
+  const aft = taperLargeEnd && sizesAft(shaft, needs)?.at(-1);
+  const forward = couplingEnd && sizesForward(shaft, needs)?.[0];
+  return [
+    ...sizes,
+    ...(aft ? endOf(shaft, taperLargeEnd, 'taper large end', aft, needs) : []),
+    ...(forward ? endOf(shaft, couplingEnd, 'coupling end diameter', forward, needs) : []),
+  ];
+}
+
+function endOf(
+  shaft: Shaft,
+  fact: Quantity<'length'>,
+  property: string,
+  beside: SizedSection,
+  needs: Needs,
+): SizedSection[] {
+  const diameter = needs.fact(fact, {
+    what: `${property} of ${nameOf(shaft)}`,
+    host: shaft.origin,
+    property,
+  });
+  if (!diameter) return [];
+  return [
+    {
+      name: property === 'taper large end' ? 'large end of its taper' : 'coupling end',
+      size: sized(diameter, beside.size.bore),
+      written: fact.written,
+      end: { property, fact },
+    },
+  ];
 }
 
 /**

@@ -26,7 +26,7 @@ import {
   type ShaftSize,
   type SizedSection,
   sectionsOf,
-  sizesOf,
+  sizesWithEnds,
 } from './shaft-sections.js';
 
 export type { ShaftSize } from './shaft-sections.js';
@@ -69,7 +69,7 @@ export function shaftStrength(
   isPropellerShaft: boolean,
   needs: Needs,
 ): ShaftStrength | undefined {
-  const sizes = sizesOf(shaft, needs);
+  const sizes = sizesWithEnds(shaft, needs);
   const grade = gradeOf(shaft, needs);
   const weakestOf = (judge: (one: SizedSection) => OneStrength): ShaftStrength =>
     sizes!
@@ -78,7 +78,10 @@ export function shaftStrength(
   if (criterion.formula === 'class') {
     const strength = grade && needs.fact(grade.tensileStrength, wantedOf(grade, 'tensile strength'));
     if (!sizes || !strength) return undefined;
-    return weakestOf(({ size }) => classStrength(size, load, strength, isPropellerShaft));
+    return weakestOf(({ size, end }) =>
+      // The coupling end is no part of the propeller shaft by class: a keyway in a cylinder.
+      classStrength(size, load, strength, isPropellerShaft && end?.property !== 'coupling end diameter'),
+    );
   }
   const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
   if (!sizes || !torsionalYield) return undefined;

@@ -8,5 +8,6 @@ export type {
   Shaft,
   ShaftFacts,
   ShaftMaterial,
+  ShaftMetal,
   WaterSupply,
 } from '@tailshaft/vocabulary';

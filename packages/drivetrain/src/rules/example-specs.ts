@@ -59,6 +59,7 @@ const GEAR = `gear Alder-63 "down-angle reduction gear" {
 
 const MATERIAL = `shaft material high-strength-stainless {
   source "Mill certificate 88" dated 2024-02-02
+  metal stainless steel
   torsional yield 70000 psi
 }
 `;

@@ -44,12 +44,16 @@ export interface Coupling extends Part<'coupling'>, CouplingFacts {
 }
 
 /** A catalogue grade of shaft bar. */
+export type ShaftMetal = 'stainless steel' | 'carbon steel' | 'bronze' | 'nickel-copper' | 'aluminium';
+
 export interface ShaftMaterial {
   readonly name: string;
   readonly title?: string;
   readonly origin: Origin;
   readonly source?: Fact<SourceNote>;
   readonly torsionalYield?: Quantity<'pressure'>;
+  /** What kind of metal it is, beside which others corrode or not. */
+  readonly metal?: Fact<ShaftMetal>;
   readonly tensileYield?: Quantity<'pressure'>;
   readonly tensileStrength?: Quantity<'pressure'>;
   readonly youngsModulus?: Quantity<'pressure'>;

@@ -25,6 +25,7 @@ export const WITH_TRANSFER = changed(
   turns the line back no
   exact 1.0:1
   torque at most 3600 N.m
+  thrust at most 40 kN
   input speed at most 2000 rpm
 }
 

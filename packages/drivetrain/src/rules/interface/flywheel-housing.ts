@@ -37,7 +37,8 @@ export const flywheelHousingRule: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { engine, gear } = line;
-  const remote = inputCouplings(line).some(one => !isDamper(one));
+  const between = inputCouplings(line).filter(one => !isDamper(one) && !one.flywheelSize && !one.rivetRing);
+  const remote = between.some(one => one.kind?.value !== undefined);
   if (!engine || !gear || remote || !(engine.housing && gear.inputHousing)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
@@ -70,6 +71,16 @@ function check(context: LineContext): Verdict | undefined {
       place,
       related,
       message: `${line.name}: ${nameOf(engine)} and ${nameOf(gear)} are both ${own}.${threads}`,
+    });
+  }
+  // Only a coupling that lets the gear stand by itself makes the housings no matter.
+  for (const one of between)
+    needs.fact(one.kind, { what: `kind of ${nameOf(one)}`, host: home(one), property: 'kind' });
+  if (needs.any) {
+    const known = `${nameOf(engine)} has housing ${own}, ${nameOf(gear)} takes ${its}`;
+    return waits(say, needs, place, `${line.name}: whether ${nameOf(gear)} bolts to ${nameOf(engine)}`, {
+      known,
+      related,
     });
   }
   return say.fails({

@@ -1,5 +1,5 @@
 import { flywheelSize } from '@tailshaft/mechanics';
-import { inputCouplings, isDamper } from '../../analysis/couplings.js';
+import { inputCouplings } from '../../analysis/couplings.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -41,9 +41,12 @@ export const flywheelRecess: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict[] {
   const { engine } = context.line;
   if (!engine) return [];
-  return inputCouplings(context.line)
-    .filter(one => isDamper(one) && (one.flywheelSize || one.rivetRing))
-    .map(one => judge(context, engine, one));
+  return (
+    inputCouplings(context.line)
+      // What says which flywheel it is made for stands on one, whatever its kind.
+      .filter(one => one.flywheelSize || one.rivetRing)
+      .map(one => judge(context, engine, one))
+  );
 }
 
 function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict {

@@ -5,6 +5,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { HullMaterial } from '../../model/hull.js';
 import { home, nameOf } from '../../model/part.js';
 import type { PropellerMetal } from '../../model/propeller.js';
+import type { ShaftMetal } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -71,7 +72,28 @@ function check(context: LineContext): Verdict | undefined {
   if (!metal || !hullMetal || needs.any) {
     return waits(say, needs, place, `${line.name}: whether unlike metals are protected`);
   }
-  const unlike = unlikePairs(metal, hullMetal, line.shafts.at(-1)?.material?.value);
+  const shaft = line.shafts.at(-1);
+  const unlike = unlikePairs(metal, hullMetal, shaft?.grade?.metal?.value);
+  if (unlike.length === 0 && shaft && metal !== 'composite' && !shaft.grade?.metal?.value) {
+    // Where the hull makes the pair, or the protection is written down, the shaft changes nothing.
+    if (protection?.value) {
+      return say.holds({
+        place,
+        message: `${line.name}: whatever the shaft is of, a protection is stated: ${protection.value}.`,
+      });
+    }
+    if (shaft.grade) {
+      const { name, origin, metal: fact } = shaft.grade;
+      needs.fact(fact, { what: `metal of shaft material ${name}`, host: origin, property: 'metal' });
+    } else
+      needs.fact(undefined, {
+        what: 'material of the shaft, as an entry',
+        host: shaft.origin,
+        property: 'material',
+      });
+    const known = `${metal} with a hull of ${hullMetal}`;
+    return waits(say, needs, place, `${line.name}: whether unlike metals are protected`, { known });
+  }
   if (unlike.length === 0) {
     return say.doesNotApply({
       place,
@@ -103,20 +125,19 @@ function check(context: LineContext): Verdict | undefined {
 }
 
 /** `a bronze propeller beside a hull of aluminium`. */
-function unlikePairs(metal: PropellerMetal, hull: HullMaterial, shaft: string | undefined): string[] {
+function unlikePairs(metal: PropellerMetal, hull: HullMaterial, shaft: ShaftMetal | undefined): string[] {
   if (metal === 'composite') return [];
   const pairs: string[] = [];
   if ((hull === 'steel' || hull === 'aluminium') && metal !== hull) {
     pairs.push(`a ${metal} propeller beside a hull of ${hull}`);
   }
-  const family = shaft && familyOf(shaft);
-  if (family && family !== familyOf(metal)) pairs.push(`a ${metal} propeller on a shaft of ${shaft}`);
+  if (shaft && !SAME_METAL[shaft]?.test(metal)) pairs.push(`a ${metal} propeller on a shaft of ${shaft}`);
   return pairs;
 }
 
-/** Told from the name of the grade; a name that says nothing is not judged. */
-function familyOf(name: string): 'stainless' | 'bronze' | 'aluminium' | undefined {
-  if (/stainless/i.test(name)) return 'stainless';
-  if (/bronze|brass/i.test(name)) return 'bronze';
-  return /alumini?um/i.test(name) ? 'aluminium' : undefined;
-}
+/** Metals of propellers that are of one kind with the shaft; of the other kinds of shaft there is none. */
+const SAME_METAL: Readonly<Partial<Record<ShaftMetal, RegExp>>> = {
+  'stainless steel': /^stainless steel$/,
+  bronze: /bronze$/,
+  aluminium: /^aluminium$/,
+};

@@ -179,9 +179,10 @@ function carriedBy({ line, analysis }: LineContext, clutch: Clutch): { values: V
   return { values: all.map(one => one.value), words: all.map(one => one.words).join('') };
 }
 
-/** One unit of the last digit written: sheets round as often as they cut off. */
+/** One unit of the last digit written: sheets round as often as they cut off. A whole number means itself. */
 function lastDigit(written: string | undefined): number {
-  return 10 ** -decimalsOf(written);
+  const decimals = decimalsOf(written);
+  return decimals === 0 ? 0 : 10 ** -decimals;
 }
 
 function decimalsOf(written: string | undefined): number {

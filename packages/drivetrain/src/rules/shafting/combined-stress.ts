@@ -55,10 +55,14 @@ const INFO: RuleInfo = {
     'fatigue. Put it right with a thicker bar or section, a stronger grade, or less overhang.',
   caution: `${DEFER} Blade forces off centre, waves, ice, fouled ropes, misalignment and torsional vibration are not in it. In sea water an unprotected shaft has no endurance limit.`,
   examples: examples(() => ({
-    failing: changed(STEPPED, [
-      '        overhang 60 mm',
-      '        coupling end diameter 48 mm\n        coupling key width 14 mm\n        overhang 60 mm',
-    ]),
+    failing: changed(
+      STEPPED,
+      ['  tensile strength 930 MPa\n', '  tensile strength 740 MPa\n'],
+      [
+        '        overhang 60 mm',
+        '        coupling end diameter 51 mm\n        coupling key width 14 mm\n        overhang 60 mm',
+      ],
+    ),
     passing: STEPPED,
     cannotTell: changed(STEPPED, ['  tensile yield 725 MPa\n', '']),
   })),

@@ -1,4 +1,5 @@
 import {
+  boltStrengthOf,
   classFittedBoltByPower,
   classFittedBoltByShaft,
   given,
@@ -91,6 +92,8 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
       : bolts && `they take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}`;
     return [waits(say, needs, place, what, known ? { known } : {})];
   }
+  const strained = bolts.by === 'friction' ? preloadTooGreat(context, coupling) : undefined;
+  if (strained) return [strained];
   const factor = vessel.criteria?.boltFactor?.value?.si ?? DEFAULT_FACTOR;
   const own = vessel.criteria?.boltFactor?.written;
   const said = own ?? `${DEFAULT_FACTOR} (common practice, no source)`;
@@ -109,6 +112,40 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
   });
   return [verdict, ...(bolts.by === 'shear' ? byClass(context, coupling) : [])];
 }
+
+/**
+ * Bolts that the preload would stretch for good: no friction can be counted on then. Where their class is not said, the
+ * strongest that there is stands for it.
+ */
+function preloadTooGreat({ line, analysis }: LineContext, coupling: Coupling): Verdict | undefined {
+  const flange = coupling.flange!;
+  const preload = flange.boltPreload?.value;
+  const size = flange.bolts?.value?.size;
+  if (!preload || !size) return undefined;
+  const grade = flange.boltClass?.value ?? STEEL_BOLT_CLASSES.at(-1)!;
+  const yields = flange.boltYield?.value?.si ?? boltStrengthOf(grade)?.tensileYield;
+  if (yields === undefined) return undefined;
+  const borne = ((STRESS_AREA * Math.PI) / 4) * size.si ** 2 * yields;
+  if (preload.si <= borne) return undefined;
+  const most = given('preload at which the bolts yield', 'F_y', 'force', borne, {
+    assumed: `yield over ${STRESS_AREA * 100} % of the shank area, about the thread of a coarse bolt`,
+  });
+  const of = flange.boltYield?.value
+    ? 'their yield'
+    : `the yield of class ${grade}${flange.boltClass ? '' : ', the strongest'}`;
+  return sayFor(INFO, coupling.path).fails({
+    place: flange.boltPreload!.origin,
+    capacity: most,
+    demand: renamed(preload, 'preload of a bolt', 'F'),
+    message:
+      `${line.name}: a preload of ${analysis.tell(preload)} stretches the ${flange.bolts!.written} bolts of ${nameOf(coupling)} past ${of}, about ` +
+      `${analysis.tell(most, 3)}. One of the two is wrong: write the preload of the drawing, or fit larger or stronger bolts.`,
+    related: [{ at: flange.bolts!.origin, message: 'size of the bolts' }],
+  });
+}
+
+/** Thread of coarse bolts over their shank: 0.71 for M6, 0.78 for M20 by the stress areas of ISO 898-1. */
+const STRESS_AREA = 0.75;
 
 const HOW = { shear: 'in shear at their yield', friction: 'by friction before the faces slip' } as const;
 

@@ -10,6 +10,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
@@ -30,7 +31,7 @@ const INFO: RuleInfo = {
   manual:
     'A universal joint at an angle turns its output faster and slower twice in every turn. A second joint at the same angle, ' +
     'with its yokes in line, takes it back; at another angle, or with the yokes turned, it does not, and shaft and gear ' +
-    'shake at twice their speed. Give both angles. Put it right by laying gear and shaft parallel, or at equal angles to ' +
+    'shake at twice their speed; a joint that stands alone always does. Give both angles. Put it right by laying gear and shaft parallel, or at equal angles to ' +
     'the shaft between.',
   caution: `${DEFER} Yokes in line is assumed; angles across the vessel add to those in height.`,
   examples: examples(() => ({
@@ -45,25 +46,68 @@ export const jointAngles: Rule = { ...INFO, scope: 'line', check };
 const ALLOWED = Math.PI / 180;
 
 function check(context: LineContext): Verdict[] {
-  return context.line.couplings
-    .filter(one => one.jointAngle && one.secondJointAngle)
-    .map(one => judge(context, one));
+  const joints = context.line.couplings.filter(one => one.jointAngle);
+  const [first, second] = joints;
+  // Two couplings with a joint each are a pair as well.
+  if (joints.length === 2 && !first!.secondJointAngle && !second!.secondJointAngle)
+    return [judge(context, first!, { of: second!, fact: second!.jointAngle!, property: 'joint angle' })];
+  return joints.map(one =>
+    one.secondJointAngle
+      ? judge(context, one, { of: one, fact: one.secondJointAngle, property: 'second joint angle' })
+      : judgeAlone(context, one),
+  );
 }
 
-function judge({ line }: LineContext, joint: Coupling): Verdict {
+/** A joint that has no other one behind it: nothing takes back what it does. */
+function judgeAlone({ line }: LineContext, joint: Coupling): Verdict {
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const name = nameOf(joint);
-  const place = joint.secondJointAngle!.origin;
-  const wanted = (property: string) => ({ what: `${property} of ${name}`, host: joint.origin, property });
-  const first = needs.fact(joint.jointAngle, wanted('joint angle'));
-  const second = needs.fact(joint.secondJointAngle, wanted('second joint angle'));
+  const place = joint.jointAngle!.origin;
+  const wanted = { what: `joint angle of ${name}`, host: joint.origin, property: 'joint angle' };
+  const declared = needs.fact(joint.jointAngle, wanted);
+  if (!declared) return waits(say, needs, place, `${line.name}: whether the joint turns evenly`);
+  const angle = renamed(declared, 'angle of the joint', 'β');
+  const swing: Value<'ratio'> = jointHighestSpeed({ angle });
+  const numbers = `the joint of ${name} stands at ${formatValue(declared)}, and no second joint is declared`;
+  if (angle.si <= ALLOWED)
+    return say.holds({
+      place,
+      workings: [angle, swing],
+      message: `${line.name}: ${numbers}: so little is even enough.`,
+    });
+  return say.fails({
+    place,
+    workings: [angle, swing],
+    message: `${line.name}: ${numbers}: alone it swings the shaft by ${percent(swing.si - 1)} twice in every turn. Fit a second joint at the same angle, or lay the shaft within 1 deg of the gear.`,
+  });
+}
+
+/** The joint that is to take back what the first one does. */
+interface SecondJoint {
+  readonly of: Coupling;
+  readonly fact: Quantity<'angle'>;
+  readonly property: string;
+}
+
+function judge({ line }: LineContext, joint: Coupling, other: SecondJoint): Verdict {
+  const say = sayFor(INFO, line.path);
+  const needs = new Needs();
+  const name = nameOf(joint);
+  const place = other.fact.origin;
+  const wanted = (of: Coupling, property: string) => ({
+    what: `${property} of ${nameOf(of)}`,
+    host: of.origin,
+    property,
+  });
+  const first = needs.fact(joint.jointAngle, wanted(joint, 'joint angle'));
+  const second = needs.fact(other.fact, wanted(other.of, other.property));
   if (!first || !second) return waits(say, needs, place, `${line.name}: whether the joints turn evenly`);
   const firstAngle = renamed(first, 'angle of the first joint', 'β₁');
   const secondAngle = renamed(second, 'angle of the second joint', 'β₂');
   const residual = residualAngleInPhase({ firstAngle, secondAngle });
   const swing: Value<'ratio'> = jointHighestSpeed({ angle: residual });
-  const numbers = `the joints of ${name} stand at ${formatValue(first)} and ${formatValue(second)}`;
+  const numbers = `the joints of ${other.of === joint ? name : `${name} and ${nameOf(other.of)}`} stand at ${formatValue(first)} and ${formatValue(second)}`;
   const said = { place, workings: [residual, swing] };
   if (residual.si <= ALLOWED) {
     return say.holds({
@@ -78,7 +122,7 @@ function judge({ line }: LineContext, joint: Coupling): Verdict {
     routes: () => [
       {
         title: `Lay the second joint at ${first.written ?? formatValue(first)}: the two take each other back`,
-        edits: [writeInPlace(joint, 'second joint angle', first.written ?? formatValue(first))],
+        edits: [writeInPlace(other.of, other.property, first.written ?? formatValue(first))],
       },
     ],
   });

@@ -35,8 +35,11 @@ function withSection(shaft: Shaft, section: ShaftSection, diameter: Value<'lengt
 }
 
 /** The diameter that stands for one of the sections of a shaft, or for the rest of it. */
-export function diameterOf(shaft: Shaft, { section }: Pick<SizedSection, 'section'>): Quantity<'length'> {
-  return (section ?? shaft).diameter!;
+export function diameterOf(
+  shaft: Shaft,
+  { section, end }: Pick<SizedSection, 'section' | 'end'>,
+): Quantity<'length'> {
+  return end?.fact ?? (section ?? shaft).diameter!;
 }
 
 /** A larger diameter of a shaft, or of one section of it. */

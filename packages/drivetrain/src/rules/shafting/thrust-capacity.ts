@@ -57,7 +57,11 @@ function check(context: LineContext): Verdict | undefined {
   const thrust = bollardThrust(analysis, needs);
   wantRatedBoxes(path, needs);
   if (!limit || !thrust || needs.any) {
-    return waits(say, needs, place, `${line.name}: whether ${taker.name} carries the thrust at the bollard`);
+    const known = thrust
+      ? `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard`
+      : limit && `it may carry ${analysis.tell(limit, 3)}`;
+    const what = `${line.name}: whether ${taker.name} carries the thrust at the bollard`;
+    return waits(say, needs, place, what, known ? { known } : {});
   }
   const numbers = `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard, ${taker.name} may carry ${analysis.tell(limit, 3)}`;
   return say.compare({

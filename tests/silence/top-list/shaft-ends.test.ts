@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { changed, outcomes, passing, saidBy } from './verdicts.js';
+
+const RULE = 'shafting/diameter';
+const BAR = 'diameter 65 mm [drawing]';
+const with_ = (end: string) => changed(passing(RULE), [BAR, `${BAR}  ${end}`]);
+
+describe('an end that is turned down is in the strength of the shaft', () => {
+  it.each([
+    ['a taper that begins thinner than the shaft', 'taper large end 40 mm', 'large end of its taper'],
+    ['a thin coupling end', 'coupling end diameter 40 mm', 'coupling end'],
+  ])('%s fails', async (_, end, name) => {
+    const [said] = await saidBy(RULE, with_(end));
+    expect(said!.outcome).toBe('fails');
+    expect(said!.message).toContain(`the 40 mm ${name}`);
+    // What would put it right: d = cube root of 16 T n / (π St), 50.7 mm for this load and grade.
+    expect(said!.message).toMatch(/It takes \d+(\.\d)? mm of this grade there/);
+  });
+
+  it('holds where the end is thick enough', async () => {
+    expect(await outcomes(RULE, with_('taper large end 63 mm'))).toEqual(['holds']);
+  });
+
+  it.each(['taper large end', 'coupling end diameter'])('waits for an open %s', async end => {
+    const said = await saidBy(RULE, with_(`${end} unknown`));
+    expect(said.map(one => one.outcome)).toContain('cannot tell');
+    expect(said.map(one => one.outcome)).not.toContain('holds');
+    expect(said.flatMap(one => one.asked)).toContain(end);
+  });
+});
