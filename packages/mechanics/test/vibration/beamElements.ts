@@ -51,8 +51,15 @@ export function beam(model: BeamModel) {
   return {
     flexibility: (a: [number, 'deflection' | 'slope'], b: [number, 'deflection' | 'slope']) =>
       flexibility[index(...a)]![index(...b)]!,
-    /** Σ 1/ω² over all modes. */
-    sumOfInverseSquares: product.reduce((sum, row, i) => sum + row[i]!, 0),
+    /**
+     * Σ 1/ω² over all modes of the beam itself. The elements bend right at their nodes and leave out what each does
+     * between them: a piece fixed at both ends, whose own sum is ∫ μ s³(1−s)³ l³/(3 EI) ds = μ l⁴/(420 EI).
+     */
+    sumOfInverseSquares: model.at
+      .slice(1)
+      .map((at, e) => (model.mu * (at - model.at[e]!) ** 4) / (420 * model.EI))
+      .concat(product.map((row, i) => row[i]!))
+      .reduce((sum, one) => sum + one, 0),
     lowestFrequency: 1 / (2 * Math.PI * Math.sqrt(largestEigenvalue(product))),
   };
 }

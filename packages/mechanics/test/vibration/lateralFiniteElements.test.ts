@@ -157,12 +157,13 @@ describe('overhung propeller against finite elements', () => {
         const inputs = { L: v(L), b: v(b), E: v(E), I: v(I), m: v(m), Id: v(Ie), mu: v(mu) };
         const bound = overhungDunkerley[forward](inputs).si;
         const { sumOfInverseSquares, lowestFrequency } = model(L, b, forward, mu, [{ node: TIP, m, I: Ie }]);
-        expect((2 * Math.PI * bound) ** 2 * sumOfInverseSquares).toBeCloseTo(1, 3);
+        expect((2 * Math.PI * bound) ** 2 * sumOfInverseSquares).toBeCloseTo(1, 9);
         expect(bound).toBeLessThan(lowestFrequency);
         // Why the coefficients from memory are for comparison only: they fall below a bound that is already low.
         if (forward === 'pinned') expect(overhungPanagopulos(inputs).si).toBeLessThan(bound);
       }),
-      { numRuns: 40 },
+      // A light end makes the beam itself count most, which is where a sum that lacks something shows.
+      { numRuns: 200, examples: [[{ L: 4, b: 0.05, m: 2, Ie: 0.01, mu: 100, forward: 'fixed' }]] },
     );
   });
 });
