@@ -81,13 +81,15 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
     const had = made.get(one);
     if (had) return had;
     underway.add(one);
-    const base = one.revises && baseOf(one.revises, byName, underway, tell, `arrangement ${one.name}`);
+    const earlier = reading.arrangements.slice(0, reading.arrangements.indexOf(one));
+    const base =
+      one.revises && baseOf(one.revises, byName, earlier, underway, tell, `arrangement ${one.name}`);
     const before = base && make(base);
     const found = before?.found ?? before?.arrangement;
     const plans = new Map<string, LinePlan>();
     const lines: ShaftLine[] = [];
-    for (const line of inMirrorOrder(one, tell)) {
-      const mirrored = line.mirrors ? plans.get(line.mirrors.name) : undefined;
+    for (const { line, of } of inMirrorOrder(one, tell)) {
+      const mirrored = of === undefined ? undefined : plans.get(of);
       const plan = planLine(line, one.name, table, before?.plans.get(line.name), mirrored, tell);
       if (!plans.has(line.name)) plans.set(line.name, plan);
     }
@@ -117,7 +119,7 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
       path: one.name,
       origin: one.whole,
       nameOrigin: one.namePlace,
-      ...(one.revises ? { revises: one.revises.name } : {}),
+      ...(one.revises ? { revises: base?.name ?? one.revises.name } : {}),
       ...(found ? { before: found } : {}),
       lines,
       reasons: one.reasons.map(reason => ({
@@ -134,13 +136,16 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell)
   return reading.arrangements.map(one => make(one).arrangement);
 }
 
-/** Lines in such an order that a mirrored one comes before its mirror. */
+/**
+ * Lines in such an order that a mirrored one comes before its mirror, with the name of that one. Where the name is not
+ * there, or is no line, the nearest one is taken: one mistake is told of, and not what would follow if there were none.
+ */
 function inMirrorOrder(one: ArrangementReading, tell: Tell) {
   const plain = one.lines.filter(line => !line.mirrors);
   const mirrors = one.lines.filter(line => line.mirrors);
   for (const line of mirrors) {
     const name = line.mirrors!.name;
-    if (plain.some(other => other.name === name)) continue;
+    if (name === '' || plain.some(other => other.name === name)) continue;
     const meant = nearest(
       name,
       plain.map(other => other.name),
@@ -154,12 +159,19 @@ function inMirrorOrder(one: ArrangementReading, tell: Tell) {
       ...(meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
     });
   }
-  return [...plain, ...mirrors];
+  const named = plain.map(other => other.name);
+  const of = ({ name }: { name: string }) =>
+    named.includes(name) ? name : (nearest(name, named) ?? (named.length === 1 ? named[0] : undefined));
+  return [
+    ...plain.map(line => ({ line, of: undefined })),
+    ...mirrors.map(line => ({ line, of: line.mirrors && of(line.mirrors) })),
+  ];
 }
 
 function baseOf(
   revises: { name: string; place: { start: number; end: number } },
   byName: ReadonlyMap<string, ArrangementReading>,
+  earlier: readonly ArrangementReading[],
   underway: ReadonlySet<ArrangementReading>,
   tell: Tell,
   who: string,
@@ -167,6 +179,10 @@ function baseOf(
   const base = byName.get(revises.name);
   if (base && !underway.has(base)) return base;
   const meant = nearest(revises.name, byName.keys());
+  // What is told here is one mistake; read as if nothing were revised, it would look like many.
+  const guess = base ? undefined : ((meant ? byName.get(meant) : undefined) ?? earlier.at(-1));
+  const likely = guess && !underway.has(guess) ? guess : undefined;
+  if (revises.name === '') return likely;
   tell({
     code: base ? 'text/cycle' : 'text/unknown-name',
     start: revises.place.start,
@@ -177,7 +193,7 @@ function baseOf(
       : `${who} revises ${revises.name}, but this vessel has no arrangement of that name.`,
     ...(!base && meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
   });
-  return undefined;
+  return likely;
 }
 
 function settings<T>(reading: VesselReading, kind: string): Partial<Record<string, T>> {

@@ -22,11 +22,11 @@ export function namesOfVessel(vessel: VesselReading): Occurrence[] {
   }
   for (const one of vessel.arrangements) {
     add('arrangement', one.name, one.namePlace, one.whole);
-    if (one.revises) add('arrangement', one.revises.name, one.revises.place);
+    if (one.revises?.name) add('arrangement', one.revises.name, one.revises.place);
     for (const line of one.removed) add('shaft line', line.name, line.place);
     for (const line of one.lines) {
       add('shaft line', line.name, line.namePlace, line.whole);
-      if (line.mirrors) add('shaft line', line.mirrors.name, line.mirrors.place);
+      if (line.mirrors?.name) add('shaft line', line.mirrors.name, line.mirrors.place);
     }
   }
   for (const { of } of vessel.trials) if (of) add('arrangement', of.name, of.place);

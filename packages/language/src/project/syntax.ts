@@ -1,14 +1,18 @@
-import type { ParseResult } from 'langium';
+import type { LexerResult, ParseResult } from 'langium';
 import type { Problem } from '../reading/problem.js';
+import type { Misspelt } from '../services/repair/headerWords.js';
+
+type LexerError = LexerResult['errors'][number];
 
 /** Problems of lexer and parser in the form that all others have. */
 export function syntaxProblems({ lexerErrors, parserErrors }: ParseResult, text: string): Problem[] {
-  const problems: Problem[] = lexerErrors.map(error => ({
-    code: 'text/syntax',
+  const problems: Problem[] = lexerErrors.map((error: LexerError & Misspelt) => ({
+    code: error.meant ? 'text/stray' : 'text/syntax',
     start: error.offset,
     end: error.offset + Math.max(1, error.length),
     severity: 'error',
     message: error.message,
+    ...(error.meant ? { choices: [{ title: `Write ${error.meant}`, text: error.meant }] } : {}),
   }));
   for (const error of parserErrors) {
     const { token, previousToken } = error as typeof error & { previousToken?: typeof error.token };

@@ -28,19 +28,34 @@ const ROLES = Object.keys(PLACE_VOCABULARY);
 
 /**
  * A verdict on a line one of whose parts cannot be read, as in `gaer Alder-63`: judged without its gear, the hand of its
- * propeller would be called wrong. The words that cannot be read are told of; the line is judged when they can.
+ * propeller would be called wrong. The words that cannot be read are told of; the line is judged when they can. Where
+ * only the ratio is half typed, what holds or fails without it stays, and what waits for it is not asked for again.
  */
 export function isUnsettled(verdict: Verdict, judged: JudgedVessel): boolean {
+  const waits = verdict.outcome === 'cannot tell' || verdict.rule === 'ratio/not-offered';
   for (const arrangement of judged.reading.arrangements) {
-    const unsettled = arrangement.lines.filter(lacksPart).map(one => one.name);
+    const unsettled = arrangement.lines
+      .filter(one => lacksPart(one) || (waits && lacksRatio(one)))
+      .map(one => one.name);
     for (const line of arrangement.lines) {
-      if (!unsettled.includes(line.name) && !unsettled.includes(line.mirrors?.name ?? '')) continue;
+      const mirrored = line.mirrors && (line.mirrors.name || arrangement.lines[0]?.name);
+      if (!unsettled.includes(line.name) && !unsettled.includes(mirrored ?? '')) continue;
       const path = `${arrangement.name}.${line.name}`;
       const { subject } = verdict;
       if (subject === path || subject.startsWith(`${path}.`) || subject === arrangement.name) return true;
     }
   }
   return false;
+}
+
+/** Whether a gear of the line begins to say its ratio, and does not. */
+function lacksRatio({ parts, facts }: LineReading): boolean {
+  return parts.some(
+    ({ role, facts: own }) =>
+      role === 'gear' &&
+      (own.facts.some(one => one.row.words === 'ratio' && !one.fact) ||
+        [...own.unread, ...facts.unread].some(({ text }) => /^rat(?:i|io)?(?: |$)/.test(text))),
+  );
 }
 
 /** Whether words in a line that mean nothing are probably a part that it lacks. */

@@ -109,7 +109,7 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
     ...(node.title ? { title: unquoted(node.title) } : {}),
     namePlace: node.name === undefined ? placeOfNode(context, node) : propertyPlace(context, node, 'name'),
     whole: placeOfNode(context, node),
-    ...(node.base ? { revises: { name: node.base, place: propertyPlace(context, node, 'base') } } : {}),
+    ...joined(context, node, 'revises'),
     lines,
     removed,
     ...(closingBrace(context, node) ?? {}),
@@ -139,6 +139,26 @@ function closingBrace(context: ReadContext, node: ast.Arrangement): { linesEnd: 
   return closed ? { linesEnd: { uri, start: end - 1, end: end - 1 } } : undefined;
 }
 
+/** What a header revises or mirrors. Without a name behind the word it is still known that there is one. */
+function joined<W extends 'revises' | 'mirrors'>(
+  context: ReadContext,
+  node: ast.Arrangement | ast.ShaftLine,
+  word: W,
+): { readonly [K in W]?: { readonly name: string; readonly place: Place } } {
+  if (node.base) return { [word]: { name: node.base, place: propertyPlace(context, node, 'base') } } as never;
+  const keyword = GrammarUtils.findNodeForKeyword(node.$cstNode, word);
+  if (!keyword) return {};
+  // A word that is itself half typed has been told of.
+  if (keyword.text === word) problem(context, keyword, 'text/value-missing', NAMELESS[word]);
+  const { offset: start, end } = keyword;
+  return { [word]: { name: '', place: { uri: context.uri, start, end } } } as never;
+}
+
+const NAMELESS = {
+  revises: 'Say which arrangement this one revises: arrangement proposed revises existing { ... }.',
+  mirrors: 'Say which line this one mirrors: shaftline Starboard mirrors Port { ... }.',
+};
+
 function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
   if (node.name === undefined)
     problem(
@@ -162,7 +182,7 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     if (ast.isPartUse(member)) {
       const swallowed = swallowedAction(context, member);
       if (swallowed) meant = swallowed.action;
-      parts.push(readPart(context, member, said, swallowed !== undefined));
+      parts.push(readPart(context, member, said, swallowed !== undefined || member.name === undefined));
     } else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
     else if (ast.isAheadFact(member)) header(context, facts, member, HEADER_ROWS.ahead, 'clutch');
     else if (ast.isMisplaced(member)) misplaced(context, member, 'a shaft line');
@@ -178,7 +198,7 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     namePlace,
     host,
     whole: placeOfNode(context, node),
-    ...(node.base ? { mirrors: { name: node.base, place: propertyPlace(context, node, 'base') } } : {}),
+    ...joined(context, node, 'mirrors'),
     parts,
     facts,
   };
@@ -214,8 +234,8 @@ function swallowedAction(
 function readPart(
   context: ReadContext,
   node: ast.PartUse,
-  meant?: PartReading['action'],
-  nameless = node.name === undefined,
+  meant: PartReading['action'],
+  nameless: boolean,
 ): PartReading {
   const vocabulary = PLACE_VOCABULARY[node.role]!;
   const host: Host = {

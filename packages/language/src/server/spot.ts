@@ -85,12 +85,13 @@ function inArrangement(
   offset: number,
 ): Spot | undefined {
   if (touches(arrangement.namePlace, offset)) return { kind: 'arrangement', vessel, arrangement };
-  if (touches(arrangement.revises?.place, offset)) return { kind: 'base', vessel, arrangement };
+  if (arrangement.revises?.name && touches(arrangement.revises.place, offset))
+    return { kind: 'base', vessel, arrangement };
   for (const line of arrangement.lines) {
     if (!touches(line.whole, offset)) continue;
     const here = { vessel, arrangement, line };
     if (touches(line.namePlace, offset)) return { kind: 'line', ...here };
-    if (touches(line.mirrors?.place, offset)) return { kind: 'mirrored', ...here };
+    if (line.mirrors?.name && touches(line.mirrors.place, offset)) return { kind: 'mirrored', ...here };
     for (const part of line.parts) if (touches(part.whole, offset)) return inPart(part, here, offset);
     return inBlock(line.facts, offset, here) ?? { kind: 'line', ...here };
   }

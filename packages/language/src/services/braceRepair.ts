@@ -1,6 +1,8 @@
 import { DefaultLexer, type LexerResult, type TokenizeOptions } from 'langium';
 import { closeBlocks } from './repair/closeBlocks.js';
 import { closeEvidence } from './repair/closeEvidence.js';
+import { halfRatio } from './repair/halfRatio.js';
+import { headerWords } from './repair/headerWords.js';
 import { openBlocks } from './repair/openBlocks.js';
 import { closeComments } from './repair/openComment.js';
 import type { Repaired, Token } from './repair/tokens.js';
@@ -17,11 +19,12 @@ export class BraceRepairLexer extends DefaultLexer {
     const result = comments ? { ...lexed, errors: [...lexed.errors, ...comments.errors] } : lexed;
     const make = (image: string, at: Token, before: boolean) => this.inserted(image, at, before);
     let repaired: Repaired = { tokens: result.tokens, errors: [] };
-    for (const repair of [tooDeep, closeEvidence, openBlocks, closeBlocks]) {
+    const words = (all: readonly Token[]) => headerWords(all, this.tokenTypes);
+    for (const repair of [words, halfRatio, tooDeep, closeEvidence, openBlocks, closeBlocks]) {
       const next = repair(repaired.tokens, make);
       if (next) repaired = { tokens: next.tokens, errors: [...repaired.errors, ...next.errors] };
     }
-    if (repaired.errors.length === 0) return result;
+    if (repaired.tokens === result.tokens) return result;
     return { ...result, tokens: [...repaired.tokens], errors: [...result.errors, ...repaired.errors] };
   }
 

@@ -62,12 +62,22 @@ export function reshapesBlocks(error: { readonly message: string }): boolean {
   return [MISSING, OPEN_QUOTE, TOO_MANY].includes(error.message);
 }
 
+/** Whether the deeper lines that follow end with a brace right under the beginning of this one. */
+function isClosedBelow(tokens: readonly Token[], end: number, first: Token): boolean {
+  if (!/^[a-z]/i.test(first.image)) return false;
+  let at = end + 1;
+  while (at < tokens.length && !(isFirst(tokens, at) && (tokens[at]!.startColumn ?? 1) <= first.startColumn!))
+    at += 1;
+  return tokens[at]?.image === '}' && tokens[at]!.startColumn === first.startColumn;
+}
+
 /** The first token of the line that ends here, when it should open a block, does not, and deeper lines follow it. */
 function headerWithoutBrace(tokens: readonly Token[], end: number): Token | undefined {
   let at = end;
   while (at > 0 && !isFirst(tokens, at)) at -= 1;
   const first = tokens[at]!;
   const next = tokens[end + 1];
-  if (!opensBlock(first) || !next || (next.startColumn ?? 1) <= (first.startColumn ?? 1)) return undefined;
+  if (!next || (next.startColumn ?? 1) <= (first.startColumn ?? 1)) return undefined;
+  if (!opensBlock(first) && !isClosedBelow(tokens, end, first)) return undefined;
   return lineOf(tokens, at).some(one => one.image === '{' || one.image === '}') ? undefined : first;
 }
