@@ -58,4 +58,21 @@ describe.each(Object.entries(hosts))('a spec typed at speed, %s', (_where, start
     // No stall: a person would notice a key that takes a fifth of a second.
     expect(Math.max(...longest)).toBeLessThan(200);
   });
+
+  it.each(['vessel', 'vess', 'gear', 'shaft'])(
+    'adds nothing but space to "%s" when Tab or Enter ends it',
+    async word => {
+      const { page } = workbench;
+      await workbench.openFile('new/words.shaft');
+      const input = '.editor-group-container.active :is(.native-edit-context, textarea.inputarea)';
+      await page.locator(input).first().focus();
+      for (const key of ['Tab', 'Enter']) {
+        await page.keyboard.press('Control+a');
+        await page.keyboard.type(word, { delay: 20 });
+        await page.locator('.suggest-widget.visible .monaco-list-row').first().waitFor();
+        await page.keyboard.press(key);
+        expect((await workbench.text('new/words.shaft')).trimEnd()).toBe(word);
+      }
+    },
+  );
 });

@@ -12,7 +12,10 @@ export interface Importable {
   readonly path: string;
 }
 
-/** Entries of a kind in files that this one does not import. Of two with one name in one file, the first. */
+/**
+ * Entries of a kind in catalogues that this file does not import: files of entries alone, since one with a vessel in it is
+ * a spec of its own. The nearest come first; of two with one name in one file, the first.
+ */
 export function importable(
   project: Project,
   documents: LangiumDocuments,
@@ -22,18 +25,21 @@ export function importable(
   const seen = new Set(project.visible(from).map(one => one.uri));
   const known = project.entries(from);
   const folder = UriUtils.dirname(from.uri).path;
-  return documents.all
-    .filter(one => one.uri.scheme === from.uri.scheme && !seen.has(one.uri.toString()))
-    .flatMap(one => {
-      const path = relativePath(folder, withoutExtension(one.uri.path));
-      const named = new Map<string, EntryReading>();
-      for (const entry of project.reading(one).entries)
-        if (entry.kind === kind && entry.name && !named.has(entry.name)) named.set(entry.name, entry);
-      return [...named.values()]
-        .filter(entry => known.find(kind, entry.name) === undefined)
-        .map(entry => ({ entry, path }));
-    })
-    .toArray();
+  const found: Importable[] = [];
+  for (const one of documents.all) {
+    if (one.uri.scheme !== from.uri.scheme || seen.has(one.uri.toString())) continue;
+    const { entries, vessels } = project.reading(one);
+    if (vessels.length > 0) continue;
+    const path = relativePath(folder, withoutExtension(one.uri.path));
+    const named = new Set<string>();
+    for (const entry of entries) {
+      if (entry.kind !== kind || !entry.name || named.has(entry.name)) continue;
+      named.add(entry.name);
+      if (known.find(kind, entry.name) === undefined) found.push({ entry, path });
+    }
+  }
+  const steps = ({ path }: Importable) => path.split('/').length;
+  return found.sort((one, other) => steps(one) - steps(other) || (one.path < other.path ? -1 : 1));
 }
 
 /** Writes an import behind those that a file has, or at its beginning. */

@@ -1,7 +1,14 @@
+import { NAMED_QUANTITIES } from '@tailshaft/drivetrain';
+import { ASSUMABLE } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
-import { type CompletionItem, CompletionTriggerKind, type TextEdit } from 'vscode-languageserver';
+import {
+  type CompletionItem,
+  CompletionItemKind,
+  CompletionTriggerKind,
+  type TextEdit,
+} from 'vscode-languageserver';
 import { CATALOGUE, SPEC, withChange } from './specs.js';
-import { positionOf, Testbed, withCursor } from './testbed.js';
+import { listed, positionOf, Testbed, withCursor } from './testbed.js';
 
 const FILES = {
   'parts/gears.shaft': '',
@@ -83,7 +90,7 @@ describe('completion of properties', () => {
   });
   it('goes on with a property of several words', async () => {
     expect(await taken(typing('input speed at least 600 rpm', 'input sp'), 'input speed at least')).toBe(
-      'input speed at least ${1:600} rpm',
+      'input speed at least',
     );
   });
   it('offers the facts of a clutch on its own line', async () => {
@@ -92,13 +99,14 @@ describe('completion of properties', () => {
       /^seen from aft, each seen at its own end, .*ahead/,
     );
   });
-  it('writes whole blocks', async () => {
+  it('opens blocks, and asks for the name of one that has a name', async () => {
+    expect(await taken(typing('slip device offered', 'output fl'), 'output flange')).toBe(
+      'output flange {\n\t$0\n}',
+    );
     expect(
       await taken(withChange('  slip device offered\n', '  slip device offered\n  rat<|>\n'), 'ratio'),
-    ).toBe('ratio ${1:2.04:1} {\n\t$0\n}');
-    expect(await taken(typing('rated medium 0.18', 'ra'), 'rated')).toBe(
-      'rated ${1:medium} ${2:0.112} kW/rpm kW/rpm',
-    );
+    ).toBe('ratio');
+    expect(await taken(typing('rated medium 0.18', 'ra'), 'rated')).toBe('rated  kW/rpm');
   });
 });
 
@@ -176,7 +184,10 @@ describe('completion of statements', () => {
     const accept = (typed: string) => withChange('    }\n  }\n}\n', `    }\n  }\n  accept ${typed}<|>\n}\n`);
     expect(await labels(accept(''))).toContain('rotation/propeller-hand');
     expect(await labels(accept('rotation/same-hand on '))).toBe(
-      'proposed, Port, proposed.Port, Starboard, proposed.Starboard',
+      'proposed, Port, proposed.Port, Starboard, proposed.Starboard, ' +
+        ['Port', 'Starboard']
+          .flatMap(side => ['engine', 'gear', 'shaft', 'propeller'].map(role => `proposed.${side}.${role}`))
+          .join(', '),
     );
     expect(await labels(accept('rotation/same-hand on proposed '))).toBe('because, by, dated, until');
   });
@@ -185,13 +196,104 @@ describe('completion of statements', () => {
       withChange('  arrangement proposed', `  ${typed}<|>\n  arrangement proposed`);
     expect(await labels(here('criteria { '))).toContain('gear torque margin at least');
     expect(await labels(here('require '))).toContain('propellers turn outward');
-    expect(await labels(here('assume '))).toContain('gear efficiency 97 %');
+    expect(await labels(here('assume '))).toContain('gear efficiency … because');
   });
   it('offers files and folders beside, and nothing hidden', async () => {
     expect(await labels('import "<|>"')).toBe('parts/, hull.shaft');
     expect(await labels('import "parts/<|>"')).toBe('gears.shaft, old/');
     expect(await labels('import "../<|>"')).toBe('');
     expect(await taken('import "parts/g<|>"', 'gears.shaft')).toBe('import "parts/gears"');
+  });
+});
+
+describe('completion of sentences', () => {
+  const here = (typed: string) =>
+    withChange('  arrangement proposed', `  ${typed}<|>\n  arrangement proposed`);
+
+  it('knows every requirement that a check verifies', async () => {
+    const offered = (await labels(here('require '))).split(', ');
+    for (const { name, conditions } of NAMED_QUANTITIES) {
+      const condition = conditions[0] ? ` at ${conditions[0]}` : '';
+      for (const bound of ['at least', 'at most'])
+        expect(offered).toContain(`${name} ${bound} …${condition}`);
+    }
+    expect(offered).toContain('trolling speed at most …');
+    expect(offered).toContain('propellers turn outward');
+  });
+  it('goes on with a requirement word by word, with the units of its quantity, and states no number', async () => {
+    expect(await labels(here('require speed at least '))).toContain('… at full power');
+    expect(await labels(here('require speed at least 22 '))).toMatch(/^kn, .*mph/);
+    expect(await labels(here('require speed at least 22 kn '))).toMatch(/^at full power, at full throttle, /);
+    expect(await labels(here('require speed at least 22 kn at '))).toMatch(/^full power, full throttle, /);
+    expect(await taken(here('require '), 'speed at least … at full power')).toBe(
+      'require speed at least ${1} at full power',
+    );
+  });
+  it('knows every assumption', async () => {
+    const offered = await labels(here('assume '));
+    for (const { words } of ASSUMABLE) expect(offered).toContain(`${words} … because "…"`);
+    expect(await labels(here('assume gear efficiency 97 % '))).toBe('because "…"');
+  });
+  it('knows the sentence of a trial, and the lines that it can run', async () => {
+    expect(await labels(here('trial "sea trial" '))).toBe('of, dated, { }');
+    expect(await labels(here('trial "sea trial" dated '))).toBe('2026-06-01');
+    expect(await labels(here('trial "sea trial" dated 2026-05-02 {\n    run '))).toBe('Port, Starboard');
+  });
+});
+
+describe('what is taken', () => {
+  const places = [
+    `${CATALOGUE}<|>`,
+    typing('  duty medium', '  '),
+    typing('    shaftline Starboard', '    '),
+    withChange('    shaftline Starboard {', '    <|>\n    shaftline Stern {'),
+    typing('  fuel diesel\n', '  fuel diesel\n  '),
+    typing('blades 4', ''),
+    withChange('  slip device offered\n', '  slip device offered\n  <|>\n'),
+  ];
+
+  it.each(places.map((text, index) => [index, text] as const))(
+    'states nothing that its author did not: place %i',
+    async (_index, text) => {
+      for (const { label, textEdit, insertTextFormat } of await itemsAt(text)) {
+        if (insertTextFormat !== 2 || label.includes('shaft material …')) continue;
+        const stops = [...(textEdit as TextEdit).newText.matchAll(/\$\{\d+[:|]([^}]*)\}/g)].map(
+          one => one[1]!,
+        );
+        for (const stop of stops) expect(`${label}: ${stop}`).not.toMatch(/: .*\d|\|/);
+        expect((textEdit as TextEdit).newText.replace(/\$\{?\d+/g, '')).not.toMatch(/\d/);
+      }
+    },
+  );
+  it.each(places.map((text, index) => [index, text] as const))(
+    'says what each keyword means: place %i',
+    async (_index, text) => {
+      const silent = (await itemsAt(text)).filter(
+        one => one.kind === CompletionItemKind.Keyword && one.documentation === undefined,
+      );
+      expect(silent.map(one => one.label)).toEqual([]);
+    },
+  );
+  it('offers a line to mirror only where there is one, and an arrangement to revise likewise', async () => {
+    const bare = 'vessel A {\n  <|>\n}\n';
+    expect(await labels(bare)).not.toMatch(/revises|accept … on/);
+    expect(await labels('vessel A {\n  arrangement one {\n    <|>\n  }\n}\n')).not.toContain('mirrors');
+    expect(await labels(typing('  duty medium', '  '))).toContain('revises');
+  });
+  it('offers generic grades where no shaft material is declared, and marks them as such', async () => {
+    const none = SPEC.replace(/shaft material high[\s\S]*?\n}\n/, '').replace(
+      'material high-strength-stainless  diameter',
+      'material <|>  diameter',
+    );
+    const items = await itemsAt(none);
+    const grade = items.find(one => one.label === 'austenitic-stainless-316')!;
+    expect(grade.detail).toMatch(/^generic grade/);
+    const entry = grade.additionalTextEdits![0]!.newText;
+    expect(entry).toContain('generic grade');
+    expect(entry).toContain('tensile strength 470 MPa');
+    const { text } = withCursor(none.replace('material <|>', 'material austenitic-stainless-316<|>'));
+    const document = await bed.open(`${text}${entry}`);
+    expect(listed(document.diagnostics)).not.toMatch(/text\//);
   });
 });
 

@@ -25,7 +25,14 @@ export function entryOffers(
 ): Offer[] {
   const seen = table.entries(role).filter(entry => entry.name);
   const known = new Set(seen.map(entry => entry.name));
-  const more = others.filter(one => !known.has(one.entry.name)).slice(0, MOST_OTHERS);
+  // A name that several catalogues have is offered once, from the nearest.
+  const more = others
+    .filter(one => {
+      if (known.has(one.entry.name)) return false;
+      known.add(one.entry.name);
+      return true;
+    })
+    .slice(0, MOST_OTHERS);
   const byFit = (all: readonly { entry: EntryReading; other?: OtherFile }[]) => {
     const fits = line
       ? fitsOf(

@@ -8,7 +8,7 @@ import { scan } from '../../text/scan.js';
 import { type JudgedLine, linesOf } from '../lines.js';
 import { rangeIn } from '../places.js';
 import type { TailshaftServices } from '../services.js';
-import { standardOffers } from '../standards/offers.js';
+import { genericGrades, standardOffers } from '../standards/offers.js';
 import { isWholeWorkspaceRead } from '../workspace/wholeWorkspace.js';
 import { entryOffers, type OtherFile, ratioOffers } from './catalogueNames.js';
 import { type CursorContext, contextAt, type Frame } from './context.js';
@@ -106,13 +106,18 @@ export class Completions implements CompletionProvider {
     const known: KnownNames = {
       duties: [],
       clutches: clutchNames(gearNamed(table.catalogue.gears, entryName(frames)), undefined),
-      materials: () =>
-        entryOffers(
+      lines: this.linesOfVessel(frames, document),
+      materials: () => {
+        const declared = entryOffers(
           'shaft material',
           table,
           this.lineAt(frames, [], document),
           this.others('shaft material', document),
-        ),
+        );
+        const { textDocument } = document;
+        const end = textDocument.positionAt(textDocument.getText().length);
+        return declared.length > 0 ? declared : genericGrades({ start: end, end });
+      },
       sizes: row => {
         const line = this.lineAt(frames, [], document);
         return standardOffers(
@@ -174,6 +179,14 @@ export class Completions implements CompletionProvider {
     return vessel && linesOf(vessel).find(one => one.line.path === path);
   }
 
+  /** Names of shaft lines in any arrangement of the vessel around the cursor, each once. */
+  private linesOfVessel(frames: readonly Frame[], document: LangiumDocument): string[] {
+    const name = frames.find(one => one.kind === 'vessel')?.header[1]?.text;
+    const vessel = this.services.project.reading(document).vessels.find(one => one.name === name);
+    const lines = vessel?.arrangements.flatMap(one => one.lines.map(line => line.name)) ?? [];
+    return [...new Set(lines)].filter(Boolean);
+  }
+
   private surroundings(frames: readonly Frame[], document: LangiumDocument): Surroundings {
     const name = (kind: Frame['kind']) => frames.find(one => one.kind === kind)?.header[1]?.text;
     const vessel = this.services.project.reading(document).vessels.find(one => one.name === name('vessel'));
@@ -189,6 +202,9 @@ export class Completions implements CompletionProvider {
             one.name,
             ...one.lines.flatMap(line => [line.name, `${one.name}.${line.name}`]),
           ]),
+        ),
+        ...arrangements.flatMap(one =>
+          one.lines.flatMap(line => line.parts.map(part => `${one.name}.${line.name}.${part.role}`)),
         ),
       ],
       today: this.services.project.today(),

@@ -3,7 +3,7 @@ import { CompletionItemKind } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
 import { formWords } from '../hover/property.js';
 import { nestedOn } from './context.js';
-import { escapeSnippet, type Offer } from './items.js';
+import type { Offer } from './items.js';
 
 /** What is being typed on a line of facts. */
 export interface FactPlace {
@@ -109,7 +109,7 @@ export function propertyOffers(place: FactPlace, written: ReadonlySet<string>): 
         kind: CompletionItemKind.Property,
         detail: formWords(row).replace(/`/g, ''),
         doc: `${row.doc}\n\n\`${row.example}\``,
-        ...asSnippet(row),
+        ...ASKED_NEXT(row.words),
         ...at,
       }),
     ),
@@ -119,54 +119,21 @@ export function propertyOffers(place: FactPlace, written: ReadonlySet<string>): 
         kind: CompletionItemKind.Struct,
         detail: row.block.title,
         doc: `${row.doc}\n\n\`${row.example}\``,
-        insert: blockSnippet(row),
-        snippet: true,
-        filter: row.words,
+        ...blockInsert(row),
         ...at,
       }),
     ),
   ];
 }
 
-/** The property with its example as a place to fill in; a choice where the value is one of a few words. */
-function asSnippet(row: Row): Pick<Offer, 'insert' | 'snippet' | 'filter' | 'goOn'> {
-  const { words, kind } = row;
-  if (kind.form === 'word')
-    return {
-      insert: `${words} \${1|${kind.words.map(word => word.replace(/[,|\\]/g, '\\$&')).join(',')}|}`,
-      snippet: true,
-      filter: words,
-    };
-  if (
-    kind.form === 'name' ||
-    kind.form === 'rotation' ||
-    kind.form === 'output sense' ||
-    kind.form === 'layout'
-  )
-    return { insert: `${words} `, filter: words, goOn: true };
-  const example = row.example.startsWith(words) ? row.example.slice(words.length).trim() : row.example;
-  return { insert: `${words} ${withPlaces(example)}`, snippet: true, filter: words };
-}
+/**
+ * A property is written as its words, and its value is asked for next: an example in its place would be a fact that
+ * nobody stated.
+ */
+const ASKED_NEXT = (words: string) => ({ insert: `${words} `, filter: words, goOn: true });
 
-/** An example whose numbers and quoted words are places to fill in. */
-function withPlaces(example: string, from = 0): string {
-  let place = from;
-  return example
-    .split(/("[^"]*"|(?<![\w.])[+-]?\d[\d./:-]*)/)
-    .map((part, index) => {
-      if (index % 2 === 0) return escapeSnippet(part);
-      place += 1;
-      return part.startsWith('"') ? `"\${${place}:${part.slice(1, -1)}}"` : `\${${place}:${part}}`;
-    })
-    .join('');
-}
-
-/** A block with its name as the first place to fill in, and its facts as in the example. */
-function blockSnippet(row: BlockRow): string {
-  if (!row.head) return `${row.words} {\n\t$0\n}`;
-  const rest = row.example.slice(row.words.length).trim();
-  const space = rest.indexOf(' ');
-  const [name, facts] = space < 0 ? [rest, ''] : [rest.slice(0, space), rest.slice(space + 1)];
-  const body = facts.includes('{') ? '{\n\t$0\n}' : withPlaces(facts, 1);
-  return `${row.words} \${1:${name}} ${body}`;
+/** A block is opened, or where it has a name of its own, that is asked for first. */
+function blockInsert(row: BlockRow): Pick<Offer, 'insert' | 'snippet' | 'filter' | 'goOn'> {
+  if (row.head) return ASKED_NEXT(row.words);
+  return { insert: `${row.words} {\n\t$0\n}`, snippet: true, filter: row.words };
 }

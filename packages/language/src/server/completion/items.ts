@@ -7,6 +7,8 @@ import {
 } from 'vscode-languageserver';
 import { disarmed } from '../hover/disarm.js';
 
+import { meaningOf } from './keywordMeanings.js';
+
 /** One thing to offer, before it is put in the place of what was typed. */
 export interface Offer {
   readonly label: string;
@@ -36,7 +38,7 @@ export function toItems(
   rangeFrom: (from: number | undefined) => Range,
   snippets: boolean,
 ): CompletionItem[] {
-  return offers.map((offer, index) => {
+  return shorterFirst(offers).map((offer, index) => {
     const insert = offer.insert ?? offer.label;
     const asSnippet = offer.snippet === true && snippets;
     return {
@@ -60,6 +62,18 @@ export function toItems(
   });
 }
 
+/** A word that others begin with comes before them: who has typed it whole means it, and not a longer one. */
+function shorterFirst(offers: readonly Offer[]): readonly Offer[] {
+  const sorted: Offer[] = [];
+  for (const offer of offers) {
+    const longer = sorted.findIndex(
+      one => one.label !== offer.label && one.label.startsWith(`${offer.label} `),
+    );
+    sorted.splice(longer < 0 ? sorted.length : longer, 0, offer);
+  }
+  return sorted;
+}
+
 /** A snippet as plain text, for clients that know none. */
 export function withoutPlaces(snippet: string): string {
   return snippet
@@ -74,12 +88,15 @@ export function escapeSnippet(text: string): string {
   return text.replace(/[$}\\]/g, '\\$&');
 }
 
-export const keyword = (label: string, doc?: string, insert?: string): Offer => ({
-  label,
-  kind: CompletionItemKind.Keyword,
-  ...(doc ? { doc } : {}),
-  ...(insert ? { insert } : {}),
-});
+export const keyword = (label: string, doc?: string, insert?: string): Offer => {
+  const said = doc ?? meaningOf(label);
+  return {
+    label,
+    kind: CompletionItemKind.Keyword,
+    ...(said ? { doc: said } : {}),
+    ...(insert ? { insert } : {}),
+  };
+};
 
 export const value = (label: string, detail?: string, doc?: string): Offer => ({
   label,

@@ -4,8 +4,8 @@ import type { Token } from '../../text/scan.js';
 import { KEYWORDS, WORDS } from '../hover/words.js';
 import { gradeOffers } from '../standards/offers.js';
 import { keyword, type Offer, value } from './items.js';
-import { ARRANGEMENT_SNIPPETS, FILE_SNIPPETS, VESSEL_SNIPPETS } from './snippets.js';
-import { unitOffers } from './values.js';
+import { assumeOffers, requireOffers } from './sentences.js';
+import { arrangementSnippets, FILE_SNIPPETS, vesselSnippets } from './snippets.js';
 
 /** What statements can name that stands elsewhere. */
 export interface Surroundings {
@@ -49,7 +49,7 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
           'revision',
           'trial',
         ].map(word => keyword(word, WORDS[word] ?? KEYWORDS[word])),
-        ...VESSEL_SNIPPETS,
+        ...vesselSnippets(around),
       ];
     case 'duty':
       return rest.length === 0 ? around.duties.map(duty => value(duty, undefined, WORDS[duty])) : [];
@@ -62,17 +62,15 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
         return around.arrangements.filter(one => one !== rest[0]).map(name => value(name, 'arrangement'));
       return rest.length === 1 ? [keyword('revises', WORDS.revises)] : [];
     case 'require':
-      return requireOffers(rest);
+      return requireOffers(statement.slice(1));
     case 'assume':
       return assumeOffers(statement.slice(1));
     case 'accept':
       return acceptOffers(rest, around);
-    case 'trial':
-      if (last === 'of') return around.arrangements.map(name => value(name, 'arrangement'));
-      if (last === 'dated') return [value(around.today, 'today')];
-      return rest.length === 1 ? [keyword('of'), keyword('dated')] : [];
     case 'revision':
       return last === 'dated' ? [value(around.today, 'today')] : rest.length === 1 ? [keyword('dated')] : [];
+    case 'trial':
+      return trialOffers(rest, around);
     default:
       return [];
   }
@@ -85,7 +83,7 @@ export function arrangementOffers(statement: readonly Token[], around: Surroundi
       keyword('shaftline'),
       keyword('remove shaftline'),
       keyword('reason for'),
-      ...ARRANGEMENT_SNIPPETS,
+      ...arrangementSnippets(around),
     ];
   if (first === 'reason') {
     if (rest.length === 0) return [keyword('for')];
@@ -103,48 +101,26 @@ export function arrangementOffers(statement: readonly Token[], around: Surroundi
   return rest.length === 1 ? [keyword('mirrors', WORDS.mirrors)] : [];
 }
 
-/** The words that begin a requirement, with the bound that goes with them. */
-const REQUIREMENTS = [
-  'speed at least 22 kn at full power',
-  'speed at most 5 kn at idle ahead',
-  'trolling speed at most 2 kn',
-  'propellers turn outward',
-  'propellers turn inward',
-];
-
-function requireOffers(rest: readonly string[]): Offer[] {
-  if (rest.length === 0)
-    return REQUIREMENTS.map(text => ({
-      label: text,
+/** `trial "sea trial" of proposed dated 2026-06-12 { }`. */
+function trialOffers(rest: readonly string[], around: Surroundings): Offer[] {
+  const last = rest.at(-1);
+  if (last === undefined)
+    return ['dock trial', 'sea trial'].map(name => ({
+      label: `"${name}"`,
       kind: CompletionItemKind.Text,
-      insert: filled(text),
-      snippet: true,
+      doc: 'What the trial is called; any other name does as well.',
     }));
-  const typed = `${rest.join(' ')} `;
-  return REQUIREMENTS.filter(text => text.startsWith(typed)).map(text => ({
-    label: text.slice(typed.length),
-    kind: CompletionItemKind.Text,
-    insert: filled(text.slice(typed.length)),
+  if (last === 'dated') return [value(around.today, 'today')];
+  if (last === 'of') return around.arrangements.map(name => value(name, 'arrangement'));
+  const block: Offer = {
+    label: '{ }',
+    kind: CompletionItemKind.Struct,
+    insert: '{\n\t$0\n}',
     snippet: true,
-  }));
-}
-
-const ASSUMPTIONS = ['gear efficiency 97 %', 'transfer efficiency 98 %', 'slip 30 %'];
-
-function assumeOffers(rest: readonly Token[]): Offer[] {
-  if (rest.length === 0)
-    return ASSUMPTIONS.map(text => ({
-      label: text,
-      kind: CompletionItemKind.Text,
-      insert: `${filled(text)} because "\${9:reason}"`,
-      snippet: true,
-    }));
-  const last = rest.at(-1)!;
-  if (last.kind === 'number')
-    return unitOffers('ratio', Number(last.text), false).filter(one => one.label === '%');
-  return rest.some(token => token.kind === 'number') && !rest.some(token => token.text === 'because')
-    ? [keyword('because', undefined, 'because "')]
-    : [];
+    detail: 'conditions, runs and readings',
+  };
+  const left = ['of', 'dated'].filter(word => !rest.includes(word));
+  return [...left.map(word => keyword(word)), block];
 }
 
 function acceptOffers(rest: readonly string[], around: Surroundings): Offer[] {
@@ -164,10 +140,4 @@ function acceptOffers(rest: readonly string[], around: Surroundings): Offer[] {
     .map(clause =>
       keyword(clause, undefined, clause === 'because' || clause === 'by' ? `${clause} "` : clause),
     );
-}
-
-/** Numbers become places to fill in. */
-function filled(text: string): string {
-  let place = 0;
-  return text.replace(/\d+(?:\.\d+)?/g, number => `\${${++place}:${number}}`);
 }

@@ -20,6 +20,8 @@ import { keyword, type Offer, value } from './items.js';
 export interface KnownNames {
   readonly duties: readonly string[];
   readonly clutches: readonly string[];
+  /** Shaft lines of the vessel. */
+  readonly lines: readonly string[];
   readonly materials: () => readonly Offer[];
   /** Standard sizes of the property. */
   readonly sizes: (row: Row) => readonly Offer[];
@@ -73,7 +75,7 @@ export function nextInValue(
         : open([
             ...known.sizes(row),
             ...freeWords(kind.what, known).map(word => value(word, undefined, WORDS[word])),
-            UNKNOWN,
+            ...(kind.what === 'shaft line' ? [] : [UNKNOWN]),
           ]);
     case 'name':
       if (typed.length > 0) return { offers: [], done: true };
@@ -237,6 +239,7 @@ function listed(
 const open = (offers: readonly Offer[]): NextInValue => ({ offers, done: false });
 
 function freeWords(what: string, known: KnownNames): readonly string[] {
+  if (what === 'shaft line') return known.lines;
   return what === 'duty class' ? [...new Set([...known.duties, ...DUTIES])] : (FREE_WORDS[what] ?? []);
 }
 

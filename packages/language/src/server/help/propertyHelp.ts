@@ -102,4 +102,11 @@ function help(parts: readonly ValuePart[], active: number, documentation: string
 }
 
 /** Names of the surroundings say nothing of whether a value is whole. */
-const NOTHING_KNOWN = { duties: [], clutches: [], materials: () => [], sizes: () => [], today: '' };
+const NOTHING_KNOWN = {
+  duties: [],
+  clutches: [],
+  lines: [],
+  materials: () => [],
+  sizes: () => [],
+  today: '',
+};

@@ -8,7 +8,7 @@ import {
   shaftMaterials,
 } from '@tailshaft/mechanics';
 import type { Row, Vocabulary } from '@tailshaft/vocabulary';
-import { CompletionItemKind } from 'vscode-languageserver';
+import { CompletionItemKind, type Range } from 'vscode-languageserver';
 import { type Offer, value } from '../completion/items.js';
 import { FLYWHEELS } from './flywheels.js';
 import { HOUSINGS } from './housings.js';
@@ -54,6 +54,31 @@ export function gradeOffers(): Offer[] {
   }));
 }
 
+/**
+ * The name of a generic grade, with its entry written at the end of the file: for a shaft whose grade is nowhere
+ * declared. The entry says that its figures are a table's, and not those of the bar.
+ */
+export function genericGrades(atEnd: Range): Offer[] {
+  return shaftMaterials.map(row => ({
+    ...value(
+      gradeName(row),
+      `generic grade, ${rowWords(SHAFT_BAR, row, ['torsional yield', 'tensile yield'])}`,
+    ),
+    doc: `Figures of a table, not of the bar: a mill certificate comes before them.\n\n${gradeMarkdown(row)}`,
+    also: {
+      range: atEnd,
+      newText: `\n${[
+        `/// Generic grade: figures of a table, not of the bar that is fitted. Ask for the mill certificate.`,
+        `shaft material ${gradeName(row)} "${gradeTitle(row)}, generic grade" {`,
+        `  source "${row.strengthSource.title}, generic grade"`,
+        ...gradeFacts(row, '  '),
+        '}',
+        '',
+      ].join('\n')}`,
+    },
+  }));
+}
+
 function offer<R>(table: StandardTable<R>, row: R, heads: readonly string[]): Offer {
   const name = table.nameOf(row);
   return value(name, rowWords(table, row, heads), sizeMarkdown(table, row));
@@ -88,20 +113,27 @@ function tapers(): Offer[] {
 
 const PSI = 6894.757293168361;
 
-/** The mill certificate of the bar stays a place to fill in: a generic grade is where one begins, not what was bought. */
-function gradeEntry(row: ShaftMaterial): string {
-  const name = row.name.replace(/[^A-Za-z0-9]+/g, '-').toLowerCase();
-  const title = row.uns ? `${row.name}, UNS ${row.uns} type` : row.name;
-  const strength = ([words, figure]: readonly [string, number | undefined]) =>
-    figure === undefined ? [] : [`\t${words} ${figureOf(figure)}`];
+const gradeName = (row: ShaftMaterial) => row.name.replace(/[^A-Za-z0-9]+/g, '-').toLowerCase();
+const gradeTitle = (row: ShaftMaterial) => (row.uns ? `${row.name}, UNS ${row.uns} type` : row.name);
+
+function gradeFacts(row: ShaftMaterial, indent: string): string[] {
+  const strength = (words: string, figure: number | undefined) =>
+    figure === undefined ? [] : [`${indent}${words} ${figureOf(figure)}`];
   return [
-    `shaft material \${1:${name}} "${title}" {`,
-    '\tsource "${2:mill certificate}" dated ${3:2026-01-20}',
-    ...strength(['torsional yield', row.torsionalYield]),
-    ...strength(['tensile yield', row.tensileYield]),
-    ...strength(['tensile strength', row.tensileStrength]),
-    `\telastic modulus ${Number((row.youngsModulus / 1e9).toPrecision(4))} GPa`,
-    `\tdensity ${Number(row.density.toPrecision(4))} kg/m3`,
+    ...strength('torsional yield', row.torsionalYield),
+    ...strength('tensile yield', row.tensileYield),
+    ...strength('tensile strength', row.tensileStrength),
+    `${indent}elastic modulus ${Number((row.youngsModulus / 1e9).toPrecision(4))} GPa`,
+    `${indent}density ${Number(row.density.toPrecision(4))} kg/m3`,
+  ];
+}
+
+/** A generic grade is where one begins, not what was bought: the certificate of the bar stays an open question. */
+function gradeEntry(row: ShaftMaterial): string {
+  return [
+    `shaft material \${1:${gradeName(row)}} "${gradeTitle(row)}, generic grade" {`,
+    '\tsource ${2:unknown}',
+    ...gradeFacts(row, '\t'),
     '}',
     '$0',
   ].join('\n');
