@@ -17,7 +17,8 @@ import { importOffers } from './imports.js';
 import { type Offer, toItems } from './items.js';
 import { lineOffers } from './lineStatements.js';
 import { diameterFit } from './partFit.js';
-import { arrangementOffers, fileOffers, type Surroundings, vesselOffers } from './statements.js';
+import { arrangementOffers, fileOffers, vesselOffers } from './statements.js';
+import type { Surroundings } from './surroundings.js';
 import { evidenceOffers, type KnownNames, nextInValue, unitOffers } from './values.js';
 
 /** Offers what can stand at the cursor: found from the text before it, however broken the rest is. */

@@ -1,6 +1,6 @@
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Offer } from './items.js';
-import type { Surroundings } from './statements.js';
+import type { Surroundings } from './surroundings.js';
 
 /*
  * Whole statements. What nobody has said yet is `unknown` in them, or a stop that is empty: taken and left as it is,

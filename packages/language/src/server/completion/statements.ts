@@ -6,16 +6,7 @@ import { gradeOffers } from '../standards/offers.js';
 import { keyword, type Offer, value } from './items.js';
 import { assumeOffers, requireOffers } from './sentences.js';
 import { arrangementSnippets, FILE_SNIPPETS, vesselSnippets } from './snippets.js';
-
-/** What statements can name that stands elsewhere. */
-export interface Surroundings {
-  readonly duties: readonly string[];
-  readonly arrangements: readonly string[];
-  readonly lines: readonly string[];
-  /** `Port`, `Port.gear`, `proposed.Port`. */
-  readonly paths: readonly string[];
-  readonly today: string;
-}
+import type { Surroundings } from './surroundings.js';
 
 /** What may stand at the beginning of a file's statement, or go on with the one begun. */
 export function fileOffers(statement: readonly Token[]): Offer[] {
