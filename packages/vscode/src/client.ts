@@ -16,6 +16,19 @@ export function clientOptions(): LanguageClientOptions {
         for (const one of diagnostics) linkToRule(one);
         next(uri, diagnostics);
       },
+      // Most findings are asked for, and do not come the way above.
+      async provideDiagnostics(document, previous, token, next) {
+        const report = await next(document, previous, token);
+        if (report && 'items' in report) for (const one of report.items) linkToRule(one);
+        return report;
+      },
+      provideWorkspaceDiagnostics(previous, token, report, next) {
+        return next(previous, token, chunk => {
+          for (const file of chunk?.items ?? [])
+            if ('items' in file) for (const one of file.items) linkToRule(one);
+          report(chunk);
+        });
+      },
     },
   };
 }

@@ -1,4 +1,4 @@
-import type * as vscode from 'vscode';
+import * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { clientOptions, startClient } from './client.js';
 import { registerTasks } from './commands/tasks.js';
@@ -22,5 +22,8 @@ export function activate(context: vscode.ExtensionContext): void {
       ),
   );
   registerFeatures(context, session);
+  // A Node host beside the files has git wherever the editor's own extension for it is there, in a browser window too.
+  const hasGit = vscode.extensions.getExtension('vscode.git') !== undefined;
+  void vscode.commands.executeCommand('setContext', 'tailshaft.hasGit', hasGit);
   context.subscriptions.push(registerTasks());
 }

@@ -3,6 +3,7 @@ import { registerComparisons } from './commands/compare.js';
 import { Example, registerExample } from './commands/example.js';
 import { registerNewSpec } from './commands/newSpec/newSpec.js';
 import { registerRulePages } from './commands/rulePages.js';
+import { registerPages } from './pages/pageView.js';
 import type { Session } from './session.js';
 import { registerSheet } from './sheet/sheetPanels.js';
 import { followSpecs } from './specInView.js';
@@ -14,6 +15,7 @@ export function registerFeatures(context: vscode.ExtensionContext, session: Sess
   const example = new Example(context.extensionUri);
   context.subscriptions.push(
     followSpecs(),
+    registerPages(context, session),
     registerRulePages(session),
     registerComparisons(session),
     registerExample(example),

@@ -55,6 +55,7 @@ export interface Requests {
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string } | null];
   'tailshaft/visible': [AboutFile, readonly string[] | null];
   'tailshaft/catalogues': [undefined, readonly CatalogueNote[]];
+  'tailshaft/coloured': [{ readonly texts: readonly string[] }, readonly string[]];
   'tailshaft/rules': [undefined, readonly RuleNote[]];
   'tailshaft/explain': [{ readonly rule: string }, { readonly markdown: string } | null];
 }

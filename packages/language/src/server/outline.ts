@@ -40,8 +40,13 @@ export interface OutlineNode {
   /** `proposed.Port`; the name of a vessel. */
   readonly path: string;
   readonly location?: Location;
-  /** Of everything inside. */
+  /** Of everything inside: checks, not findings. */
   readonly counts: Counts;
+  /** How many of those that fail are errors, and how many warnings; the others are notes. */
+  readonly errors: number;
+  readonly warnings: number;
+  /** What asks for attention first: the gravest that fails, or else what cannot be told. */
+  readonly worst?: string;
   readonly checks: readonly OutlineCheck[];
   readonly children: readonly OutlineNode[];
 }
@@ -108,6 +113,7 @@ function vesselNode(services: TailshaftServices, judged: JudgedVessel): OutlineN
       path,
       ...(location ? { location } : {}),
       counts: countsOf(all),
+      ...gravity(all),
       checks: own.map(one => checkOf(one, locationOf(placeOf(one.place), documents))).sort(worstFirst),
       children,
     };
@@ -123,6 +129,19 @@ function vesselNode(services: TailshaftServices, judged: JudgedVessel): OutlineN
     return node('arrangement', arrangement, arrangement.path, own, inside);
   });
   return node('vessel', vessel, vessel.name, verdicts, arrangements);
+}
+
+/** Errors and warnings among what fails, and the check that should be seen to first. */
+function gravity(all: readonly Verdict[]): Pick<OutlineNode, 'errors' | 'warnings' | 'worst'> {
+  // As found is a record: what failed there is counted apart, and asks nobody to act.
+  const fails = all.filter(one => one.outcome === 'fails' && !one.asFound);
+  const of = (severity: Severity) => fails.filter(one => one.severity === severity);
+  const [errors, warnings] = [of('error'), of('warning')];
+  const byMargin = (one: Verdict, other: Verdict) => (one.margin ?? 0) - (other.margin ?? 0);
+  const worst =
+    [errors, warnings, fails].find(some => some.length > 0)?.sort(byMargin)[0] ??
+    all.find(one => one.outcome === 'cannot tell');
+  return { errors: errors.length, warnings: warnings.length, ...(worst ? { worst: worst.message } : {}) };
 }
 
 function checkOf(verdict: Verdict, location: Location | undefined): OutlineCheck {

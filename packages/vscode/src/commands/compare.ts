@@ -1,9 +1,9 @@
 import * as vscode from 'vscode';
+import { showPage } from '../pages/showPage.js';
 import type { CompareQuestion } from '../requests.js';
 import type { Session } from '../session.js';
 import { specAtWork } from '../specInView.js';
 import { repositoryOf, textsAt } from './gitTexts.js';
-import { showMarkdown } from './showMarkdown.js';
 
 const SCHEME = 'tailshaft-comparison';
 
@@ -26,7 +26,7 @@ export function registerComparisons(session: Session): vscode.Disposable {
     const page = vscode.Uri.from({ scheme: SCHEME, path: `/${label.replace(/[/\\]/g, '-')} → ${name}.md` });
     pages.set(page.path, `# ${label} → ${name}\n\n${answer.markdown}`);
     changed.fire(page);
-    await showMarkdown(page);
+    await showPage(page);
   };
   return vscode.Disposable.from(
     changed,

@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
+import { showPage } from '../pages/showPage.js';
 import type { Session } from '../session.js';
-import { showMarkdown } from './showMarkdown.js';
 
 export const RULE_SCHEME = 'tailshaft-rule';
 
@@ -21,7 +21,7 @@ export function registerRulePages(session: Session): vscode.Disposable {
     }),
     vscode.commands.registerCommand('tailshaft.explainRule', async (given?: unknown) => {
       const id = typeof given === 'string' ? given : await pickRule(session);
-      if (id) await showMarkdown(ruleAddress(id));
+      if (id) await showPage(ruleAddress(id));
     }),
   );
 }

@@ -1,10 +1,18 @@
 import * as vscode from 'vscode';
 
-/** Opens a page for reading; as text where this editor has no preview of Markdown. */
-export async function showMarkdown(page: vscode.Uri): Promise<void> {
-  try {
-    await vscode.commands.executeCommand('markdown.showPreviewToSide', page);
-  } catch {
-    await vscode.window.showTextDocument(page, { viewColumn: vscode.ViewColumn.Beside, preview: true });
-  }
+export const PAGE_VIEW = 'tailshaft.page';
+
+/** Opens a page for reading, in the column that pages stand in already, or beside the text. */
+export async function showPage(page: vscode.Uri): Promise<void> {
+  const column = columnOfPages() ?? vscode.ViewColumn.Beside;
+  await vscode.commands.executeCommand('vscode.openWith', page, PAGE_VIEW, {
+    viewColumn: column,
+    preview: true,
+  });
+}
+
+function columnOfPages(): vscode.ViewColumn | undefined {
+  const isPage = ({ input }: vscode.Tab) =>
+    input instanceof vscode.TabInputCustom && input.viewType === PAGE_VIEW;
+  return vscode.window.tabGroups.all.find(group => group.tabs.some(isPage))?.viewColumn;
 }

@@ -4,6 +4,7 @@ import { DocumentState, type LangiumDocument } from 'langium';
 import type { CancellationToken } from 'vscode-languageserver';
 import { type AboutFile, CHECKED, type Requests } from '../requests.js';
 import { catalogues } from './catalogues.js';
+import { coloured } from './coloured.js';
 import { compareAnswer } from './compare.js';
 import { sheetAnswer, sheetFileAnswer } from './sheet.js';
 
@@ -35,6 +36,7 @@ export function answerExtension(services: TailshaftServices): void {
   about('tailshaft/sheetFile', (document, given) => sheetFileAnswer(services, document, given));
   about('tailshaft/compare', (document, given) => compareAnswer(services, document, given));
   about('tailshaft/visible', document => services.project.visible(document).map(one => one.uri));
+  on('tailshaft/coloured', ({ texts }) => coloured(services, texts));
   on('tailshaft/catalogues', () => catalogues(services));
   on('tailshaft/rules', () => RULES.map(({ id, title, severity }) => ({ id, title, severity })));
   on('tailshaft/explain', ({ rule }) => {

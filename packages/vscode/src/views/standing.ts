@@ -3,7 +3,10 @@ import * as vscode from 'vscode';
 
 type Counts = OutlineNode['counts'];
 
-/** How checks stand, in a few words; zeros are left out. */
+/** What fails by its gravity. */
+export type Gravity = Pick<OutlineNode, 'errors' | 'warnings'>;
+
+/** How checks stand, in a few words; zeros are left out. These are checks: one of them may give several findings. */
 export function standing({ held, failed, unknown, accepted, asFound }: Counts): string {
   const words: string[] = [];
   if (failed > 0) words.push(vscode.l10n.t('{0} failing', failed));
@@ -15,12 +18,14 @@ export function standing({ held, failed, unknown, accepted, asFound }: Counts): 
 }
 
 /** The worst of what stands there, as an icon of the editor's own font. */
-export function iconName({ failed, unknown }: Counts): string {
-  return failed > 0 ? 'error' : unknown > 0 ? 'question' : 'pass';
+export function iconName({ failed, unknown }: Counts, { errors, warnings }: Gravity): string {
+  if (failed > 0) return errors > 0 ? 'error' : warnings > 0 ? 'warning' : 'info';
+  return unknown > 0 ? 'question' : 'pass';
 }
 
 const COLOURS: Readonly<Record<string, string>> = {
   error: 'list.errorForeground',
+  warning: 'list.warningForeground',
   question: 'list.warningForeground',
   pass: 'testing.iconPassed',
 };
@@ -30,9 +35,9 @@ export function icon(name: string): vscode.ThemeIcon {
   return new vscode.ThemeIcon(name, colour ? new vscode.ThemeColor(colour) : undefined);
 }
 
-export function checkIcon({ outcome }: OutlineCheck): vscode.ThemeIcon {
+export function checkIcon({ outcome, severity }: OutlineCheck): vscode.ThemeIcon {
   const names: Readonly<Record<OutlineCheck['outcome'], string>> = {
-    fails: 'error',
+    fails: severity === 'error' || severity === 'warning' ? severity : 'info',
     'cannot tell': 'question',
     accepted: 'verified',
     holds: 'pass',

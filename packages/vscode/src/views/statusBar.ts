@@ -3,7 +3,7 @@ import * as vscode from 'vscode';
 import { once } from '../once.js';
 import { LANGUAGE, type Session } from '../session.js';
 import { specInView } from '../specInView.js';
-import { iconName, standing } from './standing.js';
+import { type Gravity, iconName, standing } from './standing.js';
 
 /** How the checks of the spec in the active editor stand; a click opens its sheet. */
 export function registerStatusBar(session: Session): vscode.Disposable {
@@ -22,7 +22,8 @@ export function registerStatusBar(session: Session): vscode.Disposable {
     if (turn !== shown) return undefined;
     if (!outline || outline.vessels.length === 0) return item.hide();
     const counts = sum(outline.vessels);
-    item.text = `$(${iconName(counts)}) ${standing(counts)}`;
+    const gravity = gravest(outline.vessels);
+    item.text = `$(${iconName(counts, gravity)}) ${standing(counts)}`;
     item.tooltip = tooltip(outline.vessels);
     item.command = {
       command: 'tailshaft.showSheet',
@@ -31,7 +32,7 @@ export function registerStatusBar(session: Session): vscode.Disposable {
     };
     item.accessibilityInformation = { label: vscode.l10n.t('Drivetrain checks: {0}', standing(counts)) };
     item.backgroundColor =
-      counts.failed > 0 ? new vscode.ThemeColor('statusBarItem.errorBackground') : undefined;
+      gravity.errors > 0 ? new vscode.ThemeColor('statusBarItem.errorBackground') : undefined;
     return item.show();
   };
   const soon = once(() => void update(), 50);
@@ -73,7 +74,14 @@ function sum(vessels: readonly OutlineNode[]): OutlineNode['counts'] {
   return total;
 }
 
-/** Every line with its own standing. */
+function gravest(vessels: readonly OutlineNode[]): Gravity {
+  return {
+    errors: vessels.reduce((sum, one) => sum + one.errors, 0),
+    warnings: vessels.reduce((sum, one) => sum + one.warnings, 0),
+  };
+}
+
+/** What is worst, then every line with its own standing. */
 function tooltip(vessels: readonly OutlineNode[]): vscode.MarkdownString {
   const text = new vscode.MarkdownString('', true);
   for (const vessel of vessels) {
@@ -81,10 +89,12 @@ function tooltip(vessels: readonly OutlineNode[]): vscode.MarkdownString {
       .appendMarkdown('**')
       .appendText(vessel.title ?? vessel.name)
       .appendMarkdown('**\n\n');
+    if (vessel.worst) text.appendText(vessel.worst).appendMarkdown('\n\n');
+    text.appendText(vscode.l10n.t('Checks: {0}', standing(vessel.counts))).appendMarkdown('\n\n');
     for (const arrangement of vessel.children)
       for (const line of arrangement.children)
         text
-          .appendMarkdown(`- $(${iconName(line.counts)}) `)
+          .appendMarkdown(`- $(${iconName(line.counts, line)}) `)
           .appendText(`${arrangement.name}, ${line.name}: ${standing(line.counts)}`)
           .appendMarkdown('\n');
     text.appendMarkdown('\n');

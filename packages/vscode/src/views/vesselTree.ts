@@ -5,6 +5,7 @@ import type { Session } from '../session.js';
 import { checkIcon, icon, iconName, marginWords, standing } from './standing.js';
 
 type Node =
+  | { readonly kind: 'folder'; readonly words: string; readonly outlines: readonly Outline[] }
   | { readonly kind: 'node'; readonly uri: string; readonly vessel: string; readonly node: OutlineNode }
   | { readonly kind: 'checks'; readonly words: string; readonly checks: readonly OutlineCheck[] }
   | { readonly kind: 'check'; readonly check: OutlineCheck };
@@ -54,8 +55,9 @@ class VesselTree implements vscode.TreeDataProvider<Node> {
   async getChildren(parent?: Node): Promise<Node[]> {
     if (!parent) {
       this.outlines ??= this.ask();
-      return (await this.outlines).flatMap(roots);
+      return grouped(await this.outlines);
     }
+    if (parent.kind === 'folder') return parent.outlines.flatMap(roots);
     if (parent.kind === 'node') {
       const { node, uri, vessel } = parent;
       return [
@@ -74,10 +76,53 @@ class VesselTree implements vscode.TreeDataProvider<Node> {
   getTreeItem(one: Node): vscode.TreeItem {
     if (one.kind === 'node') return nodeItem(one);
     if (one.kind === 'check') return checkItem(one.check);
+    if (one.kind === 'folder') return folderItem(one);
     const item = new vscode.TreeItem(one.words, vscode.TreeItemCollapsibleState.Collapsed);
     item.iconPath = new vscode.ThemeIcon('checklist');
     return item;
   }
+}
+
+/** So many vessels are looked through one by one; more are put together by their folders. */
+const MOST_AT_ONCE = 12;
+
+function grouped(outlines: readonly Outline[]): Node[] {
+  const count = outlines.reduce((sum, one) => sum + one.vessels.length, 0);
+  const folders = new Map<string, Outline[]>();
+  for (const one of outlines.filter(each => each.vessels.length > 0)) {
+    const folder = folderOf(one.uri);
+    folders.set(folder, [...(folders.get(folder) ?? []), one]);
+  }
+  if (count <= MOST_AT_ONCE || folders.size < 2) return outlines.flatMap(roots);
+  return [...folders].map(([words, inside]): Node => ({ kind: 'folder', words, outlines: inside }));
+}
+
+/** `boats/north`; the name of the workspace folder for what lies in it itself. */
+function folderOf(address: string): string {
+  const uri = vscode.Uri.parse(address);
+  const folder = vscode.Uri.joinPath(uri, '..');
+  const root = vscode.workspace.getWorkspaceFolder(uri);
+  return root?.uri.path === folder.path ? root.name : vscode.workspace.asRelativePath(folder);
+}
+
+function folderItem({ words, outlines }: Extract<Node, { kind: 'folder' }>): vscode.TreeItem {
+  const vessels = outlines.flatMap(one => one.vessels);
+  const sum = (of: (one: OutlineNode) => number) => vessels.reduce((total, one) => total + of(one), 0);
+  const counts = {
+    held: sum(one => one.counts.held),
+    failed: sum(one => one.counts.failed),
+    unknown: sum(one => one.counts.unknown),
+    accepted: sum(one => one.counts.accepted),
+    asFound: sum(one => one.counts.asFound),
+  };
+  const gravity = { errors: sum(one => one.errors), warnings: sum(one => one.warnings) };
+  const item = new vscode.TreeItem(words, vscode.TreeItemCollapsibleState.Collapsed);
+  item.id = `folder ${words}`;
+  item.description = vscode.l10n.t('{0} vessels: {1}', vessels.length, standing(counts));
+  item.iconPath = icon(counts.failed + counts.unknown > 0 ? iconName(counts, gravity) : 'folder');
+  item.contextValue = 'folder';
+  item.accessibilityInformation = { label: `${words}: ${item.description}` };
+  return item;
 }
 
 const roots = ({ uri, vessels }: Outline): Node[] =>
@@ -106,11 +151,11 @@ function nodeItem({ node, uri }: Extract<Node, { kind: 'node' }>): vscode.TreeIt
   const { Expanded, Collapsed } = vscode.TreeItemCollapsibleState;
   const item = new vscode.TreeItem(node.name, open ? Expanded : Collapsed);
   item.id = `${uri} ${node.kind} ${node.path}`;
-  item.description = standing(node.counts);
-  item.iconPath = icon(iconName(node.counts));
-  item.tooltip = [node.title, standing(node.counts), vscode.workspace.asRelativePath(vscode.Uri.parse(uri))]
-    .filter(Boolean)
-    .join('\n');
+  // Two vessels of one name are told apart by where they lie.
+  const file = vscode.workspace.asRelativePath(vscode.Uri.parse(uri));
+  item.description = node.kind === 'vessel' ? `${standing(node.counts)} · ${file}` : standing(node.counts);
+  item.iconPath = icon(iconName(node.counts, node));
+  item.tooltip = [node.title, node.worst, standing(node.counts), file].filter(Boolean).join('\n');
   item.contextValue = node.kind;
   if (node.location) item.command = openAt(node.location);
   item.accessibilityInformation = { label: `${node.kind} ${node.name}: ${standing(node.counts)}` };
