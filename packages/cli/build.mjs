@@ -4,26 +4,31 @@ import { build } from 'esbuild';
 
 const here = path => fileURLToPath(new URL(path, import.meta.url));
 const { version } = JSON.parse(await readFile(here('package.json'), 'utf8'));
-const outfile = here('dist/tailshaft.cjs');
-// Whoever runs the old one meanwhile never meets half of the new one.
-const beside = here(`dist/.tailshaft-${process.pid}.cjs`);
 await mkdir(here('dist'), { recursive: true });
 
 /** One file that needs nothing but Node: all packages, the parser library and the language server are in it. */
-await build({
-  entryPoints: [here('src/main.ts')],
-  outfile: beside,
-  bundle: true,
-  platform: 'node',
-  target: 'node20',
-  format: 'cjs',
-  minify: true,
-  legalComments: 'none',
-  logLevel: 'warning',
-  banner: { js: '#!/usr/bin/env node' },
-  define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
-  // Runs before anything else: the parser library calls it while it loads.
-  inject: [here('../language/scripts/group-by.mjs')],
-});
-await chmod(beside, 0o755);
-await rename(beside, outfile);
+await bundled('src/main.ts', 'tailshaft.cjs');
+/** The tools for agents bring a protocol library along that nobody else needs. */
+await bundled('src/tools/main.ts', 'tools.cjs');
+
+async function bundled(entry, name) {
+  // Whoever runs the old one meanwhile never meets half of the new one.
+  const beside = here(`dist/.${process.pid}-${name}`);
+  await build({
+    entryPoints: [here(entry)],
+    outfile: beside,
+    bundle: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'cjs',
+    minify: true,
+    legalComments: 'none',
+    logLevel: 'warning',
+    banner: { js: '#!/usr/bin/env node' },
+    define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
+    // Runs before anything else: the parser library calls it while it loads.
+    inject: [here('../language/scripts/group-by.mjs')],
+  });
+  await chmod(beside, 0o755);
+  await rename(beside, here(`dist/${name}`));
+}

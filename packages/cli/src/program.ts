@@ -41,6 +41,11 @@ const COMMANDS: readonly Listed[] = [
     summary: 'Run the language server over stdio, for an editor',
     load: async () => (await import('./commands/serve.js')).serve,
   },
+  {
+    name: 'tools',
+    summary: 'Offer checks to agents over the Model Context Protocol, read-only',
+    load: async () => (await import('./commands/tools.js')).tools,
+  },
 ];
 
 /** Runs the command that the arguments name. Whatever happens ends in a sentence and a status, never in a trace. */
