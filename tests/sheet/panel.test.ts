@@ -1,5 +1,5 @@
 import { silentTopics } from '@tailshaft/drivetrain';
-import { picturesFile, type SheetInput, sheetPanel } from '@tailshaft/sheet';
+import { chartsFile, picturesFile, type SheetInput, sheetPanel } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
 import { attribute, hasClass, parsed, within, wordsOf } from './parsed.js';
 import { sheetOfExample } from './sheet-of.js';
@@ -116,4 +116,21 @@ it('the picture file needs nothing else: no script, no variable left open, no ad
   const used = new Set([...svg.matchAll(/var\((--[a-z]+)\)/g)].map(one => one[1]));
   for (const name of used) expect(svg).toContain(`${name}:`);
   expect(new Set(svg.match(/https?:[^"]*/g))).toEqual(new Set(['http://www.w3.org/2000/svg']));
+});
+
+it('the charts are one picture too, each of them whole and none over another', async () => {
+  const { svg, width, height } = chartsFile(await panelInput(), {})!;
+  expect(svg).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
+  const places = [...svg.matchAll(/<svg x="([\d.]+)" y="([\d.]+)" viewBox="0 0 ([\d.]+) ([\d.]+)"/g)].map(
+    one => one.slice(1, 5).map(Number),
+  );
+  expect(places.length).toBeGreaterThan(2);
+  places.forEach(([x, y, w, h], index) => {
+    expect(x! + w!).toBeLessThanOrEqual(width);
+    expect(y! + h!).toBeLessThanOrEqual(height);
+    const next = places[index + 1];
+    if (next) expect(next[1]).toBeGreaterThanOrEqual(y! + h!);
+  });
+  expect(svg).toContain('Screening, not certification.');
+  expect(svg).not.toContain('data-place');
 });

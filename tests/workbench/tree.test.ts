@@ -47,7 +47,9 @@ describe('the tree of a hundred vessels', () => {
     const words = await until('the vessels', listed, found =>
       found.some(one => one.includes('vessel-1.shaft')),
     );
-    expect(words.find(one => one.startsWith('Ternhaven-1'))).toMatch(/holding · fleet-0\/vessel-1\.shaft$/);
+    expect(words.find(one => one.startsWith('Ternhaven-1'))).toMatch(
+      /^Ternhaven-1 ?vessel-1\.shaft · .*holding$/,
+    );
     for (const theme of [
       'Light Modern',
       'Dark Modern',

@@ -51,7 +51,7 @@ export interface Requests {
   'tailshaft/outline': [AboutFile, Outline | null];
   'tailshaft/vessels': [{ readonly all?: boolean } | undefined, Outline[]];
   'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
-  'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' }, SheetFileAnswer | null];
+  'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' | 'charts' }, SheetFileAnswer | null];
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string } | null];
   'tailshaft/visible': [AboutFile, readonly string[] | null];
   'tailshaft/catalogues': [undefined, readonly CatalogueNote[]];

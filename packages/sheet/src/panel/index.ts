@@ -1,3 +1,3 @@
 export type { PanelChoice, PanelChoices } from './choice.js';
 export { type Panel, sheetPanel } from './panel.js';
-export { type Picture, picturesFile } from './picture-file.js';
+export { chartsFile, type Picture, picturesFile } from './picture-file.js';

@@ -1,9 +1,13 @@
+import type { Block } from '../document/blocks.js';
 import { element, Markup } from '../document/markup.js';
 import { linesFromAbove } from '../drawing/lines-from-above.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
 import { label } from '../drawing/svg.js';
 import type { SheetInput } from '../input.js';
 import { CAUTION_LINE } from '../sections/cautions.js';
+import { chartsSection } from '../sections/charts.js';
+import { criticalsSection } from '../sections/criticals.js';
+import { propulsionSection } from '../sections/propulsion-chart.js';
 import { Sheet } from '../sheet.js';
 import { SHEET_STYLE } from '../style.js';
 import { choicesOf, find, type PanelChoice, viewOf } from './choice.js';
@@ -59,6 +63,64 @@ export function picturesFile(input: SheetInput, choice: PanelChoice): Picture | 
     words(MARGIN, height - MARGIN, `Judged on ${today}. ${FIRST_CAUTION}`, 'quiet'),
   ).source;
   return { svg, width, height };
+}
+
+/** The charts of an arrangement as one SVG file, one below the other; nothing where none can be drawn. */
+export function chartsFile(input: SheetInput, choice: PanelChoice): Picture | undefined {
+  const choices = choicesOf(input, choice);
+  const arrangement = find(input.vessel, choices.chosen.arrangement);
+  if (!arrangement) return undefined;
+  const { placeKey: _, ...still } = input;
+  const sheet = new Sheet(still);
+  const { line } = choices.chosen;
+  const part = line
+    ? { ...arrangement, lines: arrangement.lines.filter(one => one.name === line) }
+    : arrangement;
+  const charts = [
+    chartsSection(sheet, part),
+    propulsionSection(sheet, part),
+    criticalsSection(sheet, part),
+  ].flatMap(one => (one ? figuresIn(one) : []));
+  if (charts.length === 0) return undefined;
+  const sizes = charts.map(sizeOf);
+  const width = Math.max(...sizes.map(one => one.width)) + 2 * MARGIN;
+  let y = MARGIN + HEAD;
+  const stacked = charts.map((one, index) => {
+    const at = placed(one, MARGIN, y);
+    y += sizes[index]!.height + MARGIN;
+    return at;
+  });
+  const height = y + MARGIN;
+  const { vessel, today } = input;
+  const svg = element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width,
+      height,
+      viewBox: `0 0 ${width} ${height}`,
+      class: 'sheet',
+    },
+    element('style', {}, new Markup(paperOnly(SHEET_STYLE))),
+    element('rect', { width, height, fill: 'var(--paper)' }),
+    words(
+      MARGIN,
+      MARGIN + 6,
+      `${vessel.title ?? vessel.name}: ${arrangement.title ?? arrangement.name}`,
+      'strong',
+    ),
+    ...stacked,
+    words(MARGIN, height - MARGIN / 2, `Judged on ${today}. ${FIRST_CAUTION}`, 'quiet'),
+  ).source;
+  return { svg, width, height };
+}
+
+/** The drawings of a part of the sheet, however deep they stand. */
+function figuresIn(block: Block): Markup[] {
+  if (block.block === 'figure') return [block.svg];
+  if (block.block === 'row') return block.figures.flatMap(figuresIn);
+  if (block.block === 'section' || block.block === 'details') return block.blocks.flatMap(figuresIn);
+  return [];
 }
 
 /** Text outside of the two drawings, in a drawing of its own so that the same style holds. */

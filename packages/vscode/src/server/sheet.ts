@@ -1,6 +1,6 @@
 import type { FileCheck, JudgedVessel, Place } from '@tailshaft/language';
 import { linesOf, locationOf, type TailshaftServices } from '@tailshaft/language/server';
-import { picturesFile, type SheetInput, sheetPanel, vesselSheetHtml } from '@tailshaft/sheet';
+import { chartsFile, picturesFile, type SheetInput, sheetPanel, vesselSheetHtml } from '@tailshaft/sheet';
 import { type LangiumDocument, URI, UriUtils } from 'langium';
 import type { AboutVessel, SheetAnswer, SheetFileAnswer } from '../requests.js';
 
@@ -24,14 +24,14 @@ export function sheetAnswer(
 export function sheetFileAnswer(
   services: TailshaftServices,
   document: LangiumDocument,
-  { vessel, choice, form }: AboutVessel & { readonly form: 'html' | 'svg' },
+  { vessel, choice, form }: AboutVessel & { readonly form: 'html' | 'svg' | 'charts' },
 ): SheetFileAnswer | undefined {
   const check = services.project.check(document);
   const judged = chosen(check, vessel);
   if (!judged) return undefined;
   const { placeKey: _, ...input } = sheetInput(services, check, judged);
   if (form === 'html') return { text: vesselSheetHtml(input) };
-  const picture = picturesFile(input, choice);
+  const picture = (form === 'charts' ? chartsFile : picturesFile)(input, choice);
   return picture && { text: picture.svg, width: picture.width, height: picture.height };
 }
 

@@ -18,7 +18,9 @@ interface Painter {
 
 interface Way extends vscode.QuickPickItem {
   readonly form: 'svg' | 'png' | 'html';
-  readonly to: 'clipboard' | 'file';
+  readonly to: 'clipboard' | 'file' | 'printer';
+  /** The charts instead of the lines. */
+  readonly charts?: boolean;
 }
 
 /** Copies or saves what the panel shows: the pictures as SVG or PNG, the whole sheet as HTML. */
@@ -35,10 +37,15 @@ async function keep(session: Session, state: PanelState, painter: Painter, way: 
     textDocument: { uri: state.uri },
     ...(state.vessel ? { vessel: state.vessel } : {}),
     choice: state.choice,
-    form: way.form === 'html' ? 'html' : 'svg',
+    form: way.form === 'html' ? 'html' : way.charts ? 'charts' : 'svg',
   });
-  if (!answer) return;
+  if (!answer) {
+    if (way.charts)
+      void vscode.window.showInformationMessage(vscode.l10n.t('There is no chart to keep yet.'));
+    return;
+  }
   const { text, width = 800, height = 600 } = answer;
+  if (way.to === 'printer') return print(state, text);
   if (way.form !== 'png') {
     if (way.to === 'file') return save(state, way.form, new TextEncoder().encode(text));
     await vscode.env.clipboard.writeText(text);
@@ -68,6 +75,7 @@ function copied(): void {
 
 function ways(copiesPictures: boolean): Way[] {
   const pictures = vscode.l10n.t('the lines from aft and from above');
+  const charts = vscode.l10n.t('power and torque, speed, criticals');
   const whole = vscode.l10n.t('the whole sheet with its workings, one page');
   const way = (label: string, description: string, form: Way['form'], to: Way['to']): Way => ({
     label,
@@ -79,10 +87,44 @@ function ways(copiesPictures: boolean): Way[] {
     way(vscode.l10n.t('Save as PNG'), pictures, 'png', 'file'),
     way(vscode.l10n.t('Save as SVG'), pictures, 'svg', 'file'),
     way(vscode.l10n.t('Save as HTML'), whole, 'html', 'file'),
+    way(vscode.l10n.t('Print, or save as PDF'), whole, 'html', 'printer'),
+    { ...way(vscode.l10n.t('Save charts as PNG'), charts, 'png', 'file'), charts: true },
+    { ...way(vscode.l10n.t('Save charts as SVG'), charts, 'svg', 'file'), charts: true },
     ...(copiesPictures ? [way(vscode.l10n.t('Copy as PNG'), pictures, 'png', 'clipboard')] : []),
+    ...(copiesPictures
+      ? [{ ...way(vscode.l10n.t('Copy charts as PNG'), charts, 'png', 'clipboard'), charts: true }]
+      : []),
     way(vscode.l10n.t('Copy as SVG'), pictures, 'svg', 'clipboard'),
     way(vscode.l10n.t('Copy as HTML'), whole, 'html', 'clipboard'),
   ];
+}
+
+/**
+ * A page that a browser prints, or keeps as PDF: a view of the editor may not print. Where the browser is not on the
+ * machine that the files are on, the page is saved instead.
+ */
+async function print(state: PanelState, html: string): Promise<void> {
+  const isHere = vscode.env.uiKind === vscode.UIKind.Desktop && vscode.env.remoteName === undefined;
+  const folder = keptIn();
+  if (!isHere || folder?.scheme !== 'file') {
+    await save(state, 'html', new TextEncoder().encode(html));
+    void vscode.window.showInformationMessage(
+      vscode.l10n.t('Open the saved page in a browser, and print it from there or keep it as PDF.'),
+    );
+    return;
+  }
+  await vscode.workspace.fs.createDirectory(folder);
+  const page = vscode.Uri.joinPath(folder, 'sheet.html');
+  await vscode.workspace.fs.writeFile(page, new TextEncoder().encode(html));
+  await vscode.env.openExternal(page);
+}
+
+let storage: vscode.Uri | undefined;
+const keptIn = () => storage;
+
+/** Where a page for the printer may lie: a folder of this extension's own. */
+export function keepPagesIn(folder: vscode.Uri): void {
+  storage = folder;
 }
 
 async function save({ uri }: PanelState, form: Way['form'], content: Uint8Array): Promise<void> {

@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import type { Example } from '../commands/example.js';
 import type { Session } from '../session.js';
 import { specAtWork } from '../specInView.js';
+import { keepPagesIn } from './keepSheet.js';
 import type { PanelState } from './messages.js';
 import { SheetPanel } from './sheetPanel.js';
 
@@ -9,7 +10,7 @@ const KIND = 'tailshaft.sheet';
 
 /** The commands that open sheets, one panel for each spec, and panels that come back when the editor starts anew. */
 export function registerSheet(
-  { extensionUri }: vscode.ExtensionContext,
+  { extensionUri, globalStorageUri }: vscode.ExtensionContext,
   session: Session,
   example: Example,
 ): vscode.Disposable {
@@ -18,6 +19,7 @@ export function registerSheet(
     if (given instanceof vscode.Uri) return given;
     return specAtWork()?.uri ?? (await example.show()).document.uri;
   };
+  keepPagesIn(globalStorageUri);
   const panels = new Map<string, SheetPanel>();
   const options = () => ({
     enableScripts: true,

@@ -6,7 +6,14 @@ import { checkIcon, icon, iconName, marginWords, standing } from './standing.js'
 
 type Node =
   | { readonly kind: 'folder'; readonly words: string; readonly outlines: readonly Outline[] }
-  | { readonly kind: 'node'; readonly uri: string; readonly vessel: string; readonly node: OutlineNode }
+  | {
+      readonly kind: 'node';
+      readonly uri: string;
+      readonly vessel: string;
+      readonly node: OutlineNode;
+      /** One of many: folded, and below the name of its folder. */
+      readonly grouped?: boolean;
+    }
   | { readonly kind: 'checks'; readonly words: string; readonly checks: readonly OutlineCheck[] }
   | { readonly kind: 'check'; readonly check: OutlineCheck };
 
@@ -57,7 +64,8 @@ class VesselTree implements vscode.TreeDataProvider<Node> {
       this.outlines ??= this.ask();
       return grouped(await this.outlines);
     }
-    if (parent.kind === 'folder') return parent.outlines.flatMap(roots);
+    if (parent.kind === 'folder')
+      return parent.outlines.flatMap(roots).map((one): Node => ({ ...one, grouped: true }));
     if (parent.kind === 'node') {
       const { node, uri, vessel } = parent;
       return [
@@ -125,7 +133,7 @@ function folderItem({ words, outlines }: Extract<Node, { kind: 'folder' }>): vsc
   return item;
 }
 
-const roots = ({ uri, vessels }: Outline): Node[] =>
+const roots = ({ uri, vessels }: Outline): Extract<Node, { kind: 'node' }>[] =>
   vessels.map(node => ({ kind: 'node', uri, vessel: node.name, node }));
 
 /** What asks for attention stands in the open, what holds is folded away. */
@@ -146,14 +154,17 @@ function checksOf(checks: readonly OutlineCheck[]): Node[] {
   ];
 }
 
-function nodeItem({ node, uri }: Extract<Node, { kind: 'node' }>): vscode.TreeItem {
-  const open = node.kind !== 'line' || node.counts.failed + node.counts.unknown > 0;
+function nodeItem({ node, uri, grouped: isGrouped }: Extract<Node, { kind: 'node' }>): vscode.TreeItem {
+  const open = !isGrouped && (node.kind !== 'line' || node.counts.failed + node.counts.unknown > 0);
   const { Expanded, Collapsed } = vscode.TreeItemCollapsibleState;
   const item = new vscode.TreeItem(node.name, open ? Expanded : Collapsed);
   item.id = `${uri} ${node.kind} ${node.path}`;
   // Two vessels of one name are told apart by where they lie.
   const file = vscode.workspace.asRelativePath(vscode.Uri.parse(uri));
-  item.description = node.kind === 'vessel' ? `${standing(node.counts)} · ${file}` : standing(node.counts);
+  item.description =
+    node.kind === 'vessel'
+      ? `${isGrouped ? file.split('/').at(-1) : file} · ${standing(node.counts)}`
+      : standing(node.counts);
   item.iconPath = icon(iconName(node.counts, node));
   item.tooltip = [node.title, node.worst, standing(node.counts), file].filter(Boolean).join('\n');
   item.contextValue = node.kind;
