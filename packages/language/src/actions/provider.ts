@@ -1,6 +1,6 @@
 import { type LangiumDocument, URI } from 'langium';
 import type { CodeActionProvider, LangiumSharedServices } from 'langium/lsp';
-import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver';
+import type { CodeAction, CodeActionParams, Diagnostic, Range } from 'vscode-languageserver';
 import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
 import { everyFinding, findingsOf } from '../project/findings.js';
@@ -71,7 +71,7 @@ export class CodeActions implements CodeActionProvider {
     const offers: Offer[] = [];
     if (wants('quickfix') || wants(FIX_ALL)) {
       const findings = findingsOf(check);
-      const here = everyFinding(findings).filter(({ place }) => place.start <= end && place.end >= start);
+      const here = findingsAt(everyFinding(findings), range, document);
       if (wants('quickfix')) {
         const { LangiumDocuments } = shared.workspace;
         offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));
@@ -110,6 +110,23 @@ export class CodeActions implements CodeActionProvider {
     const use = home && namedParts(home).find(one => one.part.namePlace?.start === used.start);
     return entry && use ? { ...use, entry } : undefined;
   }
+}
+
+/** Findings that a selection touches; where it touches none, those on its lines: few clients lead to the very word. */
+function findingsAt(
+  findings: readonly Finding[],
+  range: Range,
+  { textDocument }: LangiumDocument,
+): Finding[] {
+  const from = textDocument.offsetAt(range.start);
+  const to = textDocument.offsetAt(range.end);
+  const between = (start: number, end: number) =>
+    findings.filter(({ place }) => place.start <= end && place.end >= start);
+  const touched = between(from, to);
+  if (touched.length > 0) return touched;
+  const start = textDocument.offsetAt({ line: range.start.line, character: 0 });
+  const end = textDocument.offsetAt({ line: range.end.line + 1, character: 0 });
+  return between(start, Math.max(start, end - 1));
 }
 
 /** The diagnostics that the client shows for a finding. */
