@@ -28,6 +28,7 @@ export {
 } from './analysis/torsional-stress.js';
 export * from './analysis/trial.js';
 export * from './compare/index.js';
+export * from './judge/acceptance-policy.js';
 export * from './judge/context.js';
 export * from './judge/counts.js';
 export * from './judge/gravity.js';

@@ -73,11 +73,16 @@ function motorRatedPoint(motor: Motor, needs: Needs): FullLoadPoint | undefined 
   if (!declared) return undefined;
   const speed = renamed(declared.x, 'rated speed', 'ω');
   const power = renamed(declared.y, 'rated power', 'P');
+  const byPower = renamed(torqueFromPower({ power, speed }), 'motor torque at rated power', 'T');
+  const limit = motor.torque?.value;
+  if (!limit || limit.si >= byPower.si) return { name: 'rated power', speed, power, torque: byPower };
+  // A motor gives no more than its torque, at whatever speed its power is stated.
+  const torque = renamed(limit, 'torque of the motor', 'T');
   return {
     name: 'rated power',
     speed,
-    power,
-    torque: renamed(torqueFromPower({ power, speed }), 'motor torque at rated power', 'T'),
+    torque,
+    power: renamed(powerFromTorque({ torque, speed }), 'power at the torque of the motor', 'P'),
   };
 }
 
@@ -110,7 +115,6 @@ function motorPeakTorque(motor: Motor, needs: Needs): FullLoadPoint | undefined 
   const torque = motor.torque?.value;
   const speed = motor.baseSpeed?.value ?? rated?.speed;
   if (!torque || !speed) return rated && { ...rated, name: 'peak torque' };
-  if (rated && rated.torque.si > torque.si) return { ...rated, name: 'peak torque' };
   return {
     name: 'peak torque',
     speed,

@@ -1,5 +1,6 @@
 import type { Acceptance, Vessel } from '../model/vessel.js';
-import { noLongerNeeded, PAPER_ACCEPTANCE } from '../rules/paper/acceptance.js';
+import { noLongerNeeded, notCompetent, PAPER_ACCEPTANCE } from '../rules/paper/acceptance.js';
+import { type AcceptancePolicy, USUAL_POLICY, unfitFor } from './acceptance-policy.js';
 import type { Verdict } from './verdict.js';
 
 /**
@@ -7,17 +8,21 @@ import type { Verdict } from './verdict.js';
  * stays in the list with its message. One without a person, or past its date, changes nothing; one of which everything
  * that it covers holds is told to be no longer needed.
  */
-export function applyAcceptances(verdicts: readonly Verdict[], vessel: Vessel, today: string): Verdict[] {
-  return verdicts.map(verdict => {
-    if (verdict.rule === PAPER_ACCEPTANCE && verdict.outcome === 'holds') {
-      const own = vessel.acceptances.find(one => one.origin === verdict.place);
-      const held = own && heldWithout(own, verdicts);
-      return held ? noLongerNeeded(vessel.name, own, held) : verdict;
-    }
+export function applyAcceptances(
+  verdicts: readonly Verdict[],
+  vessel: Vessel,
+  today: string,
+  policy: AcceptancePolicy = USUAL_POLICY,
+): Verdict[] {
+  const unfit = new Map<Acceptance, string>();
+  const judged = verdicts.map(verdict => {
     if (verdict.outcome !== 'fails') return verdict;
-    const acceptance = vessel.acceptances.find(
-      one => accepts(one, verdict) && isGiven(one) && (one.until === undefined || one.until >= today),
-    );
+    const acceptance = vessel.acceptances.find(one => {
+      if (!accepts(one, verdict) || (one.until !== undefined && one.until < today)) return false;
+      const why = unfitFor(one, verdict, policy, today);
+      if (why) unfit.set(one, why);
+      return why === undefined;
+    });
     if (!acceptance) return verdict;
     const until = acceptance.until ? ` until ${acceptance.until}` : '';
     return {
@@ -25,6 +30,16 @@ export function applyAcceptances(verdicts: readonly Verdict[], vessel: Vessel, t
       outcome: 'accepted' as const,
       message: `${verdict.message} Accepted by ${acceptance.by}${until}: ${acceptance.because}`,
     };
+  });
+  return judged.map(verdict => {
+    const own =
+      verdict.rule === PAPER_ACCEPTANCE && vessel.acceptances.find(one => one.origin === verdict.place);
+    if (!own) return verdict;
+    const why = unfit.get(own);
+    if (why && (verdict.outcome === 'holds' || verdict.severity === 'warning'))
+      return notCompetent(vessel.name, own, why);
+    const held = verdict.outcome === 'holds' && heldWithout(own, verdicts);
+    return held ? noLongerNeeded(vessel.name, own, held) : verdict;
   });
 }
 
@@ -40,10 +55,6 @@ function accepts(acceptance: Acceptance, verdict: Verdict): boolean {
   // What was found aboard needs nobody's leave, unless it is named.
   if (verdict.asFound && acceptance.on.split('.')[0] !== verdict.subject.split('.')[0]) return false;
   return acceptance.rule === verdict.rule && covers(acceptance.on, verdict.subject);
-}
-
-function isGiven({ by, because }: Acceptance): boolean {
-  return by !== undefined && because !== undefined;
 }
 
 /** `Port.shaft` covers `proposed.Port.shaft` and `proposed.Port`; a path with the arrangement covers only that one. */

@@ -4,7 +4,10 @@ import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
 import type { Rule } from '../rules/rule.js';
+import { REQUIREMENT_MET } from '../rules/trace/requirement-met.js';
 import { applyAcceptances } from './acceptance.js';
+import type { AcceptancePolicy } from './acceptance-policy.js';
+import { withAnswers } from './answers.js';
 import type { Context, EntryContext } from './context.js';
 import { disputedBy, type Resting, settled, whileDisputed } from './settle.js';
 import { whileUncovered } from './uncovered.js';
@@ -19,6 +22,7 @@ export function judgeVessel(
   catalogue: Catalogue,
   today: string,
   rules: readonly Rule[] = RULES,
+  policy?: AcceptancePolicy,
 ): Verdict[] {
   const analyses = new Map<ShaftLine, LineAnalysis>();
   const analysisOf = (line: ShaftLine): LineAnalysis => {
@@ -52,7 +56,8 @@ export function judgeVessel(
   const covered = whileUncovered(all, vessel);
   const disputed = disputedBy(covered);
   const verdicts = covered.map(one => whileDisputed(one, disputed));
-  return applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today);
+  const accepted = applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today, policy);
+  return rules.some(one => one.id === REQUIREMENT_MET.id) ? withAnswers(accepted, vessel) : accepted;
 }
 
 /** What is said of an arrangement as found is a fact of the vessel: it is marked, and weighs no more than a note. */

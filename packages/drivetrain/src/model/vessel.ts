@@ -79,6 +79,8 @@ export interface Acceptance {
   readonly origin: Origin;
   readonly rule: string;
   readonly on: string;
+  /** False where `on` is left out, and the whole vessel is taken. */
+  readonly placed?: boolean;
   readonly because?: string;
   readonly by?: string;
   readonly dated?: string;

@@ -1,6 +1,7 @@
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { Place } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
+import type { VesselReading } from '../reading/vessel.js';
 import type { PartLayers } from './part.js';
 import type { LinePlan } from './plan.js';
 
@@ -124,6 +125,29 @@ export function tellLines(tell: Tell, one: ArrangementReading, before: readonly 
       ]),
     });
   }
+}
+
+/** Which of several arrangements a trial was run with, and whether there is one of that name. */
+export function tellTrials(tell: Tell, { trials, arrangements }: VesselReading): void {
+  const names = arrangements.map(one => one.name).filter(Boolean);
+  for (const { of, place } of trials) {
+    if (of ? names.includes(of.name) : names.length < 2) continue;
+    const at = of ? of.place : headOf(place);
+    tell({
+      code: of ? 'text/unknown-name' : 'text/value-missing',
+      ...spanOf(at),
+      severity: 'error',
+      message: of
+        ? `This vessel has no arrangement ${of.name}, so nothing is held against the trial.`
+        : `Say which arrangement was tried: trial "..." of ${names.at(-1)}. With several arrangements the trial is held against none until it says so.`,
+      choices: of ? names.map(one => ({ title: `Write ${one}`, text: one })) : [],
+    });
+  }
+}
+
+/** The word `trial`. */
+function headOf({ uri, start }: Place): Place {
+  return { uri, start, end: start + 'trial'.length };
 }
 
 function several(layers: readonly PartLayers[], { role }: PartLayers): boolean {

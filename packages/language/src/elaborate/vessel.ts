@@ -18,7 +18,7 @@ import type { ArrangementReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
 import { nearest } from '../reading/misspelt.js';
 import type { VesselReading } from '../reading/vessel.js';
-import { type Tell, tellLines } from './ask.js';
+import { type Tell, tellLines, tellTrials } from './ask.js';
 import type { EntryTable } from './catalogue.js';
 import { makeLine, planLine } from './line.js';
 import type { LinePlan } from './plan.js';
@@ -26,6 +26,7 @@ import { makeAssumption, makeRequirement } from './sentence.js';
 
 /** A vessel resolved: catalogue facts in place, revised and mirrored lines filled in. Problems go to `tell`. */
 export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell): Vessel {
+  tellTrials(tell, reading);
   const blocks = blocksOf(reading);
   return {
     name: reading.name,
@@ -45,14 +46,16 @@ export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell
         origin: one.place,
         rule: one.rule,
         on: one.clauses.on ?? reading.name,
+        ...(one.clauses.on === undefined ? { placed: false } : {}),
         ...only(one.clauses, 'because', 'by', 'dated', 'until'),
       }),
     ),
     ...(reading.trials.length > 0
       ? {
-          trials: reading.trials.map(({ name, dated, facts }) => ({
+          trials: reading.trials.map(({ name, of, dated, facts }) => ({
             ...(facts.fields as unknown as Trial),
             name,
+            ...(of ? { of: of.name } : {}),
             ...(dated ? { dated } : {}),
             origin: facts.host,
           })),

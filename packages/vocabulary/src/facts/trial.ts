@@ -24,6 +24,8 @@ export type TrialPoint = 'idle ahead' | 'part throttle' | 'rated speed' | 'full 
 export interface Trial {
   readonly origin: Origin;
   readonly name: string;
+  /** Name of the arrangement that was tried. */
+  readonly of?: string;
   /** ISO date. */
   readonly dated?: string;
   readonly displacement?: Quantity<'mass'>;

@@ -46,10 +46,17 @@ function check({ vessel, today }: Context): Verdict[] {
   return vessel.acceptances.map(one => {
     const wrong = wrongWith(one, today);
     const what = `The acceptance of ${one.rule} on ${one.on}`;
+    const loose = looseIn(one);
+    if (wrong.length === 0 && loose.length > 0)
+      return say.fails({
+        place: one.origin,
+        severity: 'warning',
+        message: `${what} ${loose.join(', and ')}: a departure is accepted at a place and for a time. Have whoever gave it say so.`,
+      });
     if (wrong.length === 0)
       return say.holds({
         place: one.origin,
-        message: `${what} is ${one.by}'s${one.until ? ` until ${one.until}` : ', without a last day'}.`,
+        message: `${what} is ${one.by}'s until ${one.until}.`,
       });
     return say.fails({
       place: one.origin,
@@ -84,10 +91,25 @@ export function noLongerNeeded(vessel: string, one: Acceptance, held: Verdict): 
   });
 }
 
+/** One that somebody gave who may not: what it was for stays a finding, and so is this. */
+export function notCompetent(vessel: string, one: Acceptance, why: string): Verdict {
+  return sayFor(INFO, vessel).fails({
+    place: one.origin,
+    message: `The acceptance of ${one.rule} on ${one.on} ${why}: it covers nothing. Have it given by whoever may give it, or put right what it was for and take it out.`,
+  });
+}
+
 function wrongWith({ by, because, until }: Acceptance, today: string): string[] {
   return [
-    ...(by ? [] : ['does not say who gave it']),
-    ...(because ? [] : ['gives no reason']),
+    ...(by?.trim() ? [] : ['does not say who gave it']),
+    ...(because?.trim() ? [] : ['gives no reason']),
     ...(until !== undefined && until < today ? [`ran out on ${until}`] : []),
+  ];
+}
+
+function looseIn({ until, placed }: Acceptance): string[] {
+  return [
+    ...(until === undefined ? ['has no last day'] : []),
+    ...(placed === false ? ['does not say on what'] : []),
   ];
 }

@@ -1,8 +1,8 @@
 import type { Verdict } from '../../judge/verdict.js';
 
-/** Rules on how a pair turns: they judge its hands once each of them is settled. */
+/** Rules on how a pair turns: they judge its hands once each of them is settled. A requirement is always answered by itself. */
 export function pairFolds(arrangementPath: string): Verdict['explains'] {
-  return ['rotation/same-hand', 'rotation/inward-turning', 'rotation/turning-requirement'].map(rule => ({
+  return ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
     rule,
     subject: arrangementPath,
   }));

@@ -1,11 +1,12 @@
-import { handFor, type Turning } from '@tailshaft/mechanics';
+import { type Hand, handFor, handThatDrivesAhead, type Turning } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { isAsFound } from '../../model/as-found.js';
-import type { Requirement } from '../../model/vessel.js';
+import type { Propeller } from '../../model/shafting.js';
+import type { Requirement, ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -25,7 +26,7 @@ const INFO: RuleInfo = {
   title: 'The propellers turn as the requirement says',
   mistakes: [],
   severity: 'error',
-  criterion: 'hands and sides of a pair against `require propellers turn`',
+  criterion: 'the way that each shaft of a pair turns ahead, and its side, against `require propellers turn`',
   source: PRACTICE,
   manual:
     'An owner or a class may require that the propellers of a twin turn outward, or inward. The requirement is held against ' +
@@ -52,17 +53,44 @@ function check(context: ArrangementContext): Verdict[] {
     .flatMap(one => (one.word === 'outward' || one.word === 'inward' ? judge(context, one, one.word) : []));
 }
 
+/** The hand that would drive ahead as the shaft turns; of a motor that runs either way, the hand that it has. */
+function turningHand(
+  { analysisOf }: ArrangementContext,
+  line: ShaftLine & { readonly propeller: Propeller },
+  needs: Needs,
+): Hand | undefined {
+  const { ahead, either, missing } = analysisOf(line).rotation;
+  if (ahead) return handThatDrivesAhead(ahead);
+  if (either || !(line.engine || line.motor)) return handNeeded(line, needs);
+  needs.take({ value: undefined, missing });
+  return undefined;
+}
+
 function judge(context: ArrangementContext, requirement: Requirement, wanted: Turning): Verdict[] {
   const { arrangement } = context;
   const say = sayFor(INFO, arrangement.path);
   const place = requirement.origin;
+  const needs = new Needs();
   const two = twoPropellers(arrangement);
   if (!two) {
-    const message = `${arrangement.path} has no two propellers that could turn ${wanted} as a pair.`;
-    return [say.doesNotApply({ place, answers: place, message })];
+    needs.miss(
+      {
+        what: `two propellers of ${arrangement.path} that could turn ${wanted} as a pair`,
+        host: arrangement.origin,
+        property: 'shaftline',
+      },
+      arrangement.nameOrigin,
+    );
+    return [
+      say.cannotTell(needs, {
+        place,
+        answers: place,
+        message: `${arrangement.path} has no two propellers that could turn ${wanted} as a pair: the requirement cannot be told.`,
+      }),
+    ];
   }
-  const needs = new Needs();
-  const hands = two.map(line => handNeeded(line, needs));
+  // How they turn is how the shafts turn, whatever hands the spec lists.
+  const hands = two.map(line => turningHand(context, line, needs));
   const sides = two.map(line => sideNeeded(line, needs));
   if (needs.any) {
     return [
@@ -93,7 +121,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
   }
   const now =
     hands[0] === hands[1]
-      ? `are both ${hands[0]}-hand`
+      ? `both turn ${hands[0] === 'right' ? 'clockwise' : 'counter-clockwise'} seen from aft`
       : `turn ${wanted === 'outward' ? 'inward' : 'outward'}`;
   return [
     say.fails({
@@ -102,7 +130,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
       message: `The propellers of ${arrangement.path} are required to turn ${wanted}; they ${now}.`,
       related: two.map(line => ({
         at: handFact(line.propeller)?.origin ?? line.propeller.origin,
-        message: `hand of ${line.path}`,
+        message: `propeller of ${line.path}`,
       })),
       explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
         rule,

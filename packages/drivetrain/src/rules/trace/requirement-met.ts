@@ -38,6 +38,8 @@ const INFO: RuleInfo = {
   })),
 };
 
+export const REQUIREMENT_MET = { id: INFO.id, severity: INFO.severity, criterion: INFO.criterion };
+
 export const requirementMet: Rule = { ...INFO, scope: 'arrangement', check };
 
 function check(context: ArrangementContext): Verdict[] {

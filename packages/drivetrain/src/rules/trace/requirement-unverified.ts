@@ -74,7 +74,7 @@ function check(context: Context): Verdict[] {
   return [
     say.holds({
       place: first.origin,
-      message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is met by a check.`,
+      message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is judged by a check, which says whether it is met.`,
     }),
   ];
 }

@@ -9,7 +9,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+import { runsOf, TRIAL_PRACTICE, TRIED, trialName, triedIn } from './trial-specs.js';
 
 const INFO: RuleInfo = {
   id: 'trial/conditions',
@@ -26,7 +26,7 @@ const INFO: RuleInfo = {
     'not stated here is asked for, what was not so is a finding: run it again, or accept it and say why.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
   examples: examples(() => ({
-    failing: changed(TRIED, ['bottom clean', 'bottom foul']),
+    failing: changed(TRIED, ['astern and stop recorded', 'astern and stop not recorded']),
     passing: TRIED,
     cannotTell: changed(TRIED, ['    tachometers checked\n', '']),
   })),
@@ -55,7 +55,14 @@ function judge(context: Context, trial: Trial): Verdict {
   const stop = fact(trial.sternAndStop, 'astern and stopping run', 'astern and stop');
   const loaded = vessel.hull?.displacement?.value;
   const light = mass && loaded && mass.si / loaded.si - 1;
-  const strangers = runsOf(context).filter(one => one.trial === trial && !one.line);
+  const tried = triedIn(vessel, trial);
+  if (!tried)
+    needs.miss({
+      what: `which arrangement ${name} was run with`,
+      host: trial.origin,
+      property: 'of',
+    });
+  const strangers = tried ? runsOf(context).filter(one => one.trial === trial && !one.line) : [];
   const wrong = [
     ...(light !== undefined && light < -LOADED
       ? [
@@ -68,7 +75,9 @@ function judge(context: Context, trial: Trial): Verdict {
       ? ['nobody proved at the dock that lever ahead pulls ahead, each side and from every station']
       : []),
     ...(stop === 'not recorded' ? ['no astern and stopping run was recorded'] : []),
-    ...strangers.map(({ run }) => `it has a run of ${run.line}, and no line to be built has that name`),
+    ...strangers.map(
+      ({ run }) => `it has a run of ${run.line}, and the arrangement that was tried has no line of that name`,
+    ),
   ];
   if (wrong.length > 0) {
     const at = [trial.bottom, trial.tachometers, trial.dockDirection, trial.sternAndStop].find(

@@ -7,7 +7,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } from './trial-specs.js';
 
 const INFO: RuleInfo = {
   id: 'trial/full-throttle',
@@ -18,8 +18,8 @@ const INFO: RuleInfo = {
   source: TRIAL_PRACTICE,
   manual:
     'The trial is the proof of the propeller: loaded and clean, the engine must reach rated speed at full throttle, or a little ' +
-    'more. Below it the engine is overloaded across the top of its range. Look at the tachometer first, then throttle travel, ' +
-    'fuel and air, then at hull and load, and at the propeller last. An engine that runs on into its governor has too light a ' +
+    'more. Below it something holds the engine back. Look at the tachometer first, then throttle travel, fuel and air, then ' +
+    'at hull and load, at the ratio on the plate of the gear, and at the propeller last. An engine that runs on into its governor has too light a ' +
     'propeller, unless that is reserve meant for growth and fouling: then accept it and say so.',
   caution: 'A low reading does not say "propeller" by itself: most are found before it in the list.',
   examples: examples(() => ({
@@ -50,7 +50,8 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
     property: 'engine speed',
   });
   const rated = needs.take(analysis.rated);
-  if (!read || !rated)
+  wantFit(trial, needs, 'speed of rotation');
+  if (!read || !rated || needs.any)
     return waits(say, needs, run.origin, `${line!.name}: whether the engine reaches its rated speed`);
   const off = read.si / rated.speed.si - 1;
   const numbers = `${line!.name} reached ${analysis.tell(read)} of ${analysis.tell(rated.speed)} at full throttle in ${trialName(trial)}`;
@@ -58,7 +59,7 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
   if (off < -READING) {
     return say.fails({
       ...said,
-      message: `${numbers}: ${percent(-off)} short, so the engine is overloaded at all high settings. Check the tachometer, throttle travel, fuel and air, then hull and load, and the propeller last.`,
+      message: `${numbers}: ${percent(-off)} short of rated speed. Look, in this order, at tachometer, throttle travel, fuel and air, hull and load, the ratio on the plate of the gear, and the propeller last.`,
     });
   }
   const governed = analysis.governedSpeed.value;
@@ -66,7 +67,7 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
     return say.fails({
       ...said,
       severity: 'warning',
-      message: `${numbers}: ${percent(off)} over, ${governed ? `near its governor at ${analysis.tell(governed)}, ` : ''}so the propeller is light and part of the power unused. More pitch or diameter takes it up, unless it is reserve meant for growth.`,
+      message: `${numbers}: ${percent(off)} over, ${governed ? `near its governor at ${analysis.tell(governed)}, ` : ''}more than a loaded engine reaches. Look, in this order, at tachometer, governor setting, load, the ratio on the plate of the gear, and the propeller last; reserve meant for growth is accepted.`,
     });
   }
   const how =

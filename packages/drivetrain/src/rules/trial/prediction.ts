@@ -9,7 +9,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } from './trial-specs.js';
 
 const INFO: RuleInfo = {
   id: 'trial/prediction',
@@ -61,7 +61,10 @@ function judge(
   const needs = new Needs();
   if (!measured) needs.miss({ what: where, host: run.origin, property: what }, origin);
   needs.take({ value: undefined, missing });
-  if (!measured || !predicted || !difference) {
+  // A shaft speed is held against the engine speed of the same run, whatever the bottom was like.
+  if (what !== 'shaft speed')
+    wantFit(trial, needs, what === 'speed' ? 'speed of the vessel' : 'speed of rotation');
+  if (!measured || !predicted || !difference || needs.any) {
     return waits(say, needs, origin, `${line!.name}: whether the ${what} read is the one predicted`, {
       criterion,
     });

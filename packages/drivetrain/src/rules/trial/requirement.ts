@@ -10,7 +10,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIED, trialName } from './trial-specs.js';
+import { type PlacedRun, runsOf, TRIED, trialName, wantFit } from './trial-specs.js';
 
 const REQUIRED = changed(TRIED, [
   '  trial "sea trial"',
@@ -76,11 +76,12 @@ function judge(
     host: run.origin,
     property: requirement.about,
   });
+  wantFit(trial, needs, requirement.about === 'speed' ? 'speed of the vessel' : 'speed of rotation');
   const required: Value | undefined = requirement.quantity?.value;
   const related = [{ at: requirement.origin, message: requirement.written }];
   const answers = requirement.origin;
-  if (!measured || !required || required.dimension !== measured.dimension) {
-    if (measured)
+  if (!measured || !required || required.dimension !== measured.dimension || needs.any) {
+    if (measured && required?.dimension !== measured.dimension)
       needs.miss({
         what: 'the figure that is required',
         host: requirement.origin,

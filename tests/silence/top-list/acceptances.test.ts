@@ -1,0 +1,73 @@
+import { judgeVessel, RULES, rolesFrom } from '@tailshaft/drivetrain';
+import { describe, expect, it } from 'vitest';
+import { SINGLE_LINE } from '../../../packages/drivetrain/src/rules/example-specs.js';
+import { checkText, TODAY } from '../../support/check.js';
+import { changed, verdictsBy, withStatements } from './spec-of.js';
+
+const WRONG_HAND = changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']);
+const OVERLOADED = changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.09 kW/rpm']);
+const accepted = (spec: string, rule: string, clauses: string) =>
+  withStatements(spec, `  accept ${rule} ${clauses}`);
+const state = async (spec: string, rule: string) => [
+  (await verdictsBy(spec, rule))[0]?.outcome,
+  (await checkText(spec)).check.vessels[0]!.verdicts.filter(one => one.rule === 'paper/acceptance').map(
+    one => `${one.outcome} ${one.severity}`,
+  ),
+];
+
+describe.each([
+  ['a failure of rotation', WRONG_HAND, 'rotation/propeller-hand'],
+  ['a margin below nil', OVERLOADED, 'capacity/gear-input-torque'],
+])('%s', (_what, spec, rule) => {
+  it.each([
+    [
+      'on Centre because "proven at the dock" by "class surveyor" dated 2026-02-20 until 2027-02-20',
+      'accepted',
+      'holds error',
+    ],
+    [
+      'on Centre because "proven at the dock" by "me" dated 2026-02-20 until 2027-02-20',
+      'fails',
+      'fails error',
+    ],
+    ['on Centre because "" by "class surveyor" dated 2026-02-20 until 2027-02-20', 'fails', 'fails error'],
+    ['on Centre by "class surveyor" dated 2026-02-20 until 2027-02-20', 'fails', 'fails error'],
+    ['on Centre because "proven at the dock" dated 2026-02-20 until 2027-02-20', 'fails', 'fails error'],
+    [
+      'on Centre because "proven at the dock" by "class surveyor" dated 2026-02-20',
+      'accepted',
+      'fails warning',
+    ],
+  ])('%s', async (clauses, outcome, paper) => {
+    expect(await state(accepted(spec, rule, clauses), rule)).toEqual([outcome, [paper]]);
+  });
+});
+
+it('an acceptance of no place is a finding', async () => {
+  const spec = accepted(
+    OVERLOADED,
+    'capacity/gear-input-torque',
+    'because "asked for" by "class surveyor" until 2027-02-20',
+  );
+  expect(await state(spec, 'capacity/gear-input-torque')).toEqual(['fails', ['fails warning']]);
+});
+
+it('is given by whom the workspace lets, and for as long', async () => {
+  const clauses =
+    'on Centre because "rating asked for" by "class surveyor" dated 2026-02-20 until 2027-02-20';
+  const { vessel, catalogue } = (await checkText(accepted(OVERLOADED, 'capacity/gear-input-torque', clauses)))
+    .check.vessels[0]!;
+  const outcome = (roles: string, longestDays?: number) =>
+    judgeVessel(vessel, catalogue, TODAY, RULES, {
+      roles: rolesFrom(roles),
+      ...(longestDays === undefined ? {} : { longestDays }),
+    }).find(one => one.rule === 'capacity/gear-input-torque' && one.subject === 'proposed.Centre')?.outcome;
+  expect(outcome('')).toBe('accepted');
+  expect(outcome('rotation/ flag surveyor')).toBe('accepted');
+  expect(outcome('capacity/ class surveyor, gear maker')).toBe('accepted');
+  expect(outcome('capacity/ gear maker')).toBe('fails');
+  expect(outcome('capacity/ gear maker; class surveyor')).toBe('fails');
+  expect(outcome('class surveyor')).toBe('accepted');
+  expect(outcome('', 365)).toBe('accepted');
+  expect(outcome('', 180)).toBe('fails');
+});
