@@ -1,4 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { type AcceptancePolicy, daysFrom, policyFrom } from '@tailshaft/drivetrain';
 import { CannotRun } from './cannot-run.js';
 import type { Io } from './terminal/io.js';
 import { wrapped } from './terminal/layout.js';
@@ -85,6 +86,28 @@ export const TODAY: Option = {
   takes: '<date>',
   means: 'Judge ages and expiries on this day, such as 2026-03-02, instead of today.',
 };
+export const ACCEPTANCES: readonly Option[] = [
+  {
+    name: 'accepted-by',
+    takes: '<roles>',
+    means:
+      'Who may accept failures, by rule: "rotation/ class surveyor; capacity/ naval architect, gear maker".',
+  },
+  {
+    name: 'accepted-for',
+    takes: '<time>',
+    means: 'For how long an acceptance may last, such as "18 months".',
+  },
+];
+
+/** Who may accept what, and for how long. */
+export function policyOf(given: Given): AcceptancePolicy {
+  const longest = textOf(given, 'accepted-for');
+  if (longest !== undefined && daysFrom(longest) === undefined)
+    throw new CannotRun(`--accepted-for is a time such as "18 months", not "${longest}"`);
+  return policyFrom(textOf(given, 'accepted-by') ?? '', longest ?? '');
+}
+
 export const ROOT: Option = {
   name: 'root',
   takes: '<folder>',

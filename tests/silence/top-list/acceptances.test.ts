@@ -1,4 +1,4 @@
-import { judgeVessel, RULES, rolesFrom } from '@tailshaft/drivetrain';
+import { daysFrom, judgeVessel, RULES, rolesFrom } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { SINGLE_LINE } from '../../../packages/drivetrain/src/rules/example-specs.js';
 import { checkText, TODAY } from '../../support/check.js';
@@ -70,4 +70,14 @@ it('is given by whom the workspace lets, and for as long', async () => {
   expect(outcome('class surveyor')).toBe('accepted');
   expect(outcome('', 365)).toBe('accepted');
   expect(outcome('', 180)).toBe('fails');
+});
+
+it.each([
+  ['90 days', 90],
+  ['18 months', 558],
+  ['1 year', 366],
+  ['soon', undefined],
+  ['', undefined],
+])('a time of %s is read as days', (written, days) => {
+  expect(daysFrom(written)).toBe(days);
 });

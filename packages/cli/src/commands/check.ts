@@ -1,6 +1,16 @@
 import { resolve } from 'node:path';
 import { CannotRun } from '../cannot-run.js';
-import { type Command, dayOf, type Given, oneOf, ROOT, TODAY, textOf } from '../command.js';
+import {
+  ACCEPTANCES,
+  type Command,
+  dayOf,
+  type Given,
+  oneOf,
+  policyOf,
+  ROOT,
+  TODAY,
+  textOf,
+} from '../command.js';
 import { checkJson, questionJson, specJson } from '../report/check-json.js';
 import { CheckReport } from '../report/check-report.js';
 import { OpenQuestions } from '../report/open-questions.js';
@@ -40,6 +50,7 @@ export const check: Command = {
     },
     TODAY,
     ROOT,
+    ...ACCEPTANCES,
   ],
   notes: [
     'Status: 0 no finding of the chosen level, 1 findings, 2 something could not be read or asked.',
@@ -55,7 +66,12 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   const from = oneOf(given, 'severity', SEVERITIES, 'error');
   const today = dayOf(given);
   const root = textOf(given, 'root');
-  const specs = new Specs({ cwd: io.cwd, today, ...(root === undefined ? {} : { root }) });
+  const specs = new Specs({
+    cwd: io.cwd,
+    today,
+    policy: policyOf(given),
+    ...(root === undefined ? {} : { root }),
+  });
   const tally = emptyTally();
   const questions = new OpenQuestions();
   const failures: string[] = [];

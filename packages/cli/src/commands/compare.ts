@@ -10,7 +10,7 @@ import {
 } from '@tailshaft/drivetrain';
 import { EXTENSION } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
-import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
+import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
 import { comparisonJson } from '../report/compare-json.js';
 import { comparisonText } from '../report/compare-text.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
@@ -47,6 +47,7 @@ export const compare: Command = {
     },
     TODAY,
     ROOT,
+    ...ACCEPTANCES,
   ],
   notes: [
     'Status: 0 compared, 1 with --exit-code where the later one is worse, 2 something could not be read or asked.',
@@ -208,7 +209,12 @@ async function checkAll(io: Io, specs: Specs, paths: readonly string[]) {
 
 function optionsOf(io: Io, given: Given) {
   const root = textOf(given, 'root');
-  return { cwd: io.cwd, today: dayOf(given), ...(root === undefined ? {} : { root }) };
+  return {
+    cwd: io.cwd,
+    today: dayOf(given),
+    policy: policyOf(given),
+    ...(root === undefined ? {} : { root }),
+  };
 }
 
 function isFolder(path: string): boolean {

@@ -3,7 +3,7 @@ import { basename, resolve } from 'node:path';
 import { EXTENSION, type JudgedVessel, type Place } from '@tailshaft/language';
 import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { CannotRun } from '../cannot-run.js';
-import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
+import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
 import { shownPath } from '../specs/find.js';
 import { judgedOf } from '../specs/spec-set.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
@@ -22,6 +22,7 @@ export const sheet: Command = {
     { name: 'open', means: 'Workings stand open from the start, for printing.' },
     TODAY,
     ROOT,
+    ...ACCEPTANCES,
   ],
   notes: ['Status: 0 written, whatever the checks say; 2 something could not be read or written.'],
   run,
@@ -33,7 +34,12 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     throw new CannotRun('sheet takes one file. See: tailshaft sheet --help');
   const today = dayOf(given);
   const root = textOf(given, 'root');
-  const specs = new Specs({ cwd: io.cwd, today, ...(root === undefined ? {} : { root }) });
+  const specs = new Specs({
+    cwd: io.cwd,
+    today,
+    policy: policyOf(given),
+    ...(root === undefined ? {} : { root }),
+  });
   const spec = await specs.check(resolve(io.cwd, path));
   const input = sheetInput(specs, spec, chosenVessel(spec, textOf(given, 'vessel')), today);
   const text = given.markdown

@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import type { AcceptancePolicy } from '@tailshaft/drivetrain';
 import {
   createTailshaftCore,
   type FileCheck,
@@ -37,6 +38,8 @@ export interface Spot {
 export interface SpecsOptions {
   readonly cwd: string;
   readonly today: string;
+  /** Who may accept what, and for how long; the usual when absent. */
+  readonly policy?: AcceptancePolicy;
   /** The folder outside which nothing is imported, when the caller names one. */
   readonly root?: string;
   /** Where files come from; the disk when absent. */
@@ -51,6 +54,7 @@ export class Specs {
     const files = options.files ?? new GuardedFiles(options.cwd);
     this.core = createTailshaftCore({ fileSystemProvider: () => files });
     this.core.language.project.today = () => options.today;
+    if (options.policy) this.core.language.project.policy = options.policy;
   }
 
   /** Judges a file. */

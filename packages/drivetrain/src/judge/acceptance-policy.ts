@@ -17,6 +17,20 @@ const USUAL_ROLES = [
   ...['engineer', 'superintendent', 'yard', 'manager', 'maker', 'owner', 'master', 'director'],
 ];
 
+/** The policy of a workspace from the words of its settings; a time that cannot be read sets none. */
+export function policyFrom(roles: string, longest: string): AcceptancePolicy {
+  const days = daysFrom(longest);
+  return { roles: rolesFrom(roles), ...(days === undefined ? {} : { longestDays: days }) };
+}
+
+const DAYS: Readonly<Record<string, number>> = { day: 1, week: 7, month: 31, year: 366 };
+
+/** `90 days`, `18 months`, `1 year`; undefined where it is none of these. */
+export function daysFrom(written: string): number | undefined {
+  const found = /^\s*(\d+)\s*(day|week|month|year)s?\s*$/.exec(written);
+  return found ? Number(found[1]) * DAYS[found[2]!]! : undefined;
+}
+
 /** `rotation/ class surveyor, flag surveyor; capacity/ naval architect`; roles without a rule are for all rules. */
 export function rolesFrom(written: string): AcceptancePolicy['roles'] {
   return written

@@ -1,8 +1,11 @@
 import {
+  type AcceptancePolicy,
   type Catalogue,
   type EntryContext,
   judgeEntry,
   judgeVessel,
+  RULES,
+  USUAL_POLICY,
   type Verdict,
   type Vessel,
 } from '@tailshaft/drivetrain';
@@ -53,6 +56,9 @@ export class Project {
    */
   freshen: (document: LangiumDocument) => Promise<boolean> = async () => true;
 
+  /** Who may accept what, and for how long, in this workspace. */
+  policy: AcceptancePolicy = USUAL_POLICY;
+
   private readonly files = new WeakMap<ParseResult, ReadFile>();
   private readonly lastRead = new WeakMap<LangiumDocument, ReadFile>();
   private readonly vessels = new WeakMap<VesselReading, Judged<JudgedVessel>>();
@@ -63,7 +69,7 @@ export class Project {
   private readonly imports = new WeakMap<DocumentReading, Map<string, ImportOutcome>>();
   private readonly checks = new WeakMap<
     DocumentReading,
-    { key: readonly DocumentReading[]; today: string; check: FileCheck }
+    { key: readonly DocumentReading[]; today: string; policy: AcceptancePolicy; check: FileCheck }
   >();
 
   constructor(private readonly services: LangiumSharedCoreServices) {}
@@ -175,9 +181,10 @@ export class Project {
     const visible = this.visible(document);
     const today = this.today();
     const had = this.checks.get(reading);
-    if (had && had.today === today && sameElements(had.key, visible)) return had.check;
+    if (had && had.today === today && had.policy === this.policy && sameElements(had.key, visible))
+      return had.check;
     const check = this.makeCheck(document, reading, visible, today);
-    this.checks.set(reading, { key: visible, today, check });
+    this.checks.set(reading, { key: visible, today, policy: this.policy, check });
     return check;
   }
 
@@ -218,12 +225,17 @@ export class Project {
   /** A vessel that did not change is not judged again as long as it sees the same entries. */
   private judgedVessel(reading: VesselReading, table: EntryTable, today: string): Judged<JudgedVessel> {
     const had = this.vessels.get(reading);
-    if (had && had.table === table && had.today === today) return had;
+    if (had && had.table === table && had.today === today && had.policy === this.policy) return had;
     const problems: Problem[] = [];
     const vessel = makeVessel(reading, table, problem => problems.push(problem));
     const { catalogue } = table;
-    const judged = { reading, vessel, catalogue, verdicts: judgeVessel(vessel, catalogue, today) };
-    const made = { judged, problems, table, today };
+    const judged = {
+      reading,
+      vessel,
+      catalogue,
+      verdicts: judgeVessel(vessel, catalogue, today, RULES, this.policy),
+    };
+    const made = { judged, problems, table, today, policy: this.policy };
     this.vessels.set(reading, made);
     return made;
   }
@@ -281,6 +293,7 @@ interface Judged<T> {
   readonly problems: readonly Problem[];
   readonly table?: EntryTable;
   readonly today: string;
+  readonly policy?: AcceptancePolicy;
 }
 
 function entryContext(entry: EntryReading, today: string): EntryContext {

@@ -34,6 +34,12 @@ export function languageReference(): string {
       };
       return own.rows.length + own.blocks.length > 0 ? section(`\`${role}\` in its line`, own, seen) : [];
     }),
+    '## Revisions',
+    'An arrangement that revises another says of each part what becomes of it, `retain`, `modify`, `replace` or `remove`, by ' +
+      'name where there are several: `retain coupling Elm-4`. Of a line that is gone it says `remove shaftline Port`. In a line ' +
+      'that mirrors another, what the other retains or modifies is what this side had; only what is new there is new here. An ' +
+      'arrangement that revises nothing and is revised is the vessel as found: what fails of it is a note.',
+    '`trial "sea trial" of proposed dated 2026-06-12 { ... }` names the arrangement that was tried, and is held against that one.',
     '## Blocks of a vessel',
     ...Object.entries(VESSEL_VOCABULARY).flatMap(([kind, vocabulary]) =>
       section(`\`${kind} { ... }\``, vocabulary, seen),

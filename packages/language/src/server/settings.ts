@@ -21,6 +21,14 @@ export const SETTINGS = {
     default: true,
     doc: 'Show how many checks hold, fail and cannot tell above each line and vessel.',
   },
+  'acceptances.roles': {
+    default: '',
+    doc: 'Who may accept failures here, by rule: "rotation/ class surveyor, flag surveyor; capacity/ naval architect". Empty: the usual roles.',
+  },
+  'acceptances.longest': {
+    default: '',
+    doc: 'For how long an acceptance may last here: "18 months". Empty: as long as it says.',
+  },
   'rules.pages': {
     default: '',
     doc: 'Where the pages of the rules lie: an address to which the id of a rule is added. Empty: findings carry no link.',

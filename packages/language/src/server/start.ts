@@ -1,3 +1,4 @@
+import { policyFrom } from '@tailshaft/drivetrain';
 import { DocumentState, URI } from 'langium';
 import type { Connection, WorkspaceFolder } from 'vscode-languageserver';
 import { isWithin } from '../project/imports.js';
@@ -57,6 +58,17 @@ export function startServer(context: ServerContext & { readonly connection: Conn
     if (refresh.lenses) void connection.sendRequest('workspace/codeLens/refresh');
     pull.askAgain();
   };
+  let policy = '';
+  language.settings.onChange(() => {
+    const [roles, longest] = [
+      language.settings.get('acceptances.roles'),
+      language.settings.get('acceptances.longest'),
+    ];
+    if (policy === `${roles}\n${longest}` || (policy === '' && roles === '' && longest === '')) return;
+    policy = `${roles}\n${longest}`;
+    language.project.policy = policyFrom(roles, longest);
+    language.days.again();
+  });
   language.settings.onChange(askAgain);
   // The client asks again by itself for the text that was typed at, not for others that see it.
   let typed = new Set<string>();

@@ -39,6 +39,7 @@ async function checkTexts(
   const { shared, language } = createTailshaftCore({ fileSystemProvider: () => files });
   language.project.today = services.project.today;
   language.project.roots = services.project.roots;
+  language.project.policy = services.project.policy;
   const document = await shared.workspace.LangiumDocuments.getOrCreateDocument(URI.parse(uri));
   await language.project.load(document);
   return language.project.check(document);

@@ -45,6 +45,7 @@ export const KEYWORDS: Readonly<Record<string, string>> = {
     'The sheet of a dock or sea trial: conditions, runs and readings. They are held against what the spec predicts and requires.',
   reason: 'Why the lines differ from what is usual: same hand, inward turning or unequal ratios.',
   dated: 'The date of the document, decision or change.',
+  of: 'The arrangement that was tried: the trial is held against this one and no other.',
   because: 'The reason, in the words of whoever decided.',
   by: 'Who accepts, in which role.',
   until: 'The last day on which the acceptance counts; after it the finding fails again.',

@@ -22,10 +22,15 @@ export class Days {
     (timer as { unref?: () => void }).unref?.();
   }
 
+  /** Judges everything again, as when what the workspace allows has changed. */
+  again(): void {
+    this.queue.submit(this.documents.all.map(one => one.uri));
+  }
+
   look(): void {
     const today = this.project.today();
     if (today === this.day) return;
     this.day = today;
-    this.queue.submit(this.documents.all.map(one => one.uri));
+    this.again();
   }
 }
