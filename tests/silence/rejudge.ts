@@ -11,6 +11,7 @@ export interface Told {
   readonly subject: string;
   readonly outcome: Verdict['outcome'];
   readonly message: string;
+  readonly margin?: number;
   /** Properties that it waits for. */
   readonly asked: readonly string[];
   /** Where the values behind its numbers stand; true until the bench judges the next text. */
@@ -68,6 +69,7 @@ function withFolded(verdict: Verdict): Told[] {
       subject: verdict.subject,
       outcome: verdict.outcome,
       message: verdict.message,
+      ...(verdict.margin === undefined ? {} : { margin: verdict.margin }),
       asked: verdict.missing.map(one => one.property),
       readAt: () => readAt(verdict),
     },

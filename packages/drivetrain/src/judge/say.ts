@@ -74,16 +74,42 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
     cannotTell: (needs: Needs, said: Said) => make('cannot tell', said, needs.missing),
     /**
      * Holds when capacity is at least demand × (1 + wanted margin); fails otherwise.
-     * A number that is not finite, on either side, cannot be judged.
+     * A number that is not finite, on either side, cannot be judged. What misses an estimate or a guide by no more than
+     * that is good for is told as at the limit, a warning at most.
      */
-    compare(said: Said & { capacity: Value; demand: Value; failMessage: string; wanted?: number }): Verdict {
+    compare({ failMessage, wanted = 0, estimate, ...said }: Compared): Verdict {
       const margin = marginOf(said.capacity, said.demand);
       if (margin === undefined) return make('cannot tell', withoutNumber(said));
-      return margin >= (said.wanted ?? 0)
-        ? make('holds', said)
-        : make('fails', { ...said, message: said.failMessage });
+      if (margin >= wanted) return make('holds', said);
+      const short = (1 + wanted) / (1 + margin) - 1;
+      if (estimate === undefined || short > estimate) return make('fails', { ...said, message: failMessage });
+      const severity = said.severity ?? rule.severity;
+      return make('fails', {
+        ...said,
+        severity: severity === 'error' ? 'warning' : severity,
+        message: atTheLimit(failMessage, estimate),
+      });
     },
   };
+}
+
+/** A comparison, with what is said when it fails. */
+export interface Compared extends Said {
+  readonly capacity: Value;
+  readonly demand: Value;
+  readonly failMessage: string;
+  /** Margin that the capacity must have over the demand; none where it need only suffice. */
+  readonly wanted?: number;
+  /** Share that the criterion is uncertain by, where it is an estimate or a guide and nobody's stated limit. */
+  readonly estimate?: number;
+}
+
+/** Uncertainty of an estimate or a guide that states none of its own. */
+export const USUAL_ESTIMATE = 0.02;
+
+function atTheLimit(message: string, estimate: number): string {
+  const lead = /^[^:.]{1,60}: /.exec(message)?.[0] ?? '';
+  return `${lead}at the limit, short by no more than the ${Math.round(estimate * 100)} % that this estimate is good for: ${message.slice(lead.length)}`;
 }
 
 function criterionOf(

@@ -210,7 +210,8 @@ describe('a retained propeller', () => {
     } as const;
     const warm = both(before, after({ ...hot, aspiration: 'turbocharged charge-cooled' })).overload;
     expect(warm.outcome).toBe('fails');
-    expect(1 + warm.margin!).toBeCloseTo(0.88694, 4);
+    // 110 % of what reaches it is the capacity.
+    expect(1 + warm.margin!).toBeCloseTo(1.1 * 0.88694, 4);
     expect(both(before, after(hot)).overload).toMatchObject({ outcome: 'cannot tell' });
   });
 

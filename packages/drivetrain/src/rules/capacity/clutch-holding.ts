@@ -5,7 +5,7 @@ import { aheadClutchOf, asternClutchOf } from '../../analysis/gear-data.js';
 import type { Direction } from '../../analysis/speeds.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
@@ -104,6 +104,7 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     capacity: uniformWear,
     demand: torque,
     wanted: factor - 1,
+    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [reached, uniformWear, uniformPressure],
     severity: direction === 'astern' ? 'warning' : 'error',
     what,

@@ -87,9 +87,24 @@ function check(context: LineContext): Verdict | undefined {
   const own = limitsOf(context, needs);
   const ratio = needs.take(analysis.overallRatio('ahead'));
   if (!claim || !own || !ratio) {
+    // Whatever the ratio and the torque: no gear makes power.
+    const power = motor.power?.value?.y;
+    if (claim && power && power.si < claim.y.si) {
+      const tell = tellLike(claim.y);
+      return say.fails({
+        place,
+        capacity: renamed(power, 'continuous power of the motor', 'P_max'),
+        demand: renamed(claim.y, 'power of the claim', 'P_d'),
+        message: `${line.name}: ${nameOf(motor)} is said to equal ${tell(claim.y)} and gives ${tell(power)} at most, at any ratio. It takes a motor of ${tell(claim.y)} or more.`,
+      });
+    }
+    const known =
+      claim && power
+        ? ` So far: it gives ${tellLike(claim.y)(power)} of the ${tellLike(claim.y)(claim.y)}.`
+        : '';
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: what ${nameOf(motor)} equals cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: `${line.name}: what ${nameOf(motor)} equals cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.${known}`,
       routes: () => stubRoutes(needs.missing),
     });
   }

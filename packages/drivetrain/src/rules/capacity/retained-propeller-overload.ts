@@ -1,3 +1,4 @@
+import { given, type Value } from '@tailshaft/mechanics';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
@@ -42,6 +43,13 @@ const INFO: RuleInfo = {
 /** About 3 % of speed; what a trial can still settle. */
 const MOST = 1.1;
 
+/** What the demand is held against, so that the margin says what the verdict says. */
+function leftToTrial(available: Value<'power'>): Value<'power'> {
+  return given('power that reaches it, with 10 % left to a trial', 'P', 'power', available.si * MOST, {
+    assumed: `${percent(MOST)} of what reaches it: about 3 % of speed, which a trial can still settle`,
+  });
+}
+
 export const retainedPropellerOverload: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
@@ -65,7 +73,7 @@ function check(context: LineContext): Verdict | undefined {
     const demand = asked.high!;
     return say.holds({
       place,
-      capacity: available,
+      capacity: leftToTrial(available),
       demand,
       workings: [demand, available],
       message: `${line.name}: the retained propeller asks ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} that reach it ${turns}.`,
@@ -82,7 +90,7 @@ function check(context: LineContext): Verdict | undefined {
     });
   }
   const demand = asked.low!;
-  const said = { place, capacity: available, demand, workings: [demand, available, balance!] };
+  const said = { place, capacity: leftToTrial(available), demand, workings: [demand, available, balance!] };
   const times =
     share >= 2 ? `about ${share.toFixed(1)} times the power` : `about ${percent(share)} of the power`;
   return say.fails({

@@ -1,4 +1,4 @@
-import { shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import { given, shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
 import { changedOf, keptOf, missChanged, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
@@ -72,8 +72,9 @@ function check(context: LineContext): Verdict | undefined {
   const compared = comparable(now, then, same);
   if (!compared || compared.open) {
     noteOpenPeaks(context, kept.line, needs);
-    const tolerated = 1 + ratioTolerance(vessel).share;
-    const fails = compared !== undefined && compared.after.torque.si > compared.before.torque.si * tolerated;
+    const { share } = ratioTolerance(vessel);
+    const fails =
+      compared !== undefined && compared.after.torque.si > tolerated(compared.before.torque, share).si;
     if (!fails) {
       const known = `at rated power it goes from ${analysis.tell(then.rated.torque)} to ${analysis.tell(now.rated.torque)}`;
       return waits(say, needs, shaft.origin, what, {
@@ -91,7 +92,7 @@ function check(context: LineContext): Verdict | undefined {
   const factors = [factorOf(kept.was, before), factorOf(shaft, after)] as const;
   const said = {
     place: shaft.origin,
-    capacity: before.torque,
+    capacity: tolerated(before.torque, ratioTolerance(vessel).share),
     demand: after.torque,
     workings: [before.torque, after.torque, ...factors.flatMap(one => (one ? [one] : []))],
   };
@@ -163,6 +164,13 @@ function judgeModified(
     workings: [...workings],
     message: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}: it does not fall.`,
     failMessage: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}. Show that it holds, fit a larger or stronger one, or take a shallower ratio.`,
+  });
+}
+
+/** What the new torque is held against: equal within what data sheets round, so that the margin says what the verdict says. */
+function tolerated(torque: Value<'torque'>, share: number): Value<'torque'> {
+  return given('torque that the shaft was used to', 'T', 'torque', torque.si * (1 + share), {
+    assumed: `the torque before and ${percent(share)}, within which two are equal`,
   });
 }
 

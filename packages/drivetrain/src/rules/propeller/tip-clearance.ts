@@ -13,7 +13,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -79,6 +79,7 @@ function check(context: LineContext): Verdict | undefined {
     ...common,
     capacity: room.gap,
     demand: needed,
+    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     message: `${leaves}; wanted is ${criterion.said}.`,
     failMessage: `${leaves}; wanted is ${criterion.said}, ${analysis.tell(needed, 3)} here.`,
     routes: () => (room.gap.si < needed.si ? routes(context, room, share) : []),

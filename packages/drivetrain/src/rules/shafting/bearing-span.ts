@@ -9,7 +9,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { type Criterion, marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
@@ -113,6 +113,7 @@ function judge(
     capacity: whirling,
     demand: fastest,
     wanted: share,
+    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [whirling, margin, ...(stepped ? [stepped.most] : [])],
     what: whatOf(context),
     numbers: bounds ? `${numbers}.${bounds.slice(0, -1)}` : numbers,

@@ -20,7 +20,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
@@ -102,6 +102,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
     capacity: bolts.torque,
     demand: torque,
     wanted: factor - 1,
+    ...(own ? {} : { estimate: USUAL_ESTIMATE }),
     criterion: { said: `${INFO.criterion}, factor ${said}`, chosenBy: own ? 'author' : 'default' },
     what,
     numbers:

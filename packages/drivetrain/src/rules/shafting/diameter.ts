@@ -8,7 +8,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
@@ -96,6 +96,7 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
     criterion,
     capacity,
     demand,
+    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
     message: `${line.name}: ${numbers}.${other}`,
     failMessage: `${line.name}: ${numbers}. It takes ${analysis.tell(needed, 3)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,

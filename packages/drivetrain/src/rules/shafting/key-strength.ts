@@ -5,7 +5,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { statementOf } from '../../model/part.js';
 import type { Shaft } from '../../model/shafting.js';
@@ -87,6 +87,7 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
     place,
     capacity: length,
     demand,
+    ...(factor.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     criterion: { said: `${INFO.criterion}, factor ${factor.said}`, chosenBy: factor.chosenBy },
     workings: [shears ? inCrushing : inShear],
     what,

@@ -3,7 +3,7 @@ import { sizesAft, thinnest } from '../../analysis/shaft-sections.js';
 import { hasSupports } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -69,6 +69,7 @@ function check(context: LineContext): Verdict | undefined {
     },
     capacity: limit,
     demand: distance,
+    ...(own ? {} : { estimate: USUAL_ESTIMATE }),
     workings: [count],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. It bends the shaft and lowers its whirling speed: shorten the shaft or move the bearing aft.${between ? ` Another quotation of the guide allows ${overhangGuides[1].diameters}.` : ''}`,

@@ -4,7 +4,7 @@ import { greatestKnownShaftSpeed, hasSupports } from '../../analysis/shaft-suppo
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -88,6 +88,7 @@ function check(context: LineContext): Verdict | undefined {
     capacity: whirl.least,
     demand: fastest,
     wanted: share,
+    ...(own ? {} : { estimate: USUAL_ESTIMATE }),
     workings: [whirl.least, whirl.greatest, ...(whirl.bladeRate ? [whirl.bladeRate] : [])],
     what,
     numbers,

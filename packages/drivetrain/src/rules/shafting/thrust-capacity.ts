@@ -68,6 +68,8 @@ function check(context: LineContext): Verdict | undefined {
     place: line.gear && taker.part === line.gear ? (line.gear.nameOrigin ?? place) : place,
     capacity: limit,
     demand: thrust,
+    // The rule of power and diameter is good within some 20 %.
+    estimate: 0.2,
     workings: [thrust],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. It takes a separate thrust bearing or a gear rated for it, or a thrust figure for the way she is used.`,
