@@ -24,6 +24,8 @@ export const handbookBearingSpan = formula({
   symbol: 'L',
   dimension: 'length',
   inputs: { diameter: 'length', speed: 'rotational speed', youngsModulus: 'pressure', density: 'density' },
+  units: { diameter: 'in', speed: 'rpm', youngsModulus: 'psi', density: 'lb/in3' },
+  unit: 'ft',
   text: 'L = √(3.21 D / n) (E/w)^(1/4), ft, in, rpm, psi, lb/in³',
   symbols: { diameter: 'D', speed: 'n', youngsModulus: 'E', density: 'w' },
   source: HANDBOOK,

@@ -21,6 +21,12 @@ export interface FormulaSpec<I extends InputSpecs, O extends Dimension> {
   readonly text: string;
   /** Letters of `text` by input, so that numbers go where they belong whatever symbols the caller's values carry. */
   readonly symbols?: { readonly [K in keyof I]?: string };
+  /** Units that `text` takes its inputs in, where it is no equation between quantities but one between numbers. */
+  readonly units?: { readonly [K in keyof I]?: string };
+  /** Letters of `text` that the source tabulates, with their numbers for these inputs. */
+  readonly tabulated?: (si: Numbers<I>) => Readonly<Record<string, number>>;
+  /** Unit that the number which such a text gives is in. */
+  readonly unit?: string;
   /**
    * Said where the inputs do not stand in `text`: it is written in terms that are worked out from them, or is an equation
    * whose root is the result. Such a text is printed as it is, without numbers.
@@ -66,6 +72,9 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
         text: spec.text,
         inputs: Object.values(inputs),
         keys: spec.terms ? [] : Object.keys(inputs).map(key => spec.symbols?.[key] ?? key),
+        ...(spec.units ? { units: Object.keys(inputs).map(key => spec.units?.[key]) } : {}),
+        ...(spec.unit ? { unit: spec.unit } : {}),
+        ...(spec.tabulated ? { tabulated: spec.tabulated(numbers) } : {}),
         source: spec.source,
         range,
         ...(notes || spec.terms ? { notes: [...(spec.terms ? [spec.terms] : []), ...(notes ?? [])] } : {}),

@@ -38,6 +38,11 @@ export interface Working {
    * other terms.
    */
   readonly keys?: readonly string[];
+  /** Symbols of the units that `text` takes these inputs in, and of the one that its result is in, where it asks for any. */
+  readonly units?: readonly (string | undefined)[];
+  readonly unit?: string;
+  /** Letters of `text` that the source tabulates, with their numbers. */
+  readonly tabulated?: Readonly<Record<string, number>>;
   readonly source: Source;
   /** Conditions of validity, with whether these inputs meet them. */
   readonly range: readonly RangeResult[];

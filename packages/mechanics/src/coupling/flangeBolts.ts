@@ -51,6 +51,8 @@ export const classFittedBoltByPower = formula({
     bolts: 'number',
     tensileStrength: 'pressure',
   },
+  units: { power: 'kW', speed: 'rpm', boltCircle: 'mm', tensileStrength: 'MPa' },
+  unit: 'mm',
   text: 'd_s = 16 √(10⁶ P / (n D z R_m)), mm, kW, rpm, MPa',
   symbols: { power: 'P', speed: 'n', boltCircle: 'D', bolts: 'z', tensileStrength: 'R_m' },
   source: {
@@ -78,6 +80,8 @@ export const classFittedBoltByShaft = formula({
     bolts: 'number',
     boltTensileStrength: 'pressure',
   },
+  units: { shaftDiameter: 'mm', shaftTensileStrength: 'MPa', boltCircle: 'mm', boltTensileStrength: 'MPa' },
+  unit: 'mm',
   text: 'd_b = 0.65 √(d³ (T + 160) / (i D T_b)), mm, MPa',
   symbols: {
     shaftDiameter: 'd',

@@ -9,6 +9,8 @@ export const allowableBladeLoading = formula({
   symbol: 'p,lim',
   dimension: 'pressure',
   inputs: { speedOfAdvance: 'speed', shaftDepth: 'length' },
+  units: { speedOfAdvance: 'kn', shaftDepth: 'ft' },
+  unit: 'psi',
   text: 'p,lim = 1.9 VA^0.5 h^0.08 (psi, kn, ft)',
   symbols: { speedOfAdvance: 'VA', shaftDepth: 'h' },
   source: handbook('5-6, allowable blade loading'),

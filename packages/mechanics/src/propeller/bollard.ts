@@ -53,6 +53,8 @@ export const bollardByPowerAndDiameter = formula({
   symbol: 'T',
   dimension: 'force',
   inputs: { diameter: 'length', power: 'power' },
+  units: { diameter: 'm', power: 'kW' },
+  unit: 'kN',
   text: 'T = (D PD)^(2/3) (kN, m, kW)',
   symbols: { diameter: 'D', power: 'PD' },
   source: {
@@ -72,6 +74,8 @@ export const handbookBollardThrust = formula({
   symbol: 'T',
   dimension: 'force',
   inputs: { diameter: 'length', power: 'power' },
+  units: { diameter: 'in', power: 'hp' },
+  unit: 'lbf',
   text: 'T = 62.72 (SHP D / 12)^0.67 (lbf, hp, in)',
   symbols: { diameter: 'D', power: 'SHP' },
   source: handbook('bollard pull; also in one public answer'),

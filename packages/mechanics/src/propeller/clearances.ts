@@ -17,6 +17,7 @@ export const clearanceFactor = formula({
   symbol: 'K',
   dimension: 'ratio',
   inputs: { length: 'length', blockCoefficient: 'ratio', powerPerShaft: 'power' },
+  units: { length: 'm', powerPerShaft: 'kW' },
   text: 'K = (0.1 + L / 3050) (3.48 CB P / L² + 0.3) (m, kW)',
   symbols: { length: 'L', blockCoefficient: 'CB', powerPerShaft: 'P' },
   source: CLASS_TABLE,
@@ -51,17 +52,22 @@ function classClearance(row: Row) {
     inputs: { factor: 'ratio', diameter: 'length', blades: 'number' },
     text: `${row.symbol} = max(m K D, c D); m = ${row.factors.join(', ')} and c = ${row.least.join(', ')} for 3, 4, 5, 6 blades`,
     symbols: { factor: 'K', diameter: 'D' },
+    tabulated: ({ blades }) => ({ m: row.factors[columnOf(blades)], c: row.least[columnOf(blades)] }),
     source: BY_LETTER,
     range: [
       { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
       { condition: 'diameter above zero', met: ({ diameter }) => diameter > 0 },
     ],
-    // Outside 3 to 6 blades the nearest column is shown and the range says that it does not hold.
     compute: ({ factor, diameter, blades }) => {
-      const column = Math.min(3, Math.max(0, Math.round(blades) - 3)) as 0 | 1 | 2 | 3;
+      const column = columnOf(blades);
       return Math.max(row.factors[column] * factor, row.least[column]) * diameter;
     },
   });
+}
+
+/** Outside 3 to 6 blades the nearest column is shown and the range says that it does not hold. */
+function columnOf(blades: number): 0 | 1 | 2 | 3 {
+  return Math.min(3, Math.max(0, Math.round(blades) - 3)) as 0 | 1 | 2 | 3;
 }
 
 /** Clearances that a class society recommends, by place. */

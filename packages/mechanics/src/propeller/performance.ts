@@ -103,6 +103,7 @@ export const taylorDelta = formula({
   symbol: 'δ',
   dimension: 'number',
   inputs: { shaftSpeed: 'rotational speed', diameter: 'length', speedOfAdvance: 'speed' },
+  units: { shaftSpeed: 'rpm', diameter: 'ft', speedOfAdvance: 'kn' },
   text: 'δ = N D / VA (rpm, ft, kn)',
   symbols: { shaftSpeed: 'N', diameter: 'D', speedOfAdvance: 'VA' },
   source: {
@@ -122,6 +123,7 @@ export const taylorPowerVariable = formula({
   symbol: 'Bp',
   dimension: 'number',
   inputs: { shaftSpeed: 'rotational speed', power: 'power', speedOfAdvance: 'speed' },
+  units: { shaftSpeed: 'rpm', power: 'hp', speedOfAdvance: 'kn' },
   text: 'Bp = N √P / VA^2.5 (rpm, hp, kn)',
   symbols: { shaftSpeed: 'N', power: 'P', speedOfAdvance: 'VA' },
   source: {

@@ -72,6 +72,7 @@ export const expectedSlip = formula({
   symbol: 's',
   dimension: 'ratio',
   inputs: { vesselSpeed: 'speed' },
+  units: { vesselSpeed: 'kn' },
   text: 's = 1.4 / V^0.57 (kn)',
   symbols: { vesselSpeed: 'V' },
   source: handbook('5-1, slip against speed'),

@@ -25,8 +25,11 @@ export const propellerMassEstimate = formula({
   symbol: 'm',
   dimension: 'mass',
   inputs: { diameter: 'length', blades: 'number' },
+  units: { diameter: 'in' },
+  unit: 'lb',
   text: 'm = k D^3.05 (lb, in); k = 0.00241 for 3 blades, 0.00323 for 4',
   symbols: { diameter: 'D' },
+  tabulated: ({ blades }) => ({ k: blades >= 4 ? 0.00323 : 0.00241 }),
   source: handbook('weight of bronze propellers; low confidence'),
   range: [{ condition: '3 or 4 blades', met: ({ blades: z }) => z === 3 || z === 4 }],
   compute: ({ diameter, blades }) => (blades >= 4 ? 0.00323 : 0.00241) * (diameter / INCH) ** 3.05 * POUND,
@@ -46,6 +49,10 @@ export const entrainedWaterInertia = formula({
   },
   text: 'IE = (C1 (AE/A0) (P/D) - C2) ρ D⁵; C1, C2 from the table for Z blades',
   symbols: { areaRatio: 'AE/A0', pitchRatio: 'P/D', blades: 'Z', density: 'ρ', diameter: 'D' },
+  tabulated: ({ blades }) => {
+    const [C1, C2] = entrainedFactors(blades);
+    return { C1, C2 };
+  },
   source: ENTRAINED,
   range: [
     { condition: '3 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 3 && z <= 6 },
@@ -84,7 +91,11 @@ function entrained(si: {
   readonly density: number;
   readonly diameter: number;
 }): number {
-  const nearest = Math.min(6, Math.max(3, Math.round(si.blades)));
-  const [c1, c2] = ENTRAINED_BY_BLADES[nearest]!;
+  const [c1, c2] = entrainedFactors(si.blades);
   return (c1 * si.areaRatio * si.pitchRatio - c2) * si.density * si.diameter ** 5;
+}
+
+/** Those of the nearest number of blades that the table has; the range says whether it holds. */
+function entrainedFactors(blades: number): readonly [number, number] {
+  return ENTRAINED_BY_BLADES[Math.min(6, Math.max(3, Math.round(blades)))]!;
 }

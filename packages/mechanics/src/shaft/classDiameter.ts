@@ -42,6 +42,8 @@ export const classShaftDiameter = formula({
     featureFactor: 'number',
     boreRatio: 'ratio',
   },
+  units: { power: 'kW', speed: 'rpm', tensileStrength: 'MPa' },
+  unit: 'mm',
   text: 'd = F k (P/n · 560/(R_m + 160) / (1 − (d_i/d_o)⁴))^(1/3), mm, kW, rpm, MPa; bores up to 0.4 d ignored',
   symbols: {
     power: 'P',
@@ -72,6 +74,8 @@ export const classPowerPerSpeed = formula({
     featureFactor: 'number',
     boreRatio: 'ratio',
   },
+  units: { outsideDiameter: 'mm', tensileStrength: 'MPa' },
+  unit: 'kW/rpm',
   text: 'K = (d/(F k))³ (R_m + 160)/560 (1 − (d_i/d_o)⁴), kW/rpm, mm, MPa; bores up to 0.4 d ignored',
   symbols: {
     outsideDiameter: 'd',
@@ -94,6 +98,8 @@ export const smallCraftClassDiameter = formula({
   symbol: 'd',
   dimension: 'length',
   inputs: { power: 'power', speed: 'rotational speed', materialFactor: 'number' },
+  units: { power: 'kW', speed: 'rpm' },
+  unit: 'mm',
   text: 'd = k_s (P/n)^(1/3), mm, kW, rpm',
   symbols: { power: 'P', speed: 'n', materialFactor: 'k_s' },
   source: {

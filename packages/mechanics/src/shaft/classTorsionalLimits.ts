@@ -16,6 +16,7 @@ export const torsionalSizeFactor = formula({
   symbol: 'c_D',
   dimension: 'number',
   inputs: { diameter: 'length' },
+  units: { diameter: 'mm' },
   text: 'c_D = 0.35 + 0.93 d^(−0.2), d in mm',
   symbols: { diameter: 'd' },
   source: M68,
@@ -42,7 +43,9 @@ export const continuousTorsionalLimit = formula({
   symbol: 'τ_C',
   dimension: 'pressure',
   inputs: { tensileStrength: 'pressure', featureFactor: 'number', sizeFactor: 'number', speedShare: 'ratio' },
-  text: 'τ_C = (R_m + 160)/18 c_K c_D (3 − 2 λ²), or 1.38 for the bracket from λ = 0.9; MPa',
+  units: { tensileStrength: 'MPa' },
+  unit: 'MPa',
+  text: 'τ_C = (R_m + 160)/18 c_K c_D (3 − 2 min(λ, 0.9)²), MPa',
   symbols: { tensileStrength: 'R_m', featureFactor: 'c_K', sizeFactor: 'c_D', speedShare: 'λ' },
   source: M68,
   range: [

@@ -1,3 +1,3 @@
-export { filledFormula } from './filled.js';
-export { workingLine, workingMarkdown, workingText } from './render.js';
+export { filledFormula, filledResult } from './filled.js';
+export { resultOf, workingLine, workingMarkdown, workingText } from './render.js';
 export { type WorkingStep, workingSteps } from './steps.js';

@@ -1,5 +1,6 @@
 import type { Value } from '../core/value.js';
 import { formatValue } from '../units/natural.js';
+import { filledResult } from './filled.js';
 import { type WorkingStep, workingSteps } from './steps.js';
 
 /** A value's working as indented plain text, one fact a line. */
@@ -29,7 +30,13 @@ export function workingMarkdown(value: Value): string {
 export function workingLine(value: Value): string {
   const [step] = workingSteps(value);
   if (!step?.formula) return `${value.symbol} = ${formatValue(value)}`;
-  return [step.formula, step.filled, formatValue(value)].filter(Boolean).join(' = ');
+  const result = step.filled ? resultOf(value) : formatValue(value);
+  return [step.formula, step.filled, result].filter(Boolean).join(' = ');
+}
+
+/** In the unit of the formula, and in the one of the trade where that is another. */
+export function resultOf(value: Value): string {
+  return [...new Set([filledResult(value), formatValue(value)])].join(' = ');
 }
 
 type Mark = (text: string) => string;
@@ -47,7 +54,7 @@ function headline(step: WorkingStep, mark: Mark, words: Mark): string {
 function* details(step: WorkingStep, mark: Mark, words: Mark): Generator<string> {
   if (!step.formula) return;
   yield mark(step.formula);
-  if (step.filled) yield mark(`${step.value.symbol} = ${step.filled} = ${formatValue(step.value)}`);
+  if (step.filled) yield mark(`${step.value.symbol} = ${step.filled} = ${resultOf(step.value)}`);
   yield `source: ${words(step.source ?? '')}`;
   for (const range of step.range) yield `${range.met ? 'holds' : 'NOT MET'}: ${words(range.condition)}`;
   for (const note of step.notes) yield `note: ${words(note)}`;

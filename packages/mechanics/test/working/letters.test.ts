@@ -96,9 +96,9 @@ it.each([
     '1.067 - 0.229 × 0.8',
   ],
   [
-    'units that a handbook asks for are no factor',
+    'a number is in the unit that a handbook asks for',
     hullSpeed({ waterlineLength: given('length', 'L', 'length', 10.9, { written: '10.9 m' }) }),
-    '1.34 √(10.9 m) (kn, ft)',
+    '1.34 √(35.76 ft)',
   ],
 ])('%s', (_, value, text) => {
   expect(filledFormula(value)).toBe(text);

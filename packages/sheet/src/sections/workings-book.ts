@@ -1,4 +1,11 @@
-import { citeSource, filledFormula, formatValue, type Origin, type Value } from '@tailshaft/mechanics';
+import {
+  citeSource,
+  filledFormula,
+  formatValue,
+  type Origin,
+  resultOf,
+  type Value,
+} from '@tailshaft/mechanics';
 import { code, lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
 import { valueWords } from '../words.js';
 
@@ -53,7 +60,7 @@ export class WorkingsBook {
       separated(
         lineBreak,
         code(working.text),
-        filled && code(`${left.trim()} = ${filled} = ${formatValue(value)}`),
+        filled && code(`${left.trim()} = ${filled} = ${resultOf(value)}`),
         value.assumed && warning(`assumed: ${value.assumed}`),
       ),
       ...working.inputs.map((input, index) => this.#input(input, letterOf(value, index), under)),
