@@ -38,6 +38,7 @@ export * from './judge/needs.js';
 export * from './judge/route.js';
 export * from './judge/say.js';
 export * from './judge/verdict.js';
+export * from './model/as-found.js';
 export * from './model/catalogue.js';
 export * from './model/declared-fact.js';
 export * from './model/engine.js';

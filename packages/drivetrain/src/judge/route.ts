@@ -13,6 +13,12 @@ export type ModelEdit =
   /** Exchanges two declared places. */
   | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
 
+/**
+ * What a way out is. It *corrects the record* where the text is wrong about the vessel, *changes the design* where the
+ * vessel would be built otherwise, and *asks* where it leaves a blank for the author to fill.
+ */
+export type RouteKind = 'corrects the record' | 'changes the design' | 'asks';
+
 /** A way to put a finding right, offered with what it leads to; never applied by itself. */
 export interface Route {
   /** The change and its computed consequence: `Set the hand to right: the shaft turns clockwise ahead`. */
@@ -20,6 +26,8 @@ export interface Route {
   readonly edits: readonly ModelEdit[];
   /** The one that changes least, when there is exactly one such. */
   readonly preferred?: boolean;
+  /** What it is, where it is not what its rule's ways out are. */
+  readonly kind?: RouteKind;
   /** True where the edit leaves a blank for the author to fill: it turns one cannot-tell into an open question. */
   readonly stub?: boolean;
 }

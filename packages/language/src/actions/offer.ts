@@ -1,3 +1,4 @@
+import type { RouteKind } from '@tailshaft/drivetrain';
 import type { TextEdit } from '../edit/textEdit.js';
 import type { Finding } from '../project/finding.js';
 
@@ -8,6 +9,10 @@ export interface Offer {
   readonly edits: readonly TextEdit[];
   /** The one way out, or the one that changes least. */
   readonly preferred?: boolean;
+  /** What a way out of a rule's finding is. */
+  readonly route?: RouteKind;
+  /** It leaves a blank for the author to fill. */
+  readonly asks?: true;
   /** What it puts right. */
   readonly finding?: Finding;
 }

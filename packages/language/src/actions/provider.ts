@@ -5,6 +5,8 @@ import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
 import { everyFinding, findingsOf } from '../project/findings.js';
 import type { Project } from '../project/project.js';
+import { allQuestions } from './allQuestions.js';
+import { consequenceOf } from './consequence.js';
 import { convertUnits } from './convertUnits.js';
 import { extractPart } from './extractPart.js';
 import { FIX_ALL, fixAll } from './fixAll.js';
@@ -12,7 +14,7 @@ import { importEntry } from './importEntry.js';
 import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inlinePart.js';
 import { mirrorLine } from './mirrorLine.js';
 import type { Offer } from './offer.js';
-import { quickFixes } from './quickFixes.js';
+import { cures, type Judge, once, questions } from './quickFixes.js';
 import { touchesShiftCable } from './shiftCable.js';
 import { textsOf, workspaceEdit } from './workspaceEdit.js';
 
@@ -75,7 +77,13 @@ export class CodeActions implements CodeActionProvider {
       if (wants('quickfix')) {
         const { LangiumDocuments } = shared.workspace;
         offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));
-        offers.push(...here.flatMap(finding => quickFixes(finding, textOf)));
+        const judge: Judge = edits => consequenceOf(project, document, edits, textOf);
+        // What cures stands before what asks, and what several findings share is offered once.
+        const cured = here.flatMap(finding => cures(finding, textOf, judge));
+        const asked = here.flatMap(finding => questions(finding, textOf));
+        offers.push(...once([...cured, ...asked]));
+        const all = allQuestions(asked);
+        if (all) offers.push(all);
       }
       const all = wants(FIX_ALL) && fixAll(findings, textOf);
       if (all) offers.push(all);

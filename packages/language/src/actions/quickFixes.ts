@@ -1,41 +1,102 @@
-import type { Missing, Route } from '@tailshaft/drivetrain';
+import { type Missing, type Route, type RouteKind, findRule, type Verdict } from '@tailshaft/drivetrain';
 import { textEditsFor } from '../edit/modelEdits.js';
 import { problemEdits } from '../edit/problemEdits.js';
+import type { TextEdit } from '../edit/textEdit.js';
 import type { Finding } from '../project/finding.js';
+import { editsAsFound } from './asFound.js';
+import type { Consequence } from './consequence.js';
 import type { Offer, TextOf } from './offer.js';
 
-/** Every way out of a finding: the corrections of a text, the routes of a rule, and each gap as an open question. */
-export function quickFixes(finding: Finding, textOf: TextOf): Offer[] {
+/** What an edit of the document would lead to. */
+export type Judge = (edits: readonly TextEdit[]) => Consequence;
+
+/**
+ * The ways out of a finding: the corrections of a text, then the routes of a rule. Each route has been tried: it is offered
+ * only when the result reads and the finding is gone, and what else gets worse stands in its title.
+ */
+export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
   const { problem, verdict } = finding;
   const offers: Offer[] = [];
-  const offer = (title: string, edits: Offer['edits'], preferred: boolean) => {
-    if (edits.length > 0 && !offers.some(one => sameEdits(one.edits, edits)))
-      offers.push({ title, kind: 'quickfix', edits, finding, ...(preferred ? { preferred } : {}) });
-  };
   for (const choice of problem?.choices ?? []) {
     const edits = problemEdits(problem!, choice, finding.place.uri, textOf(finding.place.uri));
-    offer(choice.title, edits, problem!.choices!.length === 1);
+    const preferred = problem!.choices!.length === 1;
+    if (edits.length > 0)
+      offers.push({ title: choice.title, kind: 'quickfix', edits, finding, ...(preferred ? { preferred } : {}) });
   }
-  if (!verdict) return offers;
-  for (const route of verdict.routes()) {
-    if (verdict.missing.some(gap => writesGap(route, gap))) continue;
-    offer(route.title, textEditsFor(route.edits, textOf), route.preferred === true);
+  for (const route of verdict?.routes() ?? []) {
+    if (kindOf(route, verdict!) === 'asks') continue;
+    const offer = tried(route, finding, textOf, judge);
+    if (offer) offers.push(offer);
   }
-  for (const gap of verdict.missing) {
-    if (gap.at) continue;
+  return once(offers);
+}
+
+/** What is missing for a verdict, each datum as an open question at the place where it belongs. */
+export function questions(finding: Finding, textOf: TextOf): Offer[] {
+  const { verdict } = finding;
+  if (!verdict) return [];
+  const asked = verdict.missing.flatMap(gap => {
+    if (gap.at) return [];
     // An example that is a value would be an answer, not a question.
     const text = gap.example.includes('unknown') ? gap.example : 'unknown';
-    const set = { do: 'set', host: gap.host, property: gap.property, text } as const;
-    offer(`Add ${gap.property} as an open question: ${gap.what}`, textEditsFor([set], textOf), false);
-  }
-  return offers;
+    const edits = textEditsFor([{ do: 'set', host: gap.host, property: gap.property, text }], textOf);
+    const title = `Add ${gap.property} as an open question: ${gap.what}`;
+    return edits.length > 0 ? [{ title, kind: 'quickfix', edits, finding, asks: true } satisfies Offer] : [];
+  });
+  const stubs = verdict.routes().flatMap(route => {
+    if (kindOf(route, verdict) !== 'asks' || verdict.missing.some(gap => writesGap(route, gap))) return [];
+    const edits = textEditsFor(route.edits, textOf);
+    return edits.length > 0
+      ? [{ title: route.title, kind: 'quickfix', edits, finding, asks: true } satisfies Offer]
+      : [];
+  });
+  return once([...stubs, ...asked]);
+}
+
+/** What a route is: as it says itself, or as the ways out of its rule are. */
+export function kindOf(route: Route, verdict: Verdict): RouteKind {
+  if (route.kind) return route.kind;
+  if (route.stub) return 'asks';
+  return findRule(verdict.rule)?.curesRecord ? 'corrects the record' : 'changes the design';
+}
+
+function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Offer | undefined {
+  const verdict = finding.verdict!;
+  const edits = textEditsFor(route.edits, textOf);
+  if (edits.length === 0) return undefined;
+  const kind = kindOf(route, verdict);
+  // The vessel as found is a record: what is to be built is written where it is proposed.
+  if (kind === 'changes the design' && editsAsFound(edits, finding)) return undefined;
+  const { reads, remains, worse } = judge(edits);
+  if (!reads || remains(verdict)) return undefined;
+  const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
+  const preferred = route.preferred === true && others.length === 0;
+  return {
+    title: `${route.title}${thenWorse(others)} (${kind})`,
+    kind: 'quickfix',
+    edits,
+    finding,
+    route: kind,
+    ...(preferred ? { preferred } : {}),
+  };
+}
+
+/** What a way out makes worse, in its title: the first two by name, the rest by number. */
+function thenWorse(worse: readonly Verdict[]): string {
+  if (worse.length === 0) return '';
+  const said = worse.map(one => {
+    const title = findRule(one.rule)?.title ?? one.rule;
+    return `"${title}" ${one.outcome === 'fails' ? 'fails' : 'cannot be told'}`;
+  });
+  const shown = [...new Set(said)];
+  const more = shown.length > 2 ? ` and ${shown.length - 2} more get worse` : '';
+  return `; but then ${shown.slice(0, 2).join(' and ')}${more}`;
 }
 
 /** Whether a route does no more than to leave a blank for this gap. */
 function writesGap(route: Route, gap: Missing): boolean {
   const [edit] = route.edits;
   return (
-    route.stub === true &&
     route.edits.length === 1 &&
     edit?.do === 'set' &&
     edit.host === gap.host &&
@@ -43,6 +104,13 @@ function writesGap(route: Route, gap: Missing): boolean {
   );
 }
 
-function sameEdits(one: Offer['edits'], other: Offer['edits']): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
+/** Each edit once, the first time it is offered. */
+export function once(offers: readonly Offer[]): Offer[] {
+  const seen = new Set<string>();
+  return offers.filter(({ edits }) => {
+    const key = JSON.stringify(edits);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
 }

@@ -188,6 +188,33 @@ export class Project {
     return check;
   }
 
+  /**
+   * What would be said of a loaded document if its text, or that of files it sees, were other. Nothing of it is kept, and
+   * nothing else changes.
+   */
+  checkWith(document: LangiumDocument, texts: ReadonlyMap<string, string>): FileCheck {
+    const { LangiumParser } = this.services.ServiceRegistry.getServices(document.uri).parser;
+    const syntax: Problem[] = [];
+    const visible = this.visible(document).map((one, index) => {
+      const text = texts.get(one.uri);
+      if (text === undefined) return one;
+      const file = readWhole(text, one.uri, whole => LangiumParser.parse(whole));
+      if (index === 0) syntax.push(...file.syntax);
+      return file.reading;
+    });
+    const reading = visible[0]!;
+    const table = new EntryTable(visible.map(one => one.entries).filter(list => list.length > 0));
+    const today = this.today();
+    const problems: Problem[] = [];
+    const vessels = reading.vessels.map(one => judgedAfresh(one, table, today, this.policy, problems));
+    return {
+      uri: reading.uri,
+      problems: [...syntax, ...reading.problems, ...duplicateNames(reading), ...problems],
+      vessels,
+      entries: reading.entries.map(one => ({ reading: one, verdicts: judgeEntry(entryContext(one, today)) })),
+    };
+  }
+
   /** The entries that a document sees. */
   entries(document: LangiumDocument): EntryTable {
     return this.tableOf(this.visible(document));
@@ -227,14 +254,7 @@ export class Project {
     const had = this.vessels.get(reading);
     if (had && had.table === table && had.today === today && had.policy === this.policy) return had;
     const problems: Problem[] = [];
-    const vessel = makeVessel(reading, table, problem => problems.push(problem));
-    const { catalogue } = table;
-    const judged = {
-      reading,
-      vessel,
-      catalogue,
-      verdicts: judgeVessel(vessel, catalogue, today, RULES, this.policy),
-    };
+    const judged = judgedAfresh(reading, table, today, this.policy, problems);
     const made = { judged, problems, table, today, policy: this.policy };
     this.vessels.set(reading, made);
     return made;
@@ -282,6 +302,18 @@ export class Project {
 
 function emptyReading(uri: string): DocumentReading {
   return { uri, imports: [], entries: [], vessels: [], problems: [] };
+}
+
+function judgedAfresh(
+  reading: VesselReading,
+  table: EntryTable,
+  today: string,
+  policy: Project['policy'],
+  problems: Problem[],
+): JudgedVessel {
+  const vessel = makeVessel(reading, table, problem => problems.push(problem));
+  const { catalogue } = table;
+  return { reading, vessel, catalogue, verdicts: judgeVessel(vessel, catalogue, today, RULES, policy) };
 }
 
 /** More folders of catalogues than one person works with at a time. */

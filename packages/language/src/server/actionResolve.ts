@@ -14,12 +14,21 @@ import type { TailshaftServices } from './services.js';
 interface Asked {
   readonly params: CodeActionParams;
   readonly version: number;
+  /** Which of the offers it is: two may have one title. */
+  readonly edit: string;
 }
 
 /** Whether the client fetches the edit of an offer when somebody takes it. */
 export function resolvesActions({ capabilities }: InitializeParams): boolean {
   const action = capabilities.textDocument?.codeAction;
   return action?.dataSupport === true && action.resolveSupport?.properties.includes('edit') === true;
+}
+
+/** The same for the same edit of the same texts. */
+function identityOf(edit: CodeAction['edit']): string {
+  let hash = 5381;
+  for (const character of JSON.stringify(edit ?? null)) hash = (hash * 33 + character.charCodeAt(0)) >>> 0;
+  return hash.toString(36);
 }
 
 /** Offers without their edits, for clients that fetch those of the one that is taken; with them for all others. */
@@ -35,19 +44,21 @@ export function answerCodeActions(connection: Connection, services: TailshaftSer
     onDocument(services, 'code actions', async (document, params: CodeActionParams) => {
       const actions = await offers(document, params);
       if (!resolves) return actions;
-      const data: Asked = { params, version: document.textDocument.version };
-      return actions.map(({ edit: _edit, ...rest }) => ({ ...rest, data }));
+      const { version } = document.textDocument;
+      return actions.map(({ edit, ...rest }) => ({
+        ...rest,
+        data: { params, version, edit: identityOf(edit) } satisfies Asked,
+      }));
     }),
   );
   const resolve = onDocument(
     services,
     'a code action',
     async (document, { action }: Asked['params'] & { action: CodeAction }) => {
-      const { params, version } = action.data as Asked;
+      const { params, version, edit } = action.data as Asked;
       if (document.textDocument.version !== version)
         throw new ResponseError(LSPErrorCodes.ContentModified, 'The text changed since this was offered.');
-      const same = (one: CodeAction) => one.title === action.title && one.kind === action.kind;
-      const found = (await offers(document, params)).find(same);
+      const found = (await offers(document, params)).find(one => identityOf(one.edit) === edit);
       return { ...action, ...(found?.edit ? { edit: found.edit } : {}) };
     },
   );

@@ -2,7 +2,7 @@ import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { share, times } from '../../../../tests/support/share.js';
 import { changed, TWIN_LINES } from '../../../drivetrain/src/rules/example-specs.js';
-import { quickFixes } from '../../src/actions/quickFixes.js';
+import { questions } from '../../src/actions/quickFixes.js';
 import { touchesShiftCable } from '../../src/actions/shiftCable.js';
 import { applyEdits } from '../../src/edit/index.js';
 import { findingsOf } from '../../src/index.js';
@@ -136,7 +136,7 @@ describe('every fix of every rule', () => {
       const specs = await Specs.read(rule.examples().cannotTell);
       const text = specs.textOf(specs.document.uri.toString());
       for (const finding of findingsOf(specs.check)) {
-        const offers = quickFixes(finding, specs.textOf);
+        const offers = questions(finding, specs.textOf);
         expect(new Set(offers.map(one => one.title)).size, rule.id).toBe(offers.length);
         for (const offer of offers.filter(one => one.title.startsWith('Add '))) {
           const after = await Specs.read(applyEdits(text, offer.edits));

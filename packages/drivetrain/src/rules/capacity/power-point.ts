@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'ordered for power that never arrives, or the gear judged for less than enters it. Write "measured at crankshaft" or ' +
     '"measured at propeller shaft". Until it is written the heavier reading is used, that of the propeller shaft.',
   caution: 'The loss in the gear is its efficiency, assumed or declared; it is not measured here.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    measured at crankshaft\n', '']),
     passing: SINGLE_LINE,

@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
     'it loses its warranty or wears out. State the class, the standard and the hours of the rating, with the document ' +
     'that says so.',
   caution: `${DEFER} Class names differ between makers; the hours and the time at full power say what they mean.`,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    standard ISO-8665\n    hours 3000 per year\n', '']),
     passing: SINGLE_LINE,

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'was. Write "take-off on" or "take-off off". For propeller matching it is deducted when on; for the parts that carry ' +
     'torque it is never deducted, because it may be off, and for the engine it is always part of the load.',
   caution: 'A pump that is clutched in at idle may stall a small engine; that is not computed here.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(WITH_TAKE_OFF, ['  take-off on }', ' }']),
     passing: WITH_TAKE_OFF,

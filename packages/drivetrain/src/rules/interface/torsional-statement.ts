@@ -23,6 +23,7 @@ const INFO: RuleInfo = {
     'into the running range, where gears hammer and shafts break. Class asks for the calculation again; for a small yacht ' +
     'at least the statement of who supplies engine and gear together. Name it at the engine: torsional statement "...".',
   caution: `${DEFER} A statement counts for the parts it names, at the speeds it names.`,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(REPOWER, ['  torsional statement "Kittiwake 9 with Alder 63, calculation 17"', '']),
     passing: REPOWER,

@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'take it out. One whose subject holds by now is a finding as well: it would cover the next failure by chance. ' +
     'Only taking it out is offered: who accepts, why and until when nobody can fill in but the person who does.',
   caution: 'No date is moved on here, and nobody is put in: only who accepts a departure can do that.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       '  arrangement proposed {',

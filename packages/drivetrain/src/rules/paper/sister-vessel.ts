@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
   caution: 'A drawing that was made for the class of vessels is no better evidence than the sister herself.',
   judgesEvidence: true,
   standsWithout: 'anything',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [sister vessel]']),
     passing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [measured 2026-01-14]']),

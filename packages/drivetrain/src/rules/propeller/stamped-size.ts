@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'one stamp and two pitches pass for trouble with a throttle cable. Have the pitch measured, blade by blade, and write it ' +
     'with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing here computes with a stamp.',
   caution: 'Measure both sides of a pair with the same gauge.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(STAMPED, [
       'pitch 23.6 in [measured 2026-01-14]  stamped pitch 24 in',

@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
     'the plate puts shaft speed out by that difference and propeller power by about three times as much. Write the ratio of ' +
     'the clutch that runs ahead.',
   caution: 'Plates that give two ratios do not always say which is which: the output sense tells them apart.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(UNEQUAL, ['ratio 1.96:1 ahead', 'ratio 2.05:1 ahead']),
     passing: UNEQUAL,

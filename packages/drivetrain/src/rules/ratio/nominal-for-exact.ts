@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'keep the nominal one in the catalogue entry.',
   caution:
     'The exact ratio comes from the plate or the sheet of that very gear and clutch; two clutches may differ.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,

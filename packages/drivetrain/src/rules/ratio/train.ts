@@ -41,6 +41,7 @@ const INFO: RuleInfo = {
     'or which two it locks, and what it carries follows with its ratio. Where it does not, one of the two is from another gear, another clutch or is misread. ' +
     'Count teeth, or turn the input by hand and count turns, before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 45 with B 92']),
     passing: WITH_TEETH,

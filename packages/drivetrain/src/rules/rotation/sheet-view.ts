@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
   standsWithout: 'anything',
   judgesEvidence: true,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       STATED,

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'sense as well, the two must say the same. If they do not, one of them is a slip, and no rotation can be built on ' +
     'either until the sheet has been read again.',
   caution: `${DOCK_CAUTION} Count the meshes that carry power in this clutch only; idlers count too.`,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(TRAINED, ['clutch B output opposite', 'clutch B output same']),
     passing: TRAINED,

@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
   caution: `${DOCK_CAUTION} Turning an engine over by hand needs its start isolated and two people.`,
   judgesEvidence: true,
   standsWithout: 'anything',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand right [hearsay]']),
     passing: SINGLE_LINE,

@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
   caution: `${DOCK_CAUTION} Do not guess the end from habit: makers and countries differ.`,
   standsWithout: 'anything',
   judgesEvidence: true,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(OPEN_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
     passing: SINGLE_LINE,

@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
     'can stand on it. Name the grade as an entry "shaft material" with its torsional yield and the document it comes from. ' +
     'For a shaft that stays a mill certificate is usually not to be had: then use the weak grade of the family.',
   caution: `${DEFER} A magnet or a spark test does not tell a grade; a hardness test or analysis by a laboratory does.`,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,

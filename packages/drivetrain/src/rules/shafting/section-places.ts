@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'leaves no wall: every figure of strength and whirling would be of a shaft that cannot be made. Between sections the ' +
     'shaft has its own diameter; where it declares none, a gap is a stretch without any. Put right the figure that is wrong.',
   caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not looked at here.`,
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(STEPPED, [
       'from 0.3 m  length 0.9 m  diameter 70 mm',

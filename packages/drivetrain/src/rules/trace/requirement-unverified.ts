@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
     'turn. Word the requirement so that one of these meets it. Where only a document or a trial can, accept the finding and ' +
     'name who verifies it and how.',
   caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(REQUIRED, [
       'require shaft torque at most 3000 N.m at full power',

@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
     'probably rounded. Measure both; keep the measured value as measured.',
   caution: 'Never round a measured size to a nominal one to make this go away.',
   standsWithout: 'anything',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
     passing: TWIN_LINES,

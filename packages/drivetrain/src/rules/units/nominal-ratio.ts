@@ -22,6 +22,7 @@ const INFO: RuleInfo = {
     'exact ratio beside the name, for each clutch where they differ, or the tooth counts.',
   caution: 'If the teeth do make the nominal ratio, write it as exact: then it is a fact and not a label.',
   standsWithout: 'anything',
+  curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['ratio 2.52:1 exact 2.524:1', 'ratio 2.5:1']),
     passing: SINGLE_LINE,

@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
   caution:
     'Copper alloys are usually taken at half the tensile yield; larger bars are weaker than small ones.',
   standsWithout: 'anything',
+  curesRecord: true,
   examples: examples(() => ({
     failing: material('torsional yield 105000 psi\n  tensile yield 105000 psi'),
     passing: material('torsional yield 70000 psi\n  tensile yield 105000 psi'),

@@ -27,6 +27,7 @@ export interface UnitWords {
 export function unitRule(info: RuleInfo, words: UnitWords): Rule {
   return {
     ...info,
+    curesRecord: true,
     scope: 'units',
     check: context => judge(info, context, concern => concerns(words, concern), words),
   };

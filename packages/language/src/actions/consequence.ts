@@ -1,0 +1,81 @@
+import type { Outcome, Verdict } from '@tailshaft/drivetrain';
+import type { LangiumDocument } from 'langium';
+import { applyEdits, type TextEdit } from '../edit/textEdit.js';
+import type { FileCheck, Project } from '../project/project.js';
+import type { TextOf } from './offer.js';
+
+/** What an edit leads to, found by judging the text as it would be. */
+export interface Consequence {
+  /** The result reads: no problem of the text comes with it. */
+  readonly reads: boolean;
+  /** Whether a check, by rule and subject, still fails or still cannot be told. */
+  readonly remains: (verdict: Verdict) => boolean;
+  /** What ends worse than it was: the verdict as it would be. */
+  readonly worse: readonly Verdict[];
+}
+
+/** Judges a document as it would be after some edits, and tells what became of its verdicts. */
+export function consequenceOf(
+  project: Project,
+  document: LangiumDocument,
+  edits: readonly TextEdit[],
+  textOf: TextOf,
+): Consequence {
+  const texts = new Map<string, string>();
+  for (const uri of new Set(edits.map(one => one.uri))) {
+    const own = edits.filter(one => one.uri === uri);
+    texts.set(uri, applyEdits(textOf(uri), own));
+  }
+  const before = project.check(document);
+  const after = project.checkWith(document, texts);
+  const was = worstByCheck(before);
+  const is = worstByCheck(after);
+  const old = new Map<string, number>();
+  for (const one of before.problems) old.set(one.code, (old.get(one.code) ?? 0) + 1);
+  const reads = after.problems.every(one => {
+    const left = old.get(one.code) ?? 0;
+    old.set(one.code, left - 1);
+    return left > 0;
+  });
+  const worse = [...is].flatMap(([key, verdict]) => {
+    const had = was.get(key);
+    const rank = had ? GRAVITY.indexOf(had.outcome) : 0;
+    // A check that could say nothing and now asks is the author's next step, and no loss.
+    const lost = had ? GRAVITY.indexOf(verdict.outcome) > rank : verdict.outcome === 'fails';
+    const deeper = had?.outcome === 'fails' && verdict.outcome === 'fails' && isDeeper(verdict, had);
+    return lost || deeper ? [verdict] : [];
+  });
+  return {
+    reads,
+    remains: verdict => {
+      const left = is.get(keyOf(verdict));
+      return left !== undefined && (left.outcome === 'fails' || left.outcome === 'cannot tell');
+    },
+    worse,
+  };
+}
+
+/** From best to worst. */
+const GRAVITY: readonly Outcome[] = ['does not apply', 'holds', 'accepted', 'cannot tell', 'fails'];
+
+/** Less than a hundredth is the rounding of a stock size. */
+function isDeeper(now: Verdict, then: Verdict): boolean {
+  return (now.margin ?? 0) < (then.margin ?? 0) - 0.01;
+}
+
+/** The worst verdict of each rule on each subject. */
+function worstByCheck(check: FileCheck): Map<string, Verdict> {
+  const worst = new Map<string, Verdict>();
+  for (const verdict of [...check.vessels, ...check.entries].flatMap(one => one.verdicts)) {
+    for (const one of [verdict, ...(verdict.folds ?? [])]) {
+      const key = keyOf(one);
+      const had = worst.get(key);
+      if (!had || GRAVITY.indexOf(one.outcome) > GRAVITY.indexOf(had.outcome)) worst.set(key, one);
+    }
+  }
+  return worst;
+}
+
+function keyOf({ rule, subject }: Verdict): string {
+  return `${rule} ${subject}`;
+}
