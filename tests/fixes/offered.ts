@@ -1,4 +1,13 @@
-import { consequenceOf, createTailshaftCore, cures, type Finding, findingsOf, type Offer, questions } from '@tailshaft/language';
+import {
+  consequenceOf,
+  createTailshaftCore,
+  cures,
+  type Finding,
+  findingsOf,
+  type Judge,
+  type Offer,
+  questions,
+} from '@tailshaft/language';
 import { EmptyFileSystem, URI } from 'langium';
 import { TODAY } from '../support/check.js';
 
@@ -22,10 +31,11 @@ export async function offeredFor(text: string): Promise<readonly Offered[]> {
   const { project } = core.language;
   await project.load(document);
   const textOf = () => text;
+  const judge: Judge = edits => consequenceOf(project, document, edits, textOf);
   const offered = findingsOf(project.check(document)).map(finding => ({
     finding,
-    cures: cures(finding, textOf, edits => consequenceOf(project, document, edits, textOf)),
-    questions: questions(finding, textOf),
+    cures: cures(finding, textOf, judge),
+    questions: questions(finding, textOf, judge),
   }));
   LangiumDocuments.deleteDocument(uri);
   return offered;

@@ -28,6 +28,9 @@ export {
 } from './analysis/torsional-stress.js';
 export * from './analysis/trial.js';
 export * from './compare/index.js';
+export type { Judgement } from './cure/judgement.js';
+export { otherParts } from './cure/other-part.js';
+export { otherSizes } from './cure/other-size.js';
 export * from './judge/acceptance-policy.js';
 export * from './judge/context.js';
 export * from './judge/counts.js';

@@ -7,5 +7,10 @@ export function allQuestions(asked: readonly Offer[]): Offer | undefined {
   const each = once(asked);
   const edits = each.length > 1 ? merged(each.flatMap(one => one.edits)) : undefined;
   if (!edits) return undefined;
-  return { title: `Add all ${each.length} missing data here as open questions`, kind: 'quickfix', edits, asks: true };
+  return {
+    title: `Add all ${each.length} missing data here as open questions`,
+    kind: 'quickfix',
+    edits,
+    asks: true,
+  };
 }

@@ -79,11 +79,12 @@ export class CodeActions implements CodeActionProvider {
         offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));
         const judge: Judge = edits => consequenceOf(project, document, edits, textOf);
         // What cures stands before what asks, and what several findings share is offered once.
-        const cured = here.flatMap(finding => cures(finding, textOf, judge));
-        const asked = here.flatMap(finding => questions(finding, textOf));
+        const all = here.flatMap(one => [one, ...(one.folded ?? [])]);
+        const cured = all.flatMap(finding => cures(finding, textOf, judge));
+        const asked = all.flatMap(finding => questions(finding, textOf, judge));
         offers.push(...once([...cured, ...asked]));
-        const all = allQuestions(asked);
-        if (all) offers.push(all);
+        const together = allQuestions(asked);
+        if (together) offers.push(together);
       }
       const all = wants(FIX_ALL) && fixAll(findings, textOf);
       if (all) offers.push(all);

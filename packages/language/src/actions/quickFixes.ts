@@ -1,8 +1,17 @@
-import { type Missing, type Route, type RouteKind, findRule, type Verdict } from '@tailshaft/drivetrain';
+import {
+  findRule,
+  type Missing,
+  otherParts,
+  otherSizes,
+  type Route,
+  type RouteKind,
+  type Verdict,
+} from '@tailshaft/drivetrain';
 import { textEditsFor } from '../edit/modelEdits.js';
 import { problemEdits } from '../edit/problemEdits.js';
 import type { TextEdit } from '../edit/textEdit.js';
 import type { Finding } from '../project/finding.js';
+import { hostOf } from '../reading/place.js';
 import { editsAsFound } from './asFound.js';
 import type { Consequence } from './consequence.js';
 import type { Offer, TextOf } from './offer.js';
@@ -15,24 +24,52 @@ export type Judge = (edits: readonly TextEdit[]) => Consequence;
  * only when the result reads and the finding is gone, and what else gets worse stands in its title.
  */
 export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
-  const { problem, verdict } = finding;
+  const { problem, verdict, vessel } = finding;
   const offers: Offer[] = [];
   for (const choice of problem?.choices ?? []) {
     const edits = problemEdits(problem!, choice, finding.place.uri, textOf(finding.place.uri));
     const preferred = problem!.choices!.length === 1;
     if (edits.length > 0)
-      offers.push({ title: choice.title, kind: 'quickfix', edits, finding, ...(preferred ? { preferred } : {}) });
+      offers.push({
+        title: choice.title,
+        kind: 'quickfix',
+        edits,
+        finding,
+        ...(preferred ? { preferred } : {}),
+      });
   }
-  for (const route of verdict?.routes() ?? []) {
-    if (kindOf(route, verdict!) === 'asks') continue;
-    const offer = tried(route, finding, textOf, judge);
-    if (offer) offers.push(offer);
+  const routes = (verdict?.routes() ?? []).filter(one => kindOf(one, verdict!) !== 'asks');
+  offers.push(...successes(routes, finding, textOf, judge));
+  if (verdict && vessel && !verdict.asFound) {
+    // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
+    offers.push(...successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED));
+    if (offers.length === 0)
+      offers.push(...successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED));
   }
   return once(offers);
 }
 
+/** So many ways out are offered that a search found. */
+const SEARCHED = 3;
+
+function successes(
+  routes: readonly Route[],
+  finding: Finding,
+  textOf: TextOf,
+  judge: Judge,
+  most = Number.POSITIVE_INFINITY,
+): Offer[] {
+  const found: Offer[] = [];
+  for (const route of routes) {
+    if (found.length >= most) break;
+    const offer = tried(route, finding, textOf, judge);
+    if (offer) found.push(offer);
+  }
+  return found;
+}
+
 /** What is missing for a verdict, each datum as an open question at the place where it belongs. */
-export function questions(finding: Finding, textOf: TextOf): Offer[] {
+export function questions(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
   const { verdict } = finding;
   if (!verdict) return [];
   const asked = verdict.missing.flatMap(gap => {
@@ -41,7 +78,11 @@ export function questions(finding: Finding, textOf: TextOf): Offer[] {
     const text = gap.example.includes('unknown') ? gap.example : 'unknown';
     const edits = textEditsFor([{ do: 'set', host: gap.host, property: gap.property, text }], textOf);
     const title = `Add ${gap.property} as an open question: ${gap.what}`;
-    return edits.length > 0 ? [{ title, kind: 'quickfix', edits, finding, asks: true } satisfies Offer] : [];
+    // A whole part may be spoken for already by the arrangement before: a property never is.
+    const reads = isProperty(gap) || (edits.length > 0 && judge(edits).reads);
+    return edits.length > 0 && reads
+      ? [{ title, kind: 'quickfix', edits, finding, asks: true } satisfies Offer]
+      : [];
   });
   const stubs = verdict.routes().flatMap(route => {
     if (kindOf(route, verdict) !== 'asks' || verdict.missing.some(gap => writesGap(route, gap))) return [];
@@ -51,6 +92,10 @@ export function questions(finding: Finding, textOf: TextOf): Offer[] {
       : [];
   });
   return once([...stubs, ...asked]);
+}
+
+function isProperty({ host, property }: Missing): boolean {
+  return hostOf(host)?.vocabulary.rows.some(one => one.words === property) ?? false;
 }
 
 /** What a route is: as it says itself, or as the ways out of its rule are. */
@@ -97,10 +142,7 @@ function thenWorse(worse: readonly Verdict[]): string {
 function writesGap(route: Route, gap: Missing): boolean {
   const [edit] = route.edits;
   return (
-    route.edits.length === 1 &&
-    edit?.do === 'set' &&
-    edit.host === gap.host &&
-    edit.property === gap.property
+    route.edits.length === 1 && edit?.do === 'set' && edit.host === gap.host && edit.property === gap.property
   );
 }
 

@@ -26,6 +26,8 @@ export interface JudgedVessel {
   readonly reading: VesselReading;
   readonly vessel: Vessel;
   readonly catalogue: Catalogue;
+  /** The day it was judged on. */
+  readonly today: string;
   readonly verdicts: readonly Verdict[];
 }
 
@@ -313,7 +315,8 @@ function judgedAfresh(
 ): JudgedVessel {
   const vessel = makeVessel(reading, table, problem => problems.push(problem));
   const { catalogue } = table;
-  return { reading, vessel, catalogue, verdicts: judgeVessel(vessel, catalogue, today, RULES, policy) };
+  const verdicts = judgeVessel(vessel, catalogue, today, RULES, policy);
+  return { reading, vessel, catalogue, today, verdicts };
 }
 
 /** More folders of catalogues than one person works with at a time. */
