@@ -41,12 +41,20 @@ export async function triedOn(text: string) {
   const before = await checkText(text);
   const offered = await offeredFor(text);
   const faults: string[] = [];
-  const counts = { findings: offered.length, cures: 0, questions: 0, worse: 0, uncured: [] as string[] };
+  const counts = {
+    findings: offered.length,
+    cures: 0,
+    questions: 0,
+    worse: 0,
+    errors: 0,
+    uncured: [] as string[],
+  };
   for (const one of offered) {
     counts.cures += one.cures.length;
     counts.questions += one.questions.length;
     const keys = [...one.cures, ...one.questions].map(offer => JSON.stringify(offer.edits));
     if (new Set(keys).size < keys.length) faults.push(`${one.finding.code}: offers one edit twice`);
+    if (one.finding.severity === 'error' && one.finding.verdict?.outcome === 'fails') counts.errors += 1;
     if (one.finding.severity !== 'hint' && one.finding.verdict?.outcome === 'fails' && one.cures.length === 0)
       counts.uncured.push(`${one.finding.severity} ${one.finding.code}`);
     for (const offer of [...one.cures, ...one.questions]) {

@@ -5,7 +5,7 @@ import { triedOn } from './apply.js';
 const SEED = Number(process.env.FIXES_SEED ?? 1);
 
 describe('every way out that is offered', () => {
-  it(`keeps its promise on every spec of the rules, and on random ones from seed ${SEED}`, async () => {
+  it(`keeps its promise on some specs of the rules and random ones, seed ${SEED}`, async () => {
     const wrong: string[] = [];
     for (const { name, text } of [
       ...writtenSpecs().filter(one => !one.name.endsWith('passing')),
@@ -15,5 +15,5 @@ describe('every way out that is offered', () => {
       wrong.push(...faults.map(one => `${name}: ${one}`));
     }
     expect(wrong).toEqual([]);
-  });
+  }, 180_000);
 });

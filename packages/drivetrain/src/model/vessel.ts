@@ -104,7 +104,7 @@ export interface UnitConcern {
   readonly number: number;
   readonly unit?: string;
   /** Replacement texts with what each would mean: `{ text: '300 PS', means: '220.6 kW' }`. */
-  readonly choices: readonly { readonly text: string; readonly means: string }[];
+  readonly choices: readonly { readonly text: string; readonly means: string; readonly si?: number }[];
 }
 
 /** Something the catalogue of a part declares more than once or against itself is reported by rules on entries. */

@@ -17,6 +17,7 @@ export function ruleManual(rule: Rule): string {
     `Criterion: ${criterion}.`,
     `Source: ${citeSource(source)}.`,
     `Caution: ${caution}`,
+    ...(rule.noCure ? [`Ways out: ${rule.noCure}`] : []),
     `Fails:\n\n${fenced(examples.failing)}`,
     `Holds:\n\n${fenced(examples.passing)}`,
     third,

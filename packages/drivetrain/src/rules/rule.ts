@@ -28,6 +28,8 @@ export interface RuleInfo {
    * whatever the answer is. Anything else that a check looks at and that is not known withholds what would hold.
    */
   readonly standsWithout?: 'anything' | readonly string[];
+  /** Why nothing that this text could say settles it, where no way out may be found. */
+  readonly noCure?: string;
   /** What puts it right is the record and not the vessel: its ways out say what was always so. */
   readonly curesRecord?: true;
   /** The check is about the evidence or the words themselves, whether or not they are true. */

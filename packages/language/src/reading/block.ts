@@ -7,7 +7,7 @@ import { goesOn } from './forms/compound.js';
 import { refuseEndless } from './forms/finite.js';
 import { takeValue } from './forms/index.js';
 import { refuseNegative } from './forms/negative.js';
-import { outOfRange } from './forms/outOfRange.js';
+import { likelyUnits, outOfRange } from './forms/outOfRange.js';
 import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
@@ -64,6 +64,7 @@ function readOne(reading: BlockReading, cursor: Cursor, words: WordIndex): void 
 export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words: Range): FactReading {
   const before = cursor.problems.length + cursor.concerns.length;
   const problems = cursor.problems.length;
+  const concerns = cursor.concerns.length;
   const from = cursor.index;
   cursor.open = [];
   cursor.known = undefined;
@@ -73,6 +74,8 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
     reading.unread.push({ ...words, text: row.words });
     return { row, words };
   }
+  for (let at = concerns; at < cursor.concerns.length; at++)
+    cursor.concerns[at] = likelyUnits(cursor.concerns[at]!, row);
   const range = { start: cursor.atoms[from]!.start, end: cursor.previous!.end };
   const refused = refuseEndless(cursor, row.words, taken, range) || refuseNegative(cursor, row, taken, range);
   const value = refused ? undefined : taken;

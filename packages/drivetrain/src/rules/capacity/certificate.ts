@@ -31,6 +31,8 @@ const INFO: RuleInfo = {
     'power, or have the certificate amended.',
   caution:
     'Authorities count power at different points and by different standards: ask the one that issued the paper.',
+  noCure:
+    'A certificate is changed by whoever issues it, or the power is limited by a document: the text can only record either.',
   examples: examples(() => ({
     failing: changed(CERTIFIED, ['certificate { power 300 kW }', 'certificate { power 220 kW }']),
     passing: CERTIFIED,

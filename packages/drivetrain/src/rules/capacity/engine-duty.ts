@@ -28,6 +28,8 @@ const INFO: RuleInfo = {
     'rating allows, or is specified for a heavier duty, uses up the engine early and has no cover when it fails. Choose a ' +
     'rating of the right class, which gives less power from the same engine, or change the duty of the vessel, with a reason.',
   caution: `${DEFER} Hours a year are the coarsest of the limits: load factor and time at full power count as much.`,
+  noCure:
+    'The hours and duty of the vessel are what they are; another rating is offered where the engine has one, else another engine is to be found.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hours 3000 per year', 'hours 500 per year']),
     passing: SINGLE_LINE,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'that says so.',
   caution: `${DEFER} Class names differ between makers; the hours and the time at full power say what they mean.`,
   curesRecord: true,
+  noCure: 'Only the maker of the engine can say what the rating is a rating for.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    standard ISO-8665\n    hours 3000 per year\n', '']),
     passing: SINGLE_LINE,

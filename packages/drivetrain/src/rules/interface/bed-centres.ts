@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'torque reaction out of line, or the beds are changed. Compare "mount centres" of the engine with "bed centres" at its ' +
     'place, and put brackets or beds into the scope of the work.',
   caution: `${DEFER} The 10 mm is common practice: slots in mounts take it up.`,
+  noCure: 'Beds are altered or mounts are chosen by the designer: neither is a figure of this text.',
   examples: examples(() => ({
     failing: changed(WITH_BEDS, ['mount centres 24 in', 'mount centres 22.5 in']),
     passing: WITH_BEDS,

@@ -30,6 +30,8 @@ const INFO: RuleInfo = {
     'with the space left for it, room for filters, dipstick and heat exchanger included, and with the hatch it must pass. ' +
     'Put it right with another engine, a down-angle gear that levels it, or a structural change that somebody designs.',
   caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow have their own places.`,
+  noCure:
+    'The space and the way out are those of the vessel: another engine, or work on the vessel, is a decision of the designer.',
   examples: examples(() => ({
     failing: changed(WITH_SPACE, ['space height 1050 mm', 'space height 940 mm']),
     passing: WITH_SPACE,

@@ -25,6 +25,8 @@ const INFO: RuleInfo = {
     'run from 00, the largest, to 6; one number apart does not fit. An adapter ring helps where makers offer one, and ' +
     'moves the gear aft by its thickness, damper included. The same size may have inch or metric holes: a suffix M says metric.',
   caution: `${DEFER} Bore and face run-out of the housing are measured when it is fitted.`,
+  noCure:
+    'An adaptor or another part is a choice of the designer; a catalogue part that meets is offered where there is one.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['  input housing SAE-3\n', '  input housing SAE-4\n']),
     passing: SINGLE_LINE,

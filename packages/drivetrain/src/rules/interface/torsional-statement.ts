@@ -24,6 +24,8 @@ const INFO: RuleInfo = {
     'at least the statement of who supplies engine and gear together. Name it at the engine: torsional statement "...".',
   caution: `${DEFER} A statement counts for the parts it names, at the speeds it names.`,
   curesRecord: true,
+  noCure:
+    'Only a calculation or a statement of the maker settles it: the text offers to keep the question open.',
   examples: examples(() => ({
     failing: changed(REPOWER, ['  torsional statement "Kittiwake 9 with Alder 63, calculation 17"', '']),
     passing: REPOWER,

@@ -49,6 +49,7 @@ const INFO: RuleInfo = {
     'centre of gravity and positions: the change is then compared with 2 % of lightship and 1 % of waterline length, or with ' +
     'the "weight change at most" and "balance change at most" of the criteria. Put ballast or a stability review into the work.',
   caution: `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are not.`,
+  noCure: 'Weights are what the parts weigh: the stability record is brought up to date by whoever keeps it.',
   examples: examples(() => ({
     failing: changed(WITH_WEIGHTS, [
       '"six-cylinder diesel" {\n  mass 905 kg',

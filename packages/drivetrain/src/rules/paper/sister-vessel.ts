@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
   judgesEvidence: true,
   standsWithout: 'anything',
   curesRecord: true,
+  noCure: 'Only a measurement on this vessel settles it.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [sister vessel]']),
     passing: changed(SINGLE_LINE, ['diameter 65 mm [drawing]', 'diameter 65 mm [measured 2026-01-14]']),

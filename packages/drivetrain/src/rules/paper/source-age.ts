@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'A gear that has been in the boat for twenty years may need the sheet of its own year: then say so in the title of the source.',
   standsWithout: 'anything',
   curesRecord: true,
+  noCure: 'Only a newer sheet settles it.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['issue 4" dated 2025-02-10', 'issue 1" dated 2013-02-10']),
     passing: SINGLE_LINE,

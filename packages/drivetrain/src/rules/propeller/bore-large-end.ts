@@ -24,6 +24,8 @@ const INFO: RuleInfo = {
     'nominal size then slides far up the shaft or never reaches its seat. Measure the large end of the taper itself and ' +
     'have the bore made to it. Half a millimetre of diameter moves the hub 8 mm along a 1:16 taper. A sleeve is no cure.',
   caution: 'Lap and blue the hub to the shaft: a number proves no contact.',
+  noCure:
+    'Bore and shaft end are machined to each other: which of the two is changed is for the yard to say.',
   examples: examples(() => ({
     failing: changed(BORED, ['taper large end 2 1/2 in', 'taper large end 2 3/8 in']),
     passing: BORED,

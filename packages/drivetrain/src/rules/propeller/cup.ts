@@ -23,6 +23,7 @@ const INFO: RuleInfo = {
     'stated: "cup none", or the grade with the "effective pitch" that the shop names for it. The computation then takes that ' +
     'pitch.',
   caution: 'Cup terms differ between shops: compare grades of one shop only.',
+  noCure: 'Only the shop that cupped the blades can say what the cup loads as.',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['cup none', 'cup medium']),
     passing: PROPELLED,

@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
     'or the insulation. Once the propeller states what it is made of, hull and shaft are looked at beside it, and a pair that ' +
     'is unlike wants "corrosion protection" in the hull block, with the drawing that shows it.',
   caution: 'A checklist item: what protects, how much and where is for a corrosion specialist.',
+  noCure: 'What is done against corrosion is decided for the whole vessel.',
   examples: examples(() => ({
     failing: changed(METALS, ['  corrosion protection "hull and shaft anodes, bonded, drawing E-12"', '']),
     passing: METALS,

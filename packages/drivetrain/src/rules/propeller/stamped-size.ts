@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing here computes with a stamp.',
   caution: 'Measure both sides of a pair with the same gauge.',
   curesRecord: true,
+  noCure: 'Only a measurement settles what the blades are.',
   examples: examples(() => ({
     failing: changed(STAMPED, [
       'pitch 23.6 in [measured 2026-01-14]  stamped pitch 24 in',

@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
     'make no oil pressure or wear out their bearings. Whether a gear takes standard, opposite or either rotation is stated ' +
     'by its maker. Choose a gear that takes this engine, or an engine of the rotation that the gear takes.',
   caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
+  noCure: 'A gear that takes the rotation is offered where the catalogue has one; else one is to be found.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [TAKES, 'input rotation opposite viewed from flywheel']),
     passing: SINGLE_LINE,

@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'propeller hand. When the other clutch becomes the ahead one, the cable must change with it. The lever then engages the ' +
     'clutch that the spec means. Settle which clutch runs ahead first; the cable follows it.',
   caution: `${DOCK_CAUTION} No fix is offered for a cable: crossing it to cure a wrong hand runs the gear ahead in the astern clutch.`,
+  noCure: 'Crossing a cable is never offered: it hides which clutch is engaged.',
   examples: examples(() => ({
     failing: changed(CABLED, ['shift cable push for ahead', 'shift cable pull for ahead']),
     passing: CABLED,

@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
     'runs dry when that engine is stopped and the other drives the boat: on twins the feeds are cross-connected. Write ' +
     '"water from" in the bearing and "seal water from" in the shaft.',
   caution: `${DEFER} How much water, and from which speed on, the maker of bearing or seal says.`,
+  noCure: 'Where the water comes from is piping, and no figure of this text.',
   examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['water from own engine\n        }', 'water from none\n        }']),
     passing: WITH_BEARINGS,

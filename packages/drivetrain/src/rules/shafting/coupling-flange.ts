@@ -56,6 +56,7 @@ const INFO: RuleInfo = {
     'diameter, bolt circle, bolts, pilot with male or female. Put a difference right with a half-coupling for this gear, or ' +
     'with an adapter that its maker offers; never with a flange turned down or drilled again without the maker’s consent.',
   caution: `${DEFER} Face run-out and bolt grade are checked when it is fitted.`,
+  noCure: 'Flanges are machined, or an adaptor is fitted: a decision of the yard.',
   examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, [
       'bolt circle 121 mm  bolts 4 x 1/2 in  pilot 63.5 mm male',

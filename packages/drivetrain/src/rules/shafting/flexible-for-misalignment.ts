@@ -43,6 +43,7 @@ const INFO: RuleInfo = {
     'at every turn. Realign engine and shaft; where the lines do not meet, use a down-angle or offset gear, or joints with ' +
     'a thrust bearing.',
   caution: `${DEFER} What misalignment a coupling stands is stated by its maker, and is for movement under way.`,
+  noCure: 'The cure is to align, and no part of the text.',
   examples: examples(() => ({
     failing: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for misalignment']),
     passing: WITH_FLEXIBLE,

@@ -55,6 +55,7 @@ const INFO: RuleInfo = {
     'binds. Declare the thrust bearing in the shaft with the thrust it may carry, or leave the joint out. Only a joint ' +
     'whose maker says so passes thrust: "passes thrust yes".',
   caution: `${DEFER} Plunge, phase of the yokes and equal angles are for its maker to state.`,
+  noCure: 'A thrust bearing behind the joint is a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(WITH_JOINT, [
       '        bearing block { kind thrust  at 1.4 m  lubrication oil  thrust at most 40 kN }\n',

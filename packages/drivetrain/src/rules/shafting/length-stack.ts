@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
     'coupling face from before to after. Move the engine, order a shaft of the new length, or fit a spacer that the maker ' +
     'of the coupling approves.',
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
+  noCure: 'Which length gives way is a decision of the designer.',
   examples: examples(() => ({
     failing: changed(WITH_LENGTHS, [
       'Kittiwake-9 at medium { flywheel aft  output face at 0.62 m',

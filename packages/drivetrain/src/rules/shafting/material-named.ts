@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
     'For a shaft that stays a mill certificate is usually not to be had: then use the weak grade of the family.',
   caution: `${DEFER} A magnet or a spark test does not tell a grade; a hardness test or analysis by a laboratory does.`,
   curesRecord: true,
+  noCure: 'Only a certificate or a measurement names the grade.',
   examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'mostly rate weight only. Give what all mounts together may carry, "thrust at most" and "torque at most", and fit ' +
     'stiffer or more of them where it is not enough.',
   caution: `${DEFER} Mount by mount the load depends on spacing; shock and slamming come on top.`,
+  noCure: 'Mounts are chosen from the maker by load: the message states the load.',
   examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['torque at most 3200 N.m', 'torque at most 2200 N.m']),
     passing: WITH_MOUNTS,

@@ -46,6 +46,7 @@ const INFO: RuleInfo = {
     'and a gland on a hose hold nothing. Boats that ran quietly for years whipped after the gland was exchanged. Declare the ' +
     'bearings that remain, with their places: the check of spans then proves them; or add a bearing where the gland was.',
   caution: `${DEFER} Whether the old gland carried load is seen by its wear when it is opened.`,
+  noCure: 'A support is put back by a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(
       REPOWER,

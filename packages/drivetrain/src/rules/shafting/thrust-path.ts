@@ -46,6 +46,7 @@ const INFO: RuleInfo = {
     'made for it. Where a line has no gear, a thrust bearing in the shaft, a motor or a transfer must declare the thrust it ' +
     'may carry. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in the shaft, or take a motor rated for thrust.',
   caution: `${DEFER} The bearing must be tied to the hull: a seat that bends is no thrust block.`,
+  noCure: 'What takes the thrust is a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(ELECTRIC, ['  thrust at most 30 kN\n', '']),
     passing: ELECTRIC,

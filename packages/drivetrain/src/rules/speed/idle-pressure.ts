@@ -22,6 +22,7 @@ const INFO: RuleInfo = {
     'pressure at it, or fit an electric pump that the maker approves. A higher idle makes the boat faster in gear. The rule ' +
     'speaks where the sheet gives a least input speed.',
   caution: DEFER,
+  noCure: 'Idle speed is set by the maker of the engine, pressure by the maker of the gear.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 550 rpm']),
     passing: SINGLE_LINE,

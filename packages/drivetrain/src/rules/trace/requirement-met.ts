@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'built, with the margin that is left. Where it is not met, change what the quantity follows from, or the requirement ' +
     'with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial meets it at sea.`,
+  noCure: 'What is required is for the owner to change; other sizes are offered where they meet it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),
     passing: REQUIRED,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'name who verifies it and how.',
   caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
   curesRecord: true,
+  noCure: 'Only a requirement on something that is worked out can be verified.',
   examples: examples(() => ({
     failing: changed(REQUIRED, [
       'require shaft torque at most 3000 N.m at full power',

@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
     'alone and from every station, is proven at the dock before she leaves; astern and a stop are run and recorded. What is ' +
     'not stated here is asked for, what was not so is a finding: run it again, or accept it and say why.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
+  noCure: 'Only another trial settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['astern and stop recorded', 'astern and stop not recorded']),
     passing: TRIED,

@@ -22,6 +22,7 @@ const INFO: RuleInfo = {
     'at hull and load, at the ratio on the plate of the gear, and at the propeller last. An engine that runs on into its governor has too light a ' +
     'propeller, unless that is reserve meant for growth and fouling: then accept it and say so.',
   caution: 'A low reading does not say "propeller" by itself: most are found before it in the list.',
+  noCure: 'Only another trial, after what was found has been put right, settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),
     passing: TRIED,

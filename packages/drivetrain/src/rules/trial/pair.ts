@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
     'at throttle travel first, then at the ratio on the plates of both gears, then at the pitch of both propellers, measured ' +
     'with one gauge.',
   caution: 'Runs are taken to be at one lever when the sheet gives them the same point.',
+  noCure: 'Only another trial, after what was found has been put right, settles it.',
   examples: examples(() => ({
     failing: changed(PAIR, ['engine speed 1815 rpm', 'engine speed 1690 rpm']),
     passing: PAIR,

@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
     'speed, engine speed and power at the shaft rest on the speed method, the propeller and the hull. Where a reading lies ' +
     'further off than wanted, find out which of the two is wrong, and put the spec right with what was measured.',
   caution: 'A prediction is no better than its method; a reading no better than its instrument and its day.',
+  noCure: 'Only another trial, or a better prediction, settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),
     passing: TRIED,

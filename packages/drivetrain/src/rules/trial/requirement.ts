@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'prediction on the sheet. Where it is not met, look at the state of the trial first.',
   caution:
     'A reading is judged as it was written down: nothing is corrected for load, bottom, wind or depth.',
+  noCure: 'Only another trial, after what was found has been put right, settles it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),
     passing: REQUIRED,

@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
   caution: 'Never round a measured size to a nominal one to make this go away.',
   standsWithout: 'anything',
   curesRecord: true,
+  noCure: 'Which of the two sizes is meant only its author knows.',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
     passing: TWIN_LINES,

@@ -1,3 +1,4 @@
+import type { UnitConcern } from '@tailshaft/drivetrain';
 import { findUnit, formatQuantity, fromSI, toSI, type Unit } from '@tailshaft/mechanics';
 import { type Limits, limitsOf, type Ranged, type Row, rangedIn, unitsRead } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
@@ -43,6 +44,15 @@ export function outOfRange(
       : undefined,
   );
   return message;
+}
+
+/** What is wrong with a unit, with those units alone that give a number such a thing can have, where there are any. */
+export function likelyUnits(concern: UnitConcern, { kind, range }: Pick<Row, 'kind' | 'range'>): UnitConcern {
+  if (!range) return concern;
+  const at = kind.form === 'point' && kind.at === concern.dimension && kind.of !== concern.dimension;
+  const limits = limitsOf(at ? (range.at ?? range) : range, concern.dimension);
+  const likely = concern.choices.filter(({ si }) => si === undefined || within(si, limits));
+  return likely.length > 0 ? { ...concern, choices: likely } : concern;
 }
 
 /** The same number in other units of its kind, where that lies in the range. */

@@ -92,7 +92,13 @@ export function takeUnit(
     const choices = ambiguous.choices.flatMap(one => {
       const candidate = findUnit(one.symbol);
       return candidate && measures(candidate, dimension)
-        ? [{ text: `${number.written} ${one.symbol}`, means: one.meaning }]
+        ? [
+            {
+              text: `${number.written} ${one.symbol}`,
+              means: one.meaning,
+              si: toSI(number.number, candidate),
+            },
+          ]
         : [];
     });
     return concern('ambiguous unit', end, text, choices.length > 0 ? choices : usual());
@@ -157,6 +163,7 @@ function takeDatum(
 }
 
 function choiceOf(number: NumberRead, unit: Unit, dimension: Dimension, property: string) {
-  const means = formatValue(given(property, '', dimension, toSI(number.number, unit)));
-  return { text: `${number.written} ${unit.symbol}`, means };
+  const si = toSI(number.number, unit);
+  const means = formatValue(given(property, '', dimension, si));
+  return { text: `${number.written} ${unit.symbol}`, means, si };
 }

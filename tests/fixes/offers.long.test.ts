@@ -1,0 +1,39 @@
+import { RULES } from '@tailshaft/drivetrain';
+import { describe, expect, it } from 'vitest';
+import { randomSpecs, writtenSpecs } from '../silence/base-specs.js';
+import { triedOn } from './apply.js';
+import { offeredFor } from './offered.js';
+
+const SEED = Number(process.env.FIXES_SEED ?? 1);
+const MANY = Number(process.env.FIXES_MANY ?? 100);
+
+describe('every way out that is offered', () => {
+  it(`keeps its promise on every spec of the examples and rules, and on ${MANY} random ones, seed ${SEED}`, async () => {
+    const wrong: string[] = [];
+    const total = { findings: 0, cures: 0, questions: 0, worse: 0, errors: 0, uncured: 0 };
+    for (const { name, text } of [...writtenSpecs(), ...randomSpecs(SEED * 5000, MANY)]) {
+      const { faults, counts } = await triedOn(text);
+      wrong.push(...faults.map(one => `${name}: ${one}`));
+      for (const what of ['findings', 'cures', 'questions', 'worse'] as const) total[what] += counts[what];
+      total.uncured += counts.uncured.filter(one => one.startsWith('error')).length;
+      total.errors += counts.errors;
+    }
+    console.log(`Ways out: ${JSON.stringify(total)}`);
+    expect(wrong).toEqual([]);
+  }, 600_000);
+});
+
+describe('every rule', () => {
+  it('offers a way out of its failing example, or its page says why none can be', async () => {
+    const without: string[] = [];
+    for (const rule of RULES) {
+      if (rule.severity === 'note' || rule.noCure) continue;
+      const offered = await offeredFor(rule.examples().failing);
+      const own = offered.filter(
+        one => one.finding.code === rule.id && one.finding.verdict?.outcome === 'fails',
+      );
+      if (own.length > 0 && own.every(one => one.cures.length === 0)) without.push(rule.id);
+    }
+    expect(without).toEqual([]);
+  }, 600_000);
+});
