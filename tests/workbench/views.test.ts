@@ -31,7 +31,7 @@ describe('tree, status bar and pages', () => {
   it('says in the status bar how the checks of the open spec stand', async () => {
     const item = workbench.page.locator('.statusbar-item', { hasText: 'failing' });
     await item.waitFor();
-    expect(await item.textContent()).toMatch(/1 failing, \d+ holding/);
+    expect(await item.textContent()).toMatch(/1 failing, .*\d+ holding/);
   });
 
   it('lists vessels, arrangements, lines and checks, the worst in the open', async () => {
@@ -57,11 +57,8 @@ describe('tree, status bar and pages', () => {
       'Saltmarsh',
     ];
     expect(order.map(at)).toEqual(order.map(at).sort((one, other) => one - other));
-    expect(words.slice(at('existing') + 1, at('proposed'))).toEqual([
-      expect.stringMatching(/^Port ?\d+ holding$/),
-      expect.stringMatching(/^Starboard ?\d+ holding$/),
-      expect.stringMatching(/holding or not applying$/),
-    ]);
+    // As found is a record: it stands folded above what is proposed.
+    expect(words.slice(at('existing') + 1, at('proposed'))).toEqual([]);
     await workbench.screenshot('7-tree');
   });
 
@@ -103,7 +100,9 @@ describe('tree, status bar and pages', () => {
     );
     const example = texts.find(one => one.address.startsWith('untitled:'))!;
     expect(example.language).toBe('tailshaft');
-    const item = workbench.page.locator('.statusbar-item', { hasText: /^\s*\d+ holding/ });
+    const item = workbench.page.locator('.statusbar-item', {
+      hasText: /^(?!.*\d failing(?! as found)).*holding/,
+    });
     await item.waitFor();
   });
 

@@ -7,6 +7,7 @@ import { registerPages } from './pages/pageView.js';
 import type { Session } from './session.js';
 import { registerSheet } from './sheet/sheetPanels.js';
 import { followSpecs } from './specInView.js';
+import { registerTools } from './tools/registerTools.js';
 import { registerStatusBar } from './views/statusBar.js';
 import { registerVesselTree } from './views/vesselTree.js';
 
@@ -19,6 +20,7 @@ export function registerFeatures(context: vscode.ExtensionContext, session: Sess
     registerRulePages(session),
     registerComparisons(session),
     registerExample(example),
+    registerTools(session),
     registerNewSpec(session),
     registerVesselTree(session),
     registerStatusBar(session),

@@ -32,7 +32,18 @@ export interface SheetFileAnswer {
 
 export interface CompareQuestion extends AboutFile {
   /** Texts of another time by address, or another file as it is now. */
-  readonly before: { readonly texts: Readonly<Record<string, string>>; readonly uri: string } | AboutFile;
+  readonly before: OtherTexts | AboutFile;
+  /** Instead of the file as it is now. */
+  readonly after?: OtherTexts;
+}
+
+export interface OtherTexts {
+  readonly texts: Readonly<Record<string, string>>;
+  readonly uri: string;
+}
+
+export interface ReportQuestion {
+  readonly about: 'findings' | 'questions';
 }
 
 export interface RuleNote {
@@ -52,10 +63,15 @@ export interface Requests {
   'tailshaft/vessels': [{ readonly all?: boolean } | undefined, Outline[]];
   'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
   'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' | 'charts' }, SheetFileAnswer | null];
-  'tailshaft/compare': [CompareQuestion, { readonly markdown: string } | null];
+  'tailshaft/compare': [CompareQuestion, { readonly markdown: string; readonly caution: string } | null];
   'tailshaft/visible': [AboutFile, readonly string[] | null];
   'tailshaft/catalogues': [undefined, readonly CatalogueNote[]];
   'tailshaft/coloured': [{ readonly texts: readonly string[] }, readonly string[]];
+  'tailshaft/report': [AboutFile & ReportQuestion, { readonly text: string } | null];
+  'tailshaft/reportOfText': [
+    ReportQuestion & { readonly uri: string; readonly text: string },
+    { readonly text: string } | null,
+  ];
   'tailshaft/rules': [undefined, readonly RuleNote[]];
   'tailshaft/explain': [{ readonly rule: string }, { readonly markdown: string } | null];
 }

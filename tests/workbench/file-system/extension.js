@@ -29,6 +29,13 @@ function registerCommands(context) {
       new TextDecoder().decode(await vscode.workspace.fs.readFile(uriOf(path))),
     ),
     register('test.diagnostics', path => diagnostics(path)),
+    register('test.tools', () =>
+      vscode.lm.tools.map(one => one.name).filter(name => name.startsWith('tailshaft')),
+    ),
+    register('test.tool', async (name, input) => {
+      const result = await vscode.lm.invokeTool(name, { input, toolInvocationToken: undefined });
+      return result.content.map(part => part.value).join('\n');
+    }),
     register('test.judged', () => judged()),
     register(
       'test.languageOf',

@@ -42,6 +42,8 @@ export interface OutlineNode {
   readonly location?: Location;
   /** Of everything inside: checks, not findings. */
   readonly counts: Counts;
+  /** An arrangement as found, which another one revises: a record, of which nothing asks to be done. */
+  readonly asFound?: boolean;
   /** How many of those that fail are errors, and how many warnings; the others are notes. */
   readonly errors: number;
   readonly warnings: number;
@@ -114,6 +116,7 @@ function vesselNode(services: TailshaftServices, judged: JudgedVessel): OutlineN
       ...(location ? { location } : {}),
       counts: countsOf(all),
       ...gravity(all),
+      ...(kind === 'arrangement' && all.length > 0 && all.every(one => one.asFound) ? { asFound: true } : {}),
       checks: own.map(one => checkOf(one, locationOf(placeOf(one.place), documents))).sort(worstFirst),
       children,
     };

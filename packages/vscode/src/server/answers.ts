@@ -6,6 +6,7 @@ import { type AboutFile, CHECKED, type Requests } from '../requests.js';
 import { catalogues } from './catalogues.js';
 import { coloured } from './coloured.js';
 import { compareAnswer } from './compare.js';
+import { reportAnswer, reportOfText } from './report.js';
 import { sheetAnswer, sheetFileAnswer } from './sheet.js';
 
 /** Answers what only this extension asks: sheets, comparisons, pages of rules. */
@@ -36,6 +37,8 @@ export function answerExtension(services: TailshaftServices): void {
   about('tailshaft/sheetFile', (document, given) => sheetFileAnswer(services, document, given));
   about('tailshaft/compare', (document, given) => compareAnswer(services, document, given));
   about('tailshaft/visible', document => services.project.visible(document).map(one => one.uri));
+  about('tailshaft/report', (document, given) => reportAnswer(services, document, given));
+  on('tailshaft/reportOfText', given => reportOfText(services, given));
   on('tailshaft/coloured', ({ texts }) => coloured(services, texts));
   on('tailshaft/catalogues', () => catalogues(services));
   on('tailshaft/rules', () => RULES.map(({ id, title, severity }) => ({ id, title, severity })));

@@ -7,6 +7,7 @@ import {
 } from '@tailshaft/drivetrain';
 import { createTailshaftCore, type FileCheck } from '@tailshaft/language';
 import type { TailshaftServices } from '@tailshaft/language/server';
+import { SCREENING } from '@tailshaft/sheet';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
 import type { CompareQuestion } from '../requests.js';
 
@@ -14,14 +15,14 @@ import type { CompareQuestion } from '../requests.js';
 export async function compareAnswer(
   services: TailshaftServices,
   document: LangiumDocument,
-  { before }: CompareQuestion,
-): Promise<{ markdown: string }> {
-  const now = setOf(services.project.check(document));
+  { before, after }: CompareQuestion,
+): Promise<{ markdown: string; caution: string }> {
+  const now = setOf(after ? await checkTexts(services, after) : services.project.check(document));
   const then =
     'texts' in before
       ? await checkTexts(services, before)
       : await checkNow(services, before.textDocument.uri);
-  return { markdown: comparisonMarkdown(compareSpecs(setOf(then), now)) };
+  return { markdown: comparisonMarkdown(compareSpecs(setOf(then), now)), caution: SCREENING };
 }
 
 async function checkNow({ project, shared }: TailshaftServices, uri: string): Promise<FileCheck> {

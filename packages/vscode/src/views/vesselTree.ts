@@ -155,7 +155,8 @@ function checksOf(checks: readonly OutlineCheck[]): Node[] {
 }
 
 function nodeItem({ node, uri, grouped: isGrouped }: Extract<Node, { kind: 'node' }>): vscode.TreeItem {
-  const open = !isGrouped && (node.kind !== 'line' || node.counts.failed + node.counts.unknown > 0);
+  const open =
+    !isGrouped && !node.asFound && (node.kind !== 'line' || node.counts.failed + node.counts.unknown > 0);
   const { Expanded, Collapsed } = vscode.TreeItemCollapsibleState;
   const item = new vscode.TreeItem(node.name, open ? Expanded : Collapsed);
   item.id = `${uri} ${node.kind} ${node.path}`;
