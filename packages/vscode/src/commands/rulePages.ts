@@ -33,7 +33,7 @@ async function pickRule(session: Session): Promise<string | undefined> {
   const sorted = [...rules].sort((one, other) => Number(here.has(other.id)) - Number(here.has(one.id)));
   const picked = await vscode.window.showQuickPick(
     sorted.map(({ id, title, severity }) => ({ label: id, description: severity, detail: title })),
-    { placeHolder: vscode.l10n.t('Which rule?'), matchOnDetail: true },
+    { placeHolder: vscode.l10n.t('Which rule?'), matchOnDetail: true, ignoreFocusOut: true },
   );
   return picked?.label;
 }
