@@ -116,4 +116,5 @@ function wantedOfFlange(coupling: Coupling, flange: BoltedFlange, property: stri
 
 const FRICTION = given('friction of the flange faces', 'μ', 'number', DRY_FLANGE_FRICTION.value, {
   assumed: `${DRY_FLANGE_FRICTION.value}: ${DRY_FLANGE_FRICTION.source.title} (common practice, no source)`,
+  replaceWith: 'assume flange friction',
 });

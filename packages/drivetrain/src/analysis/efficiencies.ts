@@ -45,7 +45,10 @@ function stageEfficiency(stage: Gear | Transfer, about: string, vessel: Vessel):
   if (assumed) return renamed(assumed, about, 'η');
   const declared = stage.efficiency?.value;
   if (declared) return renamed(declared, about, 'η');
-  return given(about, 'η', 'ratio', USUAL.value, { assumed: USUAL_REASON });
+  return given(about, 'η', 'ratio', USUAL.value, {
+    assumed: USUAL_REASON,
+    replaceWith: `assume ${about}`,
+  });
 }
 
 /**

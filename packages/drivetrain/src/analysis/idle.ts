@@ -26,7 +26,10 @@ export function idleSlip(vessel: Vessel): Value<'ratio'> {
   const assumed = assumedOf(vessel, 'slip', 'ratio');
   return assumed
     ? renamed(assumed, 'slip', 's')
-    : given('slip', 's', 'ratio', USUAL_IDLE_SLIP, { assumed: USUAL_IDLE_SLIP_REASON });
+    : given('slip', 's', 'ratio', USUAL_IDLE_SLIP, {
+        assumed: USUAL_IDLE_SLIP_REASON,
+        replaceWith: 'assume slip',
+      });
 }
 
 /** Speed of the vessel in gear at idle, as its pitch and an assumed slip make it. An estimate. */

@@ -18,6 +18,7 @@ export function demandExponent(vessel: Vessel): Value<'ratio'> {
   const { value, source } = DEMAND_EXPONENT['propeller law'];
   return given('exponent of the propeller law', 'n', 'ratio', value, {
     assumed: `${value}: ${source.title}`,
+    replaceWith: 'assume propeller exponent',
   });
 }
 

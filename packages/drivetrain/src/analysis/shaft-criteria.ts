@@ -88,6 +88,7 @@ export function smallCraftDefault(vessel: Vessel, needs: Needs): AppliedCriterio
   if (!row) return undefined;
   const factor = given('safety factor', 'SF', 'number', row.low, {
     assumed: `${row.low}: published for ${row.use} (${row.source.title}); the spec chooses none`,
+    replaceWith: 'shaft diameter by',
   });
   return {
     formula: 'small-craft',

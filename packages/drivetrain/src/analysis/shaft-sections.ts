@@ -166,7 +166,10 @@ function sizedSection(shaft: Shaft, section: ShaftSection, needs: Needs): SizedS
 
 function mainBore(shaft: Shaft, needs: Needs): Value<'length'> | undefined {
   if (!shaft.boreDiameter) {
-    return given('bore', 'd_i', 'length', 0, { assumed: 'solid: no bore is declared' });
+    return given('bore', 'd_i', 'length', 0, {
+      assumed: 'solid: no bore is declared',
+      replaceWith: 'bore',
+    });
   }
   return needs.fact(shaft.boreDiameter, {
     what: `bore of ${nameOf(shaft)}`,

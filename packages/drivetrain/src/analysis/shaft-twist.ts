@@ -73,7 +73,10 @@ function modulusOfRigidity(shaft: Shaft, needs: Needs): Value<'pressure'> | unde
     youngsModulus &&
     shearModulus({
       youngsModulus,
-      poissonRatio: given('Poisson’s ratio', 'ν', 'number', 0.3, { assumed: 'as for steel' }),
+      poissonRatio: given('Poisson’s ratio', 'ν', 'number', 0.3, {
+        assumed: 'as for steel',
+        replaceWith: 'shear modulus',
+      }),
     })
   );
 }

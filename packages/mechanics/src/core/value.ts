@@ -23,6 +23,8 @@ export interface Value<D extends Dimension = Dimension> {
   readonly origin?: Origin;
   /** Why this default stands where nothing was declared. */
   readonly assumed?: string;
+  /** What a person writes to put another value in the place of this default: a property, or `assume` with its thing. */
+  readonly replaceWith?: string;
   readonly working?: Working;
 }
 
@@ -61,7 +63,7 @@ export function given<D extends Dimension>(
   symbol: string,
   dimension: D,
   si: number,
-  more: { written?: string; unit?: string; origin?: Origin; assumed?: string } = {},
+  more: { written?: string; unit?: string; origin?: Origin; assumed?: string; replaceWith?: string } = {},
 ): Value<D> {
   return { label, symbol, dimension, si, ...more };
 }

@@ -42,24 +42,41 @@ type Needed =
   | 'midshipCoefficient'
   | 'waterplaneCoefficient';
 
-const ASSUMED: readonly [Exclude<keyof HullForm, Needed>, string, string, number, string][] = [
+const ASSUMED: readonly [
+  key: Exclude<keyof HullForm, Needed>,
+  label: string,
+  symbol: string,
+  si: number,
+  assumed: string,
+  replaceWith?: string,
+][] = [
   ['bulbArea', 'bulb area', 'ABT', 0, 'no bulbous bow'],
   ['bulbHeight', 'height of the bulb', 'hB', 0, 'no bulbous bow'],
-  ['transomArea', 'immersed transom area', 'AT', 0, 'no immersed transom'],
-  ['appendageArea', 'wetted area of appendages', 'SAPP', 0, 'no appendages counted'],
-  ['appendageFactor', 'appendage factor', '1 + k2', 1.5, 'rudder behind a stern, 1.3 to 1.5 (from memory)'],
+  ['transomArea', 'immersed transom area', 'AT', 0, 'no immersed transom', 'transom area'],
+  ['appendageArea', 'wetted area of appendages', 'SAPP', 0, 'no appendages counted', 'appendage area'],
+  [
+    'appendageFactor',
+    'appendage factor',
+    '1 + k2',
+    1.5,
+    'rudder behind a stern, 1.3 to 1.5 (from memory)',
+    'appendage factor',
+  ],
   ['sternShape', 'stern shape', 'Cstern', 0, 'normal sections aft'],
-  ['wettedArea', 'bare wetted area', 'S', 0, "the method's own estimate"],
+  ['wettedArea', 'bare wetted area', 'S', 0, "the method's own estimate", 'wetted surface'],
   ['entranceAngle', 'half angle of entrance', 'iE', 0, "the method's own estimate"],
-  ['density', 'water density', 'ρ', 1025, 'sea water at 15 °C, 1025 kg/m³'],
+  ['density', 'water density', 'ρ', 1025, 'sea water at 15 °C, 1025 kg/m³', 'water density'],
   ['viscosity', 'kinematic viscosity of water', 'ν', 1.18831e-6, 'sea water at 15 °C, 1.18831e-6 m²/s'],
 ];
 
 /** A complete hull form from what is known; what is not is assumed, and says so. */
 export function hullForm(known: Pick<HullForm, Needed> & Partial<HullForm>): HullForm {
   const all: Record<string, Value> = { ...known };
-  for (const [key, label, symbol, si, assumed] of ASSUMED)
-    all[key] ??= given(label, symbol, HULL_FORM[key], si, { assumed });
+  for (const [key, label, symbol, si, assumed, replaceWith] of ASSUMED)
+    all[key] ??= given(label, symbol, HULL_FORM[key], si, {
+      assumed,
+      ...(replaceWith ? { replaceWith } : {}),
+    });
   return all as unknown as HullForm;
 }
 

@@ -189,6 +189,7 @@ export const UNRESTRICTED_SERVICE = conditions('IACS UR M28 conditions, from mem
 /** Mechanical efficiency where the engine maker states none. */
 export const ASSUMED_MECHANICAL_EFFICIENCY = given('mechanical efficiency', 'η_m', 'ratio', 0.8, {
   assumed: 'ISO 3046-1 takes 0.80 where none is stated (from memory)',
+  replaceWith: 'mechanical efficiency',
 });
 
 /**

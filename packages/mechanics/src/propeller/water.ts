@@ -6,7 +6,10 @@ export const KNOT = NAUTICAL_MILE / 3600;
 
 /** Density of sea water at 15 °C as used with the series here; a spec may state its own. */
 export function seaWaterDensity(): Value<'density'> {
-  return given('water density', 'ρ', 'density', 1025, { assumed: 'sea water at 15 °C, 1025 kg/m³' });
+  return given('water density', 'ρ', 'density', 1025, {
+    assumed: 'sea water at 15 °C, 1025 kg/m³',
+    replaceWith: 'water density',
+  });
 }
 
 /** Kinematic viscosity of sea water at 15 °C. */

@@ -30,26 +30,30 @@ function assumed(sheet: Sheet): Block | undefined {
   );
 }
 
-/** Values that stand in a working because nothing else was declared; each once, with the first number it went into. */
+/**
+ * Values that stand in a working because nothing else was declared, and that a person may write otherwise; each once, with
+ * the first number it went into. What a method takes on its way stands in its working.
+ */
 function defaults(sheet: Sheet): Block | undefined {
   const rows = new Map<string, Text[]>();
   for (const entry of sheet.workings.entries) {
     // Whatever lies deeper is an input of an entry of its own.
     for (const value of [entry.value, ...entry.value.working!.inputs]) {
-      if (!value.assumed || value.origin) continue;
+      if (!value.assumed || !value.replaceWith || value.origin) continue;
       const key = `${value.label} ${value.assumed}`;
       if (!rows.has(key))
         rows.set(key, [
           value.label,
           value.assumed,
+          value.replaceWith,
           { as: 'reference', text: `W${entry.number}`, to: `w${entry.number}` },
         ]);
     }
   }
   if (rows.size === 0) return undefined;
   return table(
-    'Taken where nothing is declared: write the fact or an assume line to replace it',
-    [{ title: 'Of' }, { title: 'Taken', wide: true }, { title: 'First used in' }],
+    'Taken where nothing is declared',
+    [{ title: 'Of' }, { title: 'Taken', wide: true }, { title: 'Replace by' }, { title: 'First used in' }],
     [...rows.values()],
   );
 }

@@ -111,6 +111,7 @@ function planingTwinFlow(displaced: Value<'volume'>, vesselSpeed: Value<'speed'>
     }),
     thrustDeduction: given('thrust deduction', 't', 'ratio', value, {
       assumed: `${value}: ${source.author}, ${source.title}; ${source.clause}`,
+      replaceWith: 'thrust deduction',
     }),
   };
 }

@@ -38,6 +38,7 @@ export const angleStackRule: Rule = { ...INFO, scope: 'line', check };
 /** Half a degree. */
 const DRAWING_ACCURACY = given('angle difference allowed', 'Δα', 'angle', (0.5 * Math.PI) / 180, {
   assumed: 'half a degree: accuracy of drawings (common practice)',
+  replaceWith: 'angle difference at most',
 });
 
 function check(context: LineContext): Verdict | undefined {

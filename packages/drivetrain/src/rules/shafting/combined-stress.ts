@@ -155,6 +155,7 @@ function byFactor(
     ? given('factor wanted', 'n', 'number', own.value.si, { origin: own.origin, written: own.written })
     : given('factor wanted', 'n', 'number', FATIGUE_DEFAULT, {
         assumed: `${FATIGUE_DEFAULT}: the spec chooses none`,
+        replaceWith: 'shaft fatigue factor at least',
       });
   const weak = least(stresses, one => factorOf(one).si);
   const factor = factorOf(weak);

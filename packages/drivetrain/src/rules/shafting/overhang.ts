@@ -56,6 +56,7 @@ function check(context: LineContext): Verdict | undefined {
     ? renamed(own, 'overhang allowed in diameters', 'g')
     : given('overhang allowed in diameters', 'g', 'ratio', overhangGuides[0].diameters, {
         assumed: `${overhangGuides[0].source.title}; ${overhangGuides[1].diameters} is quoted elsewhere`,
+        replaceWith: 'overhang at most',
       });
   const limit = overhangLimit({ diameter: shaftDiameter, guide });
   const count = overhangInDiameters({ overhang: distance, diameter: shaftDiameter });

@@ -109,6 +109,7 @@ function check(context: LineContext): Verdict | undefined {
 /** Years that a thrust bearing is expected to last where the spec asks for no life: common practice. */
 const USUAL_YEARS = given('years', 'a', 'number', 10, {
   assumed: '10 years between replacements (common practice, no source)',
+  replaceWith: 'thrust bearing life at least',
 });
 
 function wantedLife(
