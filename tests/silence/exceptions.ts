@@ -36,6 +36,20 @@ export const EXCEPTIONS: readonly Exception[] = [
       'optional by nature: a blade that is not convertible, a round ratio, standard air are what its absence says',
   },
   {
+    letters: 'b',
+    rule: /^rotation\/turning-requirement$/,
+    about: /^behind$/,
+    because:
+      'an arrangement that another revises is as found, and requirements are about proposals: the other one fails it',
+  },
+  {
+    letters: 'i',
+    rule: /^shafting\/diameter$/,
+    about: /^coupling end diameter$/,
+    because:
+      'without it the end has the diameter of the shaft, and the verdict says so; a thinner end is weaker',
+  },
+  {
     letters: 'a',
     rule: /^(units\/|propeller\/stamped-size)/,
     because:

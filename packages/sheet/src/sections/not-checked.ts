@@ -9,7 +9,8 @@ import { silentTable } from './silent-table.js';
 /** What this sheet does not say, before anything that it says: unread text, checks without data, open questions. */
 export function notCheckedSection(sheet: Sheet): Block {
   const { input } = sheet;
-  const unsure = input.verdicts.filter(one => one.outcome === 'cannot tell');
+  // What nobody knows of the vessel as found is asked for where a proposal rests on it.
+  const unsure = input.verdicts.filter(one => one.outcome === 'cannot tell' && !one.asFound);
   const gaps = gapsOf(unsure);
   const numberless = unsure.filter(one => one.missing.length === 0);
   const blocks: (Block | undefined)[] = [

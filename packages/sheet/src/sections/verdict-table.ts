@@ -58,7 +58,10 @@ const ORDER = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'] as
 function verdictRow(sheet: Sheet, of: string, one: Verdict): Text[] {
   for (const value of one.workings) sheet.workings.refer(value, of);
   return [
-    [verdictMark(one.outcome), one.outcome === 'fails' ? [lineBreak, quiet(one.severity)] : ''],
+    [
+      verdictMark(one.outcome),
+      one.outcome === 'fails' ? [lineBreak, quiet(one.asFound ? 'as found' : one.severity)] : '',
+    ],
     separated(lineBreak, separated(' ', sheet.rule(one.rule), sheet.place(one.place)), one.message),
     ...(hasNumbers(one)
       ? [

@@ -58,7 +58,7 @@ export const materialChanged: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
   const shaft = line.shafts.at(-1);
-  const old = shaft && (keptOf(shaft, line, context.vessel)?.was ?? line.before?.shafts.at(-1));
+  const old = shaft && (line.before?.shafts.at(-1) ?? keptOf(shaft, line, context.vessel)?.was);
   if (!shaft || !old) return undefined;
   const [now, then] = [shaft.material?.value, old.material?.value];
   if (now === undefined || then === undefined || now === then) return undefined;

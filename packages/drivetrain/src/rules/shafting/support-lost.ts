@@ -67,7 +67,7 @@ export const supportLost: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const shaft = line.shafts.at(-1);
-  const old = shaft && (keptOf(shaft, line, context.vessel)?.was ?? line.before?.shafts.at(-1));
+  const old = shaft && (line.before?.shafts.at(-1) ?? keptOf(shaft, line, context.vessel)?.was);
   if (!shaft?.seal || !old?.seal) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
