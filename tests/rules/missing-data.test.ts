@@ -40,7 +40,8 @@ describe('taking a fact away never turns a cannot tell into a holds', () => {
     '%s, each fact, then each other fact of the block',
     async path => {
       const whole = await checkText(joinedExample(path));
-      expect(whole.findings, 'with all its facts').toEqual([]);
+      const findings = whole.findings.filter(one => !one.verdict?.asFound).map(one => one.message);
+      expect(findings, 'with all its facts').toEqual([]);
       const facts = writtenFacts(whole.check);
       const used = facts.map((_, index) => index);
       for (const index of share(used, 8)) {

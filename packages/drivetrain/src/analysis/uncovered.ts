@@ -8,8 +8,6 @@ export interface Uncovered {
   /** What keeps the load path from being judged: `which of engine and motor drives Port, and when`. */
   readonly what: string;
   readonly at: Origin;
-  /** The statement that puts the further part there. */
-  readonly whole: Origin;
   /** Where what is missing would be written. */
   readonly host: Origin;
   readonly property: string;
@@ -32,7 +30,6 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
     found.push({
       what: `which of its ${parts.length} ${role}s ${line.name} is judged with`,
       at: second.nameOrigin ?? second.origin,
-      whole: second.origin,
       host: line.origin,
       property: role,
       refused: true,
@@ -43,7 +40,6 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
     found.push({
       what: `which of ${nameOf(line.engine)} and ${nameOf(line.motor)} drives ${line.name}, and whether both do at once`,
       at: line.motor.nameOrigin ?? line.motor.origin,
-      whole: line.motor.origin,
       host: line.origin,
       property: 'motor',
       refused: false,

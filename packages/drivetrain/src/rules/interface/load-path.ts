@@ -61,9 +61,6 @@ function check({ line }: LineContext): Verdict[] {
       ? say.fails({
           place: one.at,
           message: `${line.name} has more than one ${one.property}, and nothing says ${one.what}. ${because}. Take one of them out, or give each its own shaft line.`,
-          routes: () => [
-            { title: `Take this ${one.property} out`, edits: [{ do: 'remove', at: one.whole }] },
-          ],
         })
       : say.cannotTell(needs, {
           place: one.at,
