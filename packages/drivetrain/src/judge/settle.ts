@@ -93,7 +93,7 @@ function ask(rule: Rule, { subject, place }: Judged, missing: readonly Missing[]
     severity: rule.severity,
     subject,
     place: missing[0]?.at ?? place,
-    message: `${subject}: whether ${what} cannot be told without ${list([...new Set(missing.map(one => one.what))])}.`,
+    message: `${subject.split('.')[1] ?? subject}: whether ${what} cannot be told without ${list([...new Set(missing.map(one => one.what))])}.`,
     related: [],
     missing,
     criterion: rule.criterion,
@@ -136,15 +136,21 @@ function absentIn(rule: Rule, reads: Reads): AbsentRead[] {
   );
 }
 
-function missingRead({ host, property }: AbsentRead): Missing {
-  return { what: `the ${property}`, host, property, example: 'unknown' };
+function missingRead({ host, property, of }: AbsentRead): Missing {
+  return { what: wordsFor(property, of), host, property, example: 'unknown' };
+}
+
+/** `the kind of the propeller`; words that are no noun are quoted. */
+function wordsFor(property: string, of: string | undefined): string {
+  const said = /^(at|for|from|by|running)$/.test(property) ? `"${property}"` : `the ${property}`;
+  return of ? `${said} of the ${of}` : said;
 }
 
 function missingFact(fact: Fact<unknown>): Missing {
   const home = homeOfFact(fact);
   const property = home?.property ?? fact.written;
   return {
-    what: `the ${property}`,
+    what: wordsFor(property, home?.of),
     host: home?.host ?? fact.origin,
     property,
     example: 'unknown',

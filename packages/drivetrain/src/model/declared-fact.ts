@@ -7,6 +7,8 @@ export interface FactHome {
   readonly host: Origin;
   /** The words of its property. */
   readonly property: string;
+  /** What holds it: `engine`. */
+  readonly of?: string;
   /** Where it is not known the product estimates it, and says so. */
   readonly estimated?: boolean;
 }

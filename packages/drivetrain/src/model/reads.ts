@@ -6,6 +6,8 @@ export interface AbsentRead {
   /** The block that would hold it. */
   readonly host: Origin;
   readonly property: string;
+  /** What would hold it: `engine`. */
+  readonly of?: string;
   /** What it is taken as when it is left out, in words; undefined where its absence is an open question. */
   readonly takenAs?: string;
 }

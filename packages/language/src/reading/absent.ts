@@ -30,6 +30,11 @@ export function notingAbsence<T extends object>(fields: T, vocabulary: Vocabular
   return Object.setPrototypeOf(fields, noting) as T;
 }
 
+/** `engine in its line` is the engine. */
+export function withoutPlace(title: string): string {
+  return title.replace(/ in its line$/, '');
+}
+
 function rowsOf({ rows, blocks }: Vocabulary): readonly (Row | BlockRow)[] {
   return [...rows, ...blocks];
 }
@@ -49,6 +54,7 @@ function note(
       noteAbsent({
         host: hostOf(this),
         property: row.words,
+        of: withoutPlace(title),
         ...(absence ? { takenAs: absence.as } : {}),
       });
       return undefined;

@@ -1,6 +1,6 @@
 import { declareFact, type Fact, type FactHome } from '@tailshaft/drivetrain';
 import { absenceOf, type BlockRow, type Row, type Vocabulary } from '@tailshaft/vocabulary';
-import { notingAbsence } from './absent.js';
+import { notingAbsence, withoutPlace } from './absent.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
 import { goesOn } from './forms/compound.js';
@@ -128,7 +128,8 @@ export function keep(reading: BlockReading, found: FactReading): void {
 /** Where a fact belongs, and whether the product has an estimate for it. */
 function homeIn(host: Host, { words }: Row | BlockRow): FactHome {
   const estimated = absenceOf(host.vocabulary.title, words)?.estimated;
-  return { host, property: words, ...(estimated ? { estimated } : {}) };
+  const of = withoutPlace(host.vocabulary.title);
+  return { host, property: words, of, ...(estimated ? { estimated } : {}) };
 }
 
 function takeEvidence(reading: BlockReading, cursor: Cursor) {
