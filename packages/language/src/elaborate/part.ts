@@ -16,6 +16,7 @@ import type { EntryReading } from '../reading/document.js';
 import type { Host, Place } from '../reading/place.js';
 import type { EntryTable } from './catalogue.js';
 import { materialOf } from './catalogue.js';
+import { restatedAt } from './restated.js';
 
 /** The layers of one part, outermost first, before they are laid over one another. */
 export interface PartLayers {
@@ -59,6 +60,7 @@ export function makePart(layers: PartLayers, table: EntryTable): Part {
     ...(entry ? { entry } : {}),
     origin: layers.origin,
     ...(layers.namePlace ? { nameOrigin: layers.namePlace } : {}),
+    ...restatedOf(layers),
   };
   const { role } = part;
   return notingAbsence(
@@ -72,6 +74,15 @@ export function makePart(layers: PartLayers, table: EntryTable): Part {
     ENTRY_VOCABULARY[role] ?? PLACE_VOCABULARY[role]!,
     PLACE_VOCABULARY[role]!,
   );
+}
+
+/** What the place says of the part beside its entry. */
+function restatedOf({ role, entry, facts }: PartLayers): Pick<Part, 'restated'> {
+  if (!entry) return {};
+  const place: Record<string, unknown> = {};
+  for (const one of facts) overlay(place, one);
+  const restated = restatedAt(entry.facts.fields, place, ENTRY_VOCABULARY[role]!);
+  return restated.length > 0 ? { restated } : {};
 }
 
 /** The facts of entry and place, laid over one another. */

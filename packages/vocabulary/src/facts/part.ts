@@ -34,6 +34,16 @@ export interface Part<R extends Role = Role> {
   /** The name of the catalogue entry as written in the line. */
   readonly nameOrigin?: Origin;
   readonly source?: Fact<SourceNote>;
+  /** What is said at the place that the entry says as well. */
+  readonly restated?: readonly Restated[];
+}
+
+/** One property said by a catalogue entry and at the place of a part. */
+export interface Restated {
+  readonly property: string;
+  readonly inEntry: Fact<unknown>;
+  readonly atPlace: Fact<unknown>;
+  readonly same: boolean;
 }
 
 export interface KeptFrom {

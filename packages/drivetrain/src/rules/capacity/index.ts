@@ -6,6 +6,7 @@ import { couplingVibratoryTorque } from './coupling-vibratory-torque.js';
 import { engineDuty } from './engine-duty.js';
 import { gearInputTorque } from './gear-input-torque.js';
 import { motorEquivalent } from './motor-equivalent.js';
+import { powerAndTorque } from './power-and-torque.js';
 import { powerPoint } from './power-point.js';
 import { ratingDuty } from './rating-duty.js';
 import { ratingFuel } from './rating-fuel.js';
@@ -27,6 +28,7 @@ export const CAPACITY_RULES: readonly Rule[] = [
   ratingUndefined,
   engineDuty,
   powerPoint,
+  powerAndTorque,
   takeOff,
   retainedPropellerOverload,
   retainedPropellerLight,

@@ -1,0 +1,128 @@
+import { powerFromTorque, renamed, torqueFromPower, type Value } from '@tailshaft/mechanics';
+import { ratingOf } from '../../analysis/engine-points.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import type { Engine, Motor } from '../../model/engine.js';
+import type { Fact } from '../../model/fact.js';
+import { nameOf } from '../../model/part.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { PART_SHEET } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'capacity/power-and-torque',
+  title: 'Power, torque and speed of an engine or motor agree',
+  mistakes: [],
+  severity: 'warning',
+  criterion:
+    'power is torque times speed: within 3 %, no torque above the peak torque, and motor power at its speed',
+  source: PART_SHEET,
+  manual:
+    'Power is torque times speed, so a sheet that states all three states one of them twice. A peak torque below the torque ' +
+    'at rated power, a point of the full-load curve above the peak torque, or a motor whose power is not its torque at base ' +
+    'speed, means that one figure is misread, of another rating or in another unit. Every torque of the line rests on them. ' +
+    'Look the figures up again; do not correct one to fit the other.',
+  caution: 'Sheets round, and tolerances of test benches reach some percent: 3 % is left to both.',
+  examples: examples(() => ({
+    failing: changed(SINGLE_LINE, ['peak torque 1480 N.m at 1500 rpm', 'peak torque 1020 N.m at 1500 rpm']),
+    passing: SINGLE_LINE,
+    cannotTell: 'It speaks where two of the figures are declared, and these can always be compared.',
+  })),
+};
+
+export const powerAndTorque: Rule = { ...INFO, scope: 'line', check };
+
+/** Rounding of sheets and tolerance of test benches; common practice, no source. */
+const TOLERANCE = 0.03;
+
+function check(context: LineContext): Verdict[] {
+  const { engine, motor } = context.line;
+  return [...(engine ? ofEngine(context, engine) : []), ...(motor ? ofMotor(context, motor) : [])];
+}
+
+interface Stated {
+  readonly fact: Fact<unknown>;
+  readonly torque: Value<'torque'>;
+  readonly words: string;
+}
+
+function ofEngine(context: LineContext, engine: Engine): Verdict[] {
+  const peak = engine.peakTorque;
+  if (!peak?.value) return [];
+  const most = renamed(peak.value.y, 'peak torque', 'T');
+  const others: Stated[] = [];
+  const rated = ratingOf(engine)?.power;
+  const atPower = (fact: Fact<{ y: Value<'power'>; x: Value<'rotational speed'> }>) => {
+    if (!fact.value) return;
+    const torque = torqueFromPower({
+      power: renamed(fact.value.y, 'power', 'P'),
+      speed: renamed(fact.value.x, 'speed', 'ω'),
+    });
+    others.push({ fact, torque, words: fact.written });
+  };
+  if (rated) atPower(rated);
+  for (const fact of engine.powerCurve) atPower(fact);
+  for (const fact of engine.torqueCurve)
+    if (fact.value) others.push({ fact, torque: fact.value.y, words: fact.written });
+  const over = others
+    .filter(one => one.torque.si > most.si * (1 + TOLERANCE))
+    .sort((a, b) => b.torque.si - a.torque.si)[0];
+  const { line, analysis } = context;
+  const say = sayFor(INFO, line.path);
+  if (!over)
+    return others.length === 0
+      ? []
+      : [
+          say.holds({
+            place: peak.origin,
+            workings: others.map(one => one.torque),
+            message: `${line.name}: no stated point of ${nameOf(engine)} has more than its peak torque of ${analysis.tell(most)}.`,
+          }),
+        ];
+  return [
+    say.fails({
+      place: peak.origin,
+      workings: [over.torque],
+      message:
+        `${line.name}: ${over.words} of ${nameOf(engine)} is ${analysis.tell(over.torque)}, ${percent(over.torque.si / most.si - 1)} more than its ` +
+        `peak torque of ${peak.written}, the largest that it has. One of the two is misread or of another rating: look both up.`,
+      related: [{ at: over.fact.origin, message: `${analysis.tell(over.torque)} by power and speed` }],
+    }),
+  ];
+}
+
+function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict[] {
+  const { power, torque, baseSpeed } = motor;
+  if (!power?.value || !torque?.value) return [];
+  const at = (speed: Value<'rotational speed'>) =>
+    powerFromTorque({
+      torque: renamed(torque.value!, 'torque of the motor', 'T'),
+      speed: renamed(speed, 'speed', 'ω'),
+    });
+  // Up to base speed the torque is constant, above it the power: either speed may stand beside the power.
+  const possible = [power.value.x, ...(baseSpeed?.value ? [baseSpeed.value] : [])].map(at);
+  const stated = renamed(power.value.y, 'power of the motor', 'P');
+  const off = (one: Value<'power'>) => Math.abs(stated.si / one.si - 1);
+  const nearest = possible.reduce((best, one) => (off(one) < off(best) ? one : best));
+  const say = sayFor(INFO, line.path);
+  const numbers = `${torque.written} of ${nameOf(motor)} at its speed is ${analysis.tell(nearest)}`;
+  if (off(nearest) <= TOLERANCE || (!baseSpeed?.value && stated.si < nearest.si))
+    return [
+      say.holds({
+        place: power.origin,
+        workings: [nearest],
+        message: `${line.name}: ${numbers}, beside ${power.written}.`,
+      }),
+    ];
+  return [
+    say.fails({
+      place: power.origin,
+      workings: possible,
+      message: `${line.name}: ${numbers}, but ${power.written} is declared, ${percent(off(nearest))} off. One of power, torque and speed is misread or of another rating: look them up.`,
+      related: [{ at: torque.origin, message: 'torque' }],
+    }),
+  ];
+}
