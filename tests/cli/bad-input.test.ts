@@ -61,7 +61,7 @@ const told = [
   ['check --loud right.shaft', 2, 'stderr', "Unknown option '--loud'"],
   ['check --json --sarif right.shaft', 2, 'stderr', 'choose one'],
   ['chekc right.shaft', 2, 'stderr', 'there is no command "chekc"'],
-  ['compare right.shaft', 2, 'stderr', 'compare takes two paths'],
+  ['compare right.shaft', 2, 'stderr', 'compare takes two sides'],
   ['compare right.shaft missing.shaft', 2, 'stderr', 'missing.shaft cannot be read'],
   ['compare right.shaft --git HEAD', 2, 'stderr', 'is not in a git repository'],
   [

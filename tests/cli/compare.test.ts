@@ -218,13 +218,19 @@ describe('sets of specs', () => {
   it('tells vessels and entries that came and went', () => {
     const cwd = folder({
       'a/one.shaft': SINGLE_LINE,
-      'b/two.shaft': SINGLE_LINE.replaceAll('Ternhaven', 'Quickgrass').replaceAll('Alder-63', 'Alder-64'),
+      'b/two.shaft': TWIN_LINES.replaceAll('Ternhaven', 'Quickgrass')
+        .replaceAll('Alder-63', 'Alder-64')
+        .replace('hours 1500', 'hours 200')
+        .replaceAll('diameter 65 mm', 'diameter 70 mm')
+        .replaceAll('diameter 26 in', 'diameter 25 in')
+        .replaceAll('pitch 24 in', 'pitch 23 in')
+        .replace('input speed at least 600 rpm', 'input speed at least 500 rpm'),
     });
     const json = JSON.parse(tailshaft(`compare a b --json ${today}`, { cwd }).stdout);
     expect(valid(json), JSON.stringify(valid.errors)).toBe(true);
     expect([json.removedVessels, json.addedVessels]).toEqual([['Ternhaven'], ['Quickgrass']]);
     expect(json.entries.map((one: { name: string; fate: string }) => `${one.name} ${one.fate}`)).toEqual([
-      ...['Alder-63 removed', 'Alder-64 added'],
+      'Alder-64 renamed',
     ]);
     expect(tailshaft(`compare a b ${today}`, { cwd }).stdout).toContain(
       'Vessel added  Quickgrass: 0 checks fail',

@@ -6,51 +6,88 @@ import {
   compareArrangements,
   compareSpecs,
   comparisonMarkdown,
-  isWorse,
+  LEVELS,
+  type Level,
+  levelsOf,
 } from '@tailshaft/drivetrain';
 import { EXTENSION } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
 import { comparisonJson } from '../report/compare-json.js';
-import { comparisonText } from '../report/compare-text.js';
+import { comparisonText, summaryText } from '../report/compare-text.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
-import { RevisionFiles, repositoryOf } from '../specs/git-files.js';
-import { comparable, judgedOf, type NamedSet, unreadable } from '../specs/spec-set.js';
-import { Specs } from '../specs/specs.js';
+import { isRevision, mergeBaseOf, RevisionFiles, repositoryOf, STAGED } from '../specs/git-files.js';
+import { decodeSpec } from '../specs/read-text.js';
+import { comparable, judgedOf, type NamedSet, unread } from '../specs/spec-set.js';
+import { type CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
-import { count } from '../terminal/layout.js';
 import { jsonText } from '../terminal/visible.js';
+
+/** What the process ends with; 2 always means that something could not be read. */
+const STATUS: Readonly<Record<Level, number>> = {
+  'not read whole': 2,
+  'newly fails': 1,
+  'newly accepted': 3,
+  'acceptance weakened': 4,
+  'criterion relaxed': 5,
+  'margin lost': 6,
+  'newly unknown': 7,
+};
 
 export const compare: Command = {
   usage: [
     'tailshaft compare <before> <after>',
+    'tailshaft compare <revision>..<revision> [path]',
+    'tailshaft compare <revision>...<revision> [path]',
+    'tailshaft compare --staged [path]',
     'tailshaft compare [path] --git <revision> [<revision>]',
     'tailshaft compare <file> --arrangements <before> <after> [--vessel <name>]',
   ],
   about:
     'Compares specs by what follows from them, the gravest first: verdicts and margins that moved, speeds, torques and ' +
-    'senses before and after, parts kept, replaced or moved, and changes that are easily missed. Order, comments and ' +
-    'layout make no difference. With one revision, the working files are compared with it.',
+    'senses before and after, parts kept, replaced or moved, acceptances, and changes that are easily missed. Order, ' +
+    'comments, layout and names make no difference. Either side is a file, a folder, a git revision, ' +
+    '<revision>:<path>, or - for standard input.',
   options: [
-    { name: 'git', takes: '<revision>', means: 'Compare with a git revision, or two of them: A..B, or A B.' },
+    {
+      name: 'git',
+      takes: '<revision>',
+      means:
+        'Compare with a git revision, or two of them: A..B, or A B; A...B compares B with where it left A. With one, ' +
+        'the working files are compared with it.',
+    },
+    { name: 'staged', means: 'Compare what is staged for the next commit with the last one.' },
     {
       name: 'arrangements',
       takes: '<before>',
       means: 'Compare two arrangements of one vessel, as found and proposed.',
     },
     { name: 'vessel', takes: '<name>', means: 'Which vessel of the file, where it holds several.' },
+    { name: 'summary', means: 'Print the headline and one line for each vessel.' },
     { name: 'markdown', means: 'Print Markdown, for a review comment.' },
+    {
+      name: 'limit',
+      takes: '<characters>',
+      means: 'With --markdown: at most so long; what does not fit is counted.',
+    },
     { name: 'json', means: 'Print JSON, as schema/compare.schema.json describes it.' },
     {
       name: 'exit-code',
-      means: 'End with status 1 where something newly fails, fails by more, or can no longer be told.',
+      means: 'End with the status of the gravest of what a reviewer must not pass unread, as listed below.',
     },
+    {
+      name: 'margin',
+      takes: '<percent>',
+      means: 'With --exit-code: a margin that shrinks by so many points is lost; 10 when not given.',
+    },
+    { name: 'stdin-name', takes: '<path>', means: 'The path that the spec on standard input belongs to.' },
     TODAY,
     ROOT,
     ...ACCEPTANCES,
   ],
   notes: [
-    'Status: 0 compared, 1 with --exit-code where the later one is worse, 2 something could not be read or asked.',
+    `Status: 0 compared, 2 something could not be read or asked. With --exit-code: ${LEVELS.map(one => `${STATUS[one]} ${one}`).join(', ')}.`,
+    'A text that cannot be read whole is the first line of every form, and never no change.',
   ],
   run,
 };
@@ -59,53 +96,81 @@ interface Compared {
   readonly before: string;
   readonly after: string;
   readonly comparison: Comparison;
-  readonly notes: readonly string[];
 }
 
 async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
-  if (given.markdown && given.json)
-    throw new CannotRun('--markdown and --json are two forms of one answer: choose one');
+  const forms = (['markdown', 'json', 'summary'] as const).filter(one => given[one]);
+  if (forms.length > 1)
+    throw new CannotRun(`--${forms[0]} and --${forms[1]} are two forms of one answer: choose one`);
+  const marginLost = numberOf(given, 'margin', 10) / 100;
+  const limit = given.limit === undefined ? undefined : numberOf(given, 'limit', 0);
   const compared =
     given.arrangements !== undefined
       ? await betweenArrangements(io, given, words)
-      : given.git !== undefined
+      : given.git !== undefined || given.staged
         ? await betweenRevisions(io, given, words)
-        : await betweenPaths(io, given, words);
-  const { before, after, comparison, notes } = compared;
-  if (given.json) io.out(jsonText(comparisonJson(before, after, comparison, notes)));
-  else {
-    for (const note of notes) io.complain(note);
-    io.out(given.markdown ? comparisonMarkdown(comparison) : comparisonText(io, comparison));
-  }
-  return given['exit-code'] && gotWorse(comparison) ? 1 : 0;
+        : await betweenSides(io, given, words);
+  const { before, after, comparison } = compared;
+  if (given.json) io.out(jsonText(comparisonJson(before, after, comparison, marginLost)));
+  else if (given.markdown)
+    io.out(comparisonMarkdown(comparison, { marginLost, ...(limit === undefined ? {} : { limit }) }));
+  else io.out((given.summary ? summaryText : comparisonText)(io, comparison, marginLost));
+  const [level] = levelsOf(comparison, marginLost);
+  return given['exit-code'] && level ? STATUS[level] : 0;
 }
 
-function gotWorse({ vessels, addedVessels }: Comparison): boolean {
-  return (
-    vessels.some(isWorse) ||
-    addedVessels.some(one => one.verdicts.some(verdict => verdict.outcome === 'fails'))
-  );
+function numberOf(given: Given, name: string, usual: number): number {
+  const text = textOf(given, name);
+  if (text === undefined) return usual;
+  const number = Number(text.replace(/\s*%$/, ''));
+  if (!Number.isFinite(number) || number < 0) throw new CannotRun(`--${name} is a number, not "${text}"`);
+  return number;
 }
 
-async function betweenPaths(io: Io, given: Given, words: readonly string[]): Promise<Compared> {
+/** Two sides, each a file, a folder, a revision or standard input. */
+async function betweenSides(io: Io, given: Given, words: readonly string[]): Promise<Compared> {
   const [one, other, ...more] = words;
+  if (one !== undefined && isRange(io, one))
+    return betweenRevisions(io, { ...given, git: one }, words.slice(1));
   if (one === undefined || other === undefined || more.length > 0) {
     throw new CannotRun(
-      'compare takes two paths, or --git, or --arrangements. See: tailshaft compare --help',
+      'compare takes two sides, or --git, or --staged, or --arrangements. See: tailshaft compare --help',
     );
   }
-  return finish(await setOnDisk(io, given, one), await setOnDisk(io, given, other));
+  if (one === '-' && other === '-') throw new CannotRun('only one side can come from standard input');
+  return finish(await sideOf(io, given, one), await sideOf(io, given, other));
+}
+
+function isRange(io: Io, word: string): boolean {
+  return /[^./]\.{2,3}($|[^./])/.test(word) && !existsOnDisk(resolve(io.cwd, word));
+}
+
+async function sideOf(io: Io, given: Given, word: string): Promise<NamedSet> {
+  if (word === '-') return setOfStdin(io, given);
+  if (existsOnDisk(resolve(io.cwd, word))) return setOnDisk(io, given, word);
+  const [revision = '', path] = word.split(/:(.*)/s);
+  let top: string | undefined;
+  try {
+    top = repositoryOf(io.cwd, '.');
+  } catch {
+    top = undefined;
+  }
+  if (top === undefined || !isRevision(top, revision)) return setOnDisk(io, given, word);
+  const inside = path === undefined || path === '' ? top : resolve(top, path);
+  return setOfRevision(io, given, top, revision, inside);
 }
 
 async function betweenRevisions(io: Io, given: Given, words: readonly string[]): Promise<Compared> {
-  const [first = '', ...range] = textOf(given, 'git')!.split(/\.{2,3}/);
+  const word = textOf(given, 'git');
+  if (given.staged && word?.includes('..')) throw new CannotRun('--staged takes one revision at most');
+  const [, first = '', dots, last = ''] = /^(.*?)(\.{2,3})(.*)$/.exec(word ?? '') ?? ['', word ?? 'HEAD'];
   const rest = [...words];
   // A word that is there on the disk is the path; the other one is the second revision.
-  const at = rest.findIndex(word => word.endsWith(EXTENSION) || existsOnDisk(resolve(io.cwd, word)));
+  const at = rest.findIndex(one => one.endsWith(EXTENSION) || existsOnDisk(resolve(io.cwd, one)));
   const path =
-    at < 0 ? (range.length === 0 && rest.length > 1 ? rest.shift()! : '.') : rest.splice(at, 1)[0]!;
-  const second = range[0] || rest.shift();
-  if (rest.length > 0 || range.length > 1) {
+    at < 0 ? (dots === undefined && rest.length > 1 ? rest.shift()! : '.') : rest.splice(at, 1)[0]!;
+  const second = given.staged ? STAGED : dots === undefined ? rest.shift() : last || 'HEAD';
+  if (rest.length > 0 || last.includes('..')) {
     throw new CannotRun(
       'compare --git takes one path and at most two revisions. See: tailshaft compare --help',
     );
@@ -115,12 +180,14 @@ async function betweenRevisions(io: Io, given: Given, words: readonly string[]):
   if (!isFolder(folder)) throw new CannotRun(`${shownPath(full, io.cwd)} is not in a folder that exists`);
   const top = repositoryOf(folder, shownPath(full, io.cwd));
   const inside = resolve(await realpath(folder), full === folder ? '.' : relative(folder, full));
-  const before = await setOfRevision(io, given, top, first, inside);
-  const after =
+  const from = first || 'HEAD';
+  const base = dots === '...' ? mergeBaseOf(top, from, second!) : from;
+  return finish(
+    await setOfRevision(io, given, top, base, inside),
     second === undefined
       ? await setOnDisk(io, given, path)
-      : await setOfRevision(io, given, top, second, inside);
-  return finish(before, after);
+      : await setOfRevision(io, given, top, second, inside),
+  );
 }
 
 async function betweenArrangements(io: Io, given: Given, words: readonly string[]): Promise<Compared> {
@@ -154,8 +221,14 @@ async function betweenArrangements(io: Io, given: Given, words: readonly string[
     return found;
   };
   const compared = compareArrangements(judged, find(before), find(after));
-  const comparison = { vessels: [compared], addedVessels: [], removedVessels: [], entries: [] };
-  return { before, after, comparison, notes: notesOn(set) };
+  const comparison: Comparison = {
+    vessels: [compared],
+    addedVessels: [],
+    removedVessels: [],
+    entries: [],
+    unread: unread(set),
+  };
+  return { before, after, comparison };
 }
 
 function finish(before: NamedSet, after: NamedSet): Compared {
@@ -164,22 +237,21 @@ function finish(before: NamedSet, after: NamedSet): Compared {
     before: before.label,
     after: after.label,
     comparison: compareSpecs(sets.before, sets.after),
-    notes: [...notesOn(before), ...notesOn(after)],
   };
-}
-
-function notesOn(set: NamedSet): string[] {
-  const errors = unreadable(set);
-  return errors > 0
-    ? [`${set.label} has ${count(errors, 'error')} in its text: what cannot be read is not compared`]
-    : [];
 }
 
 async function setOnDisk(io: Io, given: Given, path: string): Promise<NamedSet> {
   const { paths, links } = await findSpecs([path], io.cwd);
   if (links.length > 0) io.complain(linksTold(links));
   const specs = new Specs(optionsOf(io, given));
-  return { label: path, specs: await checkAll(io, specs, paths) };
+  return { label: path, base: resolve(io.cwd, path), ...(await checkAll(io, specs, paths)) };
+}
+
+async function setOfStdin(io: Io, given: Given): Promise<NamedSet> {
+  const path = resolve(io.cwd, textOf(given, 'stdin-name') ?? 'stdin.shaft');
+  const specs = new Specs(optionsOf(io, given));
+  const text = decodeSpec(await io.readStdin(), 'standard input');
+  return { label: '-', base: path, specs: [await specs.checkText(path, text)], refused: [] };
 }
 
 async function setOfRevision(
@@ -194,17 +266,24 @@ async function setOfRevision(
   const paths = files.specsUnder(path);
   if (paths.length === 0)
     throw new CannotRun(`at ${revision} there is no spec in ${shownPath(path, io.cwd)}`);
-  return { label: revision, specs: await checkAll(io, specs, paths) };
+  return { label: revision, base: path, ...(await checkAll(io, specs, paths)) };
 }
 
 async function checkAll(io: Io, specs: Specs, paths: readonly string[]) {
-  const checked = [];
+  const checked: CheckedSpec[] = [];
+  const refused: string[] = [];
   for (const [index, path] of paths.entries()) {
     if (paths.length > 20) io.progress(`${index + 1} of ${paths.length}: ${shownPath(path, io.cwd)}`);
-    checked.push(await specs.check(path));
+    try {
+      checked.push(await specs.check(path));
+    } catch (error) {
+      // Where others can be compared, one that cannot be opened is told with them; alone it is the whole answer.
+      if (!(error instanceof CannotRun) || paths.length === 1) throw error;
+      refused.push(error.message);
+    }
   }
   io.progress('');
-  return checked;
+  return { specs: checked, refused };
 }
 
 function optionsOf(io: Io, given: Given) {

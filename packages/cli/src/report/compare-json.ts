@@ -1,11 +1,13 @@
 import {
   COMPARISON_CAUTION,
   type Comparison,
+  fleetHeadline,
   headline,
-  isWorse,
+  levelsOf,
   type SpecChange,
   type Verdict,
   type VesselComparison,
+  vesselLevels,
 } from '@tailshaft/drivetrain';
 import type { Value } from '@tailshaft/mechanics';
 import { VERSION } from '../version.js';
@@ -14,33 +16,37 @@ import { VERSION } from '../version.js';
 export const FORM = 1;
 
 /** A comparison as the schema `compare.schema.json` has it. */
-export function comparisonJson(
-  before: string,
-  after: string,
-  comparison: Comparison,
-  notes: readonly string[],
-) {
+export function comparisonJson(before: string, after: string, comparison: Comparison, marginLost: number) {
   return {
     form: FORM,
     program: 'tailshaft',
     version: VERSION,
     before,
     after,
-    notes,
-    vessels: comparison.vessels.map(vesselJson),
+    headline: fleetHeadline(comparison, marginLost),
+    levels: levelsOf(comparison, marginLost),
+    unread: comparison.unread,
+    vessels: comparison.vessels.map(one => vesselJson(one, marginLost)),
     addedVessels: comparison.addedVessels.map(one => one.key ?? one.vessel.name),
     removedVessels: comparison.removedVessels.map(one => one.key ?? one.vessel.name),
-    entries: comparison.entries.map(({ kind, name, fate, facts }) => ({ kind, name, fate, facts })),
+    entries: comparison.entries.map(({ kind, name, fate, from, facts }) => ({
+      kind,
+      name,
+      fate,
+      ...(from ? { from } : {}),
+      facts,
+    })),
     caution: COMPARISON_CAUTION,
   };
 }
 
-function vesselJson(comparison: VesselComparison) {
+function vesselJson(comparison: VesselComparison, marginLost: number) {
   const { name, changes, kept, addedLines, removedLines } = comparison;
   return {
     name,
     headline: headline(comparison),
-    worse: isWorse(comparison),
+    worse: vesselLevels(comparison, marginLost).length > 0,
+    levels: vesselLevels(comparison, marginLost),
     changes: changes.map(changeJson),
     kept: kept.map(one => ({ subject: one.subject, words: one.words })),
     addedLines,
@@ -85,6 +91,10 @@ function changeJson(change: SpecChange) {
       return { ...base, what: change.what };
     case 'one-sided':
       return { ...base, changed: change.changed, unchanged: change.unchanged };
+    case 'open':
+      return { ...base, role: change.role, rules: change.rules };
+    case 'rename':
+      return { ...base, of: change.of, from: change.from, to: change.to };
     case 'paper':
       return base;
   }

@@ -1,7 +1,9 @@
 import {
+  byGravity,
   COMPARISON_CAUTION,
   type Comparison,
   type DerivedChange,
+  fleetHeadline,
   headline,
   isChanged,
   isSame,
@@ -11,6 +13,7 @@ import {
   type Section,
   type SpecChange,
   sectionsOf,
+  summaryLines,
   type VerdictMove,
   type VesselComparison,
 } from '@tailshaft/drivetrain';
@@ -20,26 +23,60 @@ import { visible } from '../terminal/visible.js';
 import { nameWithTitle } from './name-with-title.js';
 import { percentWords } from './tally.js';
 
-/** A comparison for the terminal. */
-export function comparisonText(io: Io, comparison: Comparison): string {
+/** A comparison for the terminal: what could not be read, the headline, the catalogue, then vessel by vessel. */
+export function comparisonText(io: Io, comparison: Comparison, marginLost: number): string {
   if (isSame(comparison)) return 'No change in meaning.\n';
   const { vessels, addedVessels, removedVessels, entries } = comparison;
-  const blocks = vessels.map(one => vesselText(io, one));
-  for (const { vessel, key } of removedVessels) {
-    blocks.push(`${io.paint.warning('Vessel taken out')}  ${key ?? vessel.name}\n`);
-  }
-  for (const { vessel, key, verdicts } of addedVessels) {
-    const failing = verdicts.filter(one => one.outcome === 'fails').length;
-    const open = verdicts.filter(one => one.outcome === 'cannot tell').length;
+  const blocks = [`${headText(io, comparison, marginLost)}\n`];
+  if (vessels.length + addedVessels.length > MOST_WITHOUT_CONTENTS)
     blocks.push(
-      `${io.paint.strong('Vessel added')}  ${key ?? vessel.name}: ${count(failing, 'check fails', 'checks fail')}, ${open} not checked\n`,
+      `${summaryLines(comparison, marginLost)
+        .map(one => wrapped(visible(one), io.width, '      ', '  '))
+        .join('\n')}\n`,
     );
-  }
   if (entries.length > 0) {
     const lines = entries.map(one => wrapped(visible(one.words), io.width, '      ', '  '));
     blocks.push([io.paint.strong('Catalogue entries'), ...lines, ''].join('\n'));
   }
+  for (const { vessel, key } of removedVessels) {
+    blocks.push(`${io.paint.warning('Vessel taken out')}  ${key ?? vessel.name}\n`);
+  }
+  for (const one of addedVessels) blocks.push(addedText(io, one));
+  blocks.push(...vessels.map(one => vesselText(io, one)));
   return `${blocks.join('\n')}\n${io.paint.quiet(wrapped(COMPARISON_CAUTION, io.width))}\n`;
+}
+
+/** The headline, and a line for each vessel. */
+export function summaryText(io: Io, comparison: Comparison, marginLost: number): string {
+  if (isSame(comparison)) return 'No change in meaning.\n';
+  const lines = summaryLines(comparison, marginLost).map(one =>
+    wrapped(visible(one), io.width, '    ', '  '),
+  );
+  return `${[headText(io, comparison, marginLost), ...lines].join('\n')}\n`;
+}
+
+/** More vessels than this get a list of them at the top. */
+const MOST_WITHOUT_CONTENTS = 3;
+
+function headText(io: Io, comparison: Comparison, marginLost: number): string {
+  const lines = comparison.unread.map(one =>
+    io.paint.error(wrapped(visible(one), io.width, '  ', 'Not read whole: ')),
+  );
+  return [
+    ...lines,
+    io.paint.strong(wrapped(visible(fleetHeadline(comparison, marginLost)), io.width, '  ', '')),
+  ].join('\n');
+}
+
+/** A vessel that has nothing to be compared with stands by its verdicts. */
+function addedText(io: Io, { vessel, key, verdicts }: Comparison['addedVessels'][number]): string {
+  const of = (outcome: string) => verdicts.filter(one => one.outcome === outcome);
+  const head = `${io.paint.strong('Vessel added')}  ${key ?? vessel.name}: ${count(of('fails').length, 'check fails', 'checks fail')}, ${of('accepted').length} accepted, ${of('cannot tell').length} cannot tell`;
+  const told = [...of('fails'), ...of('accepted')].sort(byGravity).map(one => {
+    const tint = one.outcome === 'accepted' || one.severity !== 'error' ? io.paint.warning : io.paint.error;
+    return `    ${tint(one.outcome)}  ${one.rule} on ${one.subject}\n${wrapped(visible(one.message), io.width, '      ')}`;
+  });
+  return `${[head, ...told].join('\n')}\n`;
 }
 
 /** One vessel of it, or two arrangements of one. */
@@ -77,7 +114,7 @@ function moveText(io: Io, { change }: Line): string {
   const tint = tintOf(io, move);
   const lines = [
     `    ${tint(move.movement)}  ${move.rule} on ${move.subject}`,
-    wrapped(`${beforeWords(move)} → ${outcomeWords(move.after)}`, io.width, '      '),
+    wrapped(`${beforeWords(move)} → ${afterWords(move)}`, io.width, '      '),
   ];
   const tellsWhy = move.after && move.after.outcome !== 'holds';
   if (tellsWhy) lines.push(wrapped(visible(move.after.message), io.width, '      '));
@@ -89,6 +126,10 @@ function beforeWords(move: VerdictMove): string {
   return move.before
     ? outcomeWords(move.before)
     : move.words.slice(move.movement.length + 2).split(' → ')[0]!;
+}
+
+function afterWords(move: VerdictMove): string {
+  return move.coveredBy ? `told under ${move.coveredBy}` : outcomeWords(move.after);
 }
 
 function tintOf(io: Io, { movement, severity }: VerdictMove): (text: string) => string {

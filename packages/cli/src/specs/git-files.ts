@@ -13,7 +13,30 @@ export function repositoryOf(folder: string, shown: string): string {
   return realpathSync(answer.text.trim());
 }
 
-/** The specs of one revision, as a disk that can only be read. */
+/** Where both branches parted: what a review of `first...second` compares with. */
+export function mergeBaseOf(top: string, first: string, second: string): string {
+  for (const one of [first, second]) refuseOption(one);
+  const answer = git(top, ['merge-base', first, second]);
+  if (answer.status !== 0)
+    throw new CannotRun(`git knows no common revision of "${first}" and "${second}" here`);
+  return answer.text.trim();
+}
+
+/** Whether git knows a revision by this name. */
+export function isRevision(top: string, word: string): boolean {
+  return (
+    !word.startsWith('-') && git(top, ['rev-parse', '--verify', '--quiet', `${word}^{tree}`]).status === 0
+  );
+}
+
+function refuseOption(revision: string): void {
+  if (revision.startsWith('-')) throw new CannotRun(`"${revision}" is not a git revision`);
+}
+
+/** What is staged for the next commit, by the name that it is asked for. */
+export const STAGED = 'the index';
+
+/** The specs of one revision, or of the index, as a disk that can only be read. */
 export class RevisionFiles implements FileSystemProvider {
   private readonly texts = new Map<string, Buffer | undefined>();
   private readonly folders = new Map<string, FileSystemNode[]>();
@@ -22,14 +45,19 @@ export class RevisionFiles implements FileSystemProvider {
     private readonly top: string,
     private readonly revision: string,
   ) {
-    const tree = this.treeOf();
-    const listed = git(top, ['ls-tree', '-r', '-l', '-z', tree]);
-    const blobs = listed.text.split('\0').flatMap(row => blobOf(row));
+    const listed =
+      revision === STAGED
+        ? git(top, ['ls-files', '--stage', '-z'])
+        : git(top, ['ls-tree', '-r', '-l', '-z', this.treeOf()]);
+    const blobs = listed.text.split('\0').flatMap(revision === STAGED ? stagedOf : blobOf);
     const contents = contentsOf(
       top,
       blobs.filter(one => one.size <= LARGEST).map(one => one.id),
     );
-    for (const blob of blobs) this.add(join(top, ...blob.path.split('/')), contents.get(blob.id));
+    for (const blob of blobs) {
+      const bytes = contents.get(blob.id);
+      this.add(join(top, ...blob.path.split('/')), bytes && bytes.length <= LARGEST ? bytes : undefined);
+    }
   }
 
   /** Specs of this revision at or below a path. */
@@ -84,7 +112,7 @@ export class RevisionFiles implements FileSystemProvider {
   }
 
   private treeOf(): string {
-    if (this.revision.startsWith('-')) throw new CannotRun(`"${this.revision}" is not a git revision`);
+    refuseOption(this.revision);
     const answer = git(this.top, ['rev-parse', '--verify', '--quiet', `${this.revision}^{tree}`]);
     if (answer.status !== 0) throw new CannotRun(`git knows no revision "${this.revision}" here`);
     return answer.text.trim();
@@ -115,6 +143,12 @@ interface Blob {
 function blobOf(row: string): Blob[] {
   const [, id, size, path] = /^100\d{3} blob ([0-9a-f]+) +(\d+)\t([\s\S]+)$/.exec(row) ?? [];
   return id && size && path?.endsWith(EXTENSION) ? [{ id, size: Number(size), path }] : [];
+}
+
+/** `100644 <id> 0\t<path>`; of a file with conflicts, which has other stages, nothing is staged yet. */
+function stagedOf(row: string): Blob[] {
+  const [, id, path] = /^100\d{3} ([0-9a-f]+) 0\t([\s\S]+)$/.exec(row) ?? [];
+  return id && path?.endsWith(EXTENSION) ? [{ id, size: 0, path }] : [];
 }
 
 /** All blobs in one process: `<id> blob <size>\n<bytes>\n`, one behind the other. */

@@ -1,3 +1,4 @@
+import { relative } from 'node:path';
 import {
   type Judged,
   type KnownEntry,
@@ -7,12 +8,17 @@ import {
 } from '@tailshaft/drivetrain';
 import type { JudgedVessel } from '@tailshaft/language';
 import { severityOf } from '../report/severity.js';
+import { count } from '../terminal/layout.js';
 import type { CheckedSpec } from './specs.js';
 
 /** One of the two things that are compared, with what to call it. */
 export interface NamedSet {
   readonly label: string;
   readonly specs: readonly CheckedSpec[];
+  /** The folder or file that was named: specs go by their path below it. */
+  readonly base: string;
+  /** Specs that could not be opened at all, in a sentence each. */
+  readonly refused: readonly string[];
 }
 
 /** Two sets ready to be compared. A name that two vessels of a set share is told apart by their files. */
@@ -21,15 +27,22 @@ export function comparable(before: NamedSet, after: NamedSet): { before: SpecSet
   return { before: setOf(before, shared), after: setOf(after, shared) };
 }
 
-/** Findings of the text itself: what could not be read cannot be compared either. */
-export function unreadable({ specs }: NamedSet): number {
-  return specs.flatMap(one => one.findings).filter(one => one.problem && severityOf(one) === 'error').length;
+/** Texts that cannot be read whole, in a sentence each: what they hide cannot be compared either. */
+export function unread({ label, specs, refused }: NamedSet): string[] {
+  const broken = specs.flatMap(({ shown, findings }) => {
+    const errors = findings.filter(one => one.problem && severityOf(one) === 'error');
+    if (errors.length === 0) return [];
+    const at = label === shown || label === '.' ? shown : `${shown} at ${label}`;
+    return [`${at} has ${count(errors.length, 'error')} in its text: what cannot be read is not compared`];
+  });
+  return [...refused, ...broken];
 }
 
 /** A vessel with its analyses, each made once. */
 export function judgedOf(
   judged: JudgedVessel,
   key?: string,
+  file?: string,
 ): Judged & { analysisOf: (line: ShaftLine) => LineAnalysis } {
   const made = new Map<ShaftLine, LineAnalysis>();
   const analysisOf = (line: ShaftLine) => {
@@ -37,7 +50,13 @@ export function judgedOf(
     made.set(line, had);
     return had;
   };
-  return { vessel: judged.vessel, verdicts: judged.verdicts, analysisOf, ...(key ? { key } : {}) };
+  return {
+    vessel: judged.vessel,
+    verdicts: judged.verdicts,
+    analysisOf,
+    ...(key ? { key } : {}),
+    ...(file === undefined ? {} : { file }),
+  };
 }
 
 function doubled({ specs }: NamedSet): string[] {
@@ -45,11 +64,13 @@ function doubled({ specs }: NamedSet): string[] {
   return names.filter((one, index) => names.indexOf(one) !== index);
 }
 
-function setOf({ specs }: NamedSet, shared: ReadonlySet<string>): SpecSet {
+function setOf(set: NamedSet, shared: ReadonlySet<string>): SpecSet {
+  const { specs, base } = set;
   const vessels = specs.flatMap(spec =>
     spec.check.vessels.map(one => {
       const { name } = one.vessel;
-      return judgedOf(one, shared.has(name) ? `${name} (${spec.shown})` : undefined);
+      const file = relative(base, spec.path);
+      return judgedOf(one, shared.has(name) ? `${name} (${file || spec.shown})` : undefined, file);
     }),
   );
   const entries = specs.flatMap(spec =>
@@ -57,5 +78,5 @@ function setOf({ specs }: NamedSet, shared: ReadonlySet<string>): SpecSet {
       ({ reading }): KnownEntry => ({ kind: reading.kind, name: reading.name, facts: reading.facts.fields }),
     ),
   );
-  return { vessels, entries };
+  return { vessels, entries, unread: unread(set) };
 }

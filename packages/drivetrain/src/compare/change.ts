@@ -27,6 +27,7 @@ export type Movement =
   | 'still fails, differently'
   | 'margin larger'
   | 'newly holds'
+  | 'told under its cause'
   | 'no longer judged'
   | 'newly judged';
 
@@ -38,6 +39,8 @@ export interface VerdictMove extends Weighed {
   readonly severity: Severity;
   readonly before?: Verdict;
   readonly after?: Verdict;
+  /** The rule under whose finding it is told now. */
+  readonly coveredBy?: string;
 }
 
 /** A derived quantity, or a sense, that followed from a change. */
@@ -94,7 +97,8 @@ export interface StatementChange extends Weighed {
     | 'revision';
   readonly before: string | undefined;
   readonly after: string | undefined;
-  readonly tendency?: 'relaxed' | 'tightened';
+  /** Of a criterion or an acceptance too: which way it went; `chosen otherwise` where that cannot be said. */
+  readonly tendency?: 'relaxed' | 'tightened' | 'chosen otherwise';
 }
 
 /** A change that a reader easily misses. */
@@ -109,6 +113,7 @@ export interface SilentChange extends Weighed {
     | 'evidence'
     | 'same name, other facts'
     | 'requirement relaxed'
+    | 'verb and value'
     | 'no revision';
 }
 
@@ -124,6 +129,21 @@ export interface StalePaper extends Weighed {
   readonly kind: 'paper';
 }
 
+/** What could not be told of a changed part, neither before nor now. */
+export interface OpenChange extends Weighed {
+  readonly kind: 'open';
+  readonly role: Role;
+  readonly rules: readonly string[];
+}
+
+/** Something that goes by another name; everything else of it is compared through the rename. */
+export interface RenameChange extends Weighed {
+  readonly kind: 'rename';
+  readonly of: string;
+  readonly from: string;
+  readonly to: string;
+}
+
 export type SpecChange =
   | VerdictMove
   | DerivedChange
@@ -131,6 +151,8 @@ export type SpecChange =
   | StatementChange
   | SilentChange
   | OneSidedChange
+  | OpenChange
+  | RenameChange
   | StalePaper;
 
 /** Gravest first; among equals by subject and words, so that the order never depends on the text. */

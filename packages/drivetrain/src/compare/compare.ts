@@ -1,14 +1,26 @@
 import type { Arrangement } from '../model/vessel.js';
 import { uselessAcceptances } from './acceptances.js';
-import { byConsequence, compareText, type PartChange, type SilentChange, type SpecChange } from './change.js';
+import {
+  byConsequence,
+  compareText,
+  type PartChange,
+  type RenameChange,
+  type SilentChange,
+  type SpecChange,
+} from './change.js';
 import { derivedChanges } from './derived.js';
 import { compareEntries, type EntryChange, type KnownEntry } from './entries.js';
 import { oneSidedChanges } from './one-sided.js';
 import { stalePapers } from './papers.js';
 import { partChanges } from './parts.js';
+import { type Renames, renamed } from './renaming.js';
+import { pairEntries, pairVessels, type Rename, renamesOf } from './same-things.js';
 import { type Judged, type Side, sideOfArrangement, sideOfVessel } from './side.js';
 import { settingUnits, silentChanges } from './silent.js';
 import { relaxed, statementChanges } from './statements.js';
+import { toldAtEntries } from './told-once.js';
+import { untoldChanges } from './untold.js';
+import { verbChanges } from './verbs.js';
 import { verdictMoves } from './verdict-moves.js';
 
 /** One vessel before and after, by consequence. */
@@ -29,39 +41,62 @@ export interface Comparison {
   readonly addedVessels: readonly Judged[];
   readonly removedVessels: readonly Judged[];
   readonly entries: readonly EntryChange[];
+  /** Texts that could not be read whole, in a sentence each: what they hide is not compared. */
+  readonly unread: readonly string[];
 }
 
 /** What a set of specs holds. */
 export interface SpecSet {
   readonly vessels: readonly Judged[];
   readonly entries: readonly KnownEntry[];
+  /** Its texts that could not be read whole, in a sentence each. */
+  readonly unread?: readonly string[];
 }
 
-/** Compares sets of specs: vessels by name, entries by kind and name. Vessels without any change are left out. */
+/**
+ * Compares sets of specs: vessels, and the entries that they use, by name, then by file, then by likeness. Vessels
+ * without any change are left out.
+ */
 export function compareSpecs(before: SpecSet, after: SpecSet): Comparison {
-  const [old, now] = [byName(before.vessels), byName(after.vessels)];
-  const vessels: VesselComparison[] = [];
-  for (const [name, is] of now) {
-    const was = old.get(name);
-    const compared = was && compareVessels(was, is);
-    if (compared && isChanged(compared)) vessels.push(compared);
-  }
+  const entries = pairEntries(before.entries, after.entries);
+  const names = new Map(
+    entries.pairs.flatMap(([was, is]) => (was.name === is.name ? [] : [[`${is.kind} ${was.name}`, is.name]])),
+  );
+  const { pairs, removed, added } = pairVessels(before.vessels, after.vessels);
+  const told = compareEntries(entries);
+  const vessels = pairs
+    .map(([was, is]) => compareVessels(was, is, names))
+    .filter(isChanged)
+    // Of a single vessel the entry's change is best told where it is used.
+    .map((one, _, all) => (all.length > 1 ? { ...one, changes: toldAtEntries(one.changes, told) } : one));
   return {
     vessels: vessels.sort((one, other) => gravest(one) - gravest(other) || compareText(one.name, other.name)),
-    addedVessels: [...now].filter(([name]) => !old.has(name)).map(([, one]) => one),
-    removedVessels: [...old].filter(([name]) => !now.has(name)).map(([, one]) => one),
-    entries: compareEntries(before.entries, after.entries),
+    addedVessels: added,
+    removedVessels: removed,
+    entries: told,
+    unread: [...(before.unread ?? []), ...(after.unread ?? [])],
   };
 }
 
 /** Compares one vessel with itself at another time. */
-export function compareVessels(before: Judged, after: Judged): VesselComparison {
-  const statements = statementChanges(before.vessel, after.vessel);
-  const compared = compareSides(sideOfVessel(before), sideOfVessel(after), false);
-  const units = settingUnits(before.vessel, after.vessel);
+export function compareVessels(
+  before: Judged,
+  after: Judged,
+  entries: Renames['entries'] = new Map(),
+): VesselComparison {
+  const names = renamesOf(before.vessel, after.vessel, entries);
+  const was = renamed(before, names);
+  const statements = statementChanges(was.vessel, after.vessel);
+  const compared = compareSides(sideOfVessel(was), sideOfVessel(after), false);
+  const units = settingUnits(was.vessel, after.vessel);
   const changes = [...compared.changes, ...statements, ...relaxed(statements), ...units];
+  for (const rename of names.told) changes.push(renameChange(rename, after.vessel.name));
   const unrevised = withoutRevision(after, changes);
   return finish(after, { ...compared, changes: [...changes, ...unrevised] });
+}
+
+function renameChange({ of, from, to }: Rename, subject: string): RenameChange {
+  return { kind: 'rename', of, from, to, subject, weight: 70, words: `${of} ${from} renamed ${to}` };
 }
 
 /** Compares two arrangements of one vessel, as found against proposed. */
@@ -70,7 +105,14 @@ export function compareArrangements(
   before: Arrangement,
   after: Arrangement,
 ): VesselComparison {
-  const compared = compareSides(sideOfArrangement(judged, before), sideOfArrangement(judged, after), true);
+  // Only where the later one revises the earlier one do its verbs speak of the earlier one's parts.
+  const revises = (one: Arrangement | undefined): boolean =>
+    one !== undefined && (one.before?.name === before.name || revises(one.before));
+  const compared = compareSides(
+    sideOfArrangement(judged, before),
+    sideOfArrangement(judged, after),
+    revises(after),
+  );
   return finish(judged, compared);
 }
 
@@ -81,10 +123,10 @@ export function isChanged(comparison: VesselComparison): boolean {
   );
 }
 
-/** Whether nothing at all changed between two sets. */
+/** Whether nothing at all changed between two sets. Where a text cannot be read whole that is never known. */
 export function isSame(comparison: Comparison): boolean {
-  const { vessels, addedVessels, removedVessels, entries } = comparison;
-  return vessels.length + addedVessels.length + removedVessels.length + entries.length === 0;
+  const { vessels, addedVessels, removedVessels, entries, unread } = comparison;
+  return vessels.length + addedVessels.length + removedVessels.length + entries.length + unread.length === 0;
 }
 
 /** What makes a change unsafe to pass unread: something fails that did not, or can no longer be told. */
@@ -109,6 +151,8 @@ function compareSides(before: Side, after: Side, revision: boolean): Parts {
       ...changed,
       ...silentChanges(before, after, parts),
       ...oneSidedChanges(before, after, parts),
+      ...verbChanges(before, after, revision),
+      ...untoldChanges(before, after, parts),
       ...uselessAcceptances(after, moves),
     ],
     kept: parts.filter(one => one.fate === 'kept'),
@@ -146,10 +190,4 @@ function withoutRevision({ vessel }: Judged, changes: readonly SpecChange[]): Si
 
 function gravest(one: VesselComparison): number {
   return one.changes[0]?.weight ?? Number.POSITIVE_INFINITY;
-}
-
-function byName(vessels: readonly Judged[]): Map<string, Judged> {
-  const map = new Map<string, Judged>();
-  for (const one of vessels) map.set(one.key ?? one.vessel.name, one);
-  return map;
 }

@@ -1,13 +1,16 @@
 import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Catalogue } from '../model/catalogue.js';
-import type { FactChange } from './change.js';
+import { compareText, type FactChange } from './change.js';
 import { factChanges, factChangeWords, flatFacts } from './facts.js';
+import type { Paired } from './pairing.js';
 
 /** A catalogue entry that is new, gone, or reads differently. */
 export interface EntryChange {
   readonly kind: string;
   readonly name: string;
-  readonly fate: 'added' | 'removed' | 'modified';
+  readonly fate: 'added' | 'removed' | 'modified' | 'renamed';
+  /** Its name before, where it goes by another one. */
+  readonly from?: string;
   readonly facts: readonly FactChange[];
   readonly words: string;
 }
@@ -34,33 +37,34 @@ export function entriesOf(catalogue: Catalogue): KnownEntry[] {
   ];
 }
 
-/** Entries compared by kind and name. */
-export function compareEntries(before: readonly KnownEntry[], after: readonly KnownEntry[]): EntryChange[] {
-  const [old, now] = [byName(before), byName(after)];
+/** Entries as they were paired; those that read the same are left out. */
+export function compareEntries({ pairs, removed, added }: Paired<KnownEntry>): EntryChange[] {
   const changes: EntryChange[] = [];
-  for (const key of [...new Set([...old.keys(), ...now.keys()])].sort()) {
-    const [was, is] = [old.get(key), now.get(key)];
-    const { kind, name } = (is ?? was)!;
-    if (!was || !is) {
-      const fate = was ? 'removed' : 'added';
-      changes.push({ kind, name, fate, facts: [], words: `${kind} ${name} ${fate}` });
-      continue;
-    }
+  for (const [was, is] of pairs) {
+    const { kind, name } = is;
     const facts = factChanges(factsWithSource(was), factsWithSource(is));
-    if (facts.length === 0) continue;
-    const words = `${kind} ${name}: ${facts.map(factChangeWords).join('; ')}`;
-    changes.push({ kind, name, fate: 'modified', facts, words });
+    const other = was.name !== name;
+    if (facts.length === 0 && !other) continue;
+    const told = facts.map(factChangeWords).join('; ');
+    const words = other
+      ? `${kind} ${was.name} renamed ${name}${told ? `, and: ${told}` : ''}`
+      : `${kind} ${name}: ${told}`;
+    changes.push({
+      kind,
+      name,
+      fate: other ? 'renamed' : 'modified',
+      facts,
+      words,
+      ...(other ? { from: was.name } : {}),
+    });
   }
-  return changes;
-}
-
-function byName(entries: readonly KnownEntry[]): Map<string, KnownEntry> {
-  const map = new Map<string, KnownEntry>();
-  for (const one of entries) {
-    const key = `${one.kind} ${one.name}`;
-    if (!map.has(key)) map.set(key, one);
-  }
-  return map;
+  for (const [fate, list] of [
+    ['removed', removed],
+    ['added', added],
+  ] as const)
+    for (const { kind, name } of list)
+      changes.push({ kind, name, fate, facts: [], words: `${kind} ${name} ${fate}` });
+  return changes.sort((a, b) => compareText(`${a.kind} ${a.name}`, `${b.kind} ${b.name}`));
 }
 
 function factsWithSource({ kind, facts }: KnownEntry) {

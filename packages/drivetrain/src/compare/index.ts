@@ -2,6 +2,8 @@ export * from './change.js';
 export * from './compare.js';
 export * from './entries.js';
 export { factChangeWords } from './facts.js';
+export { fleetHeadline, summaryLines } from './fleet.js';
+export * from './levels.js';
 export * from './markdown.js';
 export * from './sections.js';
 export type { Judged } from './side.js';

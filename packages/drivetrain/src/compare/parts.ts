@@ -29,7 +29,7 @@ export function partChanges(before: Side, after: Side, revision: boolean): PartC
 }
 
 /** Every part of a side by its line and its place in the chain of its kind. */
-export function partsOf(side: Side): Map<string, KnownPart> {
+export function partsOf(side: Pick<Side, 'lines'>): Map<string, KnownPart> {
   const parts = new Map<string, KnownPart>();
   for (const line of side.lines.values()) {
     const count = new Map<Role, number>();
@@ -97,13 +97,21 @@ function fateWords(
   if (fate === 'removed') return `${slot} removed: ${title(was!)}`;
   if (fate === 'replaced') {
     const [from, to] = [title(was!), title(is!)];
-    return from === to ? `${slot} replaced by another such: ${to}` : `${slot} replaced: ${from} → ${to}`;
+    // Another such part is seldom quite such: what differs of it is told.
+    const same = was!.part.entry?.name === is!.part.entry?.name;
+    const told = same && facts.length > 0 ? `; ${factsTold(facts)}` : '';
+    return from === to
+      ? `${slot} replaced by another such: ${to}${told}`
+      : `${slot} replaced: ${from} → ${to}${told}`;
   }
   if (fate === 'kept') return `${slot} kept: ${title(is!)}`;
-  const told = facts.slice(0, FACTS_TOLD).map(factChangeWords).join('; ');
-  const more = facts.length > FACTS_TOLD ? `; and ${facts.length - FACTS_TOLD} more facts` : '';
   const named = is!.part.entry ? ` ${is!.part.entry.name}` : '';
-  return `${slot}${named} modified: ${told}${more}`;
+  return `${slot}${named} modified: ${factsTold(facts)}`;
+}
+
+function factsTold(facts: PartChange['facts']): string {
+  const told = facts.slice(0, FACTS_TOLD).map(factChangeWords).join('; ');
+  return facts.length > FACTS_TOLD ? `${told}; and ${facts.length - FACTS_TOLD} more facts` : told;
 }
 
 const FACTS_TOLD = 6;

@@ -23,11 +23,13 @@ export function sectionsOf(comparison: VesselComparison): Section[] {
 
 const TITLES: readonly (readonly [SpecChange['kind'], string])[] = [
   ['verdict', 'Verdicts that moved'],
+  ['open', 'Not told before, not told now'],
   ['silent', 'Easily missed'],
   ['one-sided', 'On one side only'],
   ['derived', 'What follows for the lines'],
   ['part', 'Parts'],
   ['statement', 'Requirements, criteria, acceptances, assumptions, trials'],
+  ['rename', 'Renamed'],
   ['paper', 'Papers to look at again'],
 ];
 
@@ -58,9 +60,20 @@ export function headline(comparison: VesselComparison): string {
     [moved('newly holds', 'margin larger', 'fails by less'), 'better than before'],
   ];
   const told = counts.filter(([count]) => count > 0).map(([count, words]) => `${count} ${words}`);
+  const acceptances = changes.filter(
+    one => one.kind === 'statement' && one.about === 'acceptance' && one.tendency === 'relaxed',
+  ).length;
+  const open = changes.filter(one => one.kind === 'open').length;
+  const renames = changes.filter(one => one.kind === 'rename').length;
+  const more = [
+    acceptances > 0 ? `Acceptances added or weakened: ${acceptances}.` : '',
+    open > 0 ? `Changed, and told neither before nor now: ${open}.` : '',
+    renames > 0 ? `Renamed: ${renames}.` : '',
+  ];
   const silent = new Set(changes.filter(one => one.kind === 'silent').map(one => one.words)).size;
   const checks = told.length > 0 ? `Checks: ${told.join(', ')}.` : 'No check changed its verdict.';
-  return silent > 0 ? `${checks} Easily missed: ${silent}.` : checks;
+  if (silent > 0) more.push(`Easily missed: ${silent}.`);
+  return [checks, ...more.filter(Boolean)].join(' ');
 }
 
 /** The parts that stay, line by line: `all of existing.Port; proposed.Port: engine, shaft`. */

@@ -6,6 +6,8 @@ import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
 export interface Judged {
   /** What it is compared by, where its name alone does not tell it from another of its set. */
   readonly key?: string;
+  /** The file that holds it, as both sides call it. */
+  readonly file?: string;
   readonly vessel: Vessel;
   readonly verdicts: readonly Verdict[];
   /** Where the host keeps analyses; made anew when absent. */

@@ -1,6 +1,7 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import type { Acceptance, Assumption, Requirement, Vessel } from '../model/vessel.js';
+import type { Assumption, Requirement, Vessel } from '../model/vessel.js';
+import { acceptanceChanges } from './acceptances.js';
 import type { SilentChange, StatementChange } from './change.js';
 import { type FlatFact, flatFacts } from './facts.js';
 import { trialFacts } from './trial-facts.js';
@@ -14,7 +15,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
     ...settingChanges('hull', before.hull, after.hull, after.name),
     ...settingChanges('certificate', before.certificate, after.certificate, after.name),
     ...keyedChanges('assumption', before.assumptions, after.assumptions, ASSUMPTION, after.name),
-    ...keyedChanges('acceptance', before.acceptances, after.acceptances, ACCEPTANCE, after.name),
+    ...acceptanceChanges(before.acceptances, after.acceptances, after.name),
     ...keyedChanges('arrangement', reasonsOf(before), reasonsOf(after), REASON, after.name),
     ...factsMoved('trial', trialFacts(before), trialFacts(after), after.name),
     ...keyedChanges('revision', before.revisions, after.revisions, REVISION, after.name),
@@ -24,7 +25,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
 /** A requirement or criterion that asks for less than before is easily taken for a design that does better. */
 export function relaxed(changes: readonly StatementChange[]): SilentChange[] {
   return changes
-    .filter(one => one.tendency === 'relaxed')
+    .filter(one => one.tendency === 'relaxed' && one.about !== 'acceptance')
     .map(one => ({
       kind: 'silent',
       what: 'requirement relaxed',
@@ -48,20 +49,6 @@ const ASSUMPTION: Keyed<Assumption> = {
   words: one => `${one.about} ${one.quantity?.written ?? ''} because "${one.because ?? ''}"`,
   origin: one => one.origin,
   weight: 44,
-};
-const ACCEPTANCE: Keyed<Acceptance> = {
-  key: one => `${one.rule} on ${one.on}`,
-  words: one =>
-    [
-      `${one.rule} on ${one.on}`,
-      one.by && `by ${one.by}`,
-      one.until && `until ${one.until}`,
-      one.because && `because "${one.because}"`,
-    ]
-      .filter(Boolean)
-      .join(' '),
-  origin: one => one.origin,
-  weight: 29,
 };
 const REASON: Keyed<{ key: string; text: string; origin: Origin }> = {
   key: one => one.key,
@@ -191,8 +178,10 @@ function factsMoved(
 /** A larger number asks for more of what is at least so, and for less of what is at most so. */
 function criterionTendency(was: FlatFact | undefined, is: FlatFact | undefined): StatementChange['tendency'] {
   const [old, now] = [siOf(was), siOf(is)];
-  const bound = (is ?? was)?.row?.bound;
-  if (old === undefined || now === undefined || !bound) return undefined;
+  if (was === undefined) return undefined;
+  // Without it the default judges, and another formula asks for something else: which is less cannot be said.
+  const bound = (is ?? was).row?.bound;
+  if (old === undefined || now === undefined || !bound) return 'chosen otherwise';
   return now > old === (bound === 'at least') ? 'tightened' : 'relaxed';
 }
 

@@ -129,7 +129,9 @@ const aboutTheSame = (verdict: Verdict) =>
 
 function moveOf(was: Told, is: Told, subject: string, any: Verdict): VerdictMove | undefined {
   const [before, after] = [verdictOf(was), verdictOf(is)];
-  const movement = is && !after ? undefined : movementOf(was, after);
+  // What another finding now is told with has not gone: it is named with that one.
+  const covered = is && 'coveredBy' in is ? is.coveredBy : undefined;
+  const movement = covered ? coveredMovement(before) : movementOf(was, after);
   if (!movement) return undefined;
   const { severity, rule } = after ?? any;
   return {
@@ -140,9 +142,14 @@ function moveOf(was: Told, is: Told, subject: string, any: Verdict): VerdictMove
     subject,
     ...(before ? { before, placeBefore: before.place } : {}),
     ...(after ? { after, placeAfter: after.place } : {}),
+    ...(covered ? { coveredBy: covered } : {}),
     weight: weightOf(movement, severity, after),
     words: `${movement}: ${toldWords(was)} → ${toldWords(is)}${chooserWords(before, after)}`,
   };
+}
+
+function coveredMovement(before: Verdict | undefined): Movement | undefined {
+  return stateOf(before) === 'none' ? undefined : 'told under its cause';
 }
 
 /** A verdict that moved because another criterion judges says so: the default for the author's, or the other way. */
@@ -218,6 +225,7 @@ const WEIGHTS: Readonly<Record<Movement, readonly [error: number, warning: numbe
   'newly accepted': [27, 33, 50],
   'margin smaller': [30, 36, 52],
   'fails by less': [50, 54, 60],
+  'told under its cause': [54, 55, 60],
   'no longer judged': [55, 56, 61],
   'margin larger': [62, 63, 64],
   'newly holds': [65, 66, 67],

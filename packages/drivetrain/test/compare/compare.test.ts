@@ -299,7 +299,7 @@ describe('arrangements', () => {
 });
 
 describe('sets', () => {
-  it('tell vessels and entries apart by name', () => {
+  it('tell vessels and entries apart by name, and one that goes by another name from one that came', () => {
     const set = (names: string[], gears: string[]) => ({
       vessels: names.map(name => ({ vessel: { ...twin(), name }, verdicts: [] })),
       entries: entriesOf({ ...EMPTY_CATALOGUE, gears: gears.map(name => ({ ...GEAR, name })) }),
@@ -308,9 +308,12 @@ describe('sets', () => {
       set(['Ternhaven', 'Saltmarsh'], ['Alder-63']),
       set(['Saltmarsh', 'Quickgrass'], ['Alder-63', 'Rowan-7']),
     );
-    expect(comparison.vessels).toEqual([]);
-    expect(comparison.addedVessels.map(one => one.vessel.name)).toEqual(['Quickgrass']);
-    expect(comparison.removedVessels.map(one => one.vessel.name)).toEqual(['Ternhaven']);
+    expect(comparison.vessels.flatMap(one => one.changes.map(change => change.words))).toEqual([
+      'vessel Ternhaven renamed Quickgrass',
+    ]);
+    const came = compareSpecs(set(['Ternhaven'], []), set(['Ternhaven', 'Quickgrass'], []));
+    expect(came.addedVessels.map(one => one.vessel.name)).toEqual(['Quickgrass']);
+    expect(came.vessels).toEqual([]);
     expect(comparison.entries.map(one => one.words)).toEqual(['gear Rowan-7 added']);
     expect(isSame(compareSpecs(set(['A', 'B'], ['C']), set(['B', 'A'], ['C'])))).toBe(true);
   });

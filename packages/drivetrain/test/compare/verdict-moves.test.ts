@@ -102,6 +102,7 @@ describe('a finding that another one is the cause of', () => {
   it('is not taken for a check that was lost', () => {
     expect(moves(said('holds', 120), cause).map(one => one.words)).toEqual([
       'newly fails: not judged → fails',
+      'told under its cause: holds with 20 % margin → told under rotation/cause',
     ]);
   });
 

@@ -62,7 +62,15 @@ function setOf(check: FileCheck): SpecSet {
       name: reading.name,
       facts: reading.facts.fields,
     })),
+    unread: unreadIn(check),
   };
+}
+
+/** What cannot be read is not compared, and is said first. */
+function unreadIn({ uri, problems }: FileCheck): string[] {
+  const errors = problems.filter(one => one.severity === 'error').length;
+  const name = URI.parse(uri).path.split('/').at(-1);
+  return errors > 0 ? [`${name} has ${errors} ${errors === 1 ? 'error' : 'errors'} in its text`] : [];
 }
 
 /** Files that are given as texts, and the folders that hold them. */

@@ -1,0 +1,173 @@
+import type { LineAnalysis } from '../analysis/line.js';
+import { LineAnalysis as Analysis } from '../analysis/line.js';
+import type { Verdict } from '../judge/verdict.js';
+import type { Part } from '../model/part.js';
+import type { Shaft } from '../model/shafting.js';
+import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
+import type { Judged } from './side.js';
+
+/** What goes by another name than before. Names are the later ones' by the earlier ones'. */
+export interface Renames {
+  readonly vessel?: string;
+  readonly arrangements: ReadonlyMap<string, string>;
+  /** By earlier arrangement, then by earlier name. */
+  readonly lines: ReadonlyMap<string, ReadonlyMap<string, string>>;
+  /** By kind and earlier name: `gear Alder-63`. */
+  readonly entries: ReadonlyMap<string, string>;
+}
+
+/** The earlier vessel as it would have been written with the later names: whatever differs then is more than a name. */
+export function renamed(judged: Judged, names: Renames): Judged {
+  const { vessel, verdicts } = judged;
+  const changed =
+    names.arrangements.size + names.lines.size > 0 ||
+    (names.vessel !== undefined && names.vessel !== vessel.name) ||
+    usesAny(vessel, names.entries);
+  if (!changed) return judged;
+  const words = new Words(vessel, names);
+  const originals = new Map<ShaftLine, ShaftLine>();
+  const arrangements = vessel.arrangements.map(one => arrangementOf(one, words, originals));
+  const analysisOf = judged.analysisOf ?? (line => new Analysis(line, vessel));
+  const name = names.vessel ?? vessel.name;
+  return {
+    ...judged,
+    ...(judged.key ? { key: judged.key } : {}),
+    vessel: {
+      ...vessel,
+      name,
+      arrangements,
+      acceptances: vessel.acceptances.map(one => ({ ...one, on: words.path(one.on) })),
+    },
+    verdicts: verdicts.map(one => verdictOf(one, words)),
+    analysisOf: (line: ShaftLine): LineAnalysis => analysisOf(originals.get(line) ?? line),
+  };
+}
+
+function usesAny(vessel: Vessel, entries: Renames['entries']): boolean {
+  if (entries.size === 0) return false;
+  return vessel.arrangements.some(one =>
+    one.lines.some(line =>
+      line.chain.some(
+        part =>
+          entries.has(`${part.role} ${part.entry?.name}`) ||
+          entries.has(`shaft material ${(part as Shaft).grade?.name}`),
+      ),
+    ),
+  );
+}
+
+function arrangementOf(one: Arrangement, words: Words, originals: Map<ShaftLine, ShaftLine>): Arrangement {
+  const name = words.arrangement(one.name);
+  return {
+    ...one,
+    name,
+    path: name,
+    ...(one.revises ? { revises: words.arrangement(one.revises) } : {}),
+    lines: one.lines.map(line => lineOf(line, words, originals)),
+  };
+}
+
+function lineOf(line: ShaftLine, words: Words, originals: Map<ShaftLine, ShaftLine>): ShaftLine {
+  const made = new Map(line.chain.map(part => [part, partOf(part, words)]));
+  const as = <P extends Part>(part: P) => (made.get(part) ?? part) as P;
+  const renamedLine: ShaftLine = {
+    ...line,
+    path: words.path(line.path),
+    name: words.line(line.arrangement, line.name),
+    arrangement: words.arrangement(line.arrangement),
+    ...(line.mirrors ? { mirrors: words.line(line.arrangement, line.mirrors) } : {}),
+    ...(line.engine ? { engine: as(line.engine) } : {}),
+    ...(line.motor ? { motor: as(line.motor) } : {}),
+    ...(line.gear ? { gear: as(line.gear) } : {}),
+    ...(line.propeller ? { propeller: as(line.propeller) } : {}),
+    couplings: line.couplings.map(as),
+    transfers: line.transfers.map(as),
+    shafts: line.shafts.map(as),
+    chain: line.chain.map(as),
+  };
+  originals.set(renamedLine, line);
+  return renamedLine;
+}
+
+function partOf(part: Part, words: Words): Part {
+  const { entry } = part;
+  const name = entry && words.entry(part.role, entry.name);
+  const made = {
+    ...part,
+    path: words.path(part.path),
+    ...(entry ? { entry: { ...entry, name: name! } } : {}),
+  };
+  if (part.role !== 'shaft') return made;
+  const { material, grade } = part as Shaft;
+  const other = material?.value === undefined ? undefined : words.entry('shaft material', material.value);
+  if (!material || other === undefined || other === material.value) return made;
+  return {
+    ...made,
+    material: { ...material, value: other, written: other },
+    ...(grade ? { grade: { ...grade, name: other } } : {}),
+  } as Part;
+}
+
+function verdictOf(verdict: Verdict, words: Words): Verdict {
+  return {
+    ...verdict,
+    subject: words.path(verdict.subject),
+    message: words.inText(verdict.message),
+    explains: verdict.explains.map(one => ({ ...one, subject: words.path(one.subject) })),
+  };
+}
+
+/** The later name of whatever has one. */
+class Words {
+  private readonly pattern: RegExp | undefined;
+  private readonly later = new Map<string, string>();
+
+  constructor(
+    private readonly vessel: Vessel,
+    private readonly names: Renames,
+  ) {
+    const all: (readonly [string, string])[] = [
+      ...(names.vessel ? [[vessel.name, names.vessel] as const] : []),
+      ...names.arrangements,
+      ...[...names.lines.values()].flatMap(one => [...one]),
+      ...[...names.entries].map(([key, to]) => [key.split(' ').at(-1)!, to] as const),
+    ];
+    for (const [from, to] of all) if (from !== to && from !== '') this.later.set(from, to);
+    const escaped = [...this.later.keys()]
+      .sort((one, other) => other.length - one.length)
+      .map(one => one.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+    if (escaped.length > 0)
+      this.pattern = new RegExp(`(?<![\\p{L}\\d-])(${escaped.join('|')})(?![\\p{L}\\d-])`, 'gu');
+  }
+
+  arrangement(name: string): string {
+    return this.names.arrangements.get(name) ?? name;
+  }
+
+  line(arrangement: string, name: string): string {
+    return this.names.lines.get(arrangement)?.get(name) ?? name;
+  }
+
+  entry(kind: string, name: string): string {
+    return this.names.entries.get(`${kind} ${name}`) ?? name;
+  }
+
+  /** `proposed.Port.shaft`, `Port.shaft`, the name of the vessel or of an entry. */
+  path(path: string): string {
+    if (path === this.vessel.name) return this.names.vessel ?? path;
+    const [head = '', ...rest] = path.split('.');
+    const arrangement = this.vessel.arrangements.find(one => one.name === head);
+    if (arrangement) {
+      const [line, ...more] = rest;
+      return [this.arrangement(head), ...(line === undefined ? [] : [this.line(head, line)]), ...more].join(
+        '.',
+      );
+    }
+    const of = this.vessel.arrangements.find(one => one.lines.some(line => line.name === head));
+    return [of ? this.line(of.name, head) : head, ...rest].join('.');
+  }
+
+  inText(text: string): string {
+    return this.pattern ? text.replace(this.pattern, name => this.later.get(name) ?? name) : text;
+  }
+}
