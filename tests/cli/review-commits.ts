@@ -80,7 +80,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'a part said to be retained, with another diameter',
     edits: [[REEDMOUTH, 'retain propeller', 'retain propeller { diameter 21 in }']],
     headline:
-      '1 vessel touched, 1 worse; worst: Reedmouth proposed.Centre: absorbed power newly fails, holds before, fails now.',
+      '1 vessel touched, 1 worse; worst: Reedmouth proposed.Centre: retained propeller overload newly fails, holds with 3.1 % margin before, fails, short by 45 % now.',
     status: 1,
   },
   {
@@ -100,7 +100,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'a criterion that asks for less',
     edits: [[SALTMARSH, 'gear torque margin at least 15 %', 'gear torque margin at least 5 %']],
     headline:
-      '1 vessel touched, 1 worse; worst: Saltmarsh, criterion: gear torque margin 15 % → gear torque margin 5 %.',
+      '1 vessel touched, 1 worse; worst: Saltmarsh, criterion: gear torque margin at least 15 % → gear torque margin at least 5 %.',
     status: 5,
   },
   {

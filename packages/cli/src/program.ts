@@ -97,7 +97,7 @@ ${lines.join('\n')}
   tailshaft --version          the version of this program
 
 Ends with 0 when done; 1 when check finds an error (or what --severity names), format --check a layout
-that would change, compare --exit-code something worse; 2 when it could not do what was asked.
+that would change, compare --exit-code something worse (its help lists the statuses); 2 when it could not do what was asked.
 Needs no network.
 Honours NO_COLOR and FORCE_COLOR.
 `;

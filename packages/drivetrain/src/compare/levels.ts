@@ -49,10 +49,7 @@ export function levelOf(change: SpecChange, marginLost = MARGIN_LOST): Level | u
   return change.kind === 'statement' ? levelOfStatement(change) : undefined;
 }
 
-function levelOfMove(
-  { movement, before, after, coveredBy }: VerdictMove,
-  marginLost: number,
-): Level | undefined {
+function levelOfMove({ movement, before, after }: VerdictMove, marginLost: number): Level | undefined {
   switch (movement) {
     case 'newly fails':
     case 'no longer accepted':

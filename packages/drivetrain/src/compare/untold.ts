@@ -14,7 +14,10 @@ export function untoldChanges(before: Side, after: Side, parts: readonly PartCha
   const [old, now] = [untoldBy(before), untoldBy(after)];
   for (const part of parts) {
     if (isEased(part, before, after)) continue;
-    if (!REAL.has(part.fate) || (part.fate === 'modified' && part.facts.every(one => one.handed === true || NO_LOAD.test(one.what))))
+    if (
+      !REAL.has(part.fate) ||
+      (part.fate === 'modified' && part.facts.every(one => one.handed === true || NO_LOAD.test(one.what)))
+    )
       continue;
     const rules = [...(now.get(part.subject) ?? [])].filter(
       ([rule]) => concerns(rule, part.role) && old.get(part.subject)?.has(rule),
