@@ -58,8 +58,14 @@ export const DANGEROUS: readonly ReviewCommit[] = [
       [REEDMOUTH, 'until 2035-12-31', 'until 2099-12-31'],
       [REEDMOUTH, 'naval architect of the owner', 'anybody'],
     ],
+    headline: '1 vessel touched, 1 worse; worst: Reedmouth: acceptance newly fails, holds before, fails now.',
+    status: 1,
+  },
+  {
+    about: 'an acceptance prolonged',
+    edits: [[REEDMOUTH, 'until 2035-12-31', 'until 2036-12-31']],
     headline:
-      '1 vessel touched, 1 worse; worst: Reedmouth, acceptance weakened (prolonged, by somebody else): interface/weight-change on proposed.',
+      '1 vessel touched, 1 worse; worst: Reedmouth, acceptance weakened (prolonged): interface/weight-change on proposed.',
     status: 4,
   },
   {
@@ -80,7 +86,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'a part said to be retained, with another diameter',
     edits: [[REEDMOUTH, 'retain propeller', 'retain propeller { diameter 21 in }']],
     headline:
-      '1 vessel touched, 1 worse; worst: Reedmouth proposed.Centre: retained propeller overload newly fails, holds with 3.1 % margin before, fails, short by 45 % now.',
+      '1 vessel touched, 1 worse; worst: Reedmouth proposed.Centre: retained propeller overload newly fails, holds with 13 % margin before, fails, short by 40 % now.',
     status: 1,
   },
   {

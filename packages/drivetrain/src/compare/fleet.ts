@@ -46,7 +46,7 @@ function worstOf(vessel: VesselComparison, marginLost?: number): string {
   const [worst] = ofLevel;
   if (!worst) return vessel.name;
   return worst.kind === 'verdict'
-    ? `${vessel.name} ${consequence(worst)}`
+    ? `${vessel.name}${consequence(worst, vessel.name)}`
     : `${vessel.name}, ${inShort(worst)}`;
 }
 
@@ -72,9 +72,9 @@ function isOfLevel(
   return vesselLevels({ changes: [change] } as unknown as VesselComparison, marginLost)[0] === level;
 }
 
-function consequence({ rule, subject, movement, after, before }: VerdictMove): string {
+function consequence({ rule, subject, movement, after, before }: VerdictMove, vessel: string): string {
   const name = rule.split('/').at(-1)!.replaceAll('-', ' ');
-  return `${subject}: ${name} ${movement}, ${outcomeWords(before)} before, ${outcomeWords(after)} now`;
+  return `${subject === vessel ? '' : ` ${subject}`}: ${name} ${movement}, ${outcomeWords(before)} before, ${outcomeWords(after)} now`;
 }
 
 function worstOfAdded({ vessel, key, verdicts }: Judged): string {
