@@ -92,6 +92,18 @@ describe('a folder opened on the extension host of a desktop', () => {
     expect(await workbench.problems()).not.toContainEqual(expect.stringContaining(rule));
   });
 
+  it('is compared with a revision, in a browser window whose extensions run beside the files', async () => {
+    const { page } = workbench;
+    const running = workbench.run('tailshaft.compareWithRevision');
+    const input = page.locator('.quick-input-widget input');
+    await input.waitFor();
+    await page.keyboard.press('Enter');
+    await running;
+    await workbench.webview().locator('h1', { hasText: 'ternhaven' }).waitFor();
+    expect(await workbench.webview().locator('main').textContent()).toContain(rule);
+    await workbench.screenshot('comparison-page');
+  });
+
   it('keeps nothing of the comparison when it closes', async () => {
     await workbench.run('workbench.action.closeAllEditors');
     await new Promise(resolve => setTimeout(resolve, 1_000));

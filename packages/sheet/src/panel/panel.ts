@@ -1,4 +1,4 @@
-import type { Arrangement, Outcome, Verdict } from '@tailshaft/drivetrain';
+import { type Arrangement, countsOf, type Outcome, type Verdict } from '@tailshaft/drivetrain';
 import { type Block, type Figure, section } from '../document/blocks.js';
 import { element, joined, Markup } from '../document/markup.js';
 import { VERDICT_SIGN } from '../document/text.js';
@@ -55,37 +55,33 @@ export function sheetPanel(input: SheetInput, choice: PanelChoice): Panel {
   return { title: vessel.title ?? vessel.name, html, choices };
 }
 
-/** How the checks of what is shown stand, in one line. */
+/** How the checks of what is shown stand, in one line: counted as everywhere else. */
 function counts(verdicts: readonly Verdict[], shown: readonly Arrangement[], sheet: Sheet): Markup {
   const here = new Set(shown.flatMap(one => ofArrangement(sheet, one)));
   for (const one of sheet.ofVessel()) here.add(one);
-  const told = ORDER.map(
-    outcome => [outcome, verdicts.filter(one => here.has(one) && one.outcome === outcome).length] as const,
-  );
+  const { held, failed, unknown, accepted, asFound } = countsOf(verdicts.filter(one => here.has(one)));
+  const told: readonly (readonly [Outcome, number, string])[] = [
+    ['fails', failed, 'failing'],
+    ['cannot tell', unknown, 'cannot tell'],
+    ['accepted', accepted, 'accepted'],
+    ['fails', asFound, 'failing as found'],
+    ['holds', held, 'holding'],
+  ];
   return element(
     'p',
     { class: 'counts', role: 'status' },
     told
       .filter(([outcome, number]) => number > 0 || outcome === 'holds')
-      .map(([outcome, number]) =>
+      .map(([outcome, number, words]) =>
         element(
           'span',
           { class: `verdict ${outcome.replaceAll(' ', '-')}` },
           element('span', { class: 'sign', 'aria-hidden': 'true' }, VERDICT_SIGN[outcome]),
-          ` ${number} ${WORDS[outcome]} `,
+          ` ${number} ${words} `,
         ),
       ),
   );
 }
-
-const ORDER: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds'];
-const WORDS: Readonly<Record<Outcome, string>> = {
-  fails: 'failing',
-  'cannot tell': 'cannot tell',
-  accepted: 'accepted',
-  holds: 'holding',
-  'does not apply': 'not applying',
-};
 
 function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelChoices): Markup {
   const view = viewOf(arrangement, choices);
