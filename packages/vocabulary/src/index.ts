@@ -5,6 +5,7 @@ export * from './header.js';
 export * from './kinds.js';
 export * from './lookup.js';
 export * from './range.js';
+export * from './statements.js';
 export * from './units.js';
 export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT };
 

@@ -90,6 +90,7 @@ export function tellNotMentioned(tell: Tell, reading: LineReading, old: PartLaye
 
 /** What a revision says of the lines before it: one that it neither shows nor removes is asked for like a part. */
 export function tellLines(tell: Tell, one: ArrangementReading, before: readonly LinePlan[]): void {
+  if (one.unsure) return;
   const told = (name: string) => one.lines.some(line => line.name === name);
   for (const { name, place } of one.removed) {
     if (before.some(plan => plan.reading.name === name) && !told(name)) continue;

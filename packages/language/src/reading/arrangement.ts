@@ -1,4 +1,4 @@
-import { HEADER_ROWS, PLACE_VOCABULARY, type Row } from '@tailshaft/vocabulary';
+import { HEADER_ROWS, PLACE_VOCABULARY, type Row, statementsOf } from '@tailshaft/vocabulary';
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import { atomsOf, evidenceOf } from './atoms.js';
@@ -47,6 +47,8 @@ export interface ArrangementReading {
   /** Where a further line is written: in front of the closing brace. */
   readonly linesEnd?: Place;
   readonly reasons: readonly { readonly about: string; readonly text: string; readonly place: Place }[];
+  /** Holds a word that is probably a misspelt `shaftline`: which lines it shows cannot be told. */
+  readonly unsure?: true;
 }
 
 const LINE_WORDS = [
@@ -57,10 +59,7 @@ const LINE_WORDS = [
   'transfer',
   'shaft',
   'propeller',
-  'replace',
-  'retain',
-  'modify',
-  'remove',
+  ...statementsOf('line'),
   'side',
   'ahead',
 ];
@@ -80,6 +79,7 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
   const lines: LineReading[] = [];
   const removed: { name: string; place: Place; whole: Place }[] = [];
   const reasons: { about: string; text: string; place: Place }[] = [];
+  let unsure = false;
   for (const member of node.members) {
     if (ast.isShaftLine(member)) lines.push(readLine(context, member));
     else if (ast.isRemovedLine(member)) removed.push(...readRemoved(context, member));
@@ -101,8 +101,10 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
         );
       else reasons.push({ about, text: unquoted(member.text), place: placeOfNode(context, member) });
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'an arrangement');
-    else
+    else {
       stray(context, member, ['shaftline', 'remove shaftline', 'reason for'], 'an arrangement', ['mirrors']);
+      unsure ||= nearest(member.text ?? '', ['shaftline']) !== undefined;
+    }
   }
   return {
     name: node.name ?? '',
@@ -112,6 +114,7 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
     ...joined(context, node, 'revises'),
     lines,
     removed,
+    ...(unsure ? { unsure } : {}),
     ...(closingBrace(context, node) ?? {}),
     reasons,
   };
@@ -204,7 +207,7 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
   };
 }
 
-const ACTIONS = ['replace', 'retain', 'modify', 'remove'] as const;
+const ACTIONS = statementsOf('line') as readonly PartReading['action'][];
 
 function actionNear(text: string | undefined): PartReading['action'] {
   const near = text === undefined ? undefined : nearest(text, LINE_WORDS);

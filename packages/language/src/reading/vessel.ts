@@ -1,5 +1,5 @@
 import { DUTY_WORDS } from '@tailshaft/drivetrain';
-import { anyWord, type Row, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { anyWord, type Row, statementsOf, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import * as ast from '../generated/ast.js';
 import { type AcceptanceReading, checkAcceptance, readAcceptance } from './acceptance.js';
 import { type ArrangementReading, readArrangement } from './arrangement.js';
@@ -58,18 +58,7 @@ export interface VesselReading {
   }[];
 }
 
-const MEMBERS = [
-  'duty',
-  'hull',
-  'certificate',
-  'arrangement',
-  'criteria',
-  'require',
-  'accept',
-  'assume',
-  'revision',
-  'trial',
-];
+const MEMBERS = statementsOf('vessel');
 
 /** Reads a vessel; one without a name is still read, so that its findings stay. */
 export function readVessel(context: ReadContext, node: ast.Vessel): VesselReading | undefined {

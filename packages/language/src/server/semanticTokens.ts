@@ -12,6 +12,7 @@ import { withNested } from '../elaborate/vessel.js';
 import type { BlockReading } from '../reading/block.js';
 import type { DocumentReading } from '../reading/document.js';
 import type { Place } from '../reading/place.js';
+import { KEYWORDS } from '../services/keywords.js';
 import { scan, type Token } from '../text/scan.js';
 import type { TailshaftServices } from './services.js';
 
@@ -138,14 +139,6 @@ function stretchesIn(reading: DocumentReading): Stretch[] {
   return stretches.sort((a, b) => a.start - b.start);
 }
 
-const KEYWORDS = new Set(
-  (
-    'import engine motor gear transfer coupling shaft material propeller vessel duty hull certificate arrangement criteria ' +
-    'require accept assume revision trial revises shaftline mirrors side replace retain modify remove ratio ahead clutch at of ' +
-    'hand reason for on because by dated until unknown'
-  ).split(' '),
-);
-
 /** Words inside a value that join its parts. */
 const JOINING = new Set(['at', 'from', 'viewed', 'seen', 'with', 'dated', 'per', 'year', 'unknown', 'x']);
 
@@ -159,6 +152,6 @@ function typeOf(token: Token, within: Type | undefined): Type | undefined {
     return findUnit(token.text) ? 'unit' : 'enumMember';
   }
   if (within) return within;
-  if (KEYWORDS.has(token.text)) return 'keyword';
+  if (KEYWORDS.has(token.text) || token.text === 'unknown') return 'keyword';
   return findUnit(token.text) && token.text !== 'in' ? 'unit' : undefined;
 }

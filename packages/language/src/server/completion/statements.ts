@@ -1,4 +1,5 @@
 import { RULES } from '@tailshaft/drivetrain';
+import { statementsOf } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
 import { KEYWORDS, WORDS } from '../hover/words.js';
@@ -28,18 +29,7 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
   switch (first) {
     case undefined:
       return [
-        ...[
-          'duty',
-          'hull',
-          'certificate',
-          'arrangement',
-          'criteria',
-          'require',
-          'assume',
-          'accept',
-          'revision',
-          'trial',
-        ].map(word => keyword(word, WORDS[word] ?? KEYWORDS[word])),
+        ...statementsOf('vessel').map(word => keyword(word, WORDS[word] ?? KEYWORDS[word])),
         ...vesselSnippets(around),
       ];
     case 'duty':

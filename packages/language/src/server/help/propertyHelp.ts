@@ -7,7 +7,7 @@ import { type CursorContext, contextAt } from '../completion/context.js';
 import { factPlace } from '../completion/facts.js';
 import { nextInValue } from '../completion/values.js';
 import { disarmed } from '../hover/disarm.js';
-import { placeInSentence, SENTENCES } from './sentences.js';
+import { placeInSentence, sentenceOf } from './sentences.js';
 import { placeInValue, type ValuePart, valueParts } from './valueParts.js';
 
 export const PROPERTY_HELP: SignatureHelpOptions = { triggerCharacters: [' '] };
@@ -61,7 +61,7 @@ const HEADER_WORDS: Readonly<Record<string, keyof typeof HEADER_ROWS>> = {
 };
 
 function sentenceHelp({ statement, partial }: CursorContext): SignatureHelp | undefined {
-  const sentence = SENTENCES[statement[0]!.text];
+  const sentence = sentenceOf(statement[0]!.text);
   if (!sentence) return undefined;
   const isHead = sentence.parts.length === 2;
   if (isHead && statement.length > 1 && partial.text === '') return undefined;

@@ -1,3 +1,5 @@
+import { STATEMENTS } from '@tailshaft/vocabulary';
+
 /** What the words of the trade mean where the language uses them. */
 export const WORDS: Readonly<Record<string, string>> = {
   continuous: 'This clutch may carry full power ahead for as long as the vessel runs.',
@@ -17,33 +19,13 @@ export const WORDS: Readonly<Record<string, string>> = {
     'Takes the parts of another line. Facts that have a hand, as propeller hand, ahead clutch and pump index, are never taken over: write them.',
   revises:
     'The repower: each part of the arrangement before is replaced, retained, modified or removed here.',
-  retain: 'The part stays as it is, under the new loads.',
-  replace: 'Another part comes in its place.',
-  modify: 'The part stays, with some of its facts changed.',
-  remove: 'The part goes, and nothing comes in its place.',
-  require:
-    'A wish of the owner, class or flag over a derived quantity. Nothing that verifies it is a finding too.',
-  accept:
-    'A waiver: who accepts which finding where, why, and until when. It never hides: the finding becomes accepted.',
-  assume: 'Overrides a default that the computation uses, with the reason.',
-  criteria:
-    'Which published criterion judges what, with its factor and reason. What is not written has a default, which the sheet marks as such.',
   unknown:
     'An open question: listed on the sheet with the checks that wait for it. No check takes it for a value.',
 };
 
 /** Words that hold statements together, for where nothing more can be said of them. */
 export const KEYWORDS: Readonly<Record<string, string>> = {
-  import: 'Takes in the entries of a file, or of every spec in a folder, beside this file.',
-  vessel: 'A vessel with its duty, hull, arrangements, criteria, requirements and acceptances.',
-  arrangement:
-    'Shaft lines as they are or as they are proposed. One that revises another says of each part what becomes of it.',
-  shaftline: 'The parts from engine to propeller, in the order in which power runs through them.',
-  certificate: 'What the certificate or licence of the vessel limits.',
-  revision: 'An entry of the change record: its letter, its date and what changed.',
-  trial:
-    'The sheet of a dock or sea trial: conditions, runs and readings. They are held against what the spec predicts and requires.',
-  reason: 'Why the lines differ from what is usual: same hand, inward turning or unequal ratios.',
+  ...Object.fromEntries(STATEMENTS.map(one => [one.word, one.doc])),
   dated: 'The date of the document, decision or change.',
   of: 'The arrangement that was tried: the trial is held against this one and no other.',
   because: 'The reason, in the words of whoever decided.',
