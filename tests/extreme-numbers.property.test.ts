@@ -69,7 +69,7 @@ describe('no number that a spec may hold makes a verdict of no number', () => {
     expect(verdicts.length).toBeGreaterThan(1);
     for (const verdict of verdicts) {
       expect(verdict.outcome, verdict.message).toBe('cannot tell');
-      expect(verdict.message).toMatch(/diameter is 0 mm/);
+      expect(verdict.message).toMatch(/diameter/);
     }
   });
 });

@@ -74,22 +74,22 @@ describe('writing a property', () => {
     [
       'replaces header facts',
       'gear',
-      'shaftline Port { gear ratio 2:1 ahead clutch A { mass 9 kg } }',
+      'shaftline Port { gear ratio 2:1 ahead clutch A { mass 90 kg } }',
       [
         ['ahead clutch', 'B'],
         ['ratio', '2.5:1'],
       ],
-      'shaftline Port { gear ratio 2.5:1 ahead clutch B { mass 9 kg } }',
+      'shaftline Port { gear ratio 2.5:1 ahead clutch B { mass 90 kg } }',
     ],
     [
       'adds header facts behind the header',
       'gear',
-      'shaftline Port { gear { mass 9 kg } }',
+      'shaftline Port { gear { mass 90 kg } }',
       [
         ['ratio', '2:1'],
         ['ahead clutch', 'B'],
       ],
-      'shaftline Port { gear ratio 2:1 ahead clutch B { mass 9 kg } }',
+      'shaftline Port { gear ratio 2:1 ahead clutch B { mass 90 kg } }',
     ],
     [
       'adds a rating to a header',
@@ -171,9 +171,9 @@ describe('writing a property', () => {
     [
       'stays clear of a comment between header and block',
       'gear',
-      'shaftline Port {\n      gear // old\n      { mass 9 kg }\n    }',
+      'shaftline Port {\n      gear // old\n      { mass 90 kg }\n    }',
       [['ahead clutch', 'B']],
-      'shaftline Port {\n  gear ahead clutch B // old\n  { mass 9 kg }\n}',
+      'shaftline Port {\n  gear ahead clutch B // old\n  { mass 90 kg }\n}',
     ],
     [
       'adds in front of a fact that would take what follows for its own',
@@ -262,21 +262,21 @@ describe('writing a property of an entry', () => {
     ],
     [
       'asks what a clutch does',
-      'gear G { mass 9 kg }',
+      'gear G { mass 90 kg }',
       ['clutch B', 'unknown'],
-      'gear G { mass 9 kg  clutch B  output unknown  ahead unknown }',
+      'gear G { mass 90 kg  clutch B  output unknown  ahead unknown }',
     ],
     [
       'asks for the power of a rating',
-      'engine E { mass 9 kg }',
+      'engine E { mass 90 kg }',
       ['rating medium', 'unknown'],
-      'engine E { mass 9 kg  rating medium { power unknown } }',
+      'engine E { mass 90 kg  rating medium { power unknown } }',
     ],
     [
       'keeps CRLF',
-      'gear G {\r\n  mass 9 kg\r\n}\r\n',
+      'gear G {\r\n  mass 90 kg\r\n}\r\n',
       ['layout', 'V-drive'],
-      'gear G {\r\n  mass 9 kg\r\n  layout V-drive\r\n}\r\n',
+      'gear G {\r\n  mass 90 kg\r\n  layout V-drive\r\n}\r\n',
     ],
     [
       'replaces words of several tokens',
@@ -326,7 +326,7 @@ describe('writing a property of an entry', () => {
 
 describe('replacing and exchanging', () => {
   const twin =
-    'vessel V { arrangement a {\n  shaftline Port { gear A { mass 1 kg }  propeller hand left }\n  shaftline Starboard { gear B  propeller hand right } } }\ngear A { mass 9 kg }\ngear B { mass 8 kg }\n';
+    'vessel V { arrangement a {\n  shaftline Port { gear A { mass 1 kg }  propeller hand left }\n  shaftline Starboard { gear B  propeller hand right } } }\ngear A { mass 90 kg }\ngear B { mass 8 kg }\n';
 
   async function lines(text: string) {
     const specs = await Specs.read(text);
@@ -344,7 +344,7 @@ describe('replacing and exchanging', () => {
 
   it('keeps the facts of a part that is modified', async () => {
     const before = `vessel V { arrangement a { shaftline Port { propeller hand left } }
-      arrangement b revises a { shaftline Port { retain propeller { mass 9 kg } } } }`;
+      arrangement b revises a { shaftline Port { retain propeller { mass 90 kg } } } }`;
     const {
       specs,
       lines: [port],
@@ -352,7 +352,7 @@ describe('replacing and exchanging', () => {
     const after = apply(specs, [
       { do: 'replace', at: port!.propeller!.origin, text: 'modify propeller { blades 4 }' },
     ]);
-    expect(after).toContain('{ modify propeller { mass 9 kg  blades 4 } }');
+    expect(after).toContain('{ modify propeller { mass 90 kg  blades 4 } }');
   });
 
   it('exchanges names, and whole parts', async () => {
@@ -373,7 +373,7 @@ describe('replacing and exchanging', () => {
   it('edits the catalogue in its own file', async () => {
     const specs = await Specs.read({
       'v.shaft': 'import "parts"\nvessel V { arrangement a { shaftline Port { gear A } } }\n',
-      'parts.shaft': 'gear A {\n  mass 9 kg\n}\n',
+      'parts.shaft': 'gear A {\n  mass 90 kg\n}\n',
     });
     const gear = specs.check.vessels[0]!.vessel.arrangements[0]!.lines[0]!.gear!;
     const edits = textEditsFor(
