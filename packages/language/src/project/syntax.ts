@@ -16,10 +16,15 @@ export function syntaxProblems({ lexerErrors, parserErrors }: ParseResult, text:
   }));
   for (const error of parserErrors) {
     const { token, previousToken } = error as typeof error & { previousToken?: typeof error.token };
-    const at = Number.isNaN(token.startOffset) ? previousToken : token;
-    const start = at && !Number.isNaN(at.startOffset) ? at.startOffset : text.trimEnd().length;
-    const end = at?.endOffset !== undefined && !Number.isNaN(at.endOffset) ? at.endOffset + 1 : start;
+    const at = [token, previousToken].find(one => one && isWritten(one));
+    const start = at?.startOffset ?? text.trimEnd().length;
+    const end = at?.endOffset === undefined ? start : at.endOffset + 1;
     problems.push({ code: 'text/syntax', start, end, severity: 'error', message: error.message });
   }
   return problems;
+}
+
+/** The end of the text, and what the parser put in so as to read on, stand nowhere. */
+function isWritten({ startOffset }: ParseResult['parserErrors'][number]['token']): boolean {
+  return startOffset >= 0;
 }

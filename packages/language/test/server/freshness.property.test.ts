@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { FileChangeType } from 'vscode-languageserver/node';
+import { times } from '../../../../tests/support/share.js';
 import { uriOf } from './memoryFiles.js';
 import { randomFrom } from './random.js';
 import { CATALOGUE, VESSEL } from './specs.js';
@@ -31,7 +32,7 @@ const FILES: Readonly<Record<string, readonly string[]>> = {
 const PATHS = Object.keys(FILES);
 
 /** `FRESH_SEEDS=200` for a long run; the same seeds come first. */
-const SEEDS = Array.from({ length: Number(process.env.FRESH_SEEDS ?? 4) }, (_, at) => at + 1);
+const SEEDS = Array.from({ length: Number(process.env.FRESH_SEEDS ?? times(3, 40)) }, (_, at) => at + 1);
 
 let wires: Wire[] = [];
 afterEach(async () => {

@@ -3,7 +3,7 @@ import type { Source } from '../core/source.js';
 import { inch } from '../tables/printedUnits.js';
 
 /** Total (diametral) clearance of a shaft in its bearing. c, D, d m. */
-export const bearingClearance = formula({
+export const bearingClearance = /* @__PURE__ */ formula({
   name: 'bearing clearance',
   symbol: 'c',
   dimension: 'length',

@@ -2,7 +2,7 @@ import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 
 /** How far the propeller hub stands behind the aft bearing, counted in shaft diameters. –; a, d m. */
-export const overhangInDiameters = formula({
+export const overhangInDiameters = /* @__PURE__ */ formula({
   name: 'propeller overhang in diameters',
   symbol: 'a/d',
   dimension: 'ratio',
@@ -15,7 +15,7 @@ export const overhangInDiameters = formula({
 });
 
 /** Longest overhang by a guide. a, d m; guide in diameters. */
-export const overhangLimit = formula({
+export const overhangLimit = /* @__PURE__ */ formula({
   name: 'propeller overhang allowed',
   symbol: 'a_max',
   dimension: 'length',

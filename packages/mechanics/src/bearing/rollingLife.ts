@@ -14,7 +14,7 @@ const exponentRule = {
 };
 
 /** Equivalent load of radial and axial loads. P, F_r, F_a N; V 1 when the inner ring turns, 1.2 when the outer does. */
-export const equivalentBearingLoad = formula({
+export const equivalentBearingLoad = /* @__PURE__ */ formula({
   name: 'equivalent bearing load',
   symbol: 'P',
   dimension: 'force',
@@ -34,7 +34,7 @@ export const equivalentBearingLoad = formula({
 });
 
 /** Life that 90 % reach, in revolutions. C, P N; p 3 or 10/3. */
-export const basicRatingLife = formula({
+export const basicRatingLife = /* @__PURE__ */ formula({
   name: 'basic rating life',
   symbol: 'L₁₀',
   dimension: 'number',
@@ -54,7 +54,7 @@ export const basicRatingLife = formula({
 });
 
 /** The life of so many revolutions in time at constant speed. s; L revolutions; ω rad/s. */
-export const ratingLifeTime = formula({
+export const ratingLifeTime = /* @__PURE__ */ formula({
   name: 'rating life in time',
   symbol: 'L_h',
   dimension: 'time',
@@ -69,7 +69,7 @@ export const ratingLifeTime = formula({
 });
 
 /** Dynamic rating needed for a life. C, P N; L_h s; ω rad/s. */
-export const dynamicRatingNeeded = formula({
+export const dynamicRatingNeeded = /* @__PURE__ */ formula({
   name: 'dynamic rating needed',
   symbol: 'C',
   dimension: 'force',
@@ -85,7 +85,7 @@ export const dynamicRatingNeeded = formula({
 });
 
 /** Life at a reliability other than 90 %. L revolutions; a₁ from the table. */
-export const modifiedRatingLife = formula({
+export const modifiedRatingLife = /* @__PURE__ */ formula({
   name: 'rating life at a reliability',
   symbol: 'L_n',
   dimension: 'number',
@@ -103,7 +103,7 @@ export const modifiedRatingLife = formula({
 });
 
 /** Running time over some years of duty. s; hours a year; years. */
-export const dutyTime = formula({
+export const dutyTime = /* @__PURE__ */ formula({
   name: 'running time over years of duty',
   symbol: 't',
   dimension: 'time',
@@ -133,7 +133,7 @@ export const reliabilityFactors = {
 } as const;
 
 /** Under keys load1, speed1, time1, load2 …, exponent; `equivalentDutyLoad` takes a list of steps. P N. */
-export const dutyCycleLoad = formula({
+export const dutyCycleLoad = /* @__PURE__ */ formula({
   name: 'equivalent load of a duty cycle',
   symbol: 'P',
   dimension: 'force',

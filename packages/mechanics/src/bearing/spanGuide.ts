@@ -3,7 +3,7 @@ import type { Source } from '../core/source.js';
 import { atMost } from '../geometry/roundingSlack.js';
 
 /** Span counted in diameters, for comparison with the guide of 20 to 40. – ; L, d m. */
-export const spanInDiameters = formula({
+export const spanInDiameters = /* @__PURE__ */ formula({
   name: 'bearing span in diameters',
   symbol: 'L/d',
   dimension: 'ratio',
@@ -25,7 +25,7 @@ export const spanDiameterGuide = {
 } as const satisfies { least: number; middle: number; most: number; source: Source };
 
 /** Empirical span of line shafts that keeps deflection near 0.8 mm/m. L, d m; ω rad/s; c by loading. */
-export const lineShaftSpan = formula({
+export const lineShaftSpan = /* @__PURE__ */ formula({
   name: 'bearing span of line shafts, empirical',
   symbol: 'L',
   dimension: 'length',
@@ -63,7 +63,7 @@ const CLASS: Source = {
 const SLOW = (350 * Math.PI) / 30;
 
 /** Longest span by class up to 350 rpm. l, d m; K₁ by bearing (mm form). */
-export const classSpanSlow = formula({
+export const classSpanSlow = /* @__PURE__ */ formula({
   name: 'class bearing span up to 350 rpm',
   symbol: 'l_max',
   dimension: 'length',
@@ -78,7 +78,7 @@ export const classSpanSlow = formula({
 });
 
 /** Longest span by class over 350 rpm. l, d m; ω rad/s; K₂ by bearing (mm, rpm form). */
-export const classSpanFast = formula({
+export const classSpanFast = /* @__PURE__ */ formula({
   name: 'class bearing span over 350 rpm',
   symbol: 'l_max',
   dimension: 'length',

@@ -19,7 +19,7 @@ const inputs = {
 const symbols = { massPerLength: 'm′', countedMassPerLength: 'm′_c' } as const;
 
 /** The least that a stepped span may whirl at. ω rad/s of the span as thin as its thinnest diameter; m′ kg/m. */
-export const steppedSpanWhirlingLeast = formula({
+export const steppedSpanWhirlingLeast = /* @__PURE__ */ formula({
   name: 'least whirling speed of a stepped span',
   symbol: 'ω',
   dimension: 'rotational speed',
@@ -32,7 +32,7 @@ export const steppedSpanWhirlingLeast = formula({
 });
 
 /** The most that a stepped span may whirl at. ω rad/s of the span as thick as its thickest diameter; m′ kg/m. */
-export const steppedSpanWhirlingMost = formula({
+export const steppedSpanWhirlingMost = /* @__PURE__ */ formula({
   name: 'greatest whirling speed of a stepped span',
   symbol: 'ω',
   dimension: 'rotational speed',

@@ -5,7 +5,7 @@ import { atLeast, atMost, below } from '../geometry/roundingSlack.js';
 import { type SternBearingRule, sternBearingRules } from '../tables/sternBearings.js';
 
 /** Nominal pressure of a plain bearing. p Pa; F N; L, d m. */
-export const nominalBearingPressure = formula({
+export const nominalBearingPressure = /* @__PURE__ */ formula({
   name: 'nominal bearing pressure',
   symbol: 'p',
   dimension: 'pressure',
@@ -18,7 +18,7 @@ export const nominalBearingPressure = formula({
 });
 
 /** Length of a plain bearing in shaft diameters. –; L, d m. */
-export const bearingLengthInDiameters = formula({
+export const bearingLengthInDiameters = /* @__PURE__ */ formula({
   name: 'bearing length in diameters',
   symbol: 'L/d',
   dimension: 'ratio',
@@ -69,7 +69,7 @@ const STRUT: Source = {
 };
 
 /** Least length of a small-craft strut bearing. L, d m. */
-export const strutBearingLength = formula({
+export const strutBearingLength = /* @__PURE__ */ formula({
   name: 'strut bearing length',
   symbol: 'L',
   dimension: 'length',
@@ -82,7 +82,7 @@ export const strutBearingLength = formula({
 });
 
 /** Least outside diameter of the strut or tube bearing that a shaft needs, wall a quarter of the shaft. m. */
-export const strutBearingOutside = formula({
+export const strutBearingOutside = /* @__PURE__ */ formula({
   name: 'outside diameter that a strut bearing needs',
   symbol: 'D_b',
   dimension: 'length',

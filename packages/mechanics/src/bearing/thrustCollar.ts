@@ -16,7 +16,7 @@ const collar = {
 const rings = { outsideDiameter: 'length', insideDiameter: 'length' } as const;
 
 /** Radius at which friction acts, uniform pressure. r_m m; D, d m. */
-export const collarFrictionRadius = formula({
+export const collarFrictionRadius = /* @__PURE__ */ formula({
   name: 'friction radius of a thrust collar, uniform pressure',
   symbol: 'r_m',
   dimension: 'length',
@@ -30,7 +30,7 @@ export const collarFrictionRadius = formula({
 });
 
 /** Friction power of thrust collars, whatever their number. W; F N; ω rad/s; r_m m; μ –. */
-export const collarFrictionPower = formula({
+export const collarFrictionPower = /* @__PURE__ */ formula({
   name: 'friction power of thrust collars',
   symbol: 'P_f',
   dimension: 'power',
@@ -43,7 +43,7 @@ export const collarFrictionPower = formula({
 });
 
 /** Pressure on collars that share a thrust evenly. p Pa; F N; D, d m. */
-export const collarPressure = formula({
+export const collarPressure = /* @__PURE__ */ formula({
   name: 'pressure on thrust collars',
   symbol: 'p',
   dimension: 'pressure',
@@ -59,7 +59,7 @@ export const collarPressure = formula({
 });
 
 /** Collars needed for a pressure, whole number. –; F N; p Pa; D, d m. */
-export const collarsNeeded = formula({
+export const collarsNeeded = /* @__PURE__ */ formula({
   name: 'thrust collars needed',
   symbol: 'n',
   dimension: 'number',
@@ -75,7 +75,7 @@ export const collarsNeeded = formula({
 });
 
 /** Outside diameter that gives a friction radius, uniform pressure. D, d, r_m m. */
-export const collarOutsideDiameter = formula({
+export const collarOutsideDiameter = /* @__PURE__ */ formula({
   name: 'outside diameter of a thrust collar for its friction radius',
   symbol: 'D',
   dimension: 'length',

@@ -19,7 +19,7 @@ const PINNED: Source = {
 };
 
 /** Longest bearing span as the handbook prints it, solid shaft. L, d m; ω rad/s; E Pa; ρ kg/m³. No margin in it. */
-export const handbookBearingSpan = formula({
+export const handbookBearingSpan = /* @__PURE__ */ formula({
   name: 'bearing span, handbook form',
   symbol: 'L',
   dimension: 'length',
@@ -37,7 +37,7 @@ export const handbookBearingSpan = formula({
 });
 
 /** Span at which the shaft whirls at the speed given, solid (bore 0) or hollow. L, d m; ω rad/s; E Pa; ρ kg/m³. */
-export const whirlingBearingSpan = formula({
+export const whirlingBearingSpan = /* @__PURE__ */ formula({
   name: 'bearing span that whirls at a speed',
   symbol: 'L',
   dimension: 'length',
@@ -59,7 +59,7 @@ export const whirlingBearingSpan = formula({
 });
 
 /** Speed at which the fitted span whirls. ω rad/s; L, d m; E Pa; ρ kg/m³. */
-export const whirlingSpeedOfSpan = formula({
+export const whirlingSpeedOfSpan = /* @__PURE__ */ formula({
   name: 'whirling speed of a bearing span',
   symbol: 'ω_w',
   dimension: 'rotational speed',
@@ -85,7 +85,7 @@ export const whirlingSpeedOfSpan = formula({
 });
 
 /** What is left between running speed and whirling: capacity ÷ demand − 1. ω rad/s. */
-export const whirlingMargin = formula({
+export const whirlingMargin = /* @__PURE__ */ formula({
   name: 'margin of whirling speed',
   symbol: 'm',
   dimension: 'ratio',

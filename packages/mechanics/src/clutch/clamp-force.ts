@@ -5,7 +5,7 @@ const RING = { outerRadius: 'length', innerRadius: 'length' } as const;
 const LETTERS = { outerRadius: 'r_o', innerRadius: 'r_i', pressure: 'p', clamp: 'F' } as const;
 
 /** Clamp force at which a worn-in face reaches a pressure at its inner edge. F N, p Pa, radii m. */
-export const clampFromPressureUniformWear = formula({
+export const clampFromPressureUniformWear = /* @__PURE__ */ formula({
   name: 'clutch clamp force from lining pressure, uniform wear',
   symbol: 'F',
   dimension: 'force',
@@ -18,7 +18,7 @@ export const clampFromPressureUniformWear = formula({
 });
 
 /** Clamp force from an even pressure over the face. */
-export const clampFromPressureUniform = formula({
+export const clampFromPressureUniform = /* @__PURE__ */ formula({
   name: 'clutch clamp force from lining pressure, uniform pressure',
   symbol: 'F',
   dimension: 'force',
@@ -31,7 +31,7 @@ export const clampFromPressureUniform = formula({
 });
 
 /** Greatest lining pressure, at the inner edge, of a worn-in face. */
-export const liningPressureUniformWear = formula({
+export const liningPressureUniformWear = /* @__PURE__ */ formula({
   name: 'greatest lining pressure, uniform wear',
   symbol: 'p',
   dimension: 'pressure',
@@ -44,7 +44,7 @@ export const liningPressureUniformWear = formula({
 });
 
 /** Mean lining pressure; for a grooved face give the net area's share. */
-export const liningPressureMean = formula({
+export const liningPressureMean = /* @__PURE__ */ formula({
   name: 'mean lining pressure',
   symbol: 'p',
   dimension: 'pressure',
@@ -63,7 +63,7 @@ export const liningPressureMean = formula({
  * Clamp force of an annular hydraulic piston less its return springs. The head of oil that turns with the clutch is left
  * out, so a piston that is not balanced against it pushes harder when running and drags when released.
  */
-export const hydraulicClamp = formula({
+export const hydraulicClamp = /* @__PURE__ */ formula({
   name: 'clamp force of a hydraulic piston',
   symbol: 'F',
   dimension: 'force',
@@ -92,7 +92,7 @@ export const hydraulicClamp = formula({
 });
 
 /** Inner radius at which a face of given outer radius and lining pressure carries most, uniform wear. */
-export const bestInnerRadius = formula({
+export const bestInnerRadius = /* @__PURE__ */ formula({
   name: 'inner radius for the largest clutch torque',
   symbol: 'r_i',
   dimension: 'length',

@@ -1,7 +1,7 @@
 import { formula } from '../core/formula.js';
 
 /** Holding torque over engine torque; 1.5 to 2 is usual (from memory). */
-export const clutchServiceFactor = formula({
+export const clutchServiceFactor = /* @__PURE__ */ formula({
   name: 'service factor of a clutch',
   symbol: 'S',
   dimension: 'ratio',
@@ -21,7 +21,7 @@ export const USUAL_SERVICE_FACTOR = {
 } as const;
 
 /** Heat made while a clutch slips at a steady speed difference, as in trolling. P W, T N·m, ω rad/s. */
-export const slipPower = formula({
+export const slipPower = /* @__PURE__ */ formula({
   name: 'heat of a slipping clutch',
   symbol: 'P_s',
   dimension: 'power',
@@ -39,7 +39,7 @@ export const slipPower = formula({
 });
 
 /** Heat of one engagement at constant torque that starts the load from rest while the input keeps its speed. */
-export const engagementEnergy = formula({
+export const engagementEnergy = /* @__PURE__ */ formula({
   name: 'heat of one clutch engagement',
   symbol: 'E',
   dimension: 'energy',

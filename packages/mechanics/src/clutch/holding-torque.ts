@@ -12,7 +12,7 @@ const LETTERS = { faces: 'N_f', friction: 'μ', clamp: 'F', outerRadius: 'r_o', 
 const RANGE = [IS_RING, WHOLE_FACES] as const;
 
 /** Torque a worn-in plate clutch holds (uniform wear): the safer of the two. T N·m, F N, radii m. */
-export const clutchTorqueUniformWear = formula({
+export const clutchTorqueUniformWear = /* @__PURE__ */ formula({
   name: 'clutch holding torque, uniform wear',
   symbol: 'T',
   dimension: 'torque',
@@ -25,7 +25,7 @@ export const clutchTorqueUniformWear = formula({
 });
 
 /** Torque a new plate clutch holds (uniform pressure); at most 3 % above uniform wear while r_i/r_o is over 0.6. */
-export const clutchTorqueUniformPressure = formula({
+export const clutchTorqueUniformPressure = /* @__PURE__ */ formula({
   name: 'clutch holding torque, uniform pressure',
   symbol: 'T',
   dimension: 'torque',
@@ -46,7 +46,7 @@ const NEED = {
 } as const;
 
 /** Clamp force that a torque needs, uniform wear. */
-export const clampForTorqueUniformWear = formula({
+export const clampForTorqueUniformWear = /* @__PURE__ */ formula({
   name: 'clamp force for a clutch torque, uniform wear',
   symbol: 'F',
   dimension: 'force',
@@ -59,7 +59,7 @@ export const clampForTorqueUniformWear = formula({
 });
 
 /** Clamp force that a torque needs, uniform pressure. */
-export const clampForTorqueUniformPressure = formula({
+export const clampForTorqueUniformPressure = /* @__PURE__ */ formula({
   name: 'clamp force for a clutch torque, uniform pressure',
   symbol: 'F',
   dimension: 'force',
@@ -72,7 +72,7 @@ export const clampForTorqueUniformPressure = formula({
 });
 
 /** Friction faces a torque needs, uniform wear; take the next whole (for plates gripped on both sides: even) number. */
-export const clutchFacesNeeded = formula({
+export const clutchFacesNeeded = /* @__PURE__ */ formula({
   name: 'clutch faces needed, uniform wear',
   symbol: 'N_f',
   dimension: 'number',
@@ -91,7 +91,7 @@ export const clutchFacesNeeded = formula({
 });
 
 /** Friction faces of plates that alternate between driver and driven. */
-export const clutchFaces = formula({
+export const clutchFaces = /* @__PURE__ */ formula({
   name: 'clutch faces of alternating plates',
   symbol: 'N_f',
   dimension: 'number',

@@ -2,7 +2,7 @@ import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 
 /** Torque that clamped flange faces pass by friction, taken at the bolt circle. T N·m; D m; F N for each bolt; μ –; n bolts. */
-export const boltTorqueByFriction = formula({
+export const boltTorqueByFriction = /* @__PURE__ */ formula({
   name: 'torque of clamped flanges by friction',
   symbol: 'T',
   dimension: 'torque',

@@ -5,7 +5,7 @@ import { compareValues, type InterfaceDifference } from '../geometry/interfaceDi
 import { inch } from '../tables/printedUnits.js';
 
 /** Play of a half-coupling on its shaft, negative when it must be pressed on. c, D, d m. */
-export const couplingBoreClearance = formula({
+export const couplingBoreClearance = /* @__PURE__ */ formula({
   name: 'clearance of a coupling bore',
   symbol: 'c',
   dimension: 'length',

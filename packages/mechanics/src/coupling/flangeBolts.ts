@@ -12,7 +12,7 @@ const inShear =
   'Torque carried by shear of the shanks alone, shared evenly: friction of the faces is not counted.';
 
 /** Bolt diameter in shear. d_b m; T N·m; D bolt circle m; τ Pa allowed; n bolts. */
-export const boltDiameterInShear = formula({
+export const boltDiameterInShear = /* @__PURE__ */ formula({
   name: 'coupling bolt diameter in shear',
   symbol: 'd_b',
   dimension: 'length',
@@ -26,7 +26,7 @@ export const boltDiameterInShear = formula({
 });
 
 /** Torque that the bolts of a coupling take in shear. T N·m; d_b, D m; τ Pa; n bolts. */
-export const boltTorqueInShear = formula({
+export const boltTorqueInShear = /* @__PURE__ */ formula({
   name: 'torque of coupling bolts in shear',
   symbol: 'T',
   dimension: 'torque',
@@ -40,7 +40,7 @@ export const boltTorqueInShear = formula({
 });
 
 /** Fitted bolts of a flange coupling, class form by power. d_s, D m; P W; ω rad/s; Rm Pa of the bolt; z bolts. */
-export const classFittedBoltByPower = formula({
+export const classFittedBoltByPower = /* @__PURE__ */ formula({
   name: 'class fitted bolt diameter by power',
   symbol: 'd_s',
   dimension: 'length',
@@ -69,7 +69,7 @@ export const classFittedBoltByPower = formula({
 });
 
 /** Fitted bolts by IACS UR M34. d_b, d (rule shaft diameter), D m; T shaft and T_b bolt tensile strength Pa; i bolts. */
-export const classFittedBoltByShaft = formula({
+export const classFittedBoltByShaft = /* @__PURE__ */ formula({
   name: 'class fitted bolt diameter by shaft',
   symbol: 'd_b',
   dimension: 'length',

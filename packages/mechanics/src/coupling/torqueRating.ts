@@ -1,7 +1,7 @@
 import { formula } from '../core/formula.js';
 
 /** Torque a coupling is chosen for. T_d, T N·m; K service factor, the coupling maker's. */
-export const couplingDesignTorque = formula({
+export const couplingDesignTorque = /* @__PURE__ */ formula({
   name: 'design torque of a coupling',
   symbol: 'T_d',
   dimension: 'torque',
@@ -14,7 +14,7 @@ export const couplingDesignTorque = formula({
 });
 
 /** What is left of a coupling's rating: capacity ÷ demand − 1. T N·m. */
-export const couplingTorqueMargin = formula({
+export const couplingTorqueMargin = /* @__PURE__ */ formula({
   name: 'margin of coupling torque',
   symbol: 'm',
   dimension: 'ratio',

@@ -10,7 +10,7 @@ const plane =
   'All angles lie in one vertical plane and are measured from the same base line, aft end down positive.';
 
 /** Angle of the shaft behind an engine and a down-angle gear. rad. */
-export const shaftAngle = formula({
+export const shaftAngle = /* @__PURE__ */ formula({
   name: 'shaft angle from engine and gear',
   symbol: 'α_s',
   dimension: 'angle',
@@ -23,7 +23,7 @@ export const shaftAngle = formula({
 });
 
 /** Engine angle that closes the stack. rad. */
-export const engineAngleNeeded = formula({
+export const engineAngleNeeded = /* @__PURE__ */ formula({
   name: 'engine angle that the shaft line needs',
   symbol: 'α_e',
   dimension: 'angle',
@@ -36,7 +36,7 @@ export const engineAngleNeeded = formula({
 });
 
 /** What the declared angles leave open; 0 when they close. rad. */
-export const angleLeftOpen = formula({
+export const angleLeftOpen = /* @__PURE__ */ formula({
   name: 'angle left open by the stack',
   symbol: 'Δα',
   dimension: 'angle',
@@ -49,7 +49,7 @@ export const angleLeftOpen = formula({
 });
 
 /** Angle of the engine or gear when the vessel trims by the stern under way. rad. */
-export const angleUnderWay = formula({
+export const angleUnderWay = /* @__PURE__ */ formula({
   name: 'angle under way',
   symbol: 'α_w',
   dimension: 'angle',
@@ -62,7 +62,7 @@ export const angleUnderWay = formula({
 });
 
 /** What is left below an installation limit, negative when over it. rad. */
-export const angleInHand = formula({
+export const angleInHand = /* @__PURE__ */ formula({
   name: 'angle in hand below its limit',
   symbol: 'Δα',
   dimension: 'angle',

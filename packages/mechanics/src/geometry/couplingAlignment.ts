@@ -3,7 +3,7 @@ import type { Source } from '../core/source.js';
 import { inch } from '../tables/printedUnits.js';
 
 /** Gap between coupling faces that is still aligned, feeler at the rim. g, D m. */
-export const couplingFaceTolerance = formula({
+export const couplingFaceTolerance = /* @__PURE__ */ formula({
   name: 'coupling face alignment tolerance',
   symbol: 'g',
   dimension: 'length',
@@ -20,7 +20,7 @@ export const couplingFaceTolerance = formula({
 });
 
 /** Angle between the faces that a gap at the rim means. rad; g, D m. */
-export const couplingFaceAngle = formula({
+export const couplingFaceAngle = /* @__PURE__ */ formula({
   name: 'angle between coupling faces',
   symbol: 'ε',
   dimension: 'angle',

@@ -5,7 +5,7 @@ import type { Value } from '../core/value.js';
 const LENGTHS: Source = { title: 'sum of lengths along the shaft line', confidence: 'derived' };
 
 /** Total of lengths under any keys; `stackLength` takes a list. m. */
-export const lengthSum = formula({
+export const lengthSum = /* @__PURE__ */ formula({
   name: 'length of a stack of parts',
   symbol: 'ΣL',
   dimension: 'length',
@@ -22,7 +22,7 @@ export function stackLength(parts: readonly Value<'length'>[]): Value<'length'> 
 }
 
 /** How far the stack is longer than the room for it, negative when short. m. */
-export const lengthLeftOver = formula({
+export const lengthLeftOver = /* @__PURE__ */ formula({
   name: 'length left over by the stack',
   symbol: 'ΔL',
   dimension: 'length',
@@ -35,7 +35,7 @@ export const lengthLeftOver = formula({
 });
 
 /** How far aft the coupling face moves when parts are replaced and the engine stays or moves. m, aft positive. */
-export const shaftShift = formula({
+export const shaftShift = /* @__PURE__ */ formula({
   name: 'shift of the shaft coupling face',
   symbol: 'Δx',
   dimension: 'length',

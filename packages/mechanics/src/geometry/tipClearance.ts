@@ -4,7 +4,7 @@ import type { Source } from '../core/source.js';
 const GEOMETRY: Source = { title: 'plane geometry of the propeller aperture', confidence: 'derived' };
 
 /** Shaft axis to hull along the propeller's own plane, from the height straight up to the hull. h m; α, δ rad. */
-export const axisToHull = formula({
+export const axisToHull = /* @__PURE__ */ formula({
   name: 'shaft axis to hull in the propeller plane',
   symbol: 's',
   dimension: 'length',
@@ -24,7 +24,7 @@ export const axisToHull = formula({
 });
 
 /** Gap between blade tip and hull. c, s, D m; its share of the diameter is judged by the propeller criteria. */
-export const tipGap = formula({
+export const tipGap = /* @__PURE__ */ formula({
   name: 'tip gap in the aperture',
   symbol: 'c',
   dimension: 'length',
@@ -37,7 +37,7 @@ export const tipGap = formula({
 });
 
 /** Largest propeller that keeps a share of its diameter clear. D, s m; c/D –. */
-export const largestPropeller = formula({
+export const largestPropeller = /* @__PURE__ */ formula({
   name: 'largest propeller for the tip clearance',
   symbol: 'D_max',
   dimension: 'length',
@@ -50,7 +50,7 @@ export const largestPropeller = formula({
 });
 
 /** Gap that a guide asks for. c, D m. */
-export const tipGapNeeded = formula({
+export const tipGapNeeded = /* @__PURE__ */ formula({
   name: 'tip gap by a share of diameter',
   symbol: 'c',
   dimension: 'length',

@@ -3,7 +3,7 @@ import { formula } from '../core/formula.js';
 const SLEEVE = { title: 'geometry of a shaft in its tube', confidence: 'derived' } as const;
 
 /** Room for a bearing wall between shaft and tube, on each side. w, D, d m. Negative: the shaft does not pass. */
-export const wallInTube = formula({
+export const wallInTube = /* @__PURE__ */ formula({
   name: 'bearing wall left in the tube',
   symbol: 'w',
   dimension: 'length',
@@ -16,7 +16,7 @@ export const wallInTube = formula({
 });
 
 /** Thickest shaft that a tube takes with a bearing wall of a share of the shaft. d, D m; share 1/4 for struts. */
-export const thickestShaftInTube = formula({
+export const thickestShaftInTube = /* @__PURE__ */ formula({
   name: 'thickest shaft for the tube',
   symbol: 'd_max',
   dimension: 'length',

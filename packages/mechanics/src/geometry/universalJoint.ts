@@ -9,7 +9,7 @@ const acute = {
 };
 
 /** Greatest output speed over input speed of one joint, twice a revolution. –; β rad. */
-export const jointHighestSpeed = formula({
+export const jointHighestSpeed = /* @__PURE__ */ formula({
   name: 'highest speed ratio of a universal joint',
   symbol: 'r_max',
   dimension: 'ratio',
@@ -22,7 +22,7 @@ export const jointHighestSpeed = formula({
 });
 
 /** Least output speed over input speed of one joint. –; β rad. */
-export const jointLowestSpeed = formula({
+export const jointLowestSpeed = /* @__PURE__ */ formula({
   name: 'lowest speed ratio of a universal joint',
   symbol: 'r_min',
   dimension: 'ratio',
@@ -35,7 +35,7 @@ export const jointLowestSpeed = formula({
 });
 
 /** Speed ratio at a turn of the driving yoke, 0 where its pin lies in the plane of the two shafts. –; β, θ rad. */
-export const jointSpeedRatio = formula({
+export const jointSpeedRatio = /* @__PURE__ */ formula({
   name: 'speed ratio of a universal joint at a turn',
   symbol: 'r',
   dimension: 'ratio',
@@ -57,7 +57,7 @@ const onePlane = [
 ];
 
 /** Angle of the single joint that would be as uneven as a pair in phase; 0 when the two angles are equal. rad. */
-export const residualAngleInPhase = formula({
+export const residualAngleInPhase = /* @__PURE__ */ formula({
   name: 'residual angle of two universal joints in phase',
   symbol: 'β_r',
   dimension: 'angle',
@@ -73,7 +73,7 @@ export const residualAngleInPhase = formula({
 });
 
 /** The same with the yokes of the shaft between them a quarter turn out of phase: the errors add. rad. */
-export const residualAngleOutOfPhase = formula({
+export const residualAngleOutOfPhase = /* @__PURE__ */ formula({
   name: 'residual angle of two universal joints out of phase',
   symbol: 'β_r',
   dimension: 'angle',

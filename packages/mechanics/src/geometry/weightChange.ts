@@ -6,7 +6,7 @@ const MOMENTS: Source = { title: 'statics: first moment of mass', confidence: 'd
 const lever = 'Levers are measured from one reference, with one sign.';
 
 /** Moment of a part about the reference. kg·m; m kg, removed parts negative; x m. */
-export const momentOfMass = formula({
+export const momentOfMass = /* @__PURE__ */ formula({
   name: 'moment of mass',
   symbol: 'M',
   dimension: 'moment of mass',
@@ -19,7 +19,7 @@ export const momentOfMass = formula({
 });
 
 /** Total of masses under any keys; `totalMass` takes a list. kg. */
-export const massSum = formula({
+export const massSum = /* @__PURE__ */ formula({
   name: 'total mass',
   symbol: 'Σm',
   dimension: 'mass',
@@ -31,7 +31,7 @@ export const massSum = formula({
 });
 
 /** Total of moments under any keys; `totalMoment` takes a list. kg·m. */
-export const momentSum = formula({
+export const momentSum = /* @__PURE__ */ formula({
   name: 'total moment of mass',
   symbol: 'ΣM',
   dimension: 'moment of mass',
@@ -53,7 +53,7 @@ export function totalMoment(moments: readonly Value<'moment of mass'>[]): Value<
 }
 
 /** Centre of gravity of the vessel after the change, along the same axis as the levers. m; Δ, Σm kg; ΣM kg·m. */
-export const newCentreOfGravity = formula({
+export const newCentreOfGravity = /* @__PURE__ */ formula({
   name: 'centre of gravity after the change',
   symbol: 'x_G',
   dimension: 'length',

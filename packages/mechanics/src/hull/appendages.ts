@@ -4,7 +4,7 @@ import type { Source } from '../core/source.js';
 const TERMS: Source = { title: 'definition of the terms', confidence: 'derived' };
 
 /** Resistance of a hull with its shafts, brackets and rudders. */
-export const resistanceWithAppendages = formula({
+export const resistanceWithAppendages = /* @__PURE__ */ formula({
   name: 'resistance with appendages',
   symbol: 'R',
   dimension: 'force',
@@ -22,7 +22,7 @@ export const resistanceWithAppendages = formula({
 });
 
 /** The same efficiency where the resistance of the appendages is known as a share of the bare hull's. */
-export const appendageEfficiencyFromShare = formula({
+export const appendageEfficiencyFromShare = /* @__PURE__ */ formula({
   name: 'appendage efficiency from their share of resistance',
   symbol: 'ηA',
   dimension: 'ratio',

@@ -4,7 +4,7 @@ import type { Source } from '../core/source.js';
 const TERMS: Source = { title: 'definition of the terms', confidence: 'derived' };
 
 /** Volume of water that a floating hull displaces. m kg, ρ kg/m³. */
-export const displacedVolume = formula({
+export const displacedVolume = /* @__PURE__ */ formula({
   name: 'displaced volume',
   symbol: '∇',
   dimension: 'volume',
@@ -17,7 +17,7 @@ export const displacedVolume = formula({
 });
 
 /** How much of the box around it the immersed hull fills. */
-export const blockCoefficient = formula({
+export const blockCoefficient = /* @__PURE__ */ formula({
   name: 'block coefficient',
   symbol: 'CB',
   dimension: 'ratio',
@@ -35,7 +35,7 @@ export const blockCoefficient = formula({
 });
 
 /** Midship coefficient of a hull whose prismatic coefficient is known. */
-export const midshipFromPrismatic = formula({
+export const midshipFromPrismatic = /* @__PURE__ */ formula({
   name: 'midship coefficient from prismatic',
   symbol: 'CM',
   dimension: 'ratio',

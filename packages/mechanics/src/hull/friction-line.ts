@@ -7,7 +7,7 @@ export const ITTC_57: Source = {
   confidence: 'published',
 };
 
-export const hullReynoldsNumber = formula({
+export const hullReynoldsNumber = /* @__PURE__ */ formula({
   name: 'hull Reynolds number',
   symbol: 'Rn',
   dimension: 'number',
@@ -20,7 +20,7 @@ export const hullReynoldsNumber = formula({
 });
 
 /** Friction of a smooth hull by the line that all the methods here use. */
-export const ittcFrictionCoefficient = formula({
+export const ittcFrictionCoefficient = /* @__PURE__ */ formula({
   name: 'ITTC-57 friction coefficient',
   symbol: 'CF',
   dimension: 'ratio',

@@ -32,7 +32,7 @@ export function viscousCoefficient(h: HullNumbers, vesselSpeed: number, edition:
 
 const WAKE_INPUTS = { vesselSpeed: 'speed', diameter: 'length', ...HULL_FORM } as const;
 
-export const holtropWakeSingle1982 = formula({
+export const holtropWakeSingle1982 = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen 1982 wake fraction, single screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -57,7 +57,7 @@ export const holtropWakeSingle1982 = formula({
   },
 });
 
-export const holtropWakeSingle1984 = formula({
+export const holtropWakeSingle1984 = /* @__PURE__ */ formula({
   name: 'Holtrop 1984 wake fraction, single screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -84,7 +84,7 @@ export const holtropWakeSingle1984 = formula({
   },
 });
 
-export const holtropThrustDeductionSingle1982 = formula({
+export const holtropThrustDeductionSingle1982 = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen 1982 thrust deduction, single screw',
   symbol: 't',
   dimension: 'ratio',
@@ -108,7 +108,7 @@ export const holtropThrustDeductionSingle1982 = formula({
   },
 });
 
-export const holtropThrustDeductionSingle1984 = formula({
+export const holtropThrustDeductionSingle1984 = /* @__PURE__ */ formula({
   name: 'Holtrop 1984 thrust deduction, single screw',
   symbol: 't',
   dimension: 'ratio',
@@ -127,7 +127,7 @@ export const holtropThrustDeductionSingle1984 = formula({
   },
 });
 
-export const holtropRelativeRotativeSingle = formula({
+export const holtropRelativeRotativeSingle = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen relative rotative efficiency, single screw',
   symbol: 'ηR',
   dimension: 'ratio',
@@ -150,7 +150,7 @@ const BLOCK = {
   met: ({ blockCoefficient: c }: { readonly blockCoefficient: number }) => c >= 0.35 && c <= 0.85,
 } as const;
 
-export const holtropWakeTwin = formula({
+export const holtropWakeTwin = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen wake fraction, twin screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -171,7 +171,7 @@ export const holtropWakeTwin = formula({
     (0.23 * h.diameter) / Math.sqrt(h.beam * h.draught),
 });
 
-export const holtropThrustDeductionTwin = formula({
+export const holtropThrustDeductionTwin = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen thrust deduction, twin screw',
   symbol: 't',
   dimension: 'ratio',
@@ -183,7 +183,7 @@ export const holtropThrustDeductionTwin = formula({
   compute: h => 0.325 * h.blockCoefficient - (0.1885 * h.diameter) / Math.sqrt(h.beam * h.draught),
 });
 
-export const holtropRelativeRotativeTwin = formula({
+export const holtropRelativeRotativeTwin = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen relative rotative efficiency, twin screw',
   symbol: 'ηR',
   dimension: 'ratio',
@@ -202,7 +202,7 @@ export const holtropRelativeRotativeTwin = formula({
 });
 
 /** Single screw in an open stern, as in fast ships; its thrust deduction is 0.10 and ηR 0.98, all from memory. */
-export const holtropWakeOpenStern = formula({
+export const holtropWakeOpenStern = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen wake fraction, single screw in an open stern',
   symbol: 'w',
   dimension: 'ratio',

@@ -45,7 +45,7 @@ function limits(edition: Edition) {
   ];
 }
 
-export const froudeNumber = formula({
+export const froudeNumber = /* @__PURE__ */ formula({
   name: 'Froude number',
   symbol: 'Fn',
   dimension: 'ratio',
@@ -58,7 +58,7 @@ export const froudeNumber = formula({
 });
 
 /** Calm-water resistance of a displacement hull, 1982 edition. */
-export const holtropResistance1982 = formula({
+export const holtropResistance1982 = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen 1982 resistance',
   symbol: 'R',
   dimension: 'force',
@@ -71,7 +71,7 @@ export const holtropResistance1982 = formula({
 });
 
 /** The 1984 edition: another form factor, and wave resistance that goes on past a Froude number of 0.4. */
-export const holtropResistance1984 = formula({
+export const holtropResistance1984 = /* @__PURE__ */ formula({
   name: 'Holtrop 1984 resistance',
   symbol: 'R',
   dimension: 'force',

@@ -22,7 +22,7 @@ export const CROUCH_CONSTANTS: readonly { readonly craft: string; readonly knots
 export const CROUCH_CONSTANTS_SOURCE: Source = handbook("2-4, Crouch's constants");
 
 /** Speed over the square root of waterline length, kn/ft^½: the trade's yardstick of how fast is fast. */
-export const speedLengthRatio = formula({
+export const speedLengthRatio = /* @__PURE__ */ formula({
   name: 'speed-length ratio',
   symbol: 'V/√L',
   dimension: 'number',
@@ -36,7 +36,7 @@ export const speedLengthRatio = formula({
 });
 
 /** Planing speed by Crouch; power is that at the propeller, whose efficiency is taken as 0.50 to 0.60. */
-export const crouchSpeed = formula({
+export const crouchSpeed = /* @__PURE__ */ formula({
   name: 'planing speed by Crouch',
   symbol: 'V',
   dimension: 'speed',
@@ -58,7 +58,7 @@ export const crouchSpeed = formula({
 });
 
 /** Speed at which the wave a displacement hull makes is as long as its waterline. */
-export const hullSpeed = formula({
+export const hullSpeed = /* @__PURE__ */ formula({
   name: 'hull speed',
   symbol: 'Vh',
   dimension: 'speed',
@@ -75,7 +75,7 @@ export const hullSpeed = formula({
 });
 
 /** Displacement over length cubed, in the trade's units: heavy hulls are above 300. */
-export const displacementLengthRatio = formula({
+export const displacementLengthRatio = /* @__PURE__ */ formula({
   name: 'displacement-length ratio',
   symbol: 'DL',
   dimension: 'number',
@@ -89,7 +89,7 @@ export const displacementLengthRatio = formula({
 });
 
 /** The speed-length ratio that power can buy, were there no limit. */
-export const displacementSpeedLength = formula({
+export const displacementSpeedLength = /* @__PURE__ */ formula({
   name: 'speed-length ratio from power, handbook',
   symbol: 'SL',
   dimension: 'number',
@@ -103,7 +103,7 @@ export const displacementSpeedLength = formula({
 });
 
 /** The speed-length ratio that no power takes a displacement hull of this weight beyond. */
-export const greatestSpeedLength = formula({
+export const greatestSpeedLength = /* @__PURE__ */ formula({
   name: 'greatest speed-length ratio, handbook',
   symbol: 'SLmax',
   dimension: 'number',
@@ -121,7 +121,7 @@ export const greatestSpeedLength = formula({
 });
 
 /** Speed of a displacement or semi-displacement hull from its power, never above what its weight allows. */
-export const displacementSpeed = formula({
+export const displacementSpeed = /* @__PURE__ */ formula({
   name: 'displacement speed, handbook',
   symbol: 'V',
   dimension: 'speed',
@@ -156,7 +156,7 @@ const ADMIRALTY: Source = {
 };
 
 /** Coefficient of a trial or sister vessel: displacement in tonnes, speed in knots, power in kW. */
-export const admiraltyCoefficient = formula({
+export const admiraltyCoefficient = /* @__PURE__ */ formula({
   name: 'Admiralty coefficient',
   symbol: 'C',
   dimension: 'number',
@@ -171,7 +171,7 @@ export const admiraltyCoefficient = formula({
 });
 
 /** Power at another speed or displacement of the same or a sister hull. */
-export const powerByAdmiralty = formula({
+export const powerByAdmiralty = /* @__PURE__ */ formula({
   name: 'power by Admiralty coefficient',
   symbol: 'P',
   dimension: 'power',

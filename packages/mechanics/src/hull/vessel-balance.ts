@@ -37,7 +37,7 @@ export const VESSEL_BALANCE: Method = {
 };
 
 /** Torque of the propeller behind the hull, where the flow is uneven. */
-export const torqueBehindHull = formula({
+export const torqueBehindHull = /* @__PURE__ */ formula({
   name: 'propeller torque behind the hull',
   symbol: 'QB',
   dimension: 'torque',

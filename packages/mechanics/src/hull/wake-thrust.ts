@@ -18,7 +18,7 @@ const BLOCK = [
   },
 ] as const;
 
-export const taylorWakeSingle = formula({
+export const taylorWakeSingle = /* @__PURE__ */ formula({
   name: 'Taylor wake fraction, single screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -31,7 +31,7 @@ export const taylorWakeSingle = formula({
 });
 
 /** One note credits Taylor with this; another gives 0.25 CB - 0.05 for the same thing and credits Harvald 1983. */
-export const taylorWakeTwin = formula({
+export const taylorWakeTwin = /* @__PURE__ */ formula({
   name: 'Taylor wake fraction, twin screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -46,7 +46,7 @@ export const taylorWakeTwin = formula({
   compute: ({ blockCoefficient: c }) => 0.55 * c - 0.2,
 });
 
-export const handbookWakeSingle = formula({
+export const handbookWakeSingle = /* @__PURE__ */ formula({
   name: 'wake fraction, handbook, single screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -58,7 +58,7 @@ export const handbookWakeSingle = formula({
   compute: ({ blockCoefficient: c }) => 1 - (1.11 - 0.6 * c),
 });
 
-export const handbookWakeTwin = formula({
+export const handbookWakeTwin = /* @__PURE__ */ formula({
   name: 'wake fraction, handbook, twin screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -71,7 +71,7 @@ export const handbookWakeTwin = formula({
 });
 
 /** Speed made dimensionless with the volume of the hull; 1.0 and over is on the way to planing. */
-export const volumeFroudeNumber = formula({
+export const volumeFroudeNumber = /* @__PURE__ */ formula({
   name: 'volume Froude number',
   symbol: 'Fn∇',
   dimension: 'ratio',
@@ -112,7 +112,7 @@ const PLANING = [
 ] as const;
 
 /** Wake of a planing hull with twin screws on inclined shafts; negative where the flow is faster than the boat. */
-export const planingTwinWake = formula({
+export const planingTwinWake = /* @__PURE__ */ formula({
   name: 'wake fraction, planing twin screw',
   symbol: 'w',
   dimension: 'ratio',
@@ -128,7 +128,7 @@ export const planingTwinWake = formula({
 export const PLANING_TWIN_THRUST_DEDUCTION = { value: 0.08, source: BLOUNT_FOX } as const;
 
 /** Resistance of the bare planing hull over that with shafts, brackets and rudders. */
-export const planingAppendageEfficiency = formula({
+export const planingAppendageEfficiency = /* @__PURE__ */ formula({
   name: 'appendage efficiency, planing twin screw',
   symbol: 'ηA',
   dimension: 'ratio',
@@ -141,7 +141,7 @@ export const planingAppendageEfficiency = formula({
 });
 
 /** Part of the thrust that drives, when the shaft is inclined to the keel and the boat trims. */
-export const horizontalThrust = formula({
+export const horizontalThrust = /* @__PURE__ */ formula({
   name: 'horizontal thrust of an inclined shaft',
   symbol: 'Tx',
   dimension: 'force',
@@ -159,7 +159,7 @@ export const horizontalThrust = formula({
 });
 
 /** Part of the thrust that lifts. */
-export const thrustLift = formula({
+export const thrustLift = /* @__PURE__ */ formula({
   name: 'lift of an inclined shaft',
   symbol: 'Tz',
   dimension: 'force',
@@ -177,7 +177,7 @@ export const thrustLift = formula({
 });
 
 /** Flow along an inclined shaft. What the oblique part does to the coefficients is not settled and left out. */
-export const axialInflow = formula({
+export const axialInflow = /* @__PURE__ */ formula({
   name: 'axial inflow to an inclined shaft',
   symbol: 'VA,x',
   dimension: 'speed',
@@ -194,7 +194,7 @@ export const axialInflow = formula({
   compute: ({ speedOfAdvance, shaftAngle, trim }) => speedOfAdvance * Math.cos(shaftAngle + trim),
 });
 
-export const hullEfficiency = formula({
+export const hullEfficiency = /* @__PURE__ */ formula({
   name: 'hull efficiency',
   symbol: 'ηH',
   dimension: 'ratio',
@@ -206,7 +206,7 @@ export const hullEfficiency = formula({
   compute: ({ thrustDeduction, wakeFraction }) => (1 - thrustDeduction) / (1 - wakeFraction),
 });
 
-export const effectivePower = formula({
+export const effectivePower = /* @__PURE__ */ formula({
   name: 'effective power',
   symbol: 'PE',
   dimension: 'power',

@@ -5,7 +5,7 @@ const CRITICAL_TEMPERATURE = 647.096;
 const CRITICAL_PRESSURE = 22.064e6;
 
 /** Pressure of saturated water vapour over liquid water. p Pa, T K. */
-export const saturationPressure = formula({
+export const saturationPressure = /* @__PURE__ */ formula({
   name: 'saturation pressure of water vapour',
   symbol: 'p_s',
   dimension: 'pressure',
@@ -38,7 +38,7 @@ export const saturationPressure = formula({
 });
 
 /** Air pressure at a height above the sea, standard atmosphere. p Pa, h m. */
-export const standardAirPressure = formula({
+export const standardAirPressure = /* @__PURE__ */ formula({
   name: 'air pressure at a height',
   symbol: 'p',
   dimension: 'pressure',

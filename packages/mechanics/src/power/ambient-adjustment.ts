@@ -11,7 +11,7 @@ const ISO3046: Source = {
 };
 
 /** Ratio of indicated power at site conditions to reference conditions. Pressures Pa, temperatures K. */
-export const indicatedPowerRatio = formula({
+export const indicatedPowerRatio = /* @__PURE__ */ formula({
   name: 'ratio of indicated power',
   symbol: 'k',
   dimension: 'ratio',
@@ -68,7 +68,7 @@ export const indicatedPowerRatio = formula({
 });
 
 /** Ratio of brake power at site to reference, from the indicated ratio and the mechanical efficiency. */
-export const powerAdjustment = formula({
+export const powerAdjustment = /* @__PURE__ */ formula({
   name: 'ambient power adjustment',
   symbol: 'α',
   dimension: 'ratio',
@@ -87,7 +87,7 @@ export const powerAdjustment = formula({
 });
 
 /** Power at site conditions. */
-export const adjustedPower = formula({
+export const adjustedPower = /* @__PURE__ */ formula({
   name: 'power at ambient conditions',
   symbol: 'P_x',
   dimension: 'power',

@@ -7,7 +7,7 @@ const ENVELOPE: Source = {
 };
 
 /** Torque an electric motor gives at a speed: its torque limit, or its power limit, or none over its greatest speed. */
-export const motorTorque = formula({
+export const motorTorque = /* @__PURE__ */ formula({
   name: 'motor torque at a speed',
   symbol: 'T',
   dimension: 'torque',
@@ -35,7 +35,7 @@ export const motorTorque = formula({
 });
 
 /** Speed up to which the torque limit governs, above which the power limit does. */
-export const motorBaseSpeed = formula({
+export const motorBaseSpeed = /* @__PURE__ */ formula({
   name: 'base speed of a motor',
   symbol: 'ω_b',
   dimension: 'rotational speed',
@@ -48,7 +48,7 @@ export const motorBaseSpeed = formula({
 });
 
 /** Speed at which a propeller of known demand takes all the torque a motor has, while that limit governs. */
-export const speedAtTorqueLimit = formula({
+export const speedAtTorqueLimit = /* @__PURE__ */ formula({
   name: 'shaft speed at the torque limit',
   symbol: 'ω',
   dimension: 'rotational speed',

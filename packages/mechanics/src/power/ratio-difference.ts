@@ -15,7 +15,7 @@ const NOT_ZERO = {
  * How much faster the shaft turns at one engine speed when the ratio is `actual` and not `assumed`:
  * exact against nominal, one clutch against the other, port against starboard.
  */
-export const speedDifference = formula({
+export const speedDifference = /* @__PURE__ */ formula({
   name: 'shaft speed difference of two ratios',
   symbol: 'Δn',
   dimension: 'ratio',
@@ -28,7 +28,7 @@ export const speedDifference = formula({
 });
 
 /** How much more power one propeller asks at one engine speed for the same change; exponent 3 unless better is known. */
-export const powerDifference = formula({
+export const powerDifference = /* @__PURE__ */ formula({
   name: 'propeller power difference of two ratios',
   symbol: 'ΔP',
   dimension: 'ratio',
@@ -44,7 +44,7 @@ export const powerDifference = formula({
 });
 
 /** Ratio that keeps a shaft at its old speed behind another engine. */
-export const ratioForSpeed = formula({
+export const ratioForSpeed = /* @__PURE__ */ formula({
   name: 'ratio for a shaft speed',
   symbol: 'i',
   dimension: 'ratio',

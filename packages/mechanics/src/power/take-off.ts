@@ -1,7 +1,7 @@
 import { formula } from '../core/formula.js';
 
 /** Power that a running power take-off leaves for the gear. The engine's own torque stays what it is. */
-export const powerLessTakeOff = formula({
+export const powerLessTakeOff = /* @__PURE__ */ formula({
   name: 'power left by a take-off',
   symbol: 'P',
   dimension: 'power',

@@ -9,7 +9,7 @@ const EFFICIENT = {
 };
 
 /** Torque after a reduction. T N·m; i input speed ÷ output speed, its sign left out; η of the stage. */
-export const outputTorque = formula({
+export const outputTorque = /* @__PURE__ */ formula({
   name: 'torque after a ratio',
   symbol: 'T_2',
   dimension: 'torque',
@@ -22,7 +22,7 @@ export const outputTorque = formula({
 });
 
 /** Power after a stage. */
-export const outputPower = formula({
+export const outputPower = /* @__PURE__ */ formula({
   name: 'power after a stage',
   symbol: 'P_2',
   dimension: 'power',
@@ -35,7 +35,7 @@ export const outputPower = formula({
 });
 
 /** Power before a stage, from what is measured or rated after it. */
-export const inputPower = formula({
+export const inputPower = /* @__PURE__ */ formula({
   name: 'power before a stage',
   symbol: 'P_1',
   dimension: 'power',
@@ -48,7 +48,7 @@ export const inputPower = formula({
 });
 
 /** Ratio of two stages in series; signs multiply as senses do. */
-export const ratioInSeries = formula({
+export const ratioInSeries = /* @__PURE__ */ formula({
   name: 'ratio of two stages in series',
   symbol: 'i',
   dimension: 'ratio',

@@ -8,7 +8,7 @@ const TURNS = {
 };
 
 /** Torque of a power at a speed. T N·m, P W, ω rad/s; in trade units T = 9549.297 kW/rpm = 5252.113 hp/rpm lbf·ft. */
-export const torqueFromPower = formula({
+export const torqueFromPower = /* @__PURE__ */ formula({
   name: 'torque from power and speed',
   symbol: 'T',
   dimension: 'torque',
@@ -21,7 +21,7 @@ export const torqueFromPower = formula({
 });
 
 /** Power of a torque at a speed. */
-export const powerFromTorque = formula({
+export const powerFromTorque = /* @__PURE__ */ formula({
   name: 'power from torque and speed',
   symbol: 'P',
   dimension: 'power',
@@ -34,7 +34,7 @@ export const powerFromTorque = formula({
 });
 
 /** Capacity number K of a power at a speed: torque as gear makers state it, kW/rpm or hp/100 rpm. SI N·m. */
-export const powerPerSpeed = formula({
+export const powerPerSpeed = /* @__PURE__ */ formula({
   name: 'power per speed',
   symbol: 'K',
   dimension: 'power per speed',
@@ -47,7 +47,7 @@ export const powerPerSpeed = formula({
 });
 
 /** Power that a rating by power per speed allows at a speed; only up to the part's own speed limit. */
-export const powerAllowed = formula({
+export const powerAllowed = /* @__PURE__ */ formula({
   name: 'power allowed by power per speed',
   symbol: 'P',
   dimension: 'power',
@@ -60,7 +60,7 @@ export const powerAllowed = formula({
 });
 
 /** The torque that a rating by power per speed stands for. */
-export const torqueOfCapacity = formula({
+export const torqueOfCapacity = /* @__PURE__ */ formula({
   name: 'torque of a power per speed',
   symbol: 'T',
   dimension: 'torque',

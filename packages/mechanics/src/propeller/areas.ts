@@ -10,7 +10,7 @@ const KCA_AREA = {
 } as const;
 
 /** AE/A0 of a flat-face propeller whose developed area ratio is known. */
-export const expandedAreaRatio = formula({
+export const expandedAreaRatio = /* @__PURE__ */ formula({
   name: 'expanded area ratio from developed',
   symbol: 'AE/A0',
   dimension: 'ratio',
@@ -29,7 +29,7 @@ export const expandedAreaRatio = formula({
 });
 
 /** The same relation read the other way. */
-export const developedAreaRatio = formula({
+export const developedAreaRatio = /* @__PURE__ */ formula({
   name: 'developed area ratio from expanded',
   symbol: 'AD/A0',
   dimension: 'ratio',
@@ -53,7 +53,7 @@ export function developedFromExpanded(expanded: number, blades: number): number 
 }
 
 /** Projected over developed area, as blade loading criteria use it. */
-export const projectedAreaFactor = formula({
+export const projectedAreaFactor = /* @__PURE__ */ formula({
   name: 'projected over developed blade area',
   symbol: 'AP/AD',
   dimension: 'ratio',
@@ -70,7 +70,7 @@ export const projectedAreaFactor = formula({
 });
 
 /** The handbook's own relation for the same thing; it gives slightly more. */
-export const handbookProjectedAreaFactor = formula({
+export const handbookProjectedAreaFactor = /* @__PURE__ */ formula({
   name: 'projected over developed blade area, handbook',
   symbol: 'AP/AD',
   dimension: 'ratio',
@@ -83,7 +83,7 @@ export const handbookProjectedAreaFactor = formula({
 });
 
 /** Disc area ratio of a propeller given by the mean width of its blades. */
-export const discAreaRatioFromMeanWidth = formula({
+export const discAreaRatioFromMeanWidth = /* @__PURE__ */ formula({
   name: 'disc area ratio from mean width ratio',
   symbol: 'DAR',
   dimension: 'ratio',
@@ -99,7 +99,7 @@ export const discAreaRatioFromMeanWidth = formula({
 });
 
 /** Blade area from its ratio to the disc of the tip circle. */
-export const bladeArea = formula({
+export const bladeArea = /* @__PURE__ */ formula({
   name: 'blade area from disc area ratio',
   symbol: 'A',
   dimension: 'area',

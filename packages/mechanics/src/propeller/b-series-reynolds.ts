@@ -16,7 +16,7 @@ export const REYNOLDS_LIMIT = {
 } as const;
 
 /** Chord of a B-series blade at three quarters of the radius. */
-export const bladeChord = formula({
+export const bladeChord = /* @__PURE__ */ formula({
   name: 'blade chord at three quarters of the radius',
   symbol: 'c0.75',
   dimension: 'length',
@@ -34,7 +34,7 @@ export const bladeChord = formula({
 });
 
 /** Reynolds number of the blade section at three quarters of the radius. */
-export const bladeReynoldsNumber = formula({
+export const bladeReynoldsNumber = /* @__PURE__ */ formula({
   name: 'blade Reynolds number',
   symbol: 'Rn',
   dimension: 'number',
@@ -62,7 +62,7 @@ const INPUTS = {
 } as const;
 
 /** What to add to KT at 2e6 for another blade Reynolds number. */
-export const thrustReynoldsCorrection = formula({
+export const thrustReynoldsCorrection = /* @__PURE__ */ formula({
   name: 'B-series Reynolds correction of the thrust coefficient',
   symbol: 'ΔKT',
   dimension: 'ratio',
@@ -75,7 +75,7 @@ export const thrustReynoldsCorrection = formula({
 });
 
 /** What to add to KQ at 2e6. */
-export const torqueReynoldsCorrection = formula({
+export const torqueReynoldsCorrection = /* @__PURE__ */ formula({
   name: 'B-series Reynolds correction of the torque coefficient',
   symbol: 'ΔKQ',
   dimension: 'ratio',

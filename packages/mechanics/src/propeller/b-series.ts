@@ -54,7 +54,7 @@ const DRIVING = {
 const INPUTS = { advanceRatio: 'ratio', pitchRatio: 'ratio', areaRatio: 'ratio', blades: 'number' } as const;
 
 /** KT of a Wageningen B-series propeller in open water at a blade Reynolds number of 2 million. */
-export const bSeriesThrustCoefficient = formula({
+export const bSeriesThrustCoefficient = /* @__PURE__ */ formula({
   name: 'B-series thrust coefficient',
   symbol: 'KT',
   dimension: 'ratio',
@@ -67,7 +67,7 @@ export const bSeriesThrustCoefficient = formula({
 });
 
 /** KQ of the same. */
-export const bSeriesTorqueCoefficient = formula({
+export const bSeriesTorqueCoefficient = /* @__PURE__ */ formula({
   name: 'B-series torque coefficient',
   symbol: 'KQ',
   dimension: 'ratio',

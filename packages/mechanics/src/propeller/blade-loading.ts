@@ -4,7 +4,7 @@ import { handbook } from './sources.js';
 import { KNOT } from './water.js';
 
 /** Mean pressure on the blades above which the handbook expects cavitation. */
-export const allowableBladeLoading = formula({
+export const allowableBladeLoading = /* @__PURE__ */ formula({
   name: 'allowable blade loading, handbook',
   symbol: 'p,lim',
   dimension: 'pressure',
@@ -23,7 +23,7 @@ export const allowableBladeLoading = formula({
 });
 
 /** Thrust over developed blade area, with the thrust taken from power, efficiency and speed. */
-export const bladeLoading = formula({
+export const bladeLoading = /* @__PURE__ */ formula({
   name: 'blade loading, handbook',
   symbol: 'p',
   dimension: 'pressure',

@@ -35,7 +35,7 @@ export function bollardAtPower(
 }
 
 /** The most that any open propeller of a diameter can pull with a power: momentum theory, no losses. */
-export const bollardUpperBound = formula({
+export const bollardUpperBound = /* @__PURE__ */ formula({
   name: 'upper bound of bollard thrust',
   symbol: 'Tmax',
   dimension: 'force',
@@ -48,7 +48,7 @@ export const bollardUpperBound = formula({
 });
 
 /** A rule for open propellers, before the tenth that hull and rudder take. */
-export const bollardByPowerAndDiameter = formula({
+export const bollardByPowerAndDiameter = /* @__PURE__ */ formula({
   name: 'bollard thrust by power and diameter',
   symbol: 'T',
   dimension: 'force',
@@ -69,7 +69,7 @@ export const bollardByPowerAndDiameter = formula({
 });
 
 /** The handbook's rule for the same. */
-export const handbookBollardThrust = formula({
+export const handbookBollardThrust = /* @__PURE__ */ formula({
   name: 'bollard thrust, handbook',
   symbol: 'T',
   dimension: 'force',
@@ -87,7 +87,7 @@ export const handbookBollardThrust = formula({
 });
 
 /** Thrust of a moving propeller of known efficiency: T VA = PD η0. */
-export const thrustFromEfficiency = formula({
+export const thrustFromEfficiency = /* @__PURE__ */ formula({
   name: 'thrust from power, efficiency and speed',
   symbol: 'T',
   dimension: 'force',

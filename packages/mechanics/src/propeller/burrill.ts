@@ -18,7 +18,7 @@ const LINES: Source = {
 };
 
 /** Resultant speed of the water at 0.7 of the radius. */
-export const resultantSpeed = formula({
+export const resultantSpeed = /* @__PURE__ */ formula({
   name: 'resultant speed at 0.7 of the radius',
   symbol: 'V0.7R',
   dimension: 'speed',
@@ -31,7 +31,7 @@ export const resultantSpeed = formula({
     Math.hypot(speedOfAdvance, 0.35 * shaftSpeed * diameter),
 });
 
-export const cavitationNumber = formula({
+export const cavitationNumber = /* @__PURE__ */ formula({
   name: 'cavitation number at 0.7 of the radius',
   symbol: 'σ0.7R',
   dimension: 'ratio',
@@ -45,7 +45,7 @@ export const cavitationNumber = formula({
 });
 
 /** Burrill's thrust loading: thrust over dynamic pressure and projected area. */
-export const thrustLoading = formula({
+export const thrustLoading = /* @__PURE__ */ formula({
   name: 'thrust loading coefficient',
   symbol: 'τc',
   dimension: 'ratio',
@@ -58,7 +58,7 @@ export const thrustLoading = formula({
     thrust / (0.5 * density * resultantSpeed ** 2 * projectedArea),
 });
 
-export const projectedBladeArea = formula({
+export const projectedBladeArea = /* @__PURE__ */ formula({
   name: 'projected blade area',
   symbol: 'AP',
   dimension: 'area',
@@ -99,7 +99,7 @@ export const BURRILL_LIMIT = {
 } as const;
 
 /** The 10 % line for flat-face sections, as small-craft practice uses it. */
-export const flatFaceThrustLoadingLimit = formula({
+export const flatFaceThrustLoadingLimit = /* @__PURE__ */ formula({
   name: 'thrust loading limit, flat-face sections, 10 % back cavitation',
   symbol: 'τc,lim',
   dimension: 'ratio',
@@ -117,7 +117,7 @@ export const flatFaceThrustLoadingLimit = formula({
 });
 
 /** Least expanded area ratio for a thrust at a chosen limit of thrust loading. */
-export const burrillAreaRatio = formula({
+export const burrillAreaRatio = /* @__PURE__ */ formula({
   name: 'least expanded area ratio by Burrill',
   symbol: 'AE/A0 min',
   dimension: 'ratio',

@@ -12,7 +12,7 @@ const CLASS_TABLE: Source = {
 };
 
 /** The factor that makes the recommended clearances grow with power. */
-export const clearanceFactor = formula({
+export const clearanceFactor = /* @__PURE__ */ formula({
   name: 'propeller clearance factor',
   symbol: 'K',
   dimension: 'ratio',
@@ -101,7 +101,7 @@ export const CLASS_CLEARANCE = {
 /** Two clearances of the same table that depend on the diameter alone, as shares of it; single screw. */
 export const CLASS_CLEARANCE_BY_DIAMETER = { 'blade to rudder': 0.12, 'tip to sole piece': 0.03 } as const;
 
-export const tipClearanceShare = formula({
+export const tipClearanceShare = /* @__PURE__ */ formula({
   name: 'tip clearance as a share of the diameter',
   symbol: 'c/D',
   dimension: 'ratio',
@@ -114,7 +114,7 @@ export const tipClearanceShare = formula({
 });
 
 /** What a change of diameter does to the tip clearance: half of it, since the tip is on the radius. */
-export const tipClearanceAfterChange = formula({
+export const tipClearanceAfterChange = /* @__PURE__ */ formula({
   name: 'tip clearance after a change of diameter',
   symbol: 'c',
   dimension: 'length',

@@ -23,7 +23,7 @@ export const DEMAND_EXPONENT: Readonly<
 };
 
 /** Power a fixed-pitch propeller asks at one speed, scaled from another. A scaling, not a prediction. */
-export const powerDemandByLaw = formula({
+export const powerDemandByLaw = /* @__PURE__ */ formula({
   name: 'propeller power demand by the propeller law',
   symbol: 'P',
   dimension: 'power',
@@ -45,7 +45,7 @@ export const powerDemandByLaw = formula({
 });
 
 /** Speed at which a fixed-pitch propeller absorbs a power, scaled from a known point. */
-export const speedForPowerByLaw = formula({
+export const speedForPowerByLaw = /* @__PURE__ */ formula({
   name: 'shaft speed for a power by the propeller law',
   symbol: 'ω',
   dimension: 'rotational speed',
@@ -74,7 +74,7 @@ export const speedForPowerByLaw = formula({
 export const DIAMETER_EXPONENT = { similar: 5, 'same pitch, least': 3, 'same pitch, most': 5 } as const;
 
 /** Power at the same shaft speed of a propeller whose diameter is changed. */
-export const demandAtDiameter = formula({
+export const demandAtDiameter = /* @__PURE__ */ formula({
   name: 'propeller power demand at another diameter',
   symbol: 'P',
   dimension: 'power',
@@ -101,7 +101,7 @@ export const demandAtDiameter = formula({
  * Power at the same shaft speed of a propeller whose pitch is changed: a bound. The lift of a blade element goes with
  * H - V/n and its torque with H times that, so the power changes by the square of the pitch or by more.
  */
-export const demandAtPitch = formula({
+export const demandAtPitch = /* @__PURE__ */ formula({
   name: 'propeller power demand at another pitch, least change',
   symbol: 'P',
   dimension: 'power',
@@ -120,7 +120,7 @@ export const demandAtPitch = formula({
 });
 
 /** Demand of a propeller that turns a stated share faster at the same power while the hull is clean. */
-export const lightRunningDemand = formula({
+export const lightRunningDemand = /* @__PURE__ */ formula({
   name: 'propeller power demand with light running margin',
   symbol: 'P',
   dimension: 'power',
@@ -155,7 +155,7 @@ const USUAL_MARGINS = [
 ] as const;
 
 /** Calm-water trial power as a share of rated, when the sea margin is reckoned on the trial power. */
-export const trialPointSeaMarginOnTrial = formula({
+export const trialPointSeaMarginOnTrial = /* @__PURE__ */ formula({
   name: 'trial power share, sea margin on trial power',
   symbol: 'P/MCR',
   dimension: 'ratio',
@@ -168,7 +168,7 @@ export const trialPointSeaMarginOnTrial = formula({
 });
 
 /** The other convention: both margins taken off in turn. Say which one is meant; they differ by 2 %. */
-export const trialPointMarginsInTurn = formula({
+export const trialPointMarginsInTurn = /* @__PURE__ */ formula({
   name: 'trial power share, both margins taken off',
   symbol: 'P/MCR',
   dimension: 'ratio',

@@ -41,7 +41,7 @@ export const ENGINE_PROPELLER_BALANCE: Method = {
   source: DEFINITION,
 };
 
-export const engineLoadFraction = formula({
+export const engineLoadFraction = /* @__PURE__ */ formula({
   name: 'engine load fraction',
   symbol: 'Qe / Qe,max',
   dimension: 'ratio',
@@ -54,7 +54,7 @@ export const engineLoadFraction = formula({
     propellerTorque / (ratio * efficiency * torqueAvailable),
 });
 
-export const shaftSpeedThroughGear = formula({
+export const shaftSpeedThroughGear = /* @__PURE__ */ formula({
   name: 'propeller shaft speed',
   symbol: 'ωs',
   dimension: 'rotational speed',

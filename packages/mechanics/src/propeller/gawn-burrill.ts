@@ -37,7 +37,7 @@ const INPUTS = {
 } as const;
 
 /** KT of the Gawn-Burrill KCA propellers: three blades, flat faces, without cavitation. */
-export const gawnBurrillThrustCoefficient = formula({
+export const gawnBurrillThrustCoefficient = /* @__PURE__ */ formula({
   name: 'Gawn-Burrill thrust coefficient',
   symbol: 'KT',
   dimension: 'ratio',
@@ -50,7 +50,7 @@ export const gawnBurrillThrustCoefficient = formula({
 });
 
 /** KQ of the same. */
-export const gawnBurrillTorqueCoefficient = formula({
+export const gawnBurrillTorqueCoefficient = /* @__PURE__ */ formula({
   name: 'Gawn-Burrill torque coefficient',
   symbol: 'KQ',
   dimension: 'ratio',

@@ -31,7 +31,7 @@ const DRIVING = {
 const INPUTS = { advanceRatio: 'ratio', pitchRatio: 'ratio', areaRatio: 'ratio', blades: 'number' } as const;
 
 /** KT of Gawn's three-blade propellers with flat-face segmental sections. */
-export const gawnThrustCoefficient = formula({
+export const gawnThrustCoefficient = /* @__PURE__ */ formula({
   name: 'Gawn thrust coefficient',
   symbol: 'KT',
   dimension: 'ratio',
@@ -44,7 +44,7 @@ export const gawnThrustCoefficient = formula({
 });
 
 /** KQ of the same. */
-export const gawnTorqueCoefficient = formula({
+export const gawnTorqueCoefficient = /* @__PURE__ */ formula({
   name: 'Gawn torque coefficient',
   symbol: 'KQ',
   dimension: 'ratio',

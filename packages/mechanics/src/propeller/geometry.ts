@@ -12,7 +12,7 @@ export interface PropellerGeometry {
   readonly areaIs?: 'expanded' | 'developed';
 }
 
-export const pitchRatio = formula({
+export const pitchRatio = /* @__PURE__ */ formula({
   name: 'pitch ratio',
   symbol: 'P/D',
   dimension: 'ratio',

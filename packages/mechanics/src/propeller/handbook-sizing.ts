@@ -5,7 +5,7 @@ import { handbook } from './sources.js';
 import { KNOT } from './water.js';
 
 /** First guess of the diameter of a three-blade propeller from power and shaft speed. */
-export const handbookDiameter = formula({
+export const handbookDiameter = /* @__PURE__ */ formula({
   name: 'propeller diameter, handbook',
   symbol: 'D',
   dimension: 'length',
@@ -24,7 +24,7 @@ export const handbookDiameter = formula({
 });
 
 /** Least diameter that suits the hull, from its beam and the draught of its body. */
-export const handbookLeastDiameter = formula({
+export const handbookLeastDiameter = /* @__PURE__ */ formula({
   name: 'least propeller diameter, handbook',
   symbol: 'Dmin',
   dimension: 'length',

@@ -21,7 +21,7 @@ export const ATMOSPHERE_LESS_VAPOUR = 99047;
 export const ATMOSPHERE_LESS_VAPOUR_SOURCE: Source = { ...HOLTROP_1982, clause: 'p0 - pv at 15 °C' };
 
 /** Pressure at the shaft centre above that of water vapour. */
-export const pressureAboveVapour = formula({
+export const pressureAboveVapour = /* @__PURE__ */ formula({
   name: 'pressure above vapour at the shaft',
   symbol: 'p0 - pv',
   dimension: 'pressure',
@@ -35,7 +35,7 @@ export const pressureAboveVapour = formula({
 });
 
 /** Least expanded area ratio that keeps thrust cavitation off, by Keller. */
-export const kellerAreaRatio = formula({
+export const kellerAreaRatio = /* @__PURE__ */ formula({
   name: 'least expanded area ratio by Keller',
   symbol: 'AE/A0 min',
   dimension: 'ratio',

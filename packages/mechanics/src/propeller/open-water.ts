@@ -96,7 +96,7 @@ export function openWater(
 }
 
 /** K at 2e6 and its correction, added. */
-export const correctedThrustCoefficient = formula({
+export const correctedThrustCoefficient = /* @__PURE__ */ formula({
   name: 'thrust coefficient at the blade Reynolds number',
   symbol: 'KT',
   dimension: 'ratio',
@@ -108,7 +108,7 @@ export const correctedThrustCoefficient = formula({
   compute: ({ coefficient, correction }) => coefficient + correction,
 });
 
-export const correctedTorqueCoefficient = formula({
+export const correctedTorqueCoefficient = /* @__PURE__ */ formula({
   name: 'torque coefficient at the blade Reynolds number',
   symbol: 'KQ',
   dimension: 'ratio',

@@ -4,7 +4,7 @@ import { DEFINITION } from './sources.js';
 import { KNOT } from './water.js';
 
 /** Speed of the water that meets the propeller, from the vessel's speed. */
-export const speedOfAdvance = formula({
+export const speedOfAdvance = /* @__PURE__ */ formula({
   name: 'speed of advance',
   symbol: 'VA',
   dimension: 'speed',
@@ -17,7 +17,7 @@ export const speedOfAdvance = formula({
 });
 
 /** Advance of the propeller per turn, in diameters. */
-export const advanceRatio = formula({
+export const advanceRatio = /* @__PURE__ */ formula({
   name: 'advance ratio',
   symbol: 'J',
   dimension: 'ratio',
@@ -30,7 +30,7 @@ export const advanceRatio = formula({
     (2 * Math.PI * speedOfAdvance) / (shaftSpeed * diameter),
 });
 
-export const propellerThrust = formula({
+export const propellerThrust = /* @__PURE__ */ formula({
   name: 'propeller thrust',
   symbol: 'T',
   dimension: 'force',
@@ -48,7 +48,7 @@ export const propellerThrust = formula({
     thrustCoefficient * density * (shaftSpeed / (2 * Math.PI)) ** 2 * diameter ** 4,
 });
 
-export const propellerTorque = formula({
+export const propellerTorque = /* @__PURE__ */ formula({
   name: 'propeller torque',
   symbol: 'Q',
   dimension: 'torque',
@@ -67,7 +67,7 @@ export const propellerTorque = formula({
 });
 
 /** Power that the propeller takes from the shaft. */
-export const propellerPower = formula({
+export const propellerPower = /* @__PURE__ */ formula({
   name: 'power absorbed by the propeller',
   symbol: 'PD',
   dimension: 'power',
@@ -79,7 +79,7 @@ export const propellerPower = formula({
   compute: ({ torque, shaftSpeed }) => torque * shaftSpeed,
 });
 
-export const openWaterEfficiency = formula({
+export const openWaterEfficiency = /* @__PURE__ */ formula({
   name: 'open-water efficiency',
   symbol: 'η0',
   dimension: 'ratio',
@@ -98,7 +98,7 @@ export const openWaterEfficiency = formula({
 });
 
 /** Taylor's speed variable, with N in rpm, D in feet and VA in knots: 101.27 / J. */
-export const taylorDelta = formula({
+export const taylorDelta = /* @__PURE__ */ formula({
   name: "Taylor's advance variable",
   symbol: 'δ',
   dimension: 'number',
@@ -118,7 +118,7 @@ export const taylorDelta = formula({
 });
 
 /** Taylor's power variable, with N in rpm, P in hp and VA in knots. */
-export const taylorPowerVariable = formula({
+export const taylorPowerVariable = /* @__PURE__ */ formula({
   name: "Taylor's power variable",
   symbol: 'Bp',
   dimension: 'number',

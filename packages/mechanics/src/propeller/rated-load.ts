@@ -15,7 +15,7 @@ export interface RatedLoad extends PropellerLoad {
   readonly reachesRatedSpeed: boolean;
 }
 
-export const deliveredPower = formula({
+export const deliveredPower = /* @__PURE__ */ formula({
   name: 'power delivered to the propeller',
   symbol: 'PD,max',
   dimension: 'power',
@@ -27,7 +27,7 @@ export const deliveredPower = formula({
   compute: ({ enginePower, efficiency }) => enginePower * efficiency,
 });
 
-export const ratedDemand = formula({
+export const ratedDemand = /* @__PURE__ */ formula({
   name: 'power demand at rated speed',
   symbol: 'PD / PD,max',
   dimension: 'ratio',

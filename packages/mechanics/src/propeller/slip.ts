@@ -11,7 +11,7 @@ const TURNING = [
 ] as const;
 
 /** Slip reckoned from the vessel's speed, as the trade does. */
-export const apparentSlip = formula({
+export const apparentSlip = /* @__PURE__ */ formula({
   name: 'apparent slip',
   symbol: 's',
   dimension: 'ratio',
@@ -24,7 +24,7 @@ export const apparentSlip = formula({
 });
 
 /** Slip reckoned from the water that meets the propeller. */
-export const realSlip = formula({
+export const realSlip = /* @__PURE__ */ formula({
   name: 'real slip',
   symbol: 's0',
   dimension: 'ratio',
@@ -38,7 +38,7 @@ export const realSlip = formula({
 });
 
 /** Speed from pitch, shaft speed and an assumed slip: the estimate of idle speed. */
-export const speedFromSlip = formula({
+export const speedFromSlip = /* @__PURE__ */ formula({
   name: 'vessel speed from pitch and slip',
   symbol: 'V',
   dimension: 'speed',
@@ -51,7 +51,7 @@ export const speedFromSlip = formula({
 });
 
 /** Pitch that gives a speed at a shaft speed with an assumed slip. */
-export const pitchFromSlip = formula({
+export const pitchFromSlip = /* @__PURE__ */ formula({
   name: 'pitch from speed and slip',
   symbol: 'P',
   dimension: 'length',
@@ -67,7 +67,7 @@ export const pitchFromSlip = formula({
 });
 
 /** Slip to be expected at a speed, by the handbook's line through many boats. */
-export const expectedSlip = formula({
+export const expectedSlip = /* @__PURE__ */ formula({
   name: 'expected slip, handbook',
   symbol: 's',
   dimension: 'ratio',

@@ -2,7 +2,7 @@ import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 import { DEFINITION } from './sources.js';
 
-export const tipSpeed = formula({
+export const tipSpeed = /* @__PURE__ */ formula({
   name: 'propeller tip speed',
   symbol: 'u',
   dimension: 'speed',

@@ -20,7 +20,7 @@ const ENTRAINED_BY_BLADES: Readonly<Record<number, readonly [number, number]>> =
 };
 
 /** A rough weight of a bronze propeller; low confidence, for first weight sums only. */
-export const propellerMassEstimate = formula({
+export const propellerMassEstimate = /* @__PURE__ */ formula({
   name: 'propeller mass estimate, handbook',
   symbol: 'm',
   dimension: 'mass',
@@ -36,7 +36,7 @@ export const propellerMassEstimate = formula({
 });
 
 /** Moment of inertia of the water that swings with the propeller. */
-export const entrainedWaterInertia = formula({
+export const entrainedWaterInertia = /* @__PURE__ */ formula({
   name: 'entrained water inertia',
   symbol: 'IE',
   dimension: 'moment of inertia',
@@ -65,7 +65,7 @@ export const entrainedWaterInertia = formula({
 });
 
 /** Propeller and its water together, when the dry inertia is known. */
-export const wetInertia = formula({
+export const wetInertia = /* @__PURE__ */ formula({
   name: 'propeller inertia in water',
   symbol: 'Iwet',
   dimension: 'moment of inertia',

@@ -17,7 +17,7 @@ const boreLeavesShaft = {
 };
 
 /** Tensile strength that the class formula may count: steel stronger than the cap gains nothing. Pa. */
-export const countedTensileStrength = formula({
+export const countedTensileStrength = /* @__PURE__ */ formula({
   name: 'tensile strength counted by class',
   symbol: 'R_m',
   dimension: 'pressure',
@@ -30,7 +30,7 @@ export const countedTensileStrength = formula({
 });
 
 /** Least shaft diameter by the class formula. d m; P W; ω rad/s; Rm Pa; F, k –; bore ratio d_i/d_o. */
-export const classShaftDiameter = formula({
+export const classShaftDiameter = /* @__PURE__ */ formula({
   name: 'class shaft diameter',
   symbol: 'd',
   dimension: 'length',
@@ -63,7 +63,7 @@ export const classShaftDiameter = formula({
 });
 
 /** Power per speed the fitted shaft takes by the class formula. K N·m; d_o m; Rm Pa; F, k –; bore ratio. */
-export const classPowerPerSpeed = formula({
+export const classPowerPerSpeed = /* @__PURE__ */ formula({
   name: 'power per speed of the fitted shaft, class formula',
   symbol: 'K',
   dimension: 'power per speed',
@@ -93,7 +93,7 @@ export const classPowerPerSpeed = formula({
 });
 
 /** Least diameter by the simplified rule for craft of at most 25 m. d m; P W; ω rad/s; k_s by material. */
-export const smallCraftClassDiameter = formula({
+export const smallCraftClassDiameter = /* @__PURE__ */ formula({
   name: 'simplified class shaft diameter of small craft',
   symbol: 'd',
   dimension: 'length',

@@ -11,7 +11,7 @@ const M68: Source = {
 };
 
 /** Size factor. c_D –; d m. */
-export const torsionalSizeFactor = formula({
+export const torsionalSizeFactor = /* @__PURE__ */ formula({
   name: 'size factor of torsional vibration limits',
   symbol: 'c_D',
   dimension: 'number',
@@ -25,7 +25,7 @@ export const torsionalSizeFactor = formula({
 });
 
 /** Share of rated speed. λ –; ω rad/s. */
-export const speedShare = formula({
+export const speedShare = /* @__PURE__ */ formula({
   name: 'speed over rated speed',
   symbol: 'λ',
   dimension: 'ratio',
@@ -38,7 +38,7 @@ export const speedShare = formula({
 });
 
 /** Permissible stress for continuous running, nominal and half range. τ_C Pa; Rm Pa; c_K, c_D, λ –. */
-export const continuousTorsionalLimit = formula({
+export const continuousTorsionalLimit = /* @__PURE__ */ formula({
   name: 'permissible torsional vibration stress, continuous',
   symbol: 'τ_C',
   dimension: 'pressure',
@@ -63,7 +63,7 @@ export const continuousTorsionalLimit = formula({
 });
 
 /** Permissible stress for passing quickly through. τ_T, τ_C Pa; c_K –. */
-export const transientTorsionalLimit = formula({
+export const transientTorsionalLimit = /* @__PURE__ */ formula({
   name: 'permissible torsional vibration stress, transient',
   symbol: 'τ_T',
   dimension: 'pressure',
@@ -90,7 +90,7 @@ const barredRange = [
 ];
 
 /** Lower end of the barred speed range round a critical with τ_C < τ ≤ τ_T. ω rad/s. */
-export const barredRangeStart = formula({
+export const barredRangeStart = /* @__PURE__ */ formula({
   name: 'start of the barred speed range',
   symbol: 'n₁',
   dimension: 'rotational speed',
@@ -103,7 +103,7 @@ export const barredRangeStart = formula({
 });
 
 /** Upper end of the barred speed range. ω rad/s. */
-export const barredRangeEnd = formula({
+export const barredRangeEnd = /* @__PURE__ */ formula({
   name: 'end of the barred speed range',
   symbol: 'n₂',
   dimension: 'rotational speed',

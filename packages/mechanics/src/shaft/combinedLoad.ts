@@ -10,7 +10,7 @@ const ASME: Source = {
 };
 
 /** Allowed shear stress of the ASME shafting code; the keyway factor is 0.75 with a keyway, 1 without. Pa. */
-export const asmeAllowedShear = formula({
+export const asmeAllowedShear = /* @__PURE__ */ formula({
   name: 'allowed shear stress, ASME shafting code',
   symbol: 'τ_a',
   dimension: 'pressure',
@@ -29,7 +29,7 @@ export const asmeAllowedShear = formula({
 });
 
 /** Diameter of a solid shaft under bending and torsion. d m; M, T N·m; τ_a Pa; C_m, C_t shock factors. */
-export const asmeShaftDiameter = formula({
+export const asmeShaftDiameter = /* @__PURE__ */ formula({
   name: 'shaft diameter for bending and torsion, ASME form',
   symbol: 'd',
   dimension: 'length',
@@ -63,7 +63,7 @@ export const asmeShaftDiameter = formula({
 });
 
 /** Moment at the aft bearing from the weight of an overhung propeller. M N·m; m kg; a m (bearing to its centre). */
-export const overhungPropellerMoment = formula({
+export const overhungPropellerMoment = /* @__PURE__ */ formula({
   name: 'bending moment of the overhung propeller',
   symbol: 'M',
   dimension: 'torque',
@@ -84,7 +84,7 @@ const EQUIVALENT: Source = {
 };
 
 /** Greatest normal stress from bending and thrust. σ Pa; M N·m; F N; d_o, d_i m. */
-export const bendingAndThrustStress = formula({
+export const bendingAndThrustStress = /* @__PURE__ */ formula({
   name: 'normal stress of bending and thrust',
   symbol: 'σ',
   dimension: 'pressure',
@@ -99,7 +99,7 @@ export const bendingAndThrustStress = formula({
 });
 
 /** Stress of simple tension that is as near to yield. Pa. */
-export const equivalentStress = formula({
+export const equivalentStress = /* @__PURE__ */ formula({
   name: 'equivalent stress by distortion energy',
   symbol: 'σ_v',
   dimension: 'pressure',
@@ -125,7 +125,7 @@ const FATIGUE_RANGE =
   'The endurance limit must already hold size, finish, notch and corrosion: in sea water there may be none.';
 
 /** Diameter of a solid shaft in fatigue; shear ratio taken equal to S_y/S_e. d m; M, T N·m; S Pa; n –. */
-export const fatigueShaftDiameter = formula({
+export const fatigueShaftDiameter = /* @__PURE__ */ formula({
   name: 'shaft diameter in fatigue',
   symbol: 'd',
   dimension: 'length',
@@ -146,7 +146,7 @@ export const fatigueShaftDiameter = formula({
 });
 
 /** Safety factor in fatigue of a fitted shaft, solid (bore 0) or hollow. n –; d_o, d_i m; M, T N·m; S Pa. */
-export const fatigueSafetyFactor = formula({
+export const fatigueSafetyFactor = /* @__PURE__ */ formula({
   name: 'safety factor in fatigue of the fitted shaft',
   symbol: 'n',
   dimension: 'number',

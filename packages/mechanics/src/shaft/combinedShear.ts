@@ -14,7 +14,7 @@ const ASME_AXIAL: Source = {
  * Greatest shear stress of a round shaft, solid (bore 0) or hollow, under bending, torsion and thrust.
  * τ Pa; M, T N·m; F N; d_o, d_i m; C_m, C_t shock factors; α column factor, 1 where the thrust pulls.
  */
-export const asmeCombinedShear = formula({
+export const asmeCombinedShear = /* @__PURE__ */ formula({
   name: 'shear stress of bending, torsion and thrust, ASME form',
   symbol: 'τ',
   dimension: 'pressure',
@@ -57,7 +57,7 @@ export const asmeCombinedShear = formula({
 });
 
 /** Length between supports over the radius of gyration of a round shaft. λ –; L, d_o, d_i m. */
-export const shaftSlenderness = formula({
+export const shaftSlenderness = /* @__PURE__ */ formula({
   name: 'slenderness of a shaft between supports',
   symbol: 'λ',
   dimension: 'number',
@@ -73,7 +73,7 @@ export const shaftSlenderness = formula({
 export const SHORT_COLUMN = 115;
 
 /** How much more a pressing thrust counts because the shaft may bow. α –; λ –. */
-export const columnFactorShort = formula({
+export const columnFactorShort = /* @__PURE__ */ formula({
   name: 'column factor of a short shaft',
   symbol: 'α',
   dimension: 'number',
@@ -86,7 +86,7 @@ export const columnFactorShort = formula({
 });
 
 /** The same of a slender shaft with hinged ends. α –; λ –; S_y, E Pa. */
-export const columnFactorLong = formula({
+export const columnFactorLong = /* @__PURE__ */ formula({
   name: 'column factor of a slender shaft',
   symbol: 'α',
   dimension: 'number',
@@ -100,7 +100,7 @@ export const columnFactorLong = formula({
 });
 
 /** How many times the equivalent stress goes into the tensile yield. n –; S_y, σ_v Pa. */
-export const yieldFactor = formula({
+export const yieldFactor = /* @__PURE__ */ formula({
   name: 'factor against yield',
   symbol: 'n',
   dimension: 'number',

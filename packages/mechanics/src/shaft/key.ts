@@ -12,7 +12,7 @@ const squareGuide =
   'Statics of a straight key; common practice is a width of about a quarter of the shaft diameter.';
 
 /** Key length so that it does not shear. L m; T N·m; τ Pa allowed in shear; b width, d shaft m. */
-export const keyLengthInShear = formula({
+export const keyLengthInShear = /* @__PURE__ */ formula({
   name: 'key length in shear',
   symbol: 'L',
   dimension: 'length',
@@ -26,7 +26,7 @@ export const keyLengthInShear = formula({
 });
 
 /** Key length so that its flank does not crush. L m; T N·m; σ Pa allowed in bearing; h height, d shaft m. */
-export const keyLengthInCrushing = formula({
+export const keyLengthInCrushing = /* @__PURE__ */ formula({
   name: 'key length in crushing',
   symbol: 'L',
   dimension: 'length',
@@ -40,7 +40,7 @@ export const keyLengthInCrushing = formula({
 });
 
 /** Key length that shears at the torque at which the shaft yields, key and shaft of one material. L, b, d m. */
-export const keyLengthForWholeShaft = formula({
+export const keyLengthForWholeShaft = /* @__PURE__ */ formula({
   name: 'key length as strong as the shaft',
   symbol: 'L',
   dimension: 'length',
@@ -58,7 +58,7 @@ export const keyLengthForWholeShaft = formula({
 });
 
 /** Least shear area of the propeller key by class practice. A m²; d rule diameter, d₁ at mid-length of the key m. */
-export const classKeyArea = formula({
+export const classKeyArea = /* @__PURE__ */ formula({
   name: 'class key area',
   symbol: 'B L',
   dimension: 'area',

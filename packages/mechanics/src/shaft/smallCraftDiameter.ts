@@ -21,7 +21,7 @@ const factorInUse = {
 };
 
 /** Least diameter of a solid propeller shaft. d m; P W; ω rad/s; St Pa (torsional yield); SF –. */
-export const smallCraftShaftDiameter = formula({
+export const smallCraftShaftDiameter = /* @__PURE__ */ formula({
   name: 'small-craft shaft diameter',
   symbol: 'd',
   dimension: 'length',
@@ -35,7 +35,7 @@ export const smallCraftShaftDiameter = formula({
 });
 
 /** Power per speed the fitted shaft takes, solid (bore 0) or hollow. K N·m = W/(rad/s); d_o, d_i m; St Pa; SF –. */
-export const smallCraftPowerPerSpeed = formula({
+export const smallCraftPowerPerSpeed = /* @__PURE__ */ formula({
   name: 'power per speed of the fitted shaft, small-craft formula',
   symbol: 'K',
   dimension: 'power per speed',
@@ -53,7 +53,7 @@ export const smallCraftPowerPerSpeed = formula({
 });
 
 /** Safety factor that the fitted shaft really has. SF –; d_o, d_i m; St Pa; P W; ω rad/s. */
-export const smallCraftSafetyFactor = formula({
+export const smallCraftSafetyFactor = /* @__PURE__ */ formula({
   name: 'safety factor of the fitted shaft, small-craft formula',
   symbol: 'SF',
   dimension: 'number',
@@ -77,7 +77,7 @@ export const smallCraftSafetyFactor = formula({
 });
 
 /** What is left of the allowed power per speed: capacity ÷ demand − 1. K N·m; P W; ω rad/s. */
-export const shaftPowerMargin = formula({
+export const shaftPowerMargin = /* @__PURE__ */ formula({
   name: 'margin of shaft power per speed',
   symbol: 'm',
   dimension: 'ratio',
@@ -90,7 +90,7 @@ export const shaftPowerMargin = formula({
 });
 
 /** First guess of a shaft from its propeller; never a check. d, D m; ratio by material and blades. */
-export const shaftDiameterFromPropeller = formula({
+export const shaftDiameterFromPropeller = /* @__PURE__ */ formula({
   name: 'shaft diameter guessed from the propeller',
   symbol: 'd',
   dimension: 'length',

@@ -5,7 +5,7 @@ const CONE: Source = { title: 'geometry of a cone', confidence: 'derived' };
 const CONE_RANGE = 'Taper is change of diameter per length: 1/16, 1/12, 1/10.';
 
 /** Small end of a taper. d_s, d, L m; taper –. */
-export const taperSmallEnd = formula({
+export const taperSmallEnd = /* @__PURE__ */ formula({
   name: 'small end of a taper',
   symbol: 'd_s',
   dimension: 'length',
@@ -20,7 +20,7 @@ export const taperSmallEnd = formula({
 });
 
 /** Diameter at a distance from the large end. d_x, d, x m; taper –. */
-export const diameterOnTaper = formula({
+export const diameterOnTaper = /* @__PURE__ */ formula({
   name: 'diameter on a taper',
   symbol: 'd_x',
   dimension: 'length',
@@ -33,7 +33,7 @@ export const diameterOnTaper = formula({
 });
 
 /** Large end of a taper. d, d_s, L m; taper –. */
-export const taperLargeEnd = formula({
+export const taperLargeEnd = /* @__PURE__ */ formula({
   name: 'large end of a taper',
   symbol: 'd',
   dimension: 'length',
@@ -49,7 +49,7 @@ export const taperLargeEnd = formula({
  * How far forward of the shaft's large end the hub comes to rest: bored large it stands forward of the taper
  * (positive), bored small it stays aft (negative). s, d m; taper –.
  */
-export const hubSeatShift = formula({
+export const hubSeatShift = /* @__PURE__ */ formula({
   name: 'shift of a hub on its taper',
   symbol: 's',
   dimension: 'length',
@@ -62,7 +62,7 @@ export const hubSeatShift = formula({
 });
 
 /** Full angle of the cone. rad; taper –. */
-export const taperAngle = formula({
+export const taperAngle = /* @__PURE__ */ formula({
   name: 'included angle of a taper',
   symbol: '2α',
   dimension: 'angle',

@@ -16,7 +16,7 @@ export const boreInside = {
 };
 
 /** Greatest shear stress in a round shaft, solid (bore 0) or hollow. τ Pa; T N·m; d_o, d_i m. */
-export const torsionalShearStress = formula({
+export const torsionalShearStress = /* @__PURE__ */ formula({
   name: 'torsional shear stress',
   symbol: 'τ',
   dimension: 'pressure',
@@ -29,7 +29,7 @@ export const torsionalShearStress = formula({
 });
 
 /** Torque that brings a round shaft to an allowed shear stress. T N·m; τ Pa; d_o, d_i m. */
-export const torqueAtShearStress = formula({
+export const torqueAtShearStress = /* @__PURE__ */ formula({
   name: 'torque at an allowed torsional stress',
   symbol: 'T',
   dimension: 'torque',
@@ -42,7 +42,7 @@ export const torqueAtShearStress = formula({
 });
 
 /** Outside diameter for an allowed shear stress; bore ratio d_i/d_o, 0 for solid. d m; T N·m; τ Pa. */
-export const diameterForTorsion = formula({
+export const diameterForTorsion = /* @__PURE__ */ formula({
   name: 'shaft diameter for an allowed torsional stress',
   symbol: 'd_o',
   dimension: 'length',
@@ -61,7 +61,7 @@ export const diameterForTorsion = formula({
 });
 
 /** Mass of a round shaft by length. m kg/m; ρ kg/m³; d_o, d_i m. */
-export const massPerLength = formula({
+export const massPerLength = /* @__PURE__ */ formula({
   name: 'mass per length of a round shaft',
   symbol: 'm′',
   dimension: 'mass per length',
@@ -75,7 +75,7 @@ export const massPerLength = formula({
 });
 
 /** Shear modulus of an isotropic metal, where no table prints it. G, E Pa; ν –. */
-export const shearModulus = formula({
+export const shearModulus = /* @__PURE__ */ formula({
   name: "shear modulus from Young's modulus",
   symbol: 'G',
   dimension: 'pressure',

@@ -12,7 +12,7 @@ const SMALL_CRAFT: Source = {
 };
 
 /** Torsional yield of steel and nickel alloys by the small-craft standard, from 0.2 % tensile yield. Pa. */
-export const torsionalYieldTwoThirds = formula({
+export const torsionalYieldTwoThirds = /* @__PURE__ */ formula({
   name: 'torsional yield, two thirds of tensile yield',
   symbol: 'S_t',
   dimension: 'pressure',
@@ -25,7 +25,7 @@ export const torsionalYieldTwoThirds = formula({
 });
 
 /** Torsional yield by distortion energy (von Mises), lower than the small-craft rule. Pa. */
-export const torsionalYieldDistortionEnergy = formula({
+export const torsionalYieldDistortionEnergy = /* @__PURE__ */ formula({
   name: 'torsional yield by distortion energy',
   symbol: 'S_t',
   dimension: 'pressure',
@@ -38,7 +38,7 @@ export const torsionalYieldDistortionEnergy = formula({
 });
 
 /** Torsional yield of copper alloys. Pa. */
-export const torsionalYieldCopperAlloy = formula({
+export const torsionalYieldCopperAlloy = /* @__PURE__ */ formula({
   name: 'torsional yield of copper alloys, half of tensile yield',
   symbol: 'S_t',
   dimension: 'pressure',

@@ -64,7 +64,7 @@ export function carriedShares(
 }
 
 /** Torque that a clutch or brake carries, by its share of the torque that enters the train. */
-export const torqueOfShare = formula({
+export const torqueOfShare = /* @__PURE__ */ formula({
   name: 'torque carried by a member of a gear train',
   symbol: 'T_h',
   dimension: 'torque',

@@ -16,7 +16,7 @@ const SUN_RING = { sun: 'number', ring: 'number' } as const;
 const SYMBOLS = { sun: 'Z_S', ring: 'Z_R' } as const;
 
 /** Ratio of two gears on fixed shafts, without its sign: an external mesh reverses, an internal one does not. */
-export const gearPairRatio = formula({
+export const gearPairRatio = /* @__PURE__ */ formula({
   name: 'ratio of a gear pair',
   symbol: 'i',
   dimension: 'ratio',
@@ -29,7 +29,7 @@ export const gearPairRatio = formula({
 });
 
 /** Simple set, ring held: sun in, carrier out. Sense kept. */
-export const sunToCarrierRatio = formula({
+export const sunToCarrierRatio = /* @__PURE__ */ formula({
   name: 'ratio sun to carrier, ring held',
   symbol: 'i',
   dimension: 'ratio',
@@ -42,7 +42,7 @@ export const sunToCarrierRatio = formula({
 });
 
 /** Simple set, sun held: ring in, carrier out. Sense kept; between 1 and 2. */
-export const ringToCarrierRatio = formula({
+export const ringToCarrierRatio = /* @__PURE__ */ formula({
   name: 'ratio ring to carrier, sun held',
   symbol: 'i',
   dimension: 'ratio',
@@ -55,7 +55,7 @@ export const ringToCarrierRatio = formula({
 });
 
 /** Simple set, carrier held: sun in, ring out. Sense reversed. */
-export const sunToRingRatio = formula({
+export const sunToRingRatio = /* @__PURE__ */ formula({
   name: 'ratio sun to ring, carrier held',
   symbol: 'i',
   dimension: 'ratio',
@@ -68,7 +68,7 @@ export const sunToRingRatio = formula({
 });
 
 /** Double-planet set (two planets in series), carrier held: sun in, ring out. Sense kept. */
-export const doublePlanetRatio = formula({
+export const doublePlanetRatio = /* @__PURE__ */ formula({
   name: 'ratio sun to ring of a double-planet set, carrier held',
   symbol: 'i',
   dimension: 'ratio',
@@ -81,7 +81,7 @@ export const doublePlanetRatio = formula({
 });
 
 /** Teeth of the ring of a simple set, so that it closes round sun and planet of one module. */
-export const ringTeeth = formula({
+export const ringTeeth = /* @__PURE__ */ formula({
   name: 'ring teeth of a simple set',
   symbol: 'Z_R',
   dimension: 'number',
@@ -94,7 +94,7 @@ export const ringTeeth = formula({
 });
 
 /** Torque that holds the ring (or comes out of it) when the sun takes this torque, without losses. */
-export const ringTorque = formula({
+export const ringTorque = /* @__PURE__ */ formula({
   name: 'ring torque of a simple set',
   symbol: 'T_R',
   dimension: 'torque',
@@ -107,7 +107,7 @@ export const ringTorque = formula({
 });
 
 /** Torque on the carrier when the sun takes this torque, without losses; it opposes the other two. */
-export const carrierTorque = formula({
+export const carrierTorque = /* @__PURE__ */ formula({
   name: 'carrier torque of a simple set',
   symbol: 'T_c',
   dimension: 'torque',

@@ -4,7 +4,7 @@ import { formula } from '../core/formula.js';
  * Speed at which an excitation of order q (times per turn of that shaft) meets a natural frequency, Ω = 2π f / q, rad/s.
  * For blade rate q is the number of blades; for whirl once per turn it is 1.
  */
-export const criticalSpeed = formula({
+export const criticalSpeed = /* @__PURE__ */ formula({
   name: 'critical speed of an order',
   symbol: 'Ω',
   dimension: 'rotational speed',

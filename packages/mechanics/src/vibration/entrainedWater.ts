@@ -14,7 +14,7 @@ export const TORSIONAL_ENTRAINED_WATER = given('entrained water, torsion', 'w', 
 });
 
 /** m' = m (1 + w), kg. */
-export const propellerMassInWater = formula({
+export const propellerMassInWater = /* @__PURE__ */ formula({
   name: 'propeller mass with entrained water',
   symbol: 'm′',
   dimension: 'mass',
@@ -26,7 +26,7 @@ export const propellerMassInWater = formula({
 });
 
 /** I' = I (1 + w), kg·m²: polar or diametral, with the fraction that belongs to it. */
-export const propellerInertiaInWater = formula({
+export const propellerInertiaInWater = /* @__PURE__ */ formula({
   name: 'propeller inertia with entrained water',
   symbol: 'I′',
   dimension: 'moment of inertia',

@@ -9,7 +9,7 @@ const bored: RangeRule<Bored> = {
 };
 
 /** I = π (d⁴ − di⁴) / 64, for bending. d outside diameter, di bore (0 when solid), m. */
-export const shaftSecondMomentOfArea = formula({
+export const shaftSecondMomentOfArea = /* @__PURE__ */ formula({
   name: 'second moment of area of a round shaft',
   symbol: 'I',
   dimension: 'second moment of area',
@@ -25,7 +25,7 @@ export const shaftSecondMomentOfArea = formula({
  * In a lumped system half of it goes to each end, which is close while the span between inertias is short
  * against the wave length of the mode.
  */
-export const shaftPolarInertia = formula({
+export const shaftPolarInertia = /* @__PURE__ */ formula({
   name: 'polar moment of inertia of a round shaft',
   symbol: 'J',
   dimension: 'moment of inertia',
@@ -38,7 +38,7 @@ export const shaftPolarInertia = formula({
 });
 
 /** k = G π (d⁴ − di⁴) / (32 L), N·m/rad. G shear modulus, Pa; L length between the flanges or hubs, m. */
-export const shaftTorsionalStiffness = formula({
+export const shaftTorsionalStiffness = /* @__PURE__ */ formula({
   name: 'torsional stiffness of a round shaft',
   symbol: 'k',
   dimension: 'torsional stiffness',

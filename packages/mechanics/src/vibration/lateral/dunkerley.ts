@@ -3,7 +3,7 @@ import type { Value } from '../../core/value.js';
 import { DUNKERLEY } from '../sources.js';
 
 /** 1/f² = 1/f₁² + 1/f₂², for a shaft whose parts alone would vibrate at f₁ and f₂. Never above the true frequency. */
-export const dunkerleyPair = formula({
+export const dunkerleyPair = /* @__PURE__ */ formula({
   name: 'Dunkerley combination of two frequencies',
   symbol: 'f',
   dimension: 'frequency',

@@ -8,7 +8,7 @@ const inside = {
 };
 
 /** δ = W L³ / (3 E I), m: load W (N) at the free end of a cantilever of length L. */
-export const cantileverEndDeflection = formula({
+export const cantileverEndDeflection = /* @__PURE__ */ formula({
   name: 'deflection of a cantilever under an end load',
   symbol: 'δ',
   dimension: 'length',
@@ -20,7 +20,7 @@ export const cantileverEndDeflection = formula({
 });
 
 /** δ = W a² b² / (3 E I (a + b)), m: load W at a from one simple support and b from the other. */
-export const pinnedSpanDeflection = formula({
+export const pinnedSpanDeflection = /* @__PURE__ */ formula({
   name: 'deflection of a simply supported span under a load',
   symbol: 'δ',
   dimension: 'length',
@@ -32,7 +32,7 @@ export const pinnedSpanDeflection = formula({
 });
 
 /** δ = W a³ b³ / (3 E I (a + b)³), m: load W at a and b from two fixed ends. */
-export const fixedSpanDeflection = formula({
+export const fixedSpanDeflection = /* @__PURE__ */ formula({
   name: 'deflection of a span fixed at both ends under a load',
   symbol: 'δ',
   dimension: 'length',
@@ -44,7 +44,7 @@ export const fixedSpanDeflection = formula({
 });
 
 /** δ = 5 μ g L⁴ / (384 E I), m: greatest sag of a simply supported span under its own weight. */
-export const uniformSpanSag = formula({
+export const uniformSpanSag = /* @__PURE__ */ formula({
   name: 'sag of a simply supported uniform span',
   symbol: 'δ',
   dimension: 'length',
@@ -57,7 +57,7 @@ export const uniformSpanSag = formula({
 });
 
 /** f = √(g/δ) / 2π, Hz: one mass on a massless shaft that sags by δ (m) under it. 0.4985 / √δ. */
-export const frequencyFromDeflection = formula({
+export const frequencyFromDeflection = /* @__PURE__ */ formula({
   name: 'natural frequency from static deflection',
   symbol: 'f',
   dimension: 'frequency',
@@ -73,7 +73,7 @@ export const frequencyFromDeflection = formula({
  * f = √(1.268 g/δ) / 2π, Hz: a simply supported uniform span with mid-span sag δ (m).
  * The factor is 5π⁴/384 = 1.2683; handbooks print 1.27.
  */
-export const frequencyFromUniformSag = formula({
+export const frequencyFromUniformSag = /* @__PURE__ */ formula({
   name: 'natural frequency from the sag of a uniform span',
   symbol: 'f',
   dimension: 'frequency',

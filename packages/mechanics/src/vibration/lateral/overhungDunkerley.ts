@@ -27,7 +27,7 @@ export const overhungDunkerley = {
  * Panagopulos' version, Hz, with shaft coefficients b⁴/8 + L b³/9 + 7L⁴/360. The coefficients are from memory and
  * unconfirmed; they give a lower frequency than Dunkerley, which is already a lower bound. Shown for comparison only.
  */
-export const overhungPanagopulos = formula({
+export const overhungPanagopulos = /* @__PURE__ */ formula({
   name: 'lateral frequency of an overhung propeller by Panagopulos’ coefficients',
   symbol: 'f',
   dimension: 'frequency',

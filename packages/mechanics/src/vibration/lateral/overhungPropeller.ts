@@ -28,7 +28,7 @@ export const overhungFrequency = {
  * Ie = Id − Ip/q: diametral inertia as it acts when the shaft whirls at q times its own speed, kg·m².
  * q is positive when the whirl turns with the shaft, negative when it turns against it, and ±Z at blade rate.
  */
-export const whirlInertia = formula({
+export const whirlInertia = /* @__PURE__ */ formula({
   name: 'effective diametral inertia in whirl',
   symbol: 'Ie',
   dimension: 'moment of inertia',

@@ -8,7 +8,7 @@ import { type SpanEnds, spanFrequencyNumber } from './spanEndConditions.js';
  * β frequency number of the end conditions and mode; L span, m; E Young's modulus, Pa; I second moment of
  * area, m⁴; μ mass per length, kg/m.
  */
-export const uniformSpanFrequency = formula({
+export const uniformSpanFrequency = /* @__PURE__ */ formula({
   name: 'natural frequency of a uniform span',
   symbol: 'f',
   dimension: 'frequency',

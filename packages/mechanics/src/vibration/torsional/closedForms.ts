@@ -2,7 +2,7 @@ import { type FormulaSpec, formula, type RangeRule } from '../../core/formula.js
 import { BEVAN_VIBRATIONS } from '../sources.js';
 
 /** f = √(k/J) / 2π, Hz: one inertia on a shaft whose other end cannot turn. */
-export const oneInertiaFrequency = formula({
+export const oneInertiaFrequency = /* @__PURE__ */ formula({
   name: 'torsional natural frequency of one inertia on a held shaft',
   symbol: 'f',
   dimension: 'frequency',
@@ -14,7 +14,7 @@ export const oneInertiaFrequency = formula({
 });
 
 /** f = √(k (J₁ + J₂) / (J₁ J₂)) / 2π, Hz: two inertias on a free shaft. */
-export const twoInertiaFrequency = formula({
+export const twoInertiaFrequency = /* @__PURE__ */ formula({
   name: 'torsional natural frequency of two inertias',
   symbol: 'f',
   dimension: 'frequency',
@@ -26,7 +26,7 @@ export const twoInertiaFrequency = formula({
 });
 
 /** x = L J₂ / (J₁ + J₂), m from J₁: the place of the shaft that does not move. */
-export const twoInertiaNode = formula({
+export const twoInertiaNode = /* @__PURE__ */ formula({
   name: 'node between two inertias',
   symbol: 'x',
   dimension: 'length',

@@ -4,7 +4,7 @@ import type { TorsionalModel } from './torsionalModel.js';
 import type { TorsionalMode } from './torsionalModes.js';
 
 /** C = 2 Q/Ω, N·m·s/rad: slope of a propeller torque that goes with the square of speed. */
-export const propellerDampingSquareLaw = formula({
+export const propellerDampingSquareLaw = /* @__PURE__ */ formula({
   name: 'propeller damping by the square law',
   symbol: 'C',
   dimension: 'torsional damping',
@@ -17,7 +17,7 @@ export const propellerDampingSquareLaw = formula({
 });
 
 /** C = a Q/N with N in rpm and a near 30 (Archer), which is π Q/Ω in SI. */
-export const propellerDampingArcher = formula({
+export const propellerDampingArcher = /* @__PURE__ */ formula({
   name: 'propeller damping by Archer’s factor',
   symbol: 'C',
   dimension: 'torsional damping',
@@ -38,7 +38,7 @@ export const ARCHER_FACTOR = given('Archer’s factor', 'a', 'number', 30, {
 });
 
 /** C = ω J / M, N·m·s/rad: damping at one crank from the magnifier M that it alone would allow. */
-export const engineDamping = formula({
+export const engineDamping = /* @__PURE__ */ formula({
   name: 'engine damping from a magnifier',
   symbol: 'C',
   dimension: 'torsional damping',
@@ -55,7 +55,7 @@ export const engineDamping = formula({
 });
 
 /** C = ψ k / (2π ω), N·m·s/rad: an elastomeric coupling with relative damping ψ (energy lost per cycle ÷ stored). */
-export const couplingDamping = formula({
+export const couplingDamping = /* @__PURE__ */ formula({
   name: 'elastomeric coupling damping',
   symbol: 'C',
   dimension: 'torsional damping',
@@ -68,7 +68,7 @@ export const couplingDamping = formula({
 });
 
 /** ψ = 2π / M: what the dynamic magnifier on a coupling sheet says in terms of relative damping. */
-export const relativeDampingOfMagnifier = formula({
+export const relativeDampingOfMagnifier = /* @__PURE__ */ formula({
   name: 'relative damping of a dynamic magnifier',
   symbol: 'ψ',
   dimension: 'number',

@@ -3,7 +3,7 @@ import type { Value } from '../../core/value.js';
 import { LUMPED_TORSION } from '../sources.js';
 
 /** Lₑ = L (dₑ/d)⁴, m: length of diameter dₑ that twists as much as length L of diameter d; same material, both solid. */
-export const equivalentLength = formula({
+export const equivalentLength = /* @__PURE__ */ formula({
   name: 'equivalent length of a stepped shaft piece',
   symbol: 'Lₑ',
   dimension: 'length',
@@ -20,7 +20,7 @@ export const equivalentLength = formula({
 });
 
 /** 1/k = 1/k₁ + 1/k₂, N·m/rad: two springs that carry the same torque. */
-export const seriesPairStiffness = formula({
+export const seriesPairStiffness = /* @__PURE__ */ formula({
   name: 'torsional stiffness of two in series',
   symbol: 'k',
   dimension: 'torsional stiffness',
@@ -40,7 +40,7 @@ export function seriesStiffness(
 }
 
 /** J' = J / i², kg·m²: what an inertia after a reduction i (speed before ÷ speed after) amounts to before it. */
-export const referredInertia = formula({
+export const referredInertia = /* @__PURE__ */ formula({
   name: 'moment of inertia referred across a gear',
   symbol: 'J′',
   dimension: 'moment of inertia',
@@ -52,7 +52,7 @@ export const referredInertia = formula({
 });
 
 /** k' = k / i², N·m/rad: what a stiffness after a reduction i amounts to before it. */
-export const referredStiffness = formula({
+export const referredStiffness = /* @__PURE__ */ formula({
   name: 'torsional stiffness referred across a gear',
   symbol: 'k′',
   dimension: 'torsional stiffness',

@@ -13,7 +13,7 @@ export interface ExcitationOrder {
 }
 
 /** q' = q i: an order of a shaft, counted per turn of the shaft behind a reduction i, which turns slower. */
-export const orderBehindGear = formula({
+export const orderBehindGear = /* @__PURE__ */ formula({
   name: 'order seen behind a gear',
   symbol: 'q′',
   dimension: 'number',

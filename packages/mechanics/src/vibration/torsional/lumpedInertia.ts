@@ -3,7 +3,7 @@ import { given, type Value } from '../../core/value.js';
 import { LUMPED_TORSION } from '../sources.js';
 
 /** J/2 at each end of a spring: a coupling whose sheet gives one figure for the whole. kg·m². */
-export const halfInertia = formula({
+export const halfInertia = /* @__PURE__ */ formula({
   name: 'half the inertia of a coupling',
   symbol: 'J/2',
   dimension: 'moment of inertia',

@@ -1,0 +1,143 @@
+// Mutation testing: `node tests/mutation/mutate.mjs [--sample N] [--seed S] [--all] [path ...]`, see tests/README.md.
+// Each source is tried alone: all its mutants are put into it side by side, its suites run once, and every test that
+// meets a mutant runs again under it. What no test tells apart is printed.
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { startVitest } from 'vitest/node';
+import { instrument } from './instrument.mjs';
+
+const root = resolve(import.meta.dirname, '../..');
+const { values: given, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    sample: { type: 'string' },
+    seed: { type: 'string', default: '1' },
+    all: { type: 'boolean' },
+    least: { type: 'string' },
+  },
+});
+
+/** What is mutated, and the suites that should see it. */
+const FIELDS = [
+  {
+    under: 'packages/drivetrain/src/rules',
+    suites: [
+      'tests/rules',
+      'packages/drivetrain/test',
+      'tests/trials.test.ts',
+      'tests/margins.property.test.ts',
+    ],
+  },
+  {
+    under: 'packages/drivetrain/src/analysis',
+    suites: [
+      'tests/rules',
+      'packages/drivetrain/test',
+      'tests/examples-methods.test.ts',
+      'tests/published-clutches.test.ts',
+      'tests/published-trains.test.ts',
+    ],
+  },
+  { under: 'packages/mechanics/src', suites: ['packages/mechanics/test'] },
+];
+
+const sources = FIELDS.flatMap(field => sourcesIn(field.under).map(path => ({ path, field })));
+const wanted = chosen(sources);
+const survivors = [];
+let killed = 0;
+let all = 0;
+const reports = mkdtempSync(join(tmpdir(), 'mutation-'));
+process.env.MUTATION_REPORT = join(reports, 'report.json');
+for (const [index, { path, field }] of wanted.entries()) {
+  const result = await tryOne(path, field.suites);
+  killed += result.killed;
+  all += result.mutants;
+  survivors.push(...result.survivors);
+  console.log(`${index + 1}/${wanted.length} ${path}: ${result.killed} of ${result.mutants} killed`);
+  for (const one of result.survivors)
+    console.log(`    ${path}:${one.line}${one.reached ? '' : ' (not reached)'}: ${one.from}  →  ${one.to}`);
+}
+rmSync(reports, { recursive: true, force: true });
+const score = all === 0 ? 1 : killed / all;
+console.log(`${killed} of ${all} mutants killed, ${(100 * score).toFixed(1)} %, in ${wanted.length} sources`);
+process.exit(score * 100 < Number(given.least ?? 0) ? 1 : 0);
+
+async function tryOne(path, suites) {
+  let mutants = [];
+  const file = join(root, path);
+  ({ mutants } = instrument(readFileSync(file, 'utf8'), 1));
+  if (mutants.length === 0) return { killed: 0, mutants: 0, survivors: [] };
+  const plugin = {
+    name: 'mutants',
+    enforce: 'pre',
+    transform: (code, id) =>
+      id.split('?')[0] === file ? { code: instrument(code, 1).text, map: null } : undefined,
+  };
+  const vitest = await startVitest(
+    'test',
+    suites,
+    {
+      root,
+      config: false,
+      watch: false,
+      reporters: process.env.MUTATION_LOUD ? ['dot'] : [{}],
+      isolate: false,
+      maxWorkers: 1,
+      pool: 'forks',
+      runner: join(import.meta.dirname, 'runner.ts'),
+      include: ['packages/*/test/**/*.test.ts', 'tests/**/*.test.ts'],
+      exclude: [
+        '**/node_modules/**',
+        'tests/workbench/**',
+        'tests/clients/**',
+        '**/*.long.test.ts',
+        'tests/silence/**',
+        'tests/rules/isolation.test.ts',
+        'tests/rules/missing-data.test.ts',
+        'tests/rules/gallery.test.ts',
+        'tests/rules/criterion-chooser.test.ts',
+      ],
+      setupFiles: ['packages/language/scripts/group-by.mjs'],
+      testTimeout: 60_000,
+      ...(suites.relatedTo ? { related: [file] } : {}),
+    },
+    { plugins: [plugin] },
+  );
+  const failed = vitest.state
+    .getFiles()
+    .filter(one => one.result?.state === 'fail')
+    .map(one => relative(root, one.filepath));
+  await vitest.close();
+  if (failed.length > 0) console.log(`    fails as it stands: ${failed.join(', ')}`);
+  const report = JSON.parse(readFileSync(process.env.MUTATION_REPORT, 'utf8'));
+  const told = new Set(report.killed.map(([id]) => id));
+  const reached = new Set(report.reached);
+  return {
+    killed: mutants.filter(one => told.has(one.id)).length,
+    mutants: mutants.length,
+    survivors: mutants
+      .filter(one => !told.has(one.id))
+      .map(one => ({ ...one, reached: reached.has(one.id) })),
+  };
+}
+
+function sourcesIn(folder) {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter(path => path.endsWith('.ts'))
+    .map(path => `${folder}/${path.replaceAll('\\', '/')}`)
+    .sort();
+}
+
+function chosen(from) {
+  if (positionals.length > 0) return from.filter(one => positionals.some(path => one.path.includes(path)));
+  if (given.all) return from;
+  const count = Number(given.sample ?? 12);
+  const seed = Number(given.seed);
+  const step = from.length / count;
+  return Array.from(
+    { length: count },
+    (_, index) => from[Math.floor((index + (((index + 1) * 0.618034 * seed) % 1)) * step)],
+  );
+}

@@ -1,0 +1,79 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { UNREACHED } from './unreached.js';
+
+const packages = join(import.meta.dirname, '..', '..', 'packages');
+const sources = (name: string) =>
+  readdirSync(join(packages, name, 'src'), { recursive: true, encoding: 'utf8' })
+    .filter(path => path.endsWith('.ts'))
+    .map(path => {
+      const text = readFileSync(join(packages, name, 'src', path), 'utf8');
+      return { path, text: text.replace(/\/\*(?! @__PURE__)[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '') };
+    });
+
+interface Declared {
+  readonly name: string;
+  readonly path: string;
+  readonly exported: boolean;
+  readonly isFormula: boolean;
+  readonly words: ReadonlySet<string>;
+}
+
+const wordsOf = (text: string) => new Set(text.match(/\w+/g));
+const FORMULA = / = (\/\* @__PURE__ \*\/ )?formula\(/;
+
+/** What stands at the top level of the files of mechanics, each with the words in it. */
+const declared: readonly Declared[] = sources('mechanics')
+  .filter(({ path }) => !path.endsWith('index.ts'))
+  .flatMap(({ path, text }) =>
+    text.split(/^(?=(?:export )?(?:const|function|class|interface|type)\b)/m).flatMap(piece => {
+      const head = /^(export )?(?:const|function|class|interface|type) (\w+)/.exec(piece);
+      if (!head) return [];
+      const exported = head[1] !== undefined;
+      const isFormula = exported && FORMULA.test(piece.split('\n')[0]!);
+      return [{ name: head[2]!, path, exported, isFormula, words: wordsOf(piece) }];
+    }),
+  );
+
+/** Names that other packages say, and all that these rest on. */
+function reached(): ReadonlySet<Declared> {
+  const byName = new Map<string, Declared[]>();
+  for (const one of declared) byName.set(one.name, [...(byName.get(one.name) ?? []), one]);
+  const seen = new Set<Declared>();
+  const waiting: Declared[] = [];
+  const meet = (words: ReadonlySet<string>, path: string) => {
+    for (const word of words)
+      for (const one of byName.get(word) ?? [])
+        if (!seen.has(one) && (one.exported || one.path === path)) {
+          seen.add(one);
+          waiting.push(one);
+        }
+  };
+  for (const name of readdirSync(packages).filter(one => one !== 'mechanics'))
+    for (const { path, text } of sources(name)) meet(wordsOf(text), `${name}/${path}`);
+  for (let one = waiting.pop(); one; one = waiting.pop()) meet(one.words, one.path);
+  return seen;
+}
+
+const formulas = declared.filter(one => one.isFormula);
+const kept = Object.values(UNREACHED).flat();
+
+it('no formula is added that nothing reaches from a spec', () => {
+  expect(formulas.length).toBeGreaterThan(0);
+  const seen = reached();
+  expect(formulas.filter(one => !seen.has(one) && !kept.includes(one.name)).map(one => one.name)).toEqual([]);
+});
+
+it('the list of those that nothing reaches names each once, and only formulas that there are', () => {
+  expect(kept.filter((name, index) => kept.indexOf(name) !== index)).toEqual([]);
+  const names = new Set(formulas.map(one => one.name));
+  expect(kept.filter(name => !names.has(name))).toEqual([]);
+});
+
+it('a bundle may leave out what nobody calls', () => {
+  const impure = sources('mechanics').flatMap(({ path, text }) =>
+    text.split('\n').flatMap(line => (/ = formula\(/.test(line) ? [`${path}: ${line}`] : [])),
+  );
+  expect(impure).toEqual([]);
+});
