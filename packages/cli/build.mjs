@@ -1,20 +1,23 @@
 import { chmod, mkdir, readFile, rename } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { writeNotices } from '../../.ci/notices.mjs';
 
 const here = path => fileURLToPath(new URL(path, import.meta.url));
 const { version } = JSON.parse(await readFile(here('package.json'), 'utf8'));
 await mkdir(here('dist'), { recursive: true });
 
 /** One file that needs nothing but Node: all packages, the parser library and the language server are in it. */
-await bundled('src/main.ts', 'tailshaft.cjs');
+const command = await bundled('src/main.ts', 'tailshaft.cjs');
 /** The tools for agents bring a protocol library along that nobody else needs. */
-await bundled('src/tools/main.ts', 'tools.cjs');
+const tools = await bundled('src/tools/main.ts', 'tools.cjs');
+writeNotices([command, tools], here('dist'), { name: 'tailshaft', version });
 
 async function bundled(entry, name) {
   // Whoever runs the old one meanwhile never meets half of the new one.
   const beside = here(`dist/.${process.pid}-${name}`);
-  await build({
+  const { metafile } = await build({
+    metafile: true,
     entryPoints: [here(entry)],
     outfile: beside,
     bundle: true,
@@ -31,4 +34,5 @@ async function bundled(entry, name) {
   });
   await chmod(beside, 0o755);
   await rename(beside, here(`dist/${name}`));
+  return metafile;
 }

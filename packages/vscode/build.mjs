@@ -1,6 +1,7 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { build } from 'esbuild';
+import { writeNotices } from '../../.ci/notices.mjs';
 
 // Client and server, each for the desktop and for the browser; the page of the sheet panel; and what is made from the
 // language itself: the colouring grammars, the style of the panel, and the example of the walkthrough.
@@ -9,6 +10,7 @@ await rm('dist', { recursive: true, force: true });
 await mkdir('dist');
 
 const common = {
+  metafile: true,
   bundle: true,
   minify: true,
   legalComments: 'none',
@@ -20,7 +22,7 @@ const server = { ...common, inject: ['../language/scripts/group-by.mjs'] };
 const node = { platform: 'node', format: 'cjs' };
 const web = { platform: 'browser', mainFields: ['browser', 'module', 'main'] };
 const external = ['vscode'];
-await Promise.all([
+const bundles = await Promise.all([
   build({ ...common, ...node, entryPoints: ['src/extension.ts'], outfile: 'dist/extension.cjs', external }),
   build({
     ...common,
@@ -48,6 +50,13 @@ await Promise.all([
     format: 'iife',
   }),
 ]);
+
+const { version } = JSON.parse(await readFile('package.json', 'utf8'));
+writeNotices(
+  bundles.map(one => one.metafile),
+  'dist',
+  { name: 'tailshaft-drivetrain', version },
+);
 
 const { textMateGrammar, markdownGrammar } = await run('src/textmate.ts');
 await writeJson('dist/tailshaft.tmLanguage.json', textMateGrammar());
