@@ -324,3 +324,26 @@ describe('completion where the text is broken', () => {
     expect(await labels(`${SPEC}// low <|>`)).toBe('');
   });
 });
+
+describe('a catalogue of 20,000 engines', () => {
+  it('is offered in part, which says so, and each of them by its letters', async () => {
+    const engine = CATALOGUE.slice(CATALOGUE.indexOf('engine '), CATALOGUE.indexOf('gear '));
+    const many = Array.from({ length: 20_000 }, (_, at) => `engine Heron-${at} {\n  mass ${at + 1} kg\n}\n`);
+    const marked = `${many.join('')}${engine}${typing('engine Kittiwake-9 at medium', 'engine ').slice(SPEC.indexOf('gear Alder'))}`;
+    const offered = async (typed: string) => {
+      const { text, offset } = withCursor(marked.replace('<|>', `${typed}<|>`));
+      const document = await bed.open(text, 'many.shaft');
+      const list = await bed.services.lsp.CompletionProvider!.getCompletion(document, {
+        textDocument: { uri: document.uri.toString() },
+        position: positionOf(document, offset),
+      });
+      expect(list!.isIncomplete).toBe(true);
+      expect(JSON.stringify(list).length).toBeLessThan(300_000);
+      return list!.items.map(one => one.label);
+    };
+    const first = await offered('');
+    expect(first).toHaveLength(300);
+    expect(await offered('Heron-1999')).toContain('Heron-19998');
+    expect(await offered('ktwk')).toEqual(['Kittiwake-9']);
+  });
+});

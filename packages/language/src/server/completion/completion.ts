@@ -16,6 +16,7 @@ import { factPlace, propertyOffers } from './facts.js';
 import { importOffers } from './imports.js';
 import { type Offer, toItems } from './items.js';
 import { lineOffers } from './lineStatements.js';
+import { mostOffers } from './most.js';
 import { diameterFit } from './partFit.js';
 import { arrangementOffers, fileOffers, vesselOffers } from './statements.js';
 import type { Surroundings } from './surroundings.js';
@@ -45,8 +46,13 @@ export class Completions implements CompletionProvider {
     const shown = asked ? await this.offers(context, document, offset, bySpace) : [];
     const from = (start: number | undefined) =>
       rangeIn(text, { start: start ?? startOf(context?.partial, offset), end: offset });
+    const written = text.getText();
+    const { offers, more } = mostOffers(shown, start =>
+      written.slice(start ?? startOf(context?.partial, offset), offset),
+    );
     // While files are still being read, more names may come with the next letter.
-    return { isIncomplete: !isWholeWorkspaceRead(this.services), items: toItems(shown, from, this.snippets) };
+    const isIncomplete = more || !isWholeWorkspaceRead(this.services);
+    return { isIncomplete, items: toItems(offers, from, this.snippets) };
   }
 
   private async offers(
