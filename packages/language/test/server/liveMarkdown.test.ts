@@ -51,6 +51,11 @@ const WORDS = [
   '\u001b[2J',
   '\u202e',
   '    ',
+  '\n```\n',
+  '\n````x\n',
+  '\n  ```\n',
+  '\n> ',
+  '\n1. ',
   '\n',
   '\n\n',
   '- ',
@@ -72,12 +77,14 @@ describe('Markdown sent to a client', () => {
     expect(alive(WORDS.join(' '))).not.toEqual([]);
   });
 
-  it.each(['one **two** `a | b` and `x[1]`', '- a list\n  - `T = P / ω`', '| a | b |\n| - | - |\n| 1 | 2 |'])(
-    'keeps what is no more than layout: %j',
-    text => {
-      expect(liberal.render(disarmed(text))).toBe(liberal.render(text));
-    },
-  );
+  it.each([
+    'one **two** `a | b` and `x[1]`',
+    '```tailshaft\nbore 10 mm [drawing]\n```\n\nand `more`',
+    '- a list\n  - `T = P / ω`',
+    '| a | b |\n| - | - |\n| 1 | 2 |',
+  ])('keeps what is no more than layout: %j', text => {
+    expect(liberal.render(disarmed(text))).toBe(liberal.render(text));
+  });
 
   it('shows the words of authors as words, wherever they are hovered or offered', async () => {
     const evil = WORDS.slice(0, 7).join(' ').replaceAll('"', '').replaceAll('\n', ' ');

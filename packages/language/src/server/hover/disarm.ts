@@ -4,7 +4,21 @@
  * words can open anything. Code stays as it is; a backtick that closes nothing on its line is one that opens nothing.
  */
 export function disarmed(markdown: string): string {
-  return markdown.replace(CONTROLS, '\u{fffd}').split('\n').map(disarmedLine).join('\n');
+  let fence: RegExp | undefined;
+  const lines = markdown.replace(CONTROLS, '\u{fffd}').split('\n');
+  return lines
+    .map(line => {
+      if (fence) {
+        if (fence.test(line)) fence = undefined;
+        return line;
+      }
+      // In the first column it stands in no list, which could end and leave the code open.
+      const opened = /^(`{3,})[^`]*$/.exec(line)?.[1];
+      if (opened === undefined) return disarmedLine(line);
+      fence = new RegExp(`^ {0,3}\`{${opened.length},}[ \\t]*$`);
+      return line;
+    })
+    .join('\n');
 }
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is replaced
