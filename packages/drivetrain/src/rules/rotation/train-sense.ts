@@ -51,7 +51,7 @@ function check(context: Context): Verdict[] {
   return usesOf(context.vessel, ({ gear }) => {
     const clutches = gear ? clutchesOf(gear, gear.variant) : [];
     return clutches
-      .filter(one => trainOf(gear!, one) && one.output?.value)
+      .filter(one => trainOf(gear!, one) && one.output)
       .map(clutch => ({ of: { gear: gear!, clutch }, at: clutch.output!.origin }));
   }).map(judge);
 }
@@ -73,7 +73,7 @@ function judge({ of, line, lines }: Use<Engaged>): Verdict {
       needs.miss({ what, host: train.origin, property: 'mesh' });
     }
     if (!declared) {
-      const what = `from where the output sense of ${name} is seen`;
+      const what = `${clutch.output!.value ? 'from where the' : 'the'} output sense of ${name}${clutch.output!.value ? ' is seen' : ''}`;
       needs.miss({ what, host: clutch.origin, property: 'output' }, place);
     }
     return say.cannotTell(needs, {
