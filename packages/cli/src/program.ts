@@ -22,6 +22,11 @@ const COMMANDS: readonly Listed[] = [
     load: async () => (await import('./commands/compare.js')).compare,
   },
   {
+    name: 'describe',
+    summary: 'Print what a spec means, one thing a line, for tools that compare lines',
+    load: async () => (await import('./commands/describe.js')).describe,
+  },
+  {
     name: 'sheet',
     summary: 'Write the drivetrain sheet of a vessel as an HTML file',
     load: async () => (await import('./commands/sheet.js')).sheet,

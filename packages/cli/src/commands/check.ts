@@ -13,6 +13,7 @@ import {
 } from '../command.js';
 import { checkJson, questionJson, specJson } from '../report/check-json.js';
 import { CheckReport } from '../report/check-report.js';
+import { junitReport, junitSuite } from '../report/junit.js';
 import { OpenQuestions } from '../report/open-questions.js';
 import { sarifLog } from '../report/sarif.js';
 import { counts, SEVERITIES } from '../report/severity.js';
@@ -34,6 +35,10 @@ export const check: Command = {
     { name: 'summary', means: 'Print one line for each vessel, the worst first.' },
     { name: 'verdicts', means: 'Also print every verdict with its margin, capacity and demand.' },
     { name: 'json', means: 'Print JSON, as schema/check.schema.json describes it.' },
+    {
+      name: 'junit',
+      means: 'Print JUnit XML: a case for each check; what cannot be told is skipped, never passed.',
+    },
     { name: 'sarif', means: 'Print SARIF 2.1.0, for sites that show findings in a review.' },
     {
       name: 'severity',
@@ -42,7 +47,7 @@ export const check: Command = {
         'End with status 1 from this level on: error (the usual), warning, note, or information, which counts checks ' +
         'that could not be made for want of data.',
     },
-    { name: 'stdin', means: 'Judge the spec on standard input.' },
+    { name: 'stdin', means: 'Judge the spec on standard input; - in the place of a path does the same.' },
     {
       name: 'stdin-name',
       takes: '<path>',
@@ -76,8 +81,9 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   const questions = new OpenQuestions();
   const failures: string[] = [];
   const json: object[] = [];
+  const suites: string[] = [];
   const kept: CheckedSpec[] = [];
-  const machine = given.json === true || given.sarif === true;
+  const machine = given.json === true || given.sarif === true || given.junit === true;
   const report = new CheckReport(io, specs, {
     all: given.all === true,
     quiet: given.quiet === true,
@@ -85,8 +91,9 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     verdicts: given.verdicts === true,
   });
   let failed = false;
-  if (given.json && given.sarif)
-    throw new CannotRun('--json and --sarif are two forms of one answer: choose one');
+  const forms = (['json', 'sarif', 'junit'] as const).filter(one => given[one]);
+  if (forms.length > 1)
+    throw new CannotRun(`--${forms[0]} and --${forms[1]} are two forms of one answer: choose one`);
 
   for await (const outcome of specsToJudge(io, given, words, specs)) {
     if (outcome instanceof CannotRun) {
@@ -100,6 +107,7 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
       json.push(specJson(specs, outcome));
       questions.add(specs, outcome);
     } else if (given.sarif) kept.push(outcome);
+    else if (given.junit) suites.push(junitSuite(outcome));
     else report.add(outcome);
     if (!given.sarif) specs.drop(outcome);
   }
@@ -107,6 +115,7 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     const asked = questions.list.map(one => questionJson(one));
     io.out(jsonText(checkJson(json, failures, tally, today, asked)));
   }
+  if (given.junit) io.out(junitReport(suites));
   if (given.sarif) io.out(jsonText(sarifLog(specs, kept)));
   const text = machine || tally.files === 0 ? '' : report.text(tally);
   if (text) io.out(text);
@@ -120,8 +129,11 @@ async function* specsToJudge(
   words: readonly string[],
   specs: Specs,
 ): AsyncGenerator<CheckedSpec | CannotRun> {
-  if (given.stdin) {
-    if (words.length > 0) throw new CannotRun('--stdin takes no paths: name the spec with --stdin-name');
+  // A lone dash is the usual word for standard input.
+  const dash = words.length === 1 && words[0] === '-';
+  if (given.stdin || dash) {
+    if (words.length > 0 && !dash)
+      throw new CannotRun('--stdin takes no paths: name the spec with --stdin-name');
     const name = textOf(given, 'stdin-name') ?? 'stdin.shaft';
     const text = decodeSpec(await io.readStdin(), 'standard input');
     yield await specs.checkText(resolve(io.cwd, name), text);

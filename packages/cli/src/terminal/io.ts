@@ -40,10 +40,9 @@ interface Sink {
 
 /** The process itself. */
 export function processStreams(): Streams {
-  // A reader that has seen enough, like head, is no failure.
+  // A reader that has seen enough, like head, is no failure, and changes nothing of what the status says.
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code === 'EPIPE') process.exit(0);
-    throw error;
+    if (error.code !== 'EPIPE') throw error;
   });
   return {
     cwd: process.cwd(),

@@ -16,6 +16,23 @@ export function derivedChanges(before: Side, after: Side): DerivedChange[] {
   return changes;
 }
 
+/** Everything that is worked out of one line, in words; what cannot be told is left out. */
+export function derivedOf({ analysis }: SideLine): { readonly what: string; readonly words: string }[] {
+  return ROWS.flatMap(row => {
+    const value = usable(row.of(analysis));
+    if (value === undefined) return [];
+    const words =
+      typeof value !== 'object'
+        ? value
+        : row.as === 'ratio'
+          ? ratioWords(value.si)
+          : row.as === 'percent'
+            ? percent(value.si)
+            : analysis.tell(value);
+    return [{ what: row.what, words }];
+  });
+}
+
 interface Row {
   readonly what: string;
   readonly weight: number;
