@@ -179,7 +179,7 @@ export const ENGINE: Vocabulary = {
       'Flywheel clutch size (SAE J620).',
       'flywheel size 11.5',
     ),
-    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 980 kg', { range: between('10 kg', '500 t') }),
+    row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 980 kg', { range: between('5 kg', '500 t') }),
     row(
       'inertia',
       'inertia',
