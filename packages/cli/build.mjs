@@ -1,4 +1,4 @@
-import { chmod, mkdir, readFile, rename } from 'node:fs/promises';
+import { chmod, cp, mkdir, readFile, rename, rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { writeNotices } from '../../.ci/notices.mjs';
@@ -35,4 +35,17 @@ async function bundled(entry, name) {
   await chmod(beside, 0o755);
   await rename(beside, here(`dist/${name}`));
   return metafile;
+}
+
+// The pages that the code of a finding leads to, in the tree that their links are written for.
+const root = here('../../');
+await rm(here('dist/manual'), { recursive: true, force: true });
+for (const path of [
+  'packages/drivetrain/RULES.md',
+  'packages/drivetrain/manual',
+  'packages/mechanics/METHODS.md',
+  'packages/language/REFERENCE.md',
+  'examples/mistakes',
+]) {
+  await cp(`${root}${path}`, here(`dist/manual/${path}`), { recursive: true });
 }

@@ -1,4 +1,4 @@
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { build } from 'esbuild';
 import { writeNotices } from '../../.ci/notices.mjs';
@@ -19,6 +19,15 @@ const common = {
 };
 // Node 20 lacks what the parser library groups by.
 const server = { ...common, inject: ['../language/scripts/group-by.mjs'] };
+/** The examples of the rules are read from the pages that are installed, so the server carries none. */
+const withoutExamples = {
+  name: 'without-examples',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /[\\/]drivetrain[\\/]src[\\/]rules[\\/]examples\.ts$/ }, async ({ path }) => ({
+      contents: await readFile(path.replace(/examples\.ts$/, 'no-examples.ts'), 'utf8'),
+      loader: 'ts',
+    })),
+};
 const node = { platform: 'node', format: 'cjs' };
 const web = { platform: 'browser', mainFields: ['browser', 'module', 'main'] };
 const external = ['vscode'];
@@ -41,6 +50,7 @@ const bundles = await Promise.all([
     entryPoints: ['src/server/main.ts'],
     outfile: 'dist/server.js',
     format: 'iife',
+    plugins: [withoutExamples],
   }),
   build({
     ...common,
@@ -61,6 +71,7 @@ writeNotices(
 const { textMateGrammar, markdownGrammar } = await run('src/textmate.ts');
 await writeJson('dist/tailshaft.tmLanguage.json', textMateGrammar());
 await writeJson('dist/markdown.tmLanguage.json', markdownGrammar());
+await writeFile('dist/manual.json', JSON.stringify(await installedPages()));
 const { panelStyle } = await run('src/webview/panelStyle.ts');
 await writeFile('dist/panel.css', panelStyle());
 await writeFile('dist/example.shaft', await exampleText());
@@ -75,6 +86,28 @@ async function run(entry) {
     createRequire(import.meta.url),
   );
   return module.exports;
+}
+
+/** The pages of the findings by path in the repository; specs with their catalogue entries, since they open alone. */
+async function installedPages() {
+  const { gallerySpecs, galleryBases, GALLERY_FOLDER, galleryPath } = await run(
+    '../language/src/manual/index.ts',
+  );
+  const root = '../../';
+  const found = await readdir(`${root}packages/drivetrain/manual`, { recursive: true });
+  const paths = [
+    'packages/drivetrain/RULES.md',
+    'packages/mechanics/METHODS.md',
+    'packages/language/REFERENCE.md',
+    ...found
+      .filter(one => one.endsWith('.md'))
+      .map(one => `packages/drivetrain/manual/${one.replaceAll('\\', '/')}`),
+  ];
+  return Object.fromEntries([
+    ...(await Promise.all(paths.map(async path => [path, await readFile(`${root}${path}`, 'utf8')]))),
+    ...[...galleryBases()].map(([file, text]) => [`${GALLERY_FOLDER}/${file}`, text]),
+    ...gallerySpecs().map(({ code, whole }) => [galleryPath(code), whole]),
+  ]);
 }
 
 function writeJson(path, value) {

@@ -85,7 +85,7 @@ const told = [
   ['format binary.shaft', 2, 'stderr', 'is not text'],
   ['explain rotation/propeler-hand', 2, 'stderr', 'Did you mean rotation/propeller-hand?'],
   ['explain something/else', 2, 'stderr', 'there is no rule "something/else"'],
-  ['explain text/brace', 2, 'stderr', 'is about the text itself'],
+  ['explain text/brase', 2, 'stderr', 'there is no rule "text/brase"'],
   ['serve right.shaft', 2, 'stderr', 'serve takes no paths'],
 ] as const;
 

@@ -1,6 +1,7 @@
 import { existsSync, lstatSync, readdirSync, readFileSync, symlinkSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { RULES } from '@tailshaft/drivetrain';
+import { TEXT_FINDINGS } from '@tailshaft/language/manual';
 import { describe, expect, it } from 'vitest';
 import { SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
 import { folders, TRACE, tailshaft } from './run.js';
@@ -51,9 +52,20 @@ describe('explain', () => {
     const { stdout, status } = tailshaft(`explain ${rule.id}`, { cwd });
     const flat = stdout.replace(/\s+/g, ' ');
     expect(status).toBe(0);
-    for (const text of [rule.title, rule.manual, rule.criterion, rule.caution, rule.examples().failing]) {
+    for (const text of [rule.title, rule.manual, rule.criterion, rule.caution]) {
       expect(flat).toContain(text.replace(/\s+/g, ' ').trim());
     }
+    expect(stdout).toMatch(/^Fails .*changed:\n(?: {4}.*\n)*(?: {2}[-+] .*\n)/m);
+  });
+
+  it('prints a spec that fails, and pages of findings about the text', () => {
+    expect(tailshaft('explain rotation/propeller-hand --spec', { cwd }).stdout.trim()).toBe(
+      RULES.find(one => one.id === 'rotation/propeller-hand')!
+        .examples()
+        .failing.trim(),
+    );
+    const finding = TEXT_FINDINGS.find(one => one.code === 'text/range')!;
+    expect(tailshaft(`explain ${finding.code}`, { cwd }).stdout).toContain(finding.title);
   });
 });
 

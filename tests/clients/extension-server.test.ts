@@ -75,8 +75,7 @@ describe('the built server of the extension', () => {
     expect(sheet.choices.lines).toEqual(['Port', 'Starboard']);
   });
 
-  it('answers nothing about a rule or a file that is not there, and lives on', async () => {
-    expect(await ask('tailshaft/explain', { rule: 'no/such-rule' })).toBeNull();
+  it('answers nothing about a file that is not there, and lives on', async () => {
     expect(await ask('tailshaft/sheet', { textDocument: { uri: uri('gone.shaft') }, choice: {} })).toBeNull();
     expect(((await ask('tailshaft/rules')) as unknown[]).length).toBeGreaterThan(20);
   });

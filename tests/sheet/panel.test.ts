@@ -31,12 +31,12 @@ describe('the panel', () => {
 
   it('counts what nothing is declared of, in the lines that are shown', async () => {
     const found = (line: string) =>
-      /(\d+) not looked at/.exec(sheetPanel(input, { arrangement: 'proposed', line }).html)?.[1];
+      /(\d+) not assessed/.exec(sheetPanel(input, { arrangement: 'proposed', line }).html)?.[1];
     const input = await panelInput();
     const all = silentTopics(input.vessel, input.verdicts);
     expect(all.length).toBeGreaterThan(5);
     expect(found('')).toBe(`${all.length}`);
-    expect(sheetPanel(input, { arrangement: 'existing' }).html).not.toContain('not looked at');
+    expect(sheetPanel(input, { arrangement: 'existing' }).html).not.toContain('not assessed');
     expect(sheetPanel(input, { arrangement: 'proposed' }).html).toContain(
       'data-rule="shafting/mount-rating"',
     );

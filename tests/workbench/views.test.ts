@@ -78,9 +78,9 @@ describe('tree, status bar and pages', () => {
       texts.some(one => one.address.startsWith('tailshaft-rule:')),
     );
     const found = page.find(one => one.address.startsWith('tailshaft-rule:'))!;
-    expect(found.text).toContain('# rotation/propeller-hand');
-    expect(found.text).toMatch(/Fails:[\s\S]*```tailshaft/);
-    await workbench.webview().locator('h1', { hasText: 'rotation/propeller-hand' }).waitFor();
+    expect(found.text).toContain('`rotation/propeller-hand`');
+    expect(found.text).toMatch(/Fails:[\s\S]*```diff/);
+    await workbench.webview().locator('h1', { hasText: 'The propeller drives ahead' }).waitFor();
     await workbench.screenshot('8-rule-page');
     await workbench.run('workbench.action.closeActiveEditor');
   });

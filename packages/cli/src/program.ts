@@ -38,7 +38,7 @@ const COMMANDS: readonly Listed[] = [
   },
   {
     name: 'format',
-    summary: 'Lay out specs in the one way',
+    summary: 'Format specs',
     load: async () => (await import('./commands/format.js')).format,
   },
   {
@@ -98,7 +98,7 @@ Reads .shaft files: specs of vessel drivetrains.
 
 ${lines.join('\n')}
 
-  tailshaft <command> --help   what a command takes
+  tailshaft <command> --help   options of a command
   tailshaft --version          the version of this program
 
 Ends with 0 when done; 1 when check finds an error (or what --severity names), format --check a layout

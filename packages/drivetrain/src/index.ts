@@ -57,9 +57,9 @@ export * from './model/strength.js';
 export * from './model/torsion.js';
 export * from './model/trial.js';
 export * from './model/vessel.js';
+export type { Examples } from './rules/examples.js';
 export * from './rules/index.js';
 export * from './rules/mistakes.js';
-export * from './rules/reference.js';
 export * from './rules/rule.js';
 export { type SilentTopic, silentTopics } from './rules/silent-topics.js';
 export {

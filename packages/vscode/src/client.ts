@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { ruleAddress } from './commands/rulePages.js';
+import { PAGES } from './commands/rulePages.js';
 import { answerFileRequests } from './fileRequests.js';
 import { CHECKED, type Requests } from './requests.js';
 import { LANGUAGE, type Session } from './session.js';
@@ -11,25 +11,8 @@ export function clientOptions(): LanguageClientOptions {
     documentSelector: [{ language: LANGUAGE }],
     synchronize: { configurationSection: LANGUAGE },
     outputChannelName: 'Tailshaft',
-    middleware: {
-      handleDiagnostics(uri, diagnostics, next) {
-        for (const one of diagnostics) linkToRule(one);
-        next(uri, diagnostics);
-      },
-      // Most findings are asked for, and do not come the way above.
-      async provideDiagnostics(document, previous, token, next) {
-        const report = await next(document, previous, token);
-        if (report && 'items' in report) for (const one of report.items) linkToRule(one);
-        return report;
-      },
-      provideWorkspaceDiagnostics(previous, token, report, next) {
-        return next(previous, token, chunk => {
-          for (const file of chunk?.items ?? [])
-            if ('items' in file) for (const one of file.items) linkToRule(one);
-          report(chunk);
-        });
-      },
-    },
+    // The code of a finding leads to its page in the extension, unless the settings say where the pages are published.
+    initializationOptions: { pages: PAGES },
   };
 }
 
@@ -68,11 +51,4 @@ export function startClient(context: vscode.ExtensionContext, make: () => BaseLa
       }
     },
   };
-}
-
-/** The code of a finding leads to the page of its rule, unless the settings say where those pages lie. */
-function linkToRule(diagnostic: vscode.Diagnostic): void {
-  const { code } = diagnostic;
-  if (typeof code !== 'string' || !code.includes('/') || code.startsWith('text/')) return;
-  diagnostic.code = { value: code, target: ruleAddress(code) };
 }

@@ -17,7 +17,7 @@ export function registerFeatures(context: vscode.ExtensionContext, session: Sess
   context.subscriptions.push(
     followSpecs(),
     registerPages(context, session),
-    registerRulePages(session),
+    registerRulePages(context, session),
     registerComparisons(session),
     registerExample(example),
     registerTools(session),

@@ -73,7 +73,6 @@ export interface Requests {
     { readonly text: string } | null,
   ];
   'tailshaft/rules': [undefined, readonly RuleNote[]];
-  'tailshaft/explain': [{ readonly rule: string }, { readonly markdown: string } | null];
 }
 
 /** Told by the server when a file has been checked anew. */

@@ -27,11 +27,11 @@ import { jsonText } from '../terminal/visible.js';
 export const check: Command = {
   usage: ['tailshaft check [paths...] [options]', 'tailshaft check --stdin [--stdin-name <path>] [options]'],
   about:
-    'Judges every vessel and every catalogue entry of the files and folders given; of the current folder when none is. ' +
+    'Checks every vessel and every catalogue entry of the given files and folders, or of the current folder. ' +
     'Imported files are read, but only the given ones are reported on.',
   options: [
-    { name: 'all', means: 'Print all of each list, and what is told under a finding in full.' },
-    { name: 'quiet', means: 'Print findings only: nothing where there is none.' },
+    { name: 'all', means: 'Print every list in full, and what each finding covers.' },
+    { name: 'quiet', means: 'Print findings only.' },
     { name: 'summary', means: 'Print one line for each vessel, the worst first.' },
     { name: 'verdicts', means: 'Also print every verdict with its margin, capacity and demand.' },
     { name: 'json', means: 'Print JSON, as schema/check.schema.json describes it.' },
@@ -44,7 +44,7 @@ export const check: Command = {
       name: 'severity',
       takes: '<level>',
       means:
-        'End with status 1 from this level on: error (the usual), warning, note, or information, which counts checks ' +
+        'End with status 1 from this level on: error (the default), warning, note, or information, which counts checks ' +
         'that could not be made for want of data.',
     },
     { name: 'stdin', means: 'Judge the spec on standard input; - in the place of a path does the same.' },
@@ -58,11 +58,11 @@ export const check: Command = {
     ...ACCEPTANCES,
   ],
   notes: [
-    'Status: 0 no finding of the chosen level, 1 findings, 2 something could not be read or asked.',
-    'Printed in this order: how each vessel stands; errors, warnings and notes, by how far below nil; the data that ' +
-      'checks wait for, the most valuable first; margins. One cause is one finding; --json has what is told under it.',
+    'Status: 0 no finding of the chosen level, 1 findings, 2 something could not be read.',
+    'Order of the report: the state of each vessel; errors, warnings and notes, the largest shortfall first; the data that ' +
+      'checks need, the most needed first; margins. One cause is one finding; --json includes what it covers.',
     'A check that lacks data is neither passed nor failed: it cannot tell, and is listed by the datum that is missing.',
-    'What fails of an arrangement as found, one that revises nothing and is revised, is told apart and changes no status.',
+    'What fails of an arrangement as found, one that revises nothing and is revised, is listed apart and changes no status.',
   ],
   run,
 };

@@ -11,14 +11,14 @@ import { count } from '../terminal/layout.js';
 export const format: Command = {
   usage: ['tailshaft format [paths...] [--check]', 'tailshaft format --stdin'],
   about:
-    'Lays out specs in the one way: indents, spaces, blank lines. Meaning, comments, order and line ends stay. Without ' +
-    'paths: every spec of the current folder. What cannot be read as a spec is left as it is.',
+    'Formats specs: indents, spaces, blank lines. Meaning, comments, order and line ends stay. Without paths: every spec ' +
+    'of the current folder. A block that cannot be read is left as it is.',
   options: [
-    { name: 'check', means: 'Write nothing; list the files whose layout would change.' },
-    { name: 'stdin', means: 'Lay out standard input and print it.' },
+    { name: 'check', means: 'Write nothing; list the files that would change.' },
+    { name: 'stdin', means: 'Format standard input and print it.' },
   ],
   notes: [
-    'Status: 0 done, or nothing to do; 1 with --check where a layout would change; 2 something could not be read or written.',
+    'Status: 0 done, or nothing to do; 1 with --check where a file would change; 2 something could not be read or written.',
   ],
   run,
 };

@@ -16,10 +16,10 @@ export const sheet: Command = {
     'Writes the drivetrain sheet of a vessel as one HTML page that needs nothing else: what was not checked, verdicts and ' +
     'margins, pictures of the lines, parts, workings. Printed to standard output unless --out names a file.',
   options: [
-    { name: 'out', takes: '<file>', means: 'Write it there. The folder must exist.' },
+    { name: 'out', takes: '<file>', means: 'File to write. The folder must exist.' },
     { name: 'vessel', takes: '<name>', means: 'Which vessel, where the file holds several.' },
     { name: 'markdown', means: 'Write Markdown instead of HTML.' },
-    { name: 'open', means: 'Workings stand open from the start, for printing.' },
+    { name: 'open', means: 'Open all workings, for printing.' },
     TODAY,
     ROOT,
     ...ACCEPTANCES,

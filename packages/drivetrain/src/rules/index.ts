@@ -1,5 +1,6 @@
 import { CAPACITY_RULES } from './capacity/index.js';
 import { INTERFACE_RULES } from './interface/index.js';
+import type { Mistake } from './mistakes.js';
 import { PAPER_RULES } from './paper/index.js';
 import { PROPELLER_RULES } from './propeller/index.js';
 import { RATIO_RULES } from './ratio/index.js';
@@ -25,6 +26,11 @@ export const RULES: readonly Rule[] = [
   ...TRACE_RULES,
   ...TRIAL_RULES,
 ];
+
+/** Rules that hold a mistake. */
+export function rulesAgainst({ number }: Mistake): Rule[] {
+  return RULES.filter(rule => rule.mistakes.includes(number));
+}
 
 /** The rule with this id. */
 export function findRule(id: string): Rule | undefined {

@@ -75,7 +75,9 @@ export function stray(
     start: token.start,
     end: token.end,
     severity: 'error',
-    message: `"${text}" means nothing here.${meant ? ` Did you mean "${meant}"?` : ` In ${where} stand: ${known.slice(0, 12).join(', ')}.`}`,
+    message: meant
+      ? `Unknown statement "${text}". Did you mean "${meant}"?`
+      : `Unknown statement "${text}". ${where[0]!.toUpperCase()}${where.slice(1)} may contain: ${known.slice(0, 12).join(', ')}.`,
     ...(meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
   });
 }

@@ -24,14 +24,14 @@ const SEVERITY = {
   hint: DiagnosticSeverity.Hint,
 } as const;
 
-/** Acceptances and sources that time has overtaken are shown as such. */
-const UNNECESSARY = new Set(['review/acceptance-not-needed', 'text/twice']);
+/** What stands a second time is shown faint. */
+const UNNECESSARY = new Set(['text/twice']);
 
 export function toDiagnostic(
   finding: Finding,
   document: LangiumDocument,
   documents: LangiumDocuments,
-  pages: string,
+  page: string | undefined,
 ): Diagnostic {
   const { place, verdict } = finding;
   const data: DiagnosticData = {
@@ -48,7 +48,7 @@ export function toDiagnostic(
     range: rangeIn(document.textDocument, place),
     severity: SEVERITY[finding.severity],
     code: finding.code,
-    ...(pages && verdict ? { codeDescription: { href: `${pages}${finding.code}` } } : {}),
+    ...(page ? { codeDescription: { href: page } } : {}),
     source: 'tailshaft',
     message: finding.message,
     ...(UNNECESSARY.has(finding.code) ? { tags: [DiagnosticTag.Unnecessary] } : {}),

@@ -61,7 +61,7 @@ export function createTailshaftServices(context: ServerContext): {
     createDefaultCoreModule({ shared }),
     TailshaftGeneratedModule,
     tailshaftCoreModule(project),
-    serverModule(shared, log),
+    serverModule(shared, log, context.pages),
   ) as TailshaftServices;
   shared.ServiceRegistry.register(language);
   project.freshen = document =>
@@ -103,6 +103,7 @@ function sharedModule(
 function serverModule(
   shared: LangiumSharedServices,
   log: ServerAdded['log'],
+  pages: string | undefined,
 ): Module<TailshaftServices, DeepPartial<TailshaftServices>> {
   const { workspace } = shared;
   let names: NameProviders | undefined;
@@ -127,7 +128,7 @@ function serverModule(
     RenameProvider: namesOf,
   };
   return {
-    settings: () => new Settings(),
+    settings: () => new Settings(pages),
     log: () => log,
     queue: () =>
       new BuildQueue(

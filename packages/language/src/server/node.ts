@@ -1,18 +1,18 @@
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { DiskFiles } from '../disk/diskFiles.js';
 import { HeaderGuard } from './headerGuard.js';
-import type { TailshaftServices } from './services.js';
+import type { ServerContext, TailshaftServices } from './services.js';
 import { startServer } from './start.js';
 
 /** The server as a process of its own, over stdio or the channel that its arguments name. */
-export function startNodeServer(version?: string): TailshaftServices {
+export function startNodeServer(about: Pick<ServerContext, 'version' | 'pages'> = {}): TailshaftServices {
   const connection = process.argv.includes('--stdio')
     ? createConnection(ProposedFeatures.all, guardedInput(), process.stdout)
     : createConnection(ProposedFeatures.all);
   return startServer({
     connection,
     fileSystemProvider: () => new DiskFiles(),
-    ...(version ? { version } : {}),
+    ...about,
   });
 }
 

@@ -21,4 +21,6 @@ export interface ServerContext extends DefaultSharedCoreModuleContext {
   readonly connection?: Connection;
   /** Shown to the client. */
   readonly version?: string;
+  /** Address of the folder with the pages of the findings, where they are installed with the server. */
+  readonly pages?: string;
 }

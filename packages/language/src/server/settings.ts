@@ -31,7 +31,7 @@ export const SETTINGS = {
   },
   'rules.pages': {
     default: '',
-    doc: 'Where the pages of the rules lie: an address to which the id of a rule is added. Empty: findings carry no link.',
+    doc: 'Where the pages of the findings lie: an address to which the code of a finding is added. Empty: the pages that are installed with the server.',
   },
 } as const;
 
@@ -48,6 +48,16 @@ export class Settings {
   private registers = false;
   private readonly listeners: (() => void)[] = [];
 
+  /** `installed`: the folder of the pages that come with the server, as an address; empty where there are none. */
+  constructor(private installed = '') {}
+
+  /** Where the page of a finding can be opened; nothing rather than an address that leads nowhere. */
+  pageOf(code: string): string | undefined {
+    const published = this.get('rules.pages');
+    if (published) return `${published}${code}`;
+    return this.installed ? `${this.installed}${code}.md` : undefined;
+  }
+
   get<S extends Setting>(setting: S): Kind<Table[S]['default']> {
     let value: unknown = this.told;
     for (const step of setting.split('.')) value = (value as Record<string, unknown> | undefined)?.[step];
@@ -63,7 +73,10 @@ export class Settings {
     this.pulls = params.capabilities.workspace?.configuration === true;
     this.registers = params.capabilities.workspace?.didChangeConfiguration?.dynamicRegistration === true;
     const options: unknown = params.initializationOptions;
-    if (options && typeof options === 'object') this.take({ [SECTION]: options });
+    if (!options || typeof options !== 'object') return;
+    const { pages } = options as { readonly pages?: unknown };
+    if (typeof pages === 'string') this.installed = pages;
+    this.take({ [SECTION]: options });
   }
 
   async initialized(connection: Connection): Promise<void> {

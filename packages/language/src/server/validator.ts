@@ -25,21 +25,22 @@ export class ProjectValidator extends DefaultDocumentValidator {
       await project.load(document);
       const documents = this.services.shared.workspace.LangiumDocuments;
       return findingsOf(project.check(document)).map(one =>
-        toDiagnostic(one, document, documents, settings.get('rules.pages')),
+        toDiagnostic(one, document, documents, settings.pageOf(one.code)),
       );
     } catch (error) {
       this.services.log(`checking ${document.uri.path}`, error);
-      return [FAILED];
+      const href = settings.pageOf(FAILED.code);
+      return [href ? { ...FAILED, codeDescription: { href } } : FAILED];
     }
   }
 }
 
 /** A file whose checks broke off is never shown as if it had none to fail. */
-const FAILED: Diagnostic = {
+const FAILED = {
   range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
   severity: DiagnosticSeverity.Error,
   code: 'internal/check-failed',
   source: 'tailshaft',
   message:
     'The checks of this file broke off because of a fault in Tailshaft: nothing is known of it. The log of the language server says where.',
-};
+} satisfies Diagnostic;

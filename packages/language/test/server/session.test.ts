@@ -137,6 +137,15 @@ describe('diagnostics', () => {
     expect(wire.codes('untitled.shaft')).toEqual([]);
   });
 
+  it('link to the pages that the client says it has, those of the text too', async () => {
+    wire = await Wire.start({}, {}, { given: { pages: 'pages:/manual/' } });
+    await wire.open(SPEC_PATH, `${withChange('hand left', 'hand right')}\n}`);
+    await wire.settle();
+    const links = wire.published.at(-1)!.diagnostics.map(one => one.codeDescription?.href);
+    expect(links).toContain('pages:/manual/rotation/propeller-hand.md');
+    expect(links).toContain('pages:/manual/text/brace.md');
+  });
+
   it('link to the pages of the rules where the settings say where these are', async () => {
     const capabilities = { workspace: { configuration: true } };
     wire = await Wire.start({}, capabilities, {

@@ -55,7 +55,7 @@ export class Wire {
   static async start(
     files: Readonly<Record<string, string>> = {},
     capabilities: ClientCapabilities = {},
-    options: { folders?: boolean; settings?: unknown; delay?: number } = {},
+    options: { folders?: boolean; settings?: unknown; delay?: number; given?: unknown } = {},
   ): Promise<Wire> {
     const wire = new Wire(files);
     wire.files.delay = options.delay ?? 0;
@@ -64,6 +64,7 @@ export class Wire {
       processId: null,
       rootUri: null,
       capabilities,
+      ...(options.given ? { initializationOptions: options.given } : {}),
       workspaceFolders: options.folders === false ? null : [{ uri: FOLDER, name: 'yard' }],
     });
     await wire.client.sendNotification('initialized', {});

@@ -10,8 +10,8 @@ export function notLookedAtHtml(sheet: Sheet, paths: readonly string[]): Markup 
   if (topics.length === 0) return joined();
   return element(
     'details',
-    { 'data-keep': 'not looked at' },
-    element('summary', {}, `${topics.length} not looked at, because nothing is declared of them`),
+    { 'data-keep': 'not assessed' },
+    element('summary', {}, `${topics.length} not assessed (nothing declared)`),
     element(
       'ul',
       {},

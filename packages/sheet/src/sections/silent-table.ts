@@ -11,7 +11,7 @@ export function silentTable(sheet: Sheet): Block[] {
   const everywhere = (subjects: readonly string[]) =>
     lines.size > 1 && [...lines].every(path => subjects.includes(path));
   return [
-    paragraph(warning('Not looked at: the spec declares nothing of these, so no check was made.'), 'loud'),
+    paragraph(warning('Not assessed: the spec declares nothing about these, so no check was made.'), 'loud'),
     table(
       'Nothing is declared of these',
       [

@@ -4,26 +4,35 @@ import type { Session } from '../session.js';
 
 export const RULE_SCHEME = 'tailshaft-rule';
 
-/** Where the page of a rule opens in the editor. */
-export function ruleAddress(id: string): vscode.Uri {
-  return vscode.Uri.from({ scheme: RULE_SCHEME, path: `/${id}.md` });
-}
+/** Where the pages of the findings open in the editor: the code of a finding and `.md` come behind. */
+export const PAGES = `${RULE_SCHEME}:/packages/drivetrain/manual/`;
 
-/** Pages of rules, and the command that picks one. */
-export function registerRulePages(session: Session): vscode.Disposable {
+/** Pages of rules, and the command that picks one. They lie in one file of the extension, in the tree of their links. */
+export function registerRulePages(context: vscode.ExtensionContext, session: Session): vscode.Disposable {
+  let pages: Promise<Readonly<Record<string, string>>> | undefined;
   return vscode.Disposable.from(
     vscode.workspace.registerTextDocumentContentProvider(RULE_SCHEME, {
       async provideTextDocumentContent({ path }) {
-        const rule = path.replace(/^\/|\.md$/g, '');
-        const page = await session.request('tailshaft/explain', { rule });
-        return page?.markdown ?? vscode.l10n.t('There is no rule "{0}".', rule);
+        pages ??= readPages(context.extensionUri);
+        const page = (await pages)[path.slice(1)];
+        return page ?? vscode.l10n.t('There is no page "{0}".', path);
       },
     }),
     vscode.commands.registerCommand('tailshaft.explainRule', async (given?: unknown) => {
       const id = typeof given === 'string' ? given : await pickRule(session);
-      if (id) await showPage(ruleAddress(id));
+      if (id) await showPage(vscode.Uri.parse(`${PAGES}${id}.md`));
     }),
   );
+}
+
+/** The page of a rule as text. */
+export async function rulePage(id: string): Promise<string> {
+  return (await vscode.workspace.openTextDocument(vscode.Uri.parse(`${PAGES}${id}.md`))).getText();
+}
+
+async function readPages(extension: vscode.Uri): Promise<Readonly<Record<string, string>>> {
+  const bytes = await vscode.workspace.fs.readFile(vscode.Uri.joinPath(extension, 'dist/manual.json'));
+  return JSON.parse(new TextDecoder().decode(bytes)) as Record<string, string>;
 }
 
 /** The rule of the finding at the cursor stands first. */

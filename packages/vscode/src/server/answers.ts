@@ -1,4 +1,4 @@
-import { findRule, RULES, ruleManual } from '@tailshaft/drivetrain';
+import { RULES } from '@tailshaft/drivetrain';
 import { onDocument, type TailshaftServices } from '@tailshaft/language/server';
 import { DocumentState, type LangiumDocument } from 'langium';
 import type { CancellationToken } from 'vscode-languageserver';
@@ -9,7 +9,7 @@ import { compareAnswer } from './compare.js';
 import { reportAnswer, reportOfText } from './report.js';
 import { sheetAnswer, sheetFileAnswer } from './sheet.js';
 
-/** Answers what only this extension asks: sheets, comparisons, pages of rules. */
+/** Answers what only this extension asks: sheets, comparisons, the list of rules. */
 export function answerExtension(services: TailshaftServices): void {
   const connection = services.shared.lsp.Connection!;
   const { DocumentBuilder } = services.shared.workspace;
@@ -42,10 +42,6 @@ export function answerExtension(services: TailshaftServices): void {
   on('tailshaft/coloured', ({ texts }) => coloured(services, texts));
   on('tailshaft/catalogues', () => catalogues(services));
   on('tailshaft/rules', () => RULES.map(({ id, title, severity }) => ({ id, title, severity })));
-  on('tailshaft/explain', ({ rule }) => {
-    const found = findRule(rule);
-    return found ? { markdown: ruleManual(found).replace(/^## /, '# ') } : null;
-  });
 
   DocumentBuilder.onDocumentPhase(DocumentState.Validated, document => {
     void connection.sendNotification(CHECKED, { uri: document.uri.toString() });

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import { repositoryOf, textsAt } from '../commands/gitTexts.js';
+import { rulePage } from '../commands/rulePages.js';
 import type { Session } from '../session.js';
 import { specAtWork } from '../specInView.js';
 import { type LanguageModels, type Tool, textResult } from './languageModels.js';
@@ -106,9 +107,8 @@ async function report(session: Session, input: Input, about: 'findings' | 'quest
 }
 
 async function explain(session: Session, rule: string | undefined): Promise<string> {
-  const page = rule ? await session.request('tailshaft/explain', { rule }) : undefined;
-  if (page) return page.markdown;
   const rules = (await session.request('tailshaft/rules')) ?? [];
+  if (rule && rules.some(one => one.id === rule)) return rulePage(rule);
   const list = rules.map(one => `- ${one.id}: ${one.title}`).join('\n');
   return rule ? `There is no rule "${rule}". There are:\n${list}` : list;
 }

@@ -16,7 +16,7 @@ const CERTIFIED = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'capacity/certificate',
-  title: 'Installed power is what the certificate shows, or is limited to it by a document',
+  title: 'Installed power is within the certificate',
   mistakes: ['T19'],
   severity: 'error',
   criterion: 'rated power of all engines and motors together against the power on the certificate or licence',
@@ -25,12 +25,13 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'A certificate, licence or registration shows the propulsion power of the vessel. New engines that give more need the ' +
-    'certificate amended, or a document that limits them to the old power: a sealed fuel stop, a locked rating, with the ' +
-    'maker’s statement. Authorities may measure the torque of the shaft. Write the document after "limited by", install less ' +
-    'power, or have the certificate amended.',
+    'A certificate, licence or registration states the propulsion power of the vessel. More powerful engines ' +
+    'need an amended certificate, or a document that limits them to the old power: a sealed fuel stop or a ' +
+    'locked rating, with the maker’s statement. Authorities may measure shaft torque. Name the document after ' +
+    '"limited by", install less power, or have the certificate amended.',
   caution:
-    'Authorities count power at different points and by different standards: ask the one that issued the paper.',
+    'Authorities count power at different points and by different standards: ask the one that issued the ' +
+    'certificate.',
   noCure:
     'A certificate is changed by whoever issues it, or the power is limited by a document: the text can only record either.',
   examples: examples(() => ({

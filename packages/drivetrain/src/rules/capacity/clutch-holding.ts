@@ -35,7 +35,7 @@ const WITH_PLATES = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'capacity/clutch-holding',
-  title: 'Each clutch holds the torque that it is engaged for',
+  title: 'Each clutch holds the torque it is engaged for',
   mistakes: [],
   severity: 'error',
   criterion:
@@ -47,13 +47,16 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'Where an entry gives the plates of a clutch, what it holds follows: faces × friction × clamp force × mean radius, the ' +
-    'clamp being oil pressure on the piston less its return springs. Uniform wear is used, the cautious reading and that of a ' +
-    'worn-in clutch; uniform pressure is shown beside it. It is compared with the greatest torque of the engine at that ' +
-    'clutch, ahead and astern each with its own; where the gear gives its train and says what the clutch holds or locks in ' +
-    'it, that follows from the balance of its members: a brake on a ring carries more than the engine gives. The service factor covers shifts and torque peaks: 1.5 unless the vessel ' +
-    'wants another. The figures are the sheet’s; where it gives a rating, the rating goes first.',
-  caution: `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are left out. The default factor is from memory.`,
+    'Where an entry gives the plates of a clutch, its holding torque is computed: faces × friction × clamp force ' +
+    '× mean radius, the clamp force being oil pressure on the piston less its return springs. Uniform wear is ' +
+    'used, which is the cautious assumption and that of a worn-in clutch; uniform pressure is shown beside it. ' +
+    'The result is compared with the greatest engine torque at that clutch, ahead and astern separately; where ' +
+    'the gear gives its train and says what the clutch holds or locks, that torque follows from the balance of ' +
+    'the members: a brake on a ring carries more than engine torque. The service factor covers shifts and torque ' +
+    'peaks: 1.5 unless the criteria set another. A published rating takes precedence.',
+  caution:
+    `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are not included. The default ` +
+    'factor is from memory.',
   examples: examples(() => ({
     failing: changed(WITH_PLATES, ['faces 16', 'faces 8']),
     passing: WITH_PLATES,

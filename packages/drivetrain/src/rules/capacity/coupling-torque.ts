@@ -37,17 +37,17 @@ shaft material high-strength`,
 
 const INFO: RuleInfo = {
   id: 'capacity/coupling-torque',
-  title: 'The coupling may carry the torque at its place',
+  title: 'Torque is within the coupling rating',
   mistakes: ['L12'],
   severity: 'error',
-  criterion: 'greatest torque at the place of the coupling against what its sheet allows',
+  criterion: 'greatest torque at the coupling against the rating on its sheet',
   source: PART_SHEET,
   manual:
-    'A damper between engine and gear carries the torque of the engine; a flexible coupling behind the gear carries that ' +
-    'times the ratio. One that was right for the old ratio is too small for a deeper one. The greatest torque of the engine ' +
-    'is carried to the place where the coupling stands in the line and compared with what its sheet allows. Rigid couplings ' +
-    'are judged by their bolts, not here.',
-  caution: `${DEFER} Shock and torsional vibration come on top: the sheet says which factor it wants for them.`,
+    'A damper between engine and gear carries engine torque; a flexible coupling behind the gear carries that ' +
+    'torque times the ratio. A coupling that suited the old ratio may be too small for a deeper one. The ' +
+    'greatest engine torque is carried to the place of the coupling in the line and compared with its rating. ' +
+    'Rigid couplings are judged by their bolts instead.',
+  caution: `${DEFER} Shock and torsional vibration come on top: the sheet states the factor for them.`,
   examples: examples(() => ({
     failing: changed(WITH_COUPLING, ['torque at most 3600 N.m', 'torque at most 950 N.m']),
     passing: WITH_COUPLING,

@@ -18,17 +18,19 @@ import { DEFER, PART_SHEET } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/coupling-vibratory-torque',
-  title: 'The coupling may swing by the vibratory torque that passes it',
+  title: 'Vibratory torque is within the coupling’s continuous limit',
   mistakes: [],
   severity: 'warning',
-  criterion: 'greatest vibratory torque from idle up against what the coupling sheet allows continuously',
+  criterion: 'greatest vibratory torque from idle up against the continuous limit on the coupling sheet',
   source: PART_SHEET,
   manual:
-    'Rubber that swings turns the work into heat: a coupling that carries its mean torque with ease may burn at a critical. ' +
-    'Where the spec declares what shakes the line, the damped response is worked out along the running range, and the greatest ' +
-    'vibratory torque in each coupling is compared with its "vibratory torque at most". A softer coupling lets less through ' +
-    'above its resonance; one with more damping less at it.',
-  caution: `${DEFER} Even firing only. What a sheet allows may fall with frequency and with the heat of the space.`,
+    'Rubber under vibratory torque turns the work into heat, so a coupling well within its mean torque may burn ' +
+    'at a critical speed. Where the spec declares the excitation, the damped response is computed along the ' +
+    'running range, and the greatest vibratory torque in each coupling is compared with its "vibratory torque at ' +
+    'most". A softer coupling passes less above its resonance; one with more damping passes less at resonance.',
+  caution:
+    `${DEFER} Even firing only. The limit on the sheet may fall with frequency and with the temperature of the ` +
+    'space.',
   examples: examples(() => ({
     failing: changed(WITH_EXCITATION, [
       'vibratory torque at most 480 N.m',

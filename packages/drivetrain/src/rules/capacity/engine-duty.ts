@@ -14,7 +14,7 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/engine-duty',
-  title: 'The engine rating allows the hours and the duty of the vessel',
+  title: 'The engine rating covers the hours and duty of the vessel',
   mistakes: [],
   severity: 'error',
   criterion: 'hours a year and duty class of the engine rating against those of the vessel',
@@ -24,10 +24,11 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'Every engine rating is tied to hours a year and to the share of them at full power. A vessel that runs longer than the ' +
-    'rating allows, or is specified for a heavier duty, uses up the engine early and has no cover when it fails. Choose a ' +
-    'rating of the right class, which gives less power from the same engine, or change the duty of the vessel, with a reason.',
-  caution: `${DEFER} Hours a year are the coarsest of the limits: load factor and time at full power count as much.`,
+    'Every engine rating is tied to hours a year and to the share of them at full power. A vessel that runs ' +
+    'longer than the rating allows, or works at a heavier duty, wears the engine out early and without warranty. ' +
+    'Choose a rating of the right class, which gives less power from the same engine, or change the duty of the ' +
+    'vessel, with a reason.',
+  caution: `${DEFER} Hours a year are the coarsest limit: load factor and time at full power count as much.`,
   noCure:
     'The hours and duty of the vessel are what they are; another rating is offered where the engine has one, else another engine is to be found.',
   examples: examples(() => ({

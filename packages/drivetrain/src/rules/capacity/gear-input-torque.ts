@@ -18,19 +18,21 @@ import { DEFER, PART_SHEET } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/gear-input-torque',
-  title: 'The gear may carry the torque that enters it',
+  title: 'Input torque is within the gear rating',
   mistakes: ['T05'],
   severity: 'error',
   criterion:
-    'input torque at rated power and at peak torque against the rating of the gear at this ratio, duty, direction and fuel',
+    'input torque at rated power and at peak torque against the gear rating at this ratio, duty, direction and ' +
+    'fuel',
   source: PART_SHEET,
   manual:
-    'A gear is rated at its input, for one ratio, one duty class and often one range of speeds, as torque or as power per ' +
-    'speed, which is torque in disguise. The torque that the engine puts in is taken at rated power and at peak torque, ' +
-    'because many diesels give a quarter more torque below rated speed, with any power take-off off. A rating for a heavier ' +
-    'duty may stand in for the wanted one, a lighter one never, and none is used outside its stated speeds. Ratings usually ' +
-    'fall as the ratio deepens. Put it right with another ratio, a larger gear, or an engine rating that gives less torque.',
-  caution: `${DEFER} Class names differ between makers: see that the class of the sheet means the duty of the vessel.`,
+    'A gear is rated at its input, for one ratio, one duty class and often one range of speeds, as torque or as ' +
+    'power per speed, which is another way of stating torque. Engine torque is taken at rated power and at peak ' +
+    'torque, with any power take-off off, because many diesels give a quarter more torque below rated speed. A ' +
+    'rating for a heavier duty may stand in for the required one, a lighter one never, and none is used outside ' +
+    'its stated speeds. Ratings usually fall as the ratio deepens. Choose another ratio, a larger gear, or an ' +
+    'engine rating that gives less torque.',
+  caution: `${DEFER} Class names differ between makers: check that the class on the sheet means the duty of the vessel.`,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.14 kW/rpm']),
     passing: SINGLE_LINE,

@@ -44,20 +44,20 @@ vessel Siskin "harbour launch" {
 
 const INFO: RuleInfo = {
   id: 'capacity/motor-equivalent',
-  title: 'The motor gives the torque of the engine that it is said to equal',
+  title: 'The motor gives the torque of the engine it is said to equal',
   mistakes: ['T20'],
   severity: 'warning',
   criterion:
-    'torque of the motor at the propeller shaft against that of the power and shaft speed it is said to equal',
+    'motor torque at the propeller shaft against that of the power and shaft speed it is said to equal',
   source: {
     title: 'definition of power, P = T ω; torque of a fixed-pitch propeller by the square of speed',
     confidence: 'derived',
   },
   manual:
-    'Motors are sold as equal to an engine of two or three times their power. Equal shaft power at equal shaft speed is the ' +
-    'only comparison that a propeller knows: it asks a torque at a speed, and turns only as fast as it gets it. The torque ' +
-    'of the claim is compared with the continuous torque of the motor at the propeller shaft, and what the propeller would do ' +
-    'with it is shown. A reduction gear puts it right where the motor has speed to spare; otherwise a larger motor.',
+    'Motors are sold as equal to engines of two or three times their power. The propeller only sees torque at ' +
+    'shaft speed: it needs a certain torque at each speed and turns only as fast as the torque allows. The ' +
+    'torque of the claim is compared with the continuous motor torque at the propeller shaft, and the resulting ' +
+    'shaft speed is shown. Fit a reduction gear where the motor has speed to spare; otherwise a larger motor.',
   caution:
     'Short-time torque does not count: a vessel at full speed runs for hours. The propeller law is a scaling.',
   noCure: 'What a seller says cannot be corrected by the buyer: another motor is a new choice.',

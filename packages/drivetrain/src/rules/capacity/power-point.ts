@@ -11,7 +11,7 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/power-point',
-  title: 'The rating says where its power was measured',
+  title: 'The rating states where its power was measured',
   mistakes: ['T11'],
   severity: 'warning',
   criterion: 'point of measurement of the rating used: crankshaft or propeller shaft',
@@ -21,11 +21,12 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'Small-craft standards declare power at the propeller shaft, behind the gear; engine sheets mostly at the crankshaft. ' +
-    'The gear takes about 3 % in between. Taken for the other, the loss is counted twice or not at all: the propeller is ' +
-    'ordered for power that never arrives, or the gear judged for less than enters it. Write "measured at crankshaft" or ' +
-    '"measured at propeller shaft". Until it is written the heavier reading is used, that of the propeller shaft.',
-  caution: 'The loss in the gear is its efficiency, assumed or declared; it is not measured here.',
+    'Small-craft standards declare power at the propeller shaft, behind the gear; engine sheets mostly declare ' +
+    'it at the crankshaft. The gear loses about 3 % in between. Taking one for the other counts the loss twice ' +
+    'or not at all: the propeller is ordered for power that never arrives, or the gear is judged for less than ' +
+    'enters it. Write "measured at crankshaft" or "measured at propeller shaft". Until then the heavier ' +
+    'assumption is used, that of the propeller shaft.',
+  caution: 'The gear loss is its efficiency, assumed or declared; it is not measured here.',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    measured at crankshaft\n', '']),

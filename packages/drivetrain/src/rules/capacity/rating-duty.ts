@@ -19,15 +19,16 @@ const INFO: RuleInfo = {
   mistakes: ['T07'],
   severity: 'error',
   criterion:
-    'duty class of the ratings at this ratio against the duty of the vessel; a heavier class may stand in, a lighter never',
+    'duty class of the ratings at this ratio against the duty of the vessel; a heavier class may stand in, a ' +
+    'lighter one never',
   source: DUTY_CLASS_SOURCE,
   manual:
-    'A gear sheet gives its capacity by duty class: the lighter the class, the higher the figure. Pleasure ratings assume a ' +
-    'few percent of the time at full throttle and exclude charter and work. Using one for a working vessel overloads the gear ' +
-    'from the first day and voids the warranty. Use the rating of the class that the vessel is specified for, a larger gear, ' +
-    'or change the duty of the vessel, with a reason.',
+    'A gear sheet gives its capacity by duty class: the lighter the class, the higher the figure. Pleasure ' +
+    'ratings assume a few per cent of the time at full throttle and exclude charter and work. Used for a working ' +
+    'vessel, such a rating overloads the gear from the first day and voids the warranty. Use the rating of the ' +
+    'class that the vessel works at, fit a larger gear, or change the duty of the vessel, with a reason.',
   caution:
-    'Makers name their classes differently. Map the words by their hours, load and time at full power, not by their sound.',
+    'Makers name their classes differently. Match them by hours, load and time at full power, not by name.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated light 0.18 kW/rpm']),
     passing: SINGLE_LINE,

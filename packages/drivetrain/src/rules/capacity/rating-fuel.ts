@@ -15,7 +15,7 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/rating-fuel',
-  title: 'The rating of the gear is for the fuel of the engine',
+  title: 'The gear rating applies to the fuel of the engine',
   mistakes: ['T08'],
   severity: 'warning',
   criterion: 'fuel that the ratings are stated for against the fuel of the engine',
@@ -24,10 +24,10 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'Some sheets rate a gear higher behind a petrol engine than behind a diesel, whose torque comes in harder pulses. Such a ' +
-    'rating says nothing of the other fuel. Ask the maker for the rating behind this engine and write it beside the first; ' +
-    'until then the torque cannot be judged.',
-  caution: `${DEFER} How large the difference is depends on damper, cylinders and gear; no factor is assumed here.`,
+    'Some sheets rate a gear higher behind a petrol engine than behind a diesel, whose torque pulses are harder. ' +
+    'Such a rating does not apply to the other fuel. Ask the maker for the rating behind this engine and write ' +
+    'it beside the first; until then the torque cannot be judged.',
+  caution: `${DEFER} The difference depends on damper, cylinders and gear; no factor is assumed here.`,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for petrol']),
     passing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for diesel']),

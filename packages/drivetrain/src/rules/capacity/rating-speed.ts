@@ -16,17 +16,17 @@ import { gearsThatCarry } from './gear-routes.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/rating-speed',
-  title: 'The rating of the gear is stated for the rated speed',
+  title: 'The gear rating applies at the rated speed of the engine',
   mistakes: ['T06'],
   severity: 'warning',
   criterion: 'input speeds that the rating is stated for against the rated speed of the engine',
   source: RATING_BELOW_SPEED,
   manual:
-    'A rating given as power at one speed, or for a range of speeds, says nothing of faster running: oil churning, bearings ' +
-    'and clutch drag are not in it, and scaling it up in proportion is wrong. At lower speeds it is compared by torque. ' +
-    'Where the rated speed of the engine lies outside, ask the maker for the rating there, and look at the greatest input ' +
-    'speed as well.',
-  caution: 'Even inside the greatest input speed a rating is not carried beyond the speeds that it states.',
+    'A rating given as power at one speed, or for a range of speeds, does not cover faster running: oil ' +
+    'churning, bearings and clutch drag are not in it, and scaling it up in proportion is wrong. At lower speeds ' +
+    'it is compared by torque. Where the rated speed of the engine lies outside, ask the maker for the rating ' +
+    'there, and check the greatest input speed as well.',
+  caution: 'Even below the greatest input speed, a rating is not extended beyond its stated speeds.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       'rated medium 0.18 kW/rpm',

@@ -12,7 +12,7 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/rating-undefined',
-  title: 'The engine rating says what it is a rating for',
+  title: 'The engine rating states its class, standard, hours and source',
   mistakes: ['T10'],
   severity: 'warning',
   criterion:
@@ -22,11 +22,11 @@ const INFO: RuleInfo = {
     confidence: 'from memory',
   },
   manual:
-    'One engine is sold at several powers: a peak one for an hour in eight and a few hundred hours a year, and lower ones for ' +
-    'longer use. A power without its class, standard and hours cannot be told from the peak one, and a vessel specified with ' +
-    'it loses its warranty or wears out. State the class, the standard and the hours of the rating, with the document ' +
-    'that says so.',
-  caution: `${DEFER} Class names differ between makers; the hours and the time at full power say what they mean.`,
+    'One engine is sold at several powers: a peak rating for one hour in eight and a few hundred hours a year, ' +
+    'and lower ratings for longer use. A power without its class, standard and hours may be the peak one, and a ' +
+    'vessel specified with it loses its warranty or wears out. State the class, the standard and the hours of ' +
+    'the rating, with the document that gives them.',
+  caution: `${DEFER} Class names differ between makers; the hours and the time at full power define them.`,
   curesRecord: true,
   noCure: 'Only the maker of the engine can say what the rating is a rating for.',
   examples: examples(() => ({

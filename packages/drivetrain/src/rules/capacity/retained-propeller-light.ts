@@ -12,20 +12,21 @@ import { PROPELLER_LAW } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/retained-propeller-light',
-  title: 'A retained propeller takes the power of the new engine',
+  title: 'A retained propeller absorbs the power of the new engine',
   mistakes: ['T14'],
   severity: 'warning',
   criterion:
-    'power that the retained propeller asks at the new rated shaft speed, scaled by the propeller law, at least 90 % of what reaches it',
+    'power that the retained propeller absorbs at the new rated shaft speed, scaled by the propeller law, at ' +
+    'least 90 % of what reaches it',
   source: PROPELLER_LAW,
   manual:
-    'Kept behind more power or a slower shaft, a propeller does not take what the engine gives: the engine runs up to its ' +
-    'governor below full load and the new power never reaches the water. What it took before is scaled to the new shaft ' +
-    'speed. More pitch or diameter puts it right, as does a shallower ratio. A few percent may be meant, as an allowance for ' +
-    'growth and fouling: then accept the finding with that reason.',
+    'Behind more power or a slower shaft, a retained propeller does not absorb what the engine gives: the engine ' +
+    'runs up to its governor below full load and the new power never reaches the water. The power it absorbed ' +
+    'before is scaled to the new shaft speed. Fit more pitch or diameter, or a shallower ratio. A few per cent ' +
+    'may be an intended allowance for growth and fouling: then accept the finding with that reason.',
   caution:
-    'A scaling that takes the old propeller to have been right for the old engine at the same boat speed; the band of 85 to ' +
-    '90 % is common practice. A propeller calculation or a trial is better.',
+    'A scaling: it assumes that the old propeller suited the old engine at the same vessel speed; the band of 85 ' +
+    'to 90 % is common practice. A propeller calculation or a trial is better.',
   examples: examples(() => ({
     failing: changed(REPOWER, ['power 300 kW at 2300 rpm', 'power 250 kW at 2300 rpm']),
     passing: REPOWER,

@@ -14,21 +14,22 @@ import { PROPELLER_LAW } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/retained-propeller-overload',
-  title: 'A retained propeller does not ask more than the engine has',
+  title: 'A retained propeller absorbs no more than the engine gives',
   mistakes: ['T13'],
   severity: 'error',
   criterion:
-    'power that the retained propeller asks at the new rated shaft speed, scaled by the propeller law, at most 110 % of what reaches it',
+    'power that the retained propeller absorbs at the new rated shaft speed, scaled by the propeller law, at ' +
+    'most 110 % of what reaches it',
   source: PROPELLER_LAW,
   manual:
-    'A propeller asks about the third power of its speed. Kept behind a faster shaft, or behind less power, it holds the ' +
-    'engine below rated speed: it is overloaded across the top of its range, smokes and wears, and nothing on the dash says ' +
-    'so. Without the old reduction the same propeller asks many times the power. What it took before is scaled to ' +
-    'the new shaft speed; up to 10 % over, about 3 % of speed, is left to the trial. A deeper ratio or another propeller ' +
-    'puts it right.',
+    'A propeller absorbs power roughly as the cube of its speed. Behind a faster shaft, or behind less power, a ' +
+    'retained propeller holds the engine below rated speed: the engine is overloaded across the top of its ' +
+    'range, smokes and wears, and no gauge shows it. Without the old reduction the same propeller demands many ' +
+    'times the power. The power it absorbed before is scaled to the new shaft speed; up to 10 % over, about 3 % ' +
+    'of speed, is left to the trial. Fit a deeper ratio or another propeller.',
   caution:
-    'A scaling that takes the old propeller to have been right for the old engine at the same boat speed. A trial of the old ' +
-    'installation, or a propeller calculation, is better. "assume propeller exponent" changes the exponent.',
+    'A scaling: it assumes that the old propeller suited the old engine at the same vessel speed. A trial of the ' +
+    'old installation, or a propeller calculation, is better. "assume propeller exponent" changes the exponent.',
   examples: examples(() => ({
     failing: changed(
       REPOWER,

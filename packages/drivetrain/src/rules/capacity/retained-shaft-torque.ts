@@ -21,7 +21,7 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/retained-shaft-torque',
-  title: 'A retained shaft is not given more torque than before',
+  title: 'A retained shaft carries no more torque than before',
   mistakes: ['T04'],
   severity: 'warning',
   criterion:
@@ -31,12 +31,15 @@ const INFO: RuleInfo = {
     confidence: 'derived',
   },
   manual:
-    'Torque breaks shafts, not power. A deeper ratio on an engine of the same power and speed raises shaft torque in ' +
-    'proportion, and so does an engine with more torque on the old gear; the shaft that stays was chosen for the old one. A ' +
-    'deeper ratio on an engine that turns faster in the same measure changes nothing, and this rule then says nothing: it ' +
-    'computes both. Where grade and diameter of the shaft are known the factor against torsional yield is shown before ' +
-    'and after. Put it right with a larger or stronger shaft, a shallower ratio, or accept it with the proof that the shaft holds.',
-  caution: `${DEFER} Pits, keyway cracks and earlier strikes are not in any factor: draw and crack-test a shaft before it is kept.`,
+    'Shafts break by torque, not by power. A deeper ratio on an engine of the same power and speed raises shaft ' +
+    'torque in proportion, and so does an engine with more torque on the old gear, while the retained shaft was ' +
+    'chosen for the old torque. A deeper ratio on an engine that turns faster in the same proportion changes ' +
+    'nothing; both are computed. Where grade and diameter are known, the factor against torsional yield is shown ' +
+    'before and after. Fit a larger or stronger shaft or a shallower ratio, or accept the finding with the proof ' +
+    'that the shaft holds.',
+  caution:
+    `${DEFER} Pits, keyway cracks and earlier strikes are not in any factor: draw and crack-test a shaft before ` +
+    'it is retained.',
   examples: examples(() => ({
     failing: changed(REPOWER, ['peak torque 1530 N.m', 'peak torque 1300 N.m']),
     passing: REPOWER,

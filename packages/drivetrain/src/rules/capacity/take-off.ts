@@ -18,18 +18,19 @@ const WITH_TAKE_OFF = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'capacity/take-off',
-  title: 'The spec says whether the power take-off counts as running',
+  title: 'The spec states whether the power take-off is running',
   mistakes: ['T12'],
   severity: 'warning',
   criterion:
     'a power take-off is declared with "take-off on" or "take-off off" for propeller matching and trial',
   source: { title: 'balance of power at the crankshaft', confidence: 'derived' },
   manual:
-    'A pump, generator or winch that the propulsion engine drives takes its power before the gear. With it running the ' +
-    'propeller gets less, so a propeller matched with it off overloads the engine with it on, and a trial must say which it ' +
-    'was. Write "take-off on" or "take-off off". For propeller matching it is deducted when on; for the parts that carry ' +
-    'torque it is never deducted, because it may be off, and for the engine it is always part of the load.',
-  caution: 'A pump that is clutched in at idle may stall a small engine; that is not computed here.',
+    'A pump, generator or winch driven by the propulsion engine takes its power before the gear. With it running ' +
+    'the propeller gets less, so a propeller matched with it off overloads the engine with it on, and a trial ' +
+    'must state which applied. Write "take-off on" or "take-off off". For propeller matching its power is ' +
+    'deducted when it is on; for the parts that carry torque it is never deducted, because it may be off, and ' +
+    'for the engine it is always part of the load.',
+  caution: 'A pump clutched in at idle may stall a small engine; that is not computed here.',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(WITH_TAKE_OFF, ['  take-off on }', ' }']),

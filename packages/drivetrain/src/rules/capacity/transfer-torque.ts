@@ -36,17 +36,17 @@ shaft material high-strength`,
 
 const INFO: RuleInfo = {
   id: 'capacity/transfer-torque',
-  title: 'The transfer may carry the torque that enters it',
+  title: 'Input torque is within the transfer rating',
   mistakes: [],
   severity: 'error',
-  criterion: 'greatest torque that enters a V-drive box, belt or chain stage against what its sheet allows',
+  criterion: 'greatest torque that enters a V-drive, belt or chain stage against the rating on its sheet',
   source: PART_SHEET,
   manual:
-    'A V-drive box, belt or chain stage stands behind the engine or behind the gear. Behind a gear it carries the torque of ' +
-    'the engine times the ratio, which is easily overlooked when the gear is exchanged for a deeper one. The greatest torque ' +
-    'of the engine is carried to its input and compared with what its sheet allows. Put it right with a larger stage, or by ' +
-    'moving part of the ratio behind it.',
-  caution: `${DEFER} Sheets of belts and chains ask for a service factor of their own on top.`,
+    'A V-drive, belt or chain stage stands behind the engine or behind the gear. Behind a gear it carries engine ' +
+    'torque times the ratio, which is easily overlooked when the gear is exchanged for a deeper one. The ' +
+    'greatest engine torque is carried to its input and compared with its rating. Fit a larger stage, or move ' +
+    'part of the ratio behind it.',
+  caution: `${DEFER} Sheets of belts and chains require a service factor of their own on top.`,
   noCure:
     'A larger box is offered where the catalogue has one; else one is to be found that states the torque of the message.',
   examples: examples(() => ({

@@ -32,19 +32,21 @@ const BARRED = 'length 1.2 m  barred range 410 .. 510 rpm';
 
 const INFO: RuleInfo = {
   id: 'interface/barred-range',
-  title: 'Barred speeds are on the plate, as wide as they must be, and out of the way',
+  title: 'Barred speeds are declared, wide enough, and clear of idle and rated speed',
   mistakes: [],
   severity: 'warning',
   criterion:
-    'speeds with a vibratory stress over τ_C, by IACS UR M68, against the barred ranges declared, idle and rated speed',
+    'speeds with a vibratory stress over τ_C, by IACS UR M68, against the barred ranges declared, idle and rated ' +
+    'speed',
   source: barredRangeStart.spec.source,
   manual:
-    'Where the vibratory stress lies between τ_C and τ_T of IACS UR M68 the shaft may pass the speeds, quickly, and not stay: ' +
-    'they are barred from 16 n_c/(18 − λ) to (18 − λ) n_c/16 round the critical n_c, and wider where the stress is too high ' +
-    'beyond. Such a range is marked on the tachometers and on a plate at the controls; write it in the shaft as "barred range ' +
-    '410 .. 510 rpm". One at idle, or at and above 0.8 of rated speed (from memory), is not allowed. A coupling of another ' +
-    'stiffness or another ratio may do away with it.',
-  caution: `${DEFER} The people aboard have to pass it every time: nobody likes one where she manoeuvres.`,
+    'Where the vibratory stress lies between τ_C and τ_T of IACS UR M68, the shaft may pass through these speeds ' +
+    'quickly but not run at them: they are barred from 16 n_c/(18 − λ) to (18 − λ) n_c/16 around the critical ' +
+    'n_c, and wider where the stress is too high beyond. A barred range is marked on the tachometers and on a ' +
+    'plate at the controls; write it in the shaft as "barred range 410 .. 510 rpm". A range at idle, or at and ' +
+    'above 0.8 of rated speed (from memory), is not allowed. A coupling of another stiffness or another ratio ' +
+    'may remove it.',
+  caution: `${DEFER} The crew passes through a barred range every time: keep it clear of manoeuvring speeds.`,
   examples: examples(() => ({
     failing: STIFF,
     passing: changed(STIFF, ['length 1.2 m', BARRED]),

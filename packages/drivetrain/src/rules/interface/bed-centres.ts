@@ -24,9 +24,9 @@ const INFO: RuleInfo = {
   criterion: 'distance across between the mounts against that between the beds, within 10 mm',
   source: PRACTICE,
   manual:
-    'Old beds were built for the old engine. Mounts that do not stand over them need brackets, and brackets carry thrust and ' +
-    'torque reaction out of line, or the beds are changed. Compare "mount centres" of the engine with "bed centres" at its ' +
-    'place, and put brackets or beds into the scope of the work.',
+    'Beds are built for the engine they carried. Mounts that do not stand over them need brackets, which carry ' +
+    'thrust and torque reaction out of line, or the beds must be changed. "mount centres" of the engine are ' +
+    'compared with "bed centres" at its place. Put brackets or beds into the scope of the work.',
   caution: `${DEFER} The 10 mm is common practice: slots in mounts take it up.`,
   noCure: 'Beds are altered or mounts are chosen by the designer: neither is a figure of this text.',
   examples: examples(() => ({

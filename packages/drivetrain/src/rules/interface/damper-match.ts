@@ -16,16 +16,16 @@ import { DEFER, PART_SHEET } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'interface/damper-match',
-  title: 'The damper is made for the pulses of this engine',
+  title: 'The damper suits the cylinders of the engine',
   mistakes: ['I03'],
   severity: 'error',
   criterion: 'cylinders that the damper is offered for, and its stiffness stated',
   source: PART_SHEET,
   manual:
-    'Fewer cylinders give larger pulses: a damper that lasts behind six breaks behind three. Its stiffness decides where the ' +
-    'torsional criticals lie, and one that is too stiff lets the gear rattle at idle until splines wear. Its torque is ' +
-    'judged with that of all couplings; here the number of cylinders is compared with what its maker offers it for, and its ' +
-    'stiffness must be stated. Order the damper that engine and gear maker name together.',
+    'Fewer cylinders give larger pulses: a damper that lasts behind six breaks behind three. Its stiffness sets ' +
+    'the torsional criticals, and one that is too stiff lets the gear rattle at idle until splines wear. Its ' +
+    'torque is judged with that of all couplings; here the number of cylinders is compared with what its maker ' +
+    'offers it for, and its stiffness must be stated. Order the damper that engine and gear maker name together.',
   caution: `${DEFER} Only a torsional calculation proves a damper.`,
   examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['cylinders at least 4', 'cylinders at least 8']),

@@ -16,16 +16,17 @@ import { DEFER, PART_SHEET } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'interface/damper-spline',
-  title: 'The hub of the damper goes on the input of the gear',
+  title: 'The damper hub fits the gear input spline',
   mistakes: ['I04'],
   severity: 'error',
   criterion: 'teeth and pitch of the hub against those of the gear input',
   source: PART_SHEET,
   manual:
-    'The hub of the damper slides on the splined input of the gear. Teeth and pitch must be the same, and with an old gear ' +
-    'behind a new engine they often are not: it shows when the gear is offered up. Give "spline teeth" and "spline pitch" ' +
-    'of the damper and "input spline teeth" and "input spline pitch" of the gear. Order the damper with the hub of this gear.',
-  caution: `${DEFER} Pressure angle and fit count as well: a hub that slides on may still be the wrong one.`,
+    'The damper hub slides on the splined gear input. Teeth and pitch must be the same, and with an old gear ' +
+    'behind a new engine they often are not: this shows only when the gear is offered up. State "spline teeth" ' +
+    'and "spline pitch" of the damper and "input spline teeth" and "input spline pitch" of the gear. Order the ' +
+    'damper with the hub for this gear.',
+  caution: `${DEFER} Pressure angle and fit count as well: a hub that slides on may still be wrong.`,
   examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['  spline teeth 26\n  spline pitch', '  spline teeth 10\n  spline pitch']),
     passing: WITH_DAMPER,

@@ -20,16 +20,17 @@ const WITH_SPACE = changed(
 
 const INFO: RuleInfo = {
   id: 'interface/engine-space',
-  title: 'The engine fits its space, and the way in',
+  title: 'The engine fits its space and its access',
   mistakes: ['I06'],
   severity: 'error',
   criterion: 'length, width and height of the engine against the space with access, and against the way out',
   source: PRACTICE,
   manual:
-    'An engine an inch too high is found under the beam on the day it is lowered in. Compare its length, width and height ' +
-    'with the space left for it, room for filters, dipstick and heat exchanger included, and with the hatch it must pass. ' +
-    'Put it right with another engine, a down-angle gear that levels it, or a structural change that somebody designs.',
-  caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow have their own places.`,
+    'An engine an inch too high is discovered under the beam on the day it is lowered in. Its length, width and ' +
+    'height are compared with the space left for it, including room for filters, dipstick and heat exchanger, ' +
+    'and with the hatch it must pass. Choose another engine, a down-angle gear that levels it, or a structural ' +
+    'change that is designed.',
+  caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow need their own check.`,
   noCure:
     'The space and the way out are those of the vessel: another engine, or work on the vessel, is a decision of the designer.',
   examples: examples(() => ({

@@ -15,16 +15,17 @@ import { DEFER, HOUSINGS } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'interface/flywheel-housing',
-  title: 'Flywheel housing of the engine and input housing of the gear are one size',
+  title: 'Engine and gear have the same housing size',
   mistakes: ['I01'],
   severity: 'error',
   criterion: 'housing size of the engine against that of the gear (SAE J617)',
   source: HOUSINGS,
   manual:
-    'A gear that bolts to the engine meets its flywheel housing: pilot bore, bolt circle and holes must be one size. Sizes ' +
-    'run from 00, the largest, to 6; one number apart does not fit. An adapter ring helps where makers offer one, and ' +
-    'moves the gear aft by its thickness, damper included. The same size may have inch or metric holes: a suffix M says metric.',
-  caution: `${DEFER} Bore and face run-out of the housing are measured when it is fitted.`,
+    'A gear that bolts to the engine mates with its flywheel housing: pilot bore, bolt circle and holes must be ' +
+    'of one size. Sizes run from 00, the largest, to 6; one number apart does not fit. An adapter ring helps ' +
+    'where the maker offers one, and moves the gear aft by its thickness, damper included. The same size may ' +
+    'have inch or metric holes: a suffix M means metric.',
+  caution: `${DEFER} Bore and face run-out of the housing are measured at fitting.`,
   noCure:
     'An adaptor or another part is a choice of the designer; a catalogue part that meets is offered where there is one.',
   examples: examples(() => ({

@@ -24,11 +24,12 @@ const INFO: RuleInfo = {
     'flywheel size of damper and engine, and rivet ring of the damper against the recess of the flywheel',
   source: FLYWHEELS,
   manual:
-    'A damper is bolted to the flywheel on a standard pilot and bolt circle, the flywheel size, and its hub and rivets stand ' +
-    'into the recess. A damper of the right size whose rivet ring is wider than the recess does not sit flat: tightened, it ' +
-    'warps and breaks. Give "flywheel size" of both, the "flywheel recess diameter" of the engine and the "rivet ring ' +
-    'diameter" of the damper. Order a damper for this flywheel; machine the flywheel only with the maker’s consent.',
-  caution: `${DEFER} Depth of the recess and reach of the hub are measured when it is fitted.`,
+    'A damper is bolted to the flywheel on a standard pilot and bolt circle, the flywheel size, and its hub and ' +
+    'rivets enter the recess. A damper of the right size whose rivet ring is wider than the recess does not sit ' +
+    'flat: tightened, it warps and breaks. State "flywheel size" of both, the "flywheel recess diameter" of the ' +
+    'engine and the "rivet ring diameter" of the damper. Order a damper for this flywheel; machine the flywheel ' +
+    'only with the maker’s consent.',
+  caution: `${DEFER} Recess depth and hub reach are measured at fitting.`,
   examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['rivet ring diameter 300 mm', 'rivet ring diameter 322 mm']),
     passing: WITH_DAMPER,

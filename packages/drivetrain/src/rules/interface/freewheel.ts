@@ -17,17 +17,17 @@ const SAILS = changed(
 
 const INFO: RuleInfo = {
   id: 'interface/freewheel',
-  title: 'The rule for turning with the engine stopped is stated',
+  title: 'The gear states its rule for freewheeling',
   mistakes: ['I10'],
   severity: 'note',
-  criterion: 'the gear states its freewheel rule where the vessel is under way with an engine stopped',
+  criterion: 'a freewheel rule of the gear where the vessel is under way with an engine stopped',
   source: PART_SHEET,
   manual:
-    'Sailing, towed, or on one engine of two, the water turns the propeller and with it the output of a gear whose pump ' +
-    'stands still. Some gears may turn so for days, some for some hours, some not at all. Say that the vessel does it with ' +
-    '"under way with engine stopped yes" in her duty; the gear then needs its rule, from its sheet, and the operator must ' +
-    'have it. Where it may not, fit a shaft lock or brake.',
-  caution: `${DEFER} Seals fed by their own engine run dry meanwhile.`,
+    'Sailing, towed, or on one engine of two, the water turns the propeller and with it the output of a gear ' +
+    'whose pump stands still. Some gears may freewheel for days, some for hours, some not at all. Declare such ' +
+    'running with "under way with engine stopped yes" in the duty; the gear then needs the rule from its sheet, ' +
+    'and the operator must have it. Where freewheeling is not allowed, fit a shaft lock or brake.',
+  caution: `${DEFER} A seal fed by its own engine runs dry meanwhile.`,
   examples: examples(() => ({
     failing: changed(SAILS, ['freewheel "8 h, then run the engine 5 min"', 'freewheel "no"']),
     passing: SAILS,

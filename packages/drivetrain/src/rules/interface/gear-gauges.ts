@@ -17,16 +17,17 @@ const WITH_GAUGES = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'interface/gear-gauges',
-  title: 'Gear oil has its gauges and its cooler',
+  title: 'Gear oil has its gauges and cooler',
   mistakes: ['I09'],
   severity: 'note',
   criterion: 'oil pressure gauge, oil temperature gauge and oil cooler of the gear are fitted',
   source: PRACTICE,
   manual:
-    'A clutch that slips for want of oil pressure burns before anybody hears it, and hot oil is the first sign. Some makers ' +
-    'want indication of pressure and temperature for their cover, most a cooler. Where the spec speaks of one of them, it ' +
-    'should speak of all: write "oil pressure gauge fitted", "oil temperature gauge fitted", "oil cooler fitted".',
-  caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept it with that reason.`,
+    'A clutch that slips for lack of oil pressure burns before it is heard, and hot oil is the first sign. Some ' +
+    'makers require indication of pressure and temperature for their warranty, most a cooler. Where the spec ' +
+    'mentions one of them, it should mention all: "oil pressure gauge fitted", "oil temperature gauge fitted", ' +
+    '"oil cooler fitted".',
+  caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept the finding with that reason.`,
   examples: examples(() => ({
     failing: changed(WITH_GAUGES, ['oil temperature gauge fitted', 'oil temperature gauge not fitted']),
     passing: WITH_GAUGES,

@@ -20,19 +20,23 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'first firing order against the natural frequencies of engine, couplings, gear, shafts and propeller; blade rate is told',
+    'first firing order against the natural frequencies of engine, couplings, gear, shafts and propeller; blade ' +
+    'rate is shown',
   source: {
     title: 'rigid inertias joined by torsion springs and rigid gears; orders by definition',
     confidence: 'derived',
   },
   manual:
-    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, every coupling or joint ' +
-    'wherever it stands, both sides of the gear, shafts, and the propeller with its water; only a rigid coupling is taken as ' +
-    'stiff. The natural frequencies are met by the firing order of the engine ' +
-    'at certain speeds; one in the running range must be calculated with its damping, or barred. Where the spec declares ' +
-    'the stresses or the excitation, it is, and the stress is judged by itself. Where the blade rate meets ' +
-    'one is told as well: its torque is smaller, and it can seldom be kept out. A softer damper usually moves the first one below idle. Missing data are named; nothing is guessed.',
-  caution: `${DEFER} Undamped, without stresses: a critical in the range is no proof of damage and none outside is no proof of safety. Minor orders are left out.`,
+    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, every ' +
+    'coupling or joint wherever it stands, both sides of the gear, shafts, and the propeller with its entrained ' +
+    'water; only a rigid coupling is taken as stiff. The firing order meets the natural frequencies at certain ' +
+    'speeds; one in the running range must be calculated with its damping, or barred. Where the spec declares ' +
+    'the stresses or the excitation, that is done and the stress is judged by its own rule. Meetings with blade ' +
+    'rate are shown too: their torque is smaller, and they can seldom be avoided. A softer damper usually moves ' +
+    'the first critical below idle. Missing data are named; nothing is guessed.',
+  caution:
+    `${DEFER} Undamped, without stresses: a critical in the range does not prove damage, and none in the range ` +
+    'does not prove safety. Minor orders are left out.',
   examples: examples(() => ({
     failing: changed(WITH_INERTIAS, [
       'torsional stiffness 8200 N.m/rad',

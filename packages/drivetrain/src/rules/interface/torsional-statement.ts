@@ -12,17 +12,18 @@ import { DEFER, PRACTICE } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'interface/torsional-statement',
-  title: 'A changed drivetrain has its torsional statement',
+  title: 'A changed drivetrain has a torsional statement',
   mistakes: ['I05'],
   severity: 'warning',
   criterion:
     'after a change of engine, coupling, ratio, shaft or propeller, a torsional calculation or statement is named',
   source: PRACTICE,
   manual:
-    'Engine, damper, gear, shaft and propeller are one torsional system: change one of them and its criticals move, perhaps ' +
-    'into the running range, where gears hammer and shafts break. Class asks for the calculation again; for a small yacht ' +
-    'at least the statement of who supplies engine and gear together. Name it at the engine: torsional statement "...".',
-  caution: `${DEFER} A statement counts for the parts it names, at the speeds it names.`,
+    'Engine, damper, gear, shaft and propeller form one torsional system: a change of one moves its criticals, ' +
+    'perhaps into the running range, where gears hammer and shafts break. Class requires a new calculation; for ' +
+    'a small yacht, obtain at least a statement from the supplier of engine and gear together. Name it at the ' +
+    'engine: torsional statement "...".',
+  caution: `${DEFER} A statement covers the parts and the speeds that it names.`,
   curesRecord: true,
   noCure:
     'Only a calculation or a statement of the maker settles it: the text offers to keep the question open.',

@@ -26,20 +26,24 @@ import { WITH_EXCITATION } from './torsional-specs.js';
 
 const INFO: RuleInfo = {
   id: 'interface/torsional-stress',
-  title: 'Vibratory stress of the shaft stays within the class limits',
+  title: 'Vibratory stress of the shaft is within the class limits',
   mistakes: [],
   severity: 'error',
   criterion:
-    'amplitude of torsional vibration stress against τ_C for continuous running, or τ_T where the speeds may be barred, of IACS UR M68',
+    'amplitude of torsional vibration stress against τ_C for continuous running, or τ_T where the speeds may be ' +
+    'barred, of IACS UR M68',
   source: continuousTorsionalLimit.spec.source,
   manual:
-    'A shaft that is thick enough for its torque can break by what swings on top of it. Give the stresses of the torsional ' +
-    'calculation in the shaft ("vibratory stress 18 MPa at 265 rpm", one for each critical), or the torque of the firing order ' +
-    'at the engine ("excitation order 3 torque 420 N.m"), that of the blade rate at the propeller, and the damping of the ' +
-    'coupling ("dynamic magnifier 6"): then the damped response is worked out along the running range. Above τ_T the line must ' +
-    'not run at all; between τ_C and τ_T the speeds are barred, which is allowed below 0.8 of rated speed only (that bound from ' +
-    'memory). Orders are added as sizes; only declared damping counts.',
-  caution: `${DEFER} Even firing of all cylinders: class also asks for one cylinder that misfires. Speeds over 1.05 of rated are outside the formula. The shaft end with a key counts where its diameter or key is declared.`,
+    'A shaft thick enough for its mean torque can break by the vibratory torque on top of it. State the stresses ' +
+    'of the torsional calculation in the shaft ("vibratory stress 18 MPa at 265 rpm", one for each critical), or ' +
+    'the torque of the firing order at the engine ("excitation order 3 torque 420 N.m"), that of the blade rate ' +
+    'at the propeller, and the damping of the coupling ("dynamic magnifier 6"): then the damped response is ' +
+    'computed along the running range. Above τ_T the line must not run at all; between τ_C and τ_T the speeds ' +
+    'are barred, which is allowed below 0.8 of rated speed only (that bound from memory). Amplitudes of the ' +
+    'orders are added; only declared damping counts.',
+  caution:
+    `${DEFER} Even firing of all cylinders: class also requires one misfiring cylinder. Speeds over 1.05 of ` +
+    'rated are outside the formula. A keyed shaft end counts where its diameter or key is declared.',
   examples: examples(() => ({
     failing: changed(
       WITH_EXCITATION,

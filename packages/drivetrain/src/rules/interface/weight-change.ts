@@ -34,21 +34,25 @@ const WITH_WEIGHTS = changed(
 
 const INFO: RuleInfo = {
   id: 'interface/weight-change',
-  title: 'Weight and balance stay as the stability record has them',
+  title: 'Weight and balance stay within the stability record',
   mistakes: ['I07'],
   severity: 'warning',
   criterion:
-    'weight change of the machinery against a share of lightship; shift of the centre of gravity against a share of length',
+    'weight change of the machinery against a share of lightship; shift of the centre of gravity against a share ' +
+    'of length',
   source: {
     title: 'inspection practice for vessels with a running weight record: 2 % of lightship, 1 % of length',
     confidence: 'common practice',
   },
   manual:
-    'A new engine is often some hundred kilograms lighter or heavier than the old one. The vessel trims, ballast comes or ' +
-    'goes, and where she has a stability record it no longer describes her. Give the mass of engines and gears, lightship, ' +
-    'centre of gravity and positions: the change is then compared with 2 % of lightship and 1 % of waterline length, or with ' +
-    'the "weight change at most" and "balance change at most" of the criteria. Put ballast or a stability review into the work.',
-  caution: `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are not.`,
+    'A new engine is often some hundred kilograms lighter or heavier than the old one. The vessel trims, ballast ' +
+    'is added or removed, and a stability record no longer describes the vessel. State the mass of engines and ' +
+    'gears, lightship, centre of gravity and positions: the change is compared with 2 % of lightship and 1 % of ' +
+    'waterline length, or with "weight change at most" and "balance change at most" in the criteria. Put ballast ' +
+    'or a stability review into the scope of the work.',
+  caution:
+    `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are ` +
+    'not.',
   noCure: 'Weights are what the parts weigh: the stability record is brought up to date by whoever keeps it.',
   examples: examples(() => ({
     failing: changed(WITH_WEIGHTS, [

@@ -13,19 +13,20 @@ const REQUIRED = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'paper/acceptance',
-  title: 'Acceptances have somebody behind them and have not run out',
+  title: 'Acceptances are signed, in date and still needed',
   mistakes: ['U12'],
   severity: 'error',
   criterion:
     'each acceptance names who gave it and why, and its last day is not over on the day of the check',
   source: { title: 'deviation and concession records as yards keep them', confidence: 'common practice' },
   manual:
-    'A departure is accepted by a person in a role, for a reason, for a time. Without a person nobody has taken it on; past its ' +
-    'last day the reason no longer holds by itself. Such an acceptance covers nothing: what it was for is a finding again, and it ' +
-    'is one too, so that it is not taken for valid. Have it given anew by whoever may give it, or put right what it was for and ' +
-    'take it out. One whose subject holds by now is a finding as well: it would cover the next failure by chance. ' +
-    'Only taking it out is offered: who accepts, why and until when nobody can fill in but the person who does.',
-  caution: 'No date is moved on here, and nobody is put in: only who accepts a departure can do that.',
+    'A departure is accepted by a person in a role, for a reason, for a time. Without a name nobody is ' +
+    'responsible for it, and past its last day the reason must be confirmed again. Such an acceptance covers ' +
+    'nothing: the finding it was for returns, and the acceptance is a finding too. One whose subject now holds ' +
+    'is also a finding, because it would cover the next failure by chance. Have it renewed by whoever may give ' +
+    'it, or correct the cause and remove it. Only removal is offered as a fix: who accepts, why and until when ' +
+    'can only be filled in by the person who does.',
+  caution: 'No date is extended and no name filled in here: only whoever accepts a departure can do that.',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [

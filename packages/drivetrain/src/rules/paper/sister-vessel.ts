@@ -18,19 +18,19 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'paper/sister-vessel',
-  title: 'Values belong to this vessel',
+  title: 'No value is taken from a sister vessel',
   mistakes: ['U11'],
   severity: 'warning',
-  criterion: 'evidence of every fact of the hull, the duty and the lines to be built',
+  criterion: 'evidence of every fact of the hull, the duty and the proposed lines',
   source: {
     title: 'values that came from a sister vessel are measured before they are built to',
     confidence: 'common practice',
   },
   manual:
-    'Sisters leave the yard alike and stop being so at the first repair: another shaft, another gear, a bed that was moved. A ' +
-    'value that was copied from one is a place to start from. Checks use it, and the sheet marks it; before anything is ordered, ' +
-    'measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
-  caution: 'A drawing that was made for the class of vessels is no better evidence than the sister herself.',
+    'Sister vessels leave the yard alike and differ from the first repair on: another shaft, another gear, a bed ' +
+    'that was moved. A value copied from one is a starting point. Checks use it and the sheet marks it; before ' +
+    'anything is ordered, measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
+  caution: 'A drawing made for the class of vessels is no better evidence than the sister vessel.',
   judgesEvidence: true,
   standsWithout: 'anything',
   curesRecord: true,

@@ -22,11 +22,12 @@ const INFO: RuleInfo = {
     'source of an engine, motor, gear, transfer or coupling not older than 10 years on the day of the check',
   source: PRACTICE,
   manual:
-    'Ratings are revised: the same model name has carried different torque limits in different years. A catalogue entry names ' +
-    'the document that its figures come from and the date of that document. An old one is asked for anew; an undated one cannot ' +
-    'be judged at all.',
+    'Ratings are revised: the same model name has carried different torque limits in different years. A ' +
+    'catalogue entry names the document of its figures and its date. Ask for a current issue of an old one; an ' +
+    'undated one cannot be judged.',
   caution:
-    'A gear that has been in the boat for twenty years may need the sheet of its own year: then say so in the title of the source.',
+    'A gear that has been in service for twenty years may need the sheet of its own year: then say so in the ' +
+    'title of the source.',
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Only a newer sheet settles it.',

@@ -18,21 +18,23 @@ import { DEFER_PROPELLER, FULL_THROTTLE_BAND } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/absorbed-power',
-  title: 'The propeller lets the engine reach its rated speed, and asks its power there',
+  title: 'Propeller demand at rated speed is within the accepted band',
   mistakes: [],
   severity: 'warning',
   criterion:
-    'power that the propeller asks at rated shaft speed, by a published series at the speed worked out for the hull, between 86 and 106 % of what reaches it (98 to 105 % of rated speed by the propeller law), or as the criteria say',
+    'power that the propeller absorbs at rated shaft speed, by a published series at the predicted vessel speed, ' +
+    'between 86 and 106 % of what reaches it (98 to 105 % of rated speed by the propeller law), or as the ' +
+    'criteria say',
   source: FULL_THROTTLE_BAND,
   manual:
-    'An engine that cannot reach its rated speed with the levers forward is overloaded over the top of its range: it smokes, ' +
-    'runs hot and wears. One that runs past it never gives the power that was paid for. What the propeller asks follows from ' +
-    'its series, its size, shaft speed and the speed of the water that meets it, and that from the resistance of the hull. ' +
-    'More or less pitch or diameter, or another ratio, puts it right; each way out names what it asks and the speed it leads ' +
-    'to. "propeller demand at least" and "at most" in the criteria set another band.',
+    'An engine that cannot reach rated speed at full throttle is overloaded over the top of its range: it ' +
+    'smokes, runs hot and wears. One that runs past rated speed never gives its full power. Propeller demand ' +
+    'follows from the series, the size, shaft speed and the speed of the water at the propeller, and that from ' +
+    'the resistance of the hull. Change pitch, diameter or ratio; each fix states the resulting demand and ' +
+    'speed. "propeller demand at least" and "at most" in the criteria set another band.',
   caution:
-    `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. Check ` +
-    'tachometer, throttle travel, fuel and air before a propeller is changed.',
+    `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
+    'Check tachometer, throttle travel, fuel and air before changing a propeller.',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['pitch 27 in', 'pitch 34 in']),
     passing: PROPELLED,

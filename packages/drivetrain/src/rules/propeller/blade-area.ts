@@ -27,11 +27,13 @@ const CHOSEN = changed(
 
 const INFO: RuleInfo = {
   id: 'propeller/blade-area',
-  title: 'The blades have area enough by the criterion chosen',
+  title: 'Blade area meets the chosen criterion',
   mistakes: ['P05'],
   severity: 'warning',
   criterion:
-    'area ratio of the propeller against the least one by the named criterion (Keller; Burrill at 2.5, 5 or 10 % back cavitation; flat-face blades at 10 %), or its blade loading against the handbook limit, at full throttle',
+    'area ratio of the propeller against the least one by the named criterion (Keller; Burrill at 2.5, 5 or 10 % ' +
+    'back cavitation; flat-face blades at 10 %), or its blade loading against the handbook limit, at full ' +
+    'throttle',
   source: {
     author: 'Burrill and Emerson; Keller',
     title: 'propeller cavitation criteria, as in Carlton, Marine Propellers and Propulsion',
@@ -39,10 +41,11 @@ const INFO: RuleInfo = {
     confidence: 'from memory',
   },
   manual:
-    'More thrust through the same blades brings cavitation: erosion, noise, vibration, and at last less thrust. How much area ' +
-    'is enough depends on who says so, so the criteria must name the method: "blade area by Burrill 5 %". Merchant practice ' +
-    'accepts 5 % of back cavitation, fast small craft 10 %. The thrust comes from the speed method, the pressure from the ' +
-    'shaft depth. More area, more or larger blades, or a slower and larger propeller puts it right.',
+    'Too much thrust on too little blade area causes cavitation: erosion, noise, vibration, and finally loss of ' +
+    'thrust. The criteria differ on how much area is enough, so the spec must name one: "blade area by Burrill 5 ' +
+    '%". Merchant practice accepts 5 % of back cavitation, fast small craft 10 %. Thrust comes from the speed ' +
+    'method, pressure from the shaft depth. Choose more area, more or larger blades, or a slower and larger ' +
+    'propeller.',
   caution: `${DEFER_PROPELLER} The criteria disagree among themselves; none of them knows the wake of this hull.`,
   examples: examples(() => ({
     failing: changed(CHOSEN, ['area ratio 0.9', 'area ratio 0.7']),

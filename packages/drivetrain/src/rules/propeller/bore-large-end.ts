@@ -20,10 +20,11 @@ const INFO: RuleInfo = {
   criterion: 'large end of the bore against large end of the shaft taper, within 0.5 mm',
   source: SHOP_PRACTICE,
   manual:
-    'A shaft of 1 1/4 in need not have a taper that begins at 1 1/4 in: many were turned down first. A hub bored for the ' +
-    'nominal size then slides far up the shaft or never reaches its seat. Measure the large end of the taper itself and ' +
-    'have the bore made to it. Half a millimetre of diameter moves the hub 8 mm along a 1:16 taper. A sleeve is no cure.',
-  caution: 'Lap and blue the hub to the shaft: a number proves no contact.',
+    'A shaft of 1 1/4 in need not have a taper that begins at 1 1/4 in: many were turned down first. A hub bored ' +
+    'for the nominal size then slides too far up the taper or never reaches its seat. Measure the large end of ' +
+    'the taper itself and have the bore made to it. Half a millimetre of diameter moves the hub 8 mm along a ' +
+    '1:16 taper. Do not fit a sleeve.',
+  caution: 'Lap and blue the hub to the shaft: dimensions do not prove contact.',
   noCure:
     'Bore and shaft end are machined to each other: which of the two is changed is for the yard to say.',
   examples: examples(() => ({

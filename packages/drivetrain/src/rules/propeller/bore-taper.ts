@@ -15,17 +15,17 @@ import { SHOP_PRACTICE } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/bore-taper',
-  title: 'The bore of the propeller has the taper of its shaft',
+  title: 'The propeller bore has the taper of the shaft',
   mistakes: ['P08'],
   severity: 'error',
   criterion: 'taper of the bore against taper of the shaft end, change of diameter per length',
   source: SHOP_PRACTICE,
   manual:
-    'Inch shafts taper 1:16 up to 5 1/2 in and 1:12 above by SAE J755, metric ones mostly 1:10, and others exist. A bore of ' +
-    'another taper touches at one end only: it frets, works loose and cracks the shaft at the keyway. A bore of the steeper ' +
-    'taper has the smaller small end, so it can be opened to the flatter one while metal allows; the other way there is no ' +
-    'metal to cut. Bring the two together, then blue the hub to the shaft.',
-  caution: 'Numbers prove no contact: lap, blue and check the key with the propeller on its shaft.',
+    'Inch shafts taper 1:16 up to 5 1/2 in and 1:12 above by SAE J755, metric ones mostly 1:10, and others ' +
+    'exist. A bore of another taper touches at one end only: it frets, works loose and cracks the shaft at the ' +
+    'keyway. A bore of the steeper taper has the smaller small end, so it can be opened to the flatter taper ' +
+    'while metal allows; the other way there is no metal to cut. Match the two, then blue the hub to the shaft.',
+  caution: 'Dimensions do not prove contact: lap, blue and check the key with the propeller on its shaft.',
   examples: examples(() => ({
     failing: changed(BORED, ['bore taper 1:16', 'bore taper 1:12']),
     passing: BORED,

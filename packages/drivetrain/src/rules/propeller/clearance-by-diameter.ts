@@ -15,17 +15,20 @@ import { writePropeller } from './propeller-edits.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/clearance-by-diameter',
-  title: 'A tip clearance changes by half the change of diameter',
+  title: 'Tip clearance changes by half the change of diameter',
   mistakes: ['P02'],
   severity: 'note',
   criterion:
-    'declared tip clearance against that of the propeller before, less half the change of diameter; or against the height of the hull over the axis, less half the diameter',
+    'declared tip clearance against that of the propeller before, less half the change of diameter; or against ' +
+    'the height of the hull over the axis, less half the diameter',
   source: { title: 'geometry: the tip is on the radius', confidence: 'derived' },
   manual:
-    'The tip stands on the radius, so an inch more diameter takes half an inch of clearance, not one. A clearance that was ' +
-    'reckoned with the whole change turns a good propeller down; one that was carried over unchanged lets a bad one in. ' +
-    'Reckon it again, or measure it with the new propeller in place. Differences up to 1.5 mm are left to rounding.',
-  caution: 'It takes the shaft to lie where it lay; write the new clearance as measured where it does not.',
+    'The tip is at the radius, so an inch more diameter takes half an inch of clearance, not one. A clearance ' +
+    'computed with the whole change rejects a good propeller; one carried over unchanged accepts a bad one. ' +
+    'Compute it again, or measure it with the new propeller in place. Differences up to 1.5 mm are taken as ' +
+    'rounding.',
+  caution:
+    'It assumes that the shaft lies where it did; where it does not, write the new clearance as measured.',
   examples: examples(() => ({
     failing: changed(RECKONED, ['tip clearance 112 mm', 'tip clearance 125 mm']),
     passing: RECKONED,

@@ -12,17 +12,17 @@ import { SHOP_PRACTICE } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/cup',
-  title: 'A cup is stated, and counted as pitch',
+  title: 'Cup is stated, and counted as pitch',
   mistakes: ['P12'],
   severity: 'warning',
   criterion: 'the propeller states its cup; a cupped one states its effective pitch',
   source: SHOP_PRACTICE,
   manual:
-    'A cup at the trailing edge loads the engine as more pitch would, by an inch or more. No published series here knows ' +
-    'cups, and shops grade them in words of their own. So once the power that a propeller asks is worked out, its cup must be ' +
-    'stated: "cup none", or the grade with the "effective pitch" that the shop names for it. The computation then takes that ' +
-    'pitch.',
-  caution: 'Cup terms differ between shops: compare grades of one shop only.',
+    'A cup at the trailing edge loads the engine as an inch or more of extra pitch would. The published series ' +
+    'here do not include cup, and shops grade it in their own terms. Once propeller demand is computed, the cup ' +
+    'must therefore be stated: "cup none", or the grade with the "effective pitch" that the shop gives for it. ' +
+    'The computation uses that pitch.',
+  caution: 'Cup grades differ between shops: compare grades of one shop only.',
   noCure: 'Only the shop that cupped the blades can say what the cup loads as.',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['cup none', 'cup medium']),

@@ -13,11 +13,12 @@ import { BORED } from './example-bore.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/hub-length',
-  title: 'The hub is as long as its taper wants',
+  title: 'Hub length suits the taper',
   mistakes: ['P11'],
   severity: 'warning',
   criterion:
-    'length of the hub against that of the taper: not shorter, and not longer by more than what the shaft-end standard leaves or 15 % of the taper',
+    'length of the hub against that of the taper: not shorter, and not longer by more than what the shaft-end ' +
+    'standard leaves or 15 % of the taper',
   source: {
     title: 'SAE J755',
     clause:
@@ -25,11 +26,12 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'A hub that is shorter than the taper lets the nut bottom on the shaft before the hub is tight, and the key stand out. ' +
-    'One that is much longer takes the thread from the nut, and the room of rope cutter and seal. By the shaft-end standard ' +
-    'the hub stands about a quarter inch past the small end. Folding and feathering hubs often want a shaft end cut for ' +
-    'them. A hub of the right length puts it right; a spacer only with the approval of the propeller shop.',
-  caution: 'Nut, cotter, cutter and seal space are not looked at here.',
+    'A hub shorter than the taper lets the nut bottom on the shaft before the hub is tight, and leaves the key ' +
+    'standing out. A hub much longer takes thread from the nut, and room from rope cutter and seal. By the ' +
+    'shaft-end standard the hub extends about a quarter inch past the small end. Folding and feathering hubs ' +
+    'often need a shaft end cut for them. Fit a hub of the right length; a spacer only with the approval of the ' +
+    'propeller shop.',
+  caution: 'Space for nut, cotter, cutter and seal is not checked here.',
   examples: examples(() => ({
     failing: changed(BORED, ['hub length 7 1/2 in', 'hub length 6 1/4 in']),
     passing: BORED,

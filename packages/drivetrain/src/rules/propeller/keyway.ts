@@ -26,18 +26,19 @@ const J755: Source = {
 
 const INFO: RuleInfo = {
   id: 'propeller/keyway',
-  title: 'One key fits shaft and hub',
+  title: 'Shaft and hub take the same key',
   mistakes: ['P10'],
   severity: 'error',
   criterion:
     'keyway of the hub against keyway of the shaft, and both against the shaft-end standard for the size',
   source: J755,
   manual:
-    'The key carries the torque until the taper grips. Yards and countries have habits of their own: 1/2 in where the ' +
-    'shaft-end standard gives 9/16 in for 2 1/4 in. A hub bought to the standard then does not take the key that is there. ' +
-    'Write the keyway widths of shaft and hub as measured. Where they differ a shop makes a stepped key, or the hub is made ' +
-    'to the shaft. Where both agree but not with the standard, the next propeller off the shelf will not fit.',
-  caution: 'The width alone is compared: depth, fit and corner radius are for the shop.',
+    'The key carries the torque until the taper grips. Yards and countries have habits of their own: 1/2 in ' +
+    'where the shaft-end standard gives 9/16 in for 2 1/4 in. A hub bought to the standard then does not take ' +
+    'the key of the shaft. Write the keyway widths of shaft and hub as measured. Where they differ, a shop makes ' +
+    'a stepped key, or the hub is made to the shaft. Where both agree with each other but not with the standard, ' +
+    'the next stock propeller will not fit.',
+  caution: 'Only the width is compared: depth, fit and corner radius are for the shop.',
   examples: examples(() => ({
     failing: changed(BORED, ['keyway width 5/8 in  hub', 'keyway width 1/2 in  hub']),
     passing: BORED,

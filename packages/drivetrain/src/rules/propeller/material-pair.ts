@@ -22,21 +22,22 @@ const METALS = changed(
 
 const INFO: RuleInfo = {
   id: 'propeller/material-pair',
-  title: 'Unlike metals in the water have their protection written down',
+  title: 'Dissimilar metals in contact have corrosion protection',
   mistakes: ['P15'],
   severity: 'note',
   criterion:
-    'metal of the propeller beside those of shaft and hull: where they differ, a corrosion protection is stated',
+    'metal of the propeller against those of shaft and hull: where they differ, a corrosion protection is stated',
   source: {
     title: 'unlike metals joined in sea water corrode the baser one',
     confidence: 'common practice',
   },
   manual:
-    'Joined in sea water, unlike metals make a cell: a bronze propeller eats an aluminium or steel hull, a stainless shaft ' +
-    'its anodes and sometimes its bronze propeller. It is no fault to join them; it is one to forget the anodes, the bonding ' +
-    'or the insulation. Once the propeller states what it is made of, hull and shaft are looked at beside it, and a pair that ' +
-    'is unlike wants "corrosion protection" in the hull block, with the drawing that shows it.',
-  caution: 'A checklist item: what protects, how much and where is for a corrosion specialist.',
+    'Dissimilar metals joined in sea water form a galvanic cell: a bronze propeller corrodes an aluminium or ' +
+    'steel hull, a stainless shaft consumes its anodes and sometimes its bronze propeller. Joining them is not a ' +
+    'fault; leaving out anodes, bonding or insulation is. Once the propeller states its material, it is compared ' +
+    'with hull and shaft, and a dissimilar pair needs "corrosion protection" in the hull block, with the drawing ' +
+    'that shows it.',
+  caution: 'A checklist item: the kind, amount and place of protection are for a corrosion specialist.',
   noCure: 'What is done against corrosion is decided for the whole vessel.',
   examples: examples(() => ({
     failing: changed(METALS, ['  corrosion protection "hull and shaft anodes, bonded, drawing E-12"', '']),

@@ -21,11 +21,12 @@ const CHOSEN = changed(PLACED, [
 
 const INFO: RuleInfo = {
   id: 'propeller/other-clearances',
-  title: 'Rudder and strut are as well looked at as the hull',
+  title: 'Clearances to rudder and strut are stated and sufficient',
   mistakes: ['P03'],
   severity: 'warning',
   criterion:
-    'clearance of the blades to the rudder and to strut, bracket or skeg: that it is given, and that it meets the share of the diameter that the criteria choose, if they choose one',
+    'clearance of the blades to the rudder and to strut, bracket or skeg: that it is stated, and that it meets ' +
+    'the share of the diameter chosen in the criteria, if any',
   source: {
     author: "Lloyd's Register",
     title: 'Rules and Regulations for the Classification of Ships',
@@ -34,10 +35,10 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'A tip clearance by itself says nothing of the blade that comes near the rudder, the strut or the skeg: the flow off ' +
-    'them shakes the blade, and a propeller that clears them may still not come off past the rudder. Once one clearance of a ' +
-    'propeller is given, the others are asked for. They are judged where the criteria choose a share: "rudder clearance at ' +
-    'least 12 %", "strut clearance at least 15 %".',
+    'Tip clearance to the hull says nothing about a blade close to the rudder, the strut or the skeg: the flow ' +
+    'off them shakes the blade, and a propeller that clears them may still not come off past the rudder. Once ' +
+    'one clearance of a propeller is given, the others are asked for. They are judged where the criteria choose ' +
+    'a share: "rudder clearance at least 12 %", "strut clearance at least 15 %".',
   caution: `${DEFER_PROPELLER} Leave room to draw the propeller, puller and nut too.`,
   examples: examples(() => ({
     failing: changed(CHOSEN, ['rudder clearance 120 mm', 'rudder clearance 60 mm']),

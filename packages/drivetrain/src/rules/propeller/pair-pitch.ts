@@ -17,20 +17,22 @@ import { waits } from '../waiting.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/pair-pitch',
-  title: 'The propellers of a pair have one pitch',
+  title: 'The propellers of a pair have equal pitch',
   mistakes: ['P07'],
   severity: 'warning',
   criterion:
-    'pitch of port against starboard, within the sum of what their tolerance classes leave to each (class II where none is stated), or as the criteria say',
+    'pitch of port against starboard, within the sum of their tolerance classes (class II where none is stated), ' +
+    'or as the criteria say',
   source: {
     title: 'ISO 484-2:1981, mean pitch of the propeller; two trade pages',
     year: 1981,
     confidence: 'published',
   },
   manual:
-    'Two propellers of one stamp that were repaired apart are often no pair any more: at equal levers one engine works harder, ' +
-    'runs slower, and the fault is looked for in cables and injectors. Both pitches are compared, where both shafts turn ' +
-    'alike; a measured one is compared with a measured one only. Have the two pitched as a pair, with one gauge.',
+    'Two propellers of one stamp that were repaired separately are often no longer a pair: at equal levers one ' +
+    'engine works harder and runs slower, and the fault is sought in cables and injectors. Pitches are compared ' +
+    'where both shafts turn alike; a measured pitch is compared only with a measured one. Have the two pitched ' +
+    'as a pair, with one gauge.',
   caution: 'Mean pitch is one figure of many: cup, diameter and blade form count too.',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['pitch 24 in', 'pitch 22.5 in']),

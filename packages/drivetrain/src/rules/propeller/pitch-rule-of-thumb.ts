@@ -25,18 +25,21 @@ const INFO: RuleInfo = {
   mistakes: ['P13'],
   severity: 'note',
   criterion:
-    'engine speed that an inch of pitch is assumed to cost against what it costs this engine, propeller and hull at full throttle, within a third either way',
+    'engine speed that an inch of pitch is assumed to cost against what it costs this engine, propeller and hull ' +
+    'at full throttle, within a third either way',
   source: {
     title:
       'trade rules: 150 to 200 rpm per inch on fast light petrol boats, 50 to 100 rpm per two inches on slow heavy ones',
     confidence: 'common practice',
   },
   manual:
-    'What an inch of pitch costs in engine speed differs several times over between fast light boats and slow heavy ones, so ' +
-    'a figure that held for one hull is carried to another at one\'s peril. An assumption of "engine speed per inch of pitch" ' +
-    'is held against what the series, the engine and the hull here give for an inch more. ' +
-    'Two trials of the vessel herself, with two pitches, are the only good source.',
-  caution: `${DEFER_PROPELLER} Near the governor an engine gives way steeply: the cost of pitch is smaller there.`,
+    'The engine speed that an inch of pitch costs differs several times over between fast light craft and slow ' +
+    'heavy ones, so a figure from one hull misleads on another. The assumption "engine speed per inch of pitch" ' +
+    'is compared with what the series, the engine and the hull give here for an inch more. Two trials of this ' +
+    'vessel with two pitches are the only good source.',
+  caution:
+    `${DEFER_PROPELLER} Near the governor engine speed falls off steeply with load: the cost of pitch is smaller ` +
+    'there.',
   examples: examples(() => ({
     failing: assuming(PROPELLED, '200 rpm'),
     passing: assuming(PROPELLED, '60 rpm'),

@@ -25,9 +25,10 @@ const INFO: RuleInfo = {
   criterion: 'diameter and pitch that are stamped, or read from the plate, have a measured one beside them',
   source: SHOP_PRACTICE,
   manual:
-    'A stamp says what a propeller was when it was cast. Repairs, damage and new pitch do not change it, and two sides with ' +
-    'one stamp and two pitches pass for trouble with a throttle cable. Have the pitch measured, blade by blade, and write it ' +
-    'with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing here computes with a stamp.',
+    'A stamp gives the size of a propeller as cast. Repairs, damage and repitching do not change it, and two ' +
+    'sides with one stamp and two pitches look like trouble with a throttle cable. Have the pitch measured, ' +
+    'blade by blade, and write it with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing ' +
+    'here computes with a stamp.',
   caution: 'Measure both sides of a pair with the same gauge.',
   curesRecord: true,
   noCure: 'Only a measurement settles what the blades are.',

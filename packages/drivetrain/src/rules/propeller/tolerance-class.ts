@@ -15,18 +15,20 @@ import { BORED } from './example-bore.js';
 
 const INFO: RuleInfo = {
   id: 'propeller/tolerance-class',
-  title: 'A propeller is ordered to a tolerance class',
+  title: 'A propeller on order has a tolerance class',
   mistakes: ['P14'],
   severity: 'note',
   criterion:
     'a propeller that is ordered with bore, hub or material states its class S, I, II or III of ISO 484',
   source: ISO_484_2,
   manual:
-    'Ordered without a class, a propeller may come with a mean pitch that is 3 % off, or more, and nobody has done wrong. ' +
-    'Class S allows 0.5 %, I 0.75 %, II 1 % and III 3 % on the mean pitch of the propeller. Once bore, hub or material of a ' +
-    'new propeller are written, which makes it an order, its class is asked for. Class I suits fast craft, II working ones.',
+    'A propeller ordered without a class may come with a mean pitch 3 % off, or more, and still be to order. ' +
+    'Class S allows 0.5 %, I 0.75 %, II 1 % and III 3 % on the mean pitch of the propeller. Once bore, hub or ' +
+    'material of a new propeller are written, which makes it an order, its class is asked for. Class I suits ' +
+    'fast craft, II working vessels.',
   caution:
-    'ISO 484-2 is for diameters of 0.80 to 2.50 m; shops use its classes for smaller propellers too. The figures come from trade pages.',
+    'ISO 484-2 is for diameters of 0.80 to 2.50 m; shops use its classes for smaller propellers too. The figures ' +
+    'come from trade pages.',
   examples: examples(() => ({
     failing: changed(BORED, ['  tolerance class I }', ' }']),
     passing: BORED,

@@ -27,17 +27,19 @@ const UNEQUAL = changed(
 
 const INFO: RuleInfo = {
   id: 'ratio/clutch-ratio',
-  title: 'The ratio in the line is that of its ahead clutch',
+  title: 'The ratio in the line is that of the ahead clutch',
   mistakes: ['T02'],
   severity: 'warning',
-  criterion: 'ratio written in the line against the exact ratio of the clutch that runs ahead',
+  criterion: 'ratio written in the line against the exact ratio of the ahead clutch',
   source: TOOTH_COUNTS,
   manual:
-    'The two clutches of a reversing gear drive through different wheels, and their ratios often differ by a few percent. ' +
-    'A line that runs ahead in the second clutch has the ratio of the second clutch. Taking the one that stands first on ' +
-    'the plate puts shaft speed out by that difference and propeller power by about three times as much. Write the ratio of ' +
-    'the clutch that runs ahead.',
-  caution: 'Plates that give two ratios do not always say which is which: the output sense tells them apart.',
+    'The two clutches of a reversing gear drive through different wheels, and their ratios often differ by a few ' +
+    'per cent. A line that runs ahead on the second clutch has the ratio of the second clutch. Using the other ' +
+    'one puts shaft speed out by the difference, and propeller power by about three times as much. Write the ' +
+    'ratio of the clutch that runs ahead.',
+  caution:
+    'Plates that give two ratios do not always say which clutch each belongs to: the output sense tells them ' +
+    'apart.',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(UNEQUAL, ['ratio 1.96:1 ahead', 'ratio 2.05:1 ahead']),

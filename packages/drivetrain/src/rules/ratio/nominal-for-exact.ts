@@ -17,20 +17,21 @@ import { TOOTH_COUNTS } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'ratio/nominal-for-exact',
-  title: 'The ratio in the line is the exact one',
+  title: 'The ratio in the line is the exact ratio',
   mistakes: ['T01'],
   severity: 'warning',
   criterion:
-    'ratio written in the line against the exact ratio ahead; difference at most 0.5 % unless the vessel says other',
+    'ratio written in the line against the exact ratio ahead; difference at most 0.5 % unless the criteria set ' +
+    'another limit',
   source: TOOTH_COUNTS,
   manual:
-    'A gear is sold by a nominal ratio; its tooth counts give another. The shaft turns at the exact one, and the propeller ' +
-    'asks about the third power of that speed: 2 % in ratio is more than 6 % in power. All computation here uses the exact ' +
-    'ratio where it is declared. Where the line names a ratio that differs from it by more than the criterion, people who ' +
-    'read the line will order a propeller for the wrong speed. Write the exact ratio of the ahead clutch in the line, and ' +
-    'keep the nominal one in the catalogue entry.',
+    'A gear is sold by a nominal ratio, and its tooth counts give another. The shaft turns at the exact ratio, ' +
+    'and the propeller absorbs power roughly as the cube of shaft speed: 2 % in ratio is more than 6 % in power. ' +
+    'All computation here uses the exact ratio where it is declared. Where the line names a ratio that differs ' +
+    'by more than the criterion, people who read the line will order a propeller for the wrong speed. Write the ' +
+    'exact ratio of the ahead clutch in the line, and keep the nominal one in the catalogue entry.',
   caution:
-    'The exact ratio comes from the plate or the sheet of that very gear and clutch; two clutches may differ.',
+    'Take the exact ratio from the plate or the sheet of that gear and clutch; two clutches may differ.',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(

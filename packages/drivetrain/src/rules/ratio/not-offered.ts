@@ -24,9 +24,9 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'A gear comes in the ratios of its sheet and no others. Output sense, ahead clutch and rating belong to each of them, so ' +
-    'for a ratio that the entry does not have nothing further can be judged. Choose one that is offered, or add the missing ' +
-    'one to the entry with its source.',
+    'A gear comes only in the ratios of its sheet. Output sense, ahead clutch and rating belong to each ratio, ' +
+    'so nothing further can be judged for a ratio that the entry does not have. Choose one that is offered, or ' +
+    'add the missing ratio to the entry with its source.',
   caution: 'A neighbouring ratio of the same family may have the other output sense and a lower rating.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['gear Alder-63 ratio 2.04:1', 'gear Alder-63 ratio 2.3:1']),

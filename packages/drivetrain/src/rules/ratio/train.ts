@@ -24,7 +24,7 @@ const WITH_TEETH = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'ratio/train',
-  title: 'The exact ratio is what the tooth counts give',
+  title: 'The exact ratio agrees with the tooth counts',
   mistakes: [],
   severity: 'error',
   criterion: 'declared exact ratio against that of the declared tooth counts, to its last printed digit',
@@ -35,11 +35,12 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'A gear entry that gives its tooth counts has said its ratio twice. The ratio of the train, driven teeth over driving ' +
-    'teeth for fixed shafts and by the Willis equation for planetary sets, must then agree with the declared exact ratio to ' +
-    'the last digit that is printed. A ratio with planets gives its train once; each clutch then says which member it holds ' +
-    'or which two it locks, and what it carries follows with its ratio. Where it does not, one of the two is from another gear, another clutch or is misread. ' +
-    'Count teeth, or turn the input by hand and count turns, before correcting either.',
+    'A gear entry that gives its tooth counts states its ratio twice. The ratio of the train, driven teeth over ' +
+    'driving teeth for fixed shafts and by the Willis equation for planetary sets, must agree with the declared ' +
+    'exact ratio to the last printed digit. A planetary ratio gives its train once; each clutch then names the ' +
+    'member it holds or the two it locks, and its ratio and torque follow. Where the two disagree, one of them ' +
+    'belongs to another gear or clutch, or is misread. Count teeth, or turn the input by hand and count turns, ' +
+    'before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
   curesRecord: true,
   examples: examples(() => ({

@@ -20,17 +20,18 @@ import { TOOTH_COUNTS } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'ratio/unequal-sides',
-  title: 'Port and starboard have the same ratio',
+  title: 'Port and starboard have the same ratio, or a reason is given',
   mistakes: ['T03'],
   severity: 'warning',
   criterion:
-    'exact ratios ahead of port and starboard; difference at most 0.5 % unless the vessel says other',
+    'exact ratios ahead of port and starboard; difference at most 0.5 % unless the criteria set another limit',
   source: TOOTH_COUNTS,
   manual:
-    'Two equal engines at equal speed turn unequal shafts when the ratios of the sides differ. With equal pitches one ' +
-    'propeller then takes much more power than the other, the slower side never loads its engine, and the two cannot be ' +
-    'synchronised: that is an error. Different pitches may make up for it; then the arrangement says so with ' +
-    '"reason for unequal ratios". A clutch pair with two ratios does this unnoticed when each side runs ahead in another clutch.',
+    'Two equal engines at equal speed turn unequal shafts when the ratios of the sides differ. With equal ' +
+    'pitches one propeller then absorbs much more power than the other, the slower side never loads its engine, ' +
+    'and the two cannot be synchronised: that is an error. Different pitches may compensate; then write "reason ' +
+    'for unequal ratios" in the arrangement. A gear whose clutches differ in ratio causes this unnoticed when ' +
+    'each side runs ahead on another clutch.',
   caution: 'The power difference is the propeller law at equal engine speed: a scaling, not a prediction.',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, [

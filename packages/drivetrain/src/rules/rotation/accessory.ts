@@ -20,13 +20,13 @@ const INFO: RuleInfo = {
   title: 'Starter, pumps and fans are built for the engine rotation',
   mistakes: ['R14'],
   severity: 'warning',
-  criterion: 'engine rotation that each accessory is built for against the rotation of the engine',
+  criterion: 'rotation that each accessory is built for against the rotation of the engine',
   source: PRACTICE,
   manual:
-    'Starters, raw-water pumps, alternator fans and distributors are built for one rotation. Moved over from an engine of ' +
-    'the other rotation, a starter turns the engine backwards, a pump gives no water and a fan blows the wrong way. Order ' +
-    'the accessory for this rotation and list the change as a work item.',
-  caution: `${DOCK_CAUTION} A raw-water pump that runs backwards shows only when the engine overheats.`,
+    'Starters, raw-water pumps, alternator fans and distributors are built for one rotation. Moved over from an ' +
+    'engine of the opposite rotation, a starter cranks the engine backwards, a pump delivers no water and a fan ' +
+    'blows the wrong way. Order the accessory for this rotation and list the change as a work item.',
+  caution: `${DOCK_CAUTION} A raw-water pump that runs backwards goes unnoticed until the engine overheats.`,
   examples: examples(() => ({
     failing: changed(WITH_STARTER, [STARTER, 'accessory starter rotation opposite viewed from flywheel']),
     passing: WITH_STARTER,

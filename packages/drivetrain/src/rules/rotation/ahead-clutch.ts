@@ -15,16 +15,16 @@ const PERMITTED = 'clutch B output opposite ahead continuous';
 
 const INFO: RuleInfo = {
   id: 'rotation/ahead-clutch',
-  title: 'The ahead clutch may carry full power ahead',
+  title: 'The ahead clutch is rated for continuous full power ahead',
   mistakes: ['R02'],
   severity: 'error',
-  criterion: 'clutch engaged for ahead against what the gear sheet lets it do continuously',
+  criterion: 'clutch engaged for ahead against what the gear sheet allows it to do continuously',
   source: MAKER,
   manual:
-    'Some gears may run ahead on either clutch all day, some on one of them only, and some on the other only at another ' +
-    'ratio. It is a property of the exact gear and ratio. A clutch built for manoeuvring astern that carries full power ' +
-    'ahead overheats and fails. Run ahead on the clutch that is made for it and fit the propeller hand it needs, or fit ' +
-    'a gear whose clutches may both run ahead.',
+    'Some gears may run ahead continuously on either clutch, some on one clutch only, and some on the second ' +
+    'clutch at certain ratios only. The permission belongs to the exact gear and ratio. A clutch meant for ' +
+    'manoeuvring astern overheats and fails when it carries full power ahead. Run ahead on the clutch that is ' +
+    'rated for it and fit the propeller hand that this needs, or fit a gear whose clutches are both rated ahead.',
   caution: `${DOCK_CAUTION} Only the gear maker can give this permission; nothing here infers it from the type of gear.`,
   standsWithout: ['ahead'],
   examples: examples(() => ({

@@ -15,16 +15,16 @@ const PERMITTED = 'clutch B output opposite ahead continuous';
 
 const INFO: RuleInfo = {
   id: 'rotation/clutch-permission',
-  title: 'The gear sheet says whether the ahead clutch may run continuously',
+  title: 'The gear sheet states whether the ahead clutch may run continuously',
   mistakes: ['R03'],
   severity: 'error',
-  criterion: 'permission stated for the clutch engaged for ahead, by more than hearsay',
+  criterion: 'a permission for the ahead clutch, stated by something better than hearsay',
   source: MAKER,
   manual:
-    'Whether a clutch may carry full power ahead is stated by the gear maker for each gear, ratio and clutch, or it is ' +
-    'not known. Not stated is neither yes nor no. Word of mouth does not count either: owners have bought propellers, ' +
-    'and burnt clutches, on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the clutch, and ' +
-    'record the source with its date.',
+    'Whether a clutch may carry full power ahead is stated by the gear maker for each gear, ratio and clutch. A ' +
+    'sheet that says nothing means neither yes nor no, and word of mouth does not count: propellers have been ' +
+    'bought and clutches burnt on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the ' +
+    'clutch, and record the source with its date.',
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,
   judgesEvidence: true,
   examples: examples(() => ({

@@ -18,16 +18,19 @@ const ONE_WAY = changed(PITCH, [
 
 const INFO: RuleInfo = {
   id: 'rotation/controllable-pitch',
-  title: 'A controllable-pitch shaft turns one way',
+  title: 'A controllable-pitch propeller has a shaft that turns one way only',
   mistakes: ['R18'],
   severity: 'warning',
   criterion: 'a controllable-pitch propeller against a gear that can reverse its shaft',
   source: PRACTICE,
   manual:
-    'A controllable-pitch propeller goes astern by its blades, and its shaft turns one way only; the hand still matters. A ' +
-    'gear that also reverses gives two ways of going astern that undo each other. Say `reversing no` at the gear in its ' +
-    'line when its astern clutch is not used, or ask whether the reversing gear is meant: such sets do exist.',
-  caution: `${DOCK_CAUTION} A jump of pitch when control changes station has caused collisions: put the transfer into the trial.`,
+    'A controllable-pitch propeller goes astern by its blades while the shaft keeps turning the same way; its ' +
+    'hand still matters. A reversing gear adds a second way of going astern, and the two together cancel out. ' +
+    'Write `reversing no` at the gear in its line where its astern clutch is not used, or confirm that the ' +
+    'reversing gear is intended: such installations exist.',
+  caution:
+    `${DOCK_CAUTION} A step in pitch when control changes station has caused collisions: include the transfer in ` +
+    'the trial.',
   examples: examples(() => ({
     failing: PITCH,
     passing: ONE_WAY,

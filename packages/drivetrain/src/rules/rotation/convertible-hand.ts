@@ -20,13 +20,13 @@ const INFO: RuleInfo = {
   title: 'A folding or feathering propeller is assembled for its hand',
   mistakes: ['R16'],
   severity: 'error',
-  criterion: 'hand that the propeller is set for against the hand it is to have',
+  criterion: 'hand that the propeller is assembled for against the hand that the spec asks for',
   source: MAKER,
   manual:
-    'Many folding and feathering propellers can be assembled for either hand. After a service they have been put together ' +
-    'for the other one, and the boat went astern on launching day. Record how it is assembled with `set for hand`; it must ' +
-    'be the hand that the spec asks for.',
-  caution: `${DOCK_CAUTION} Have the shop state the setting on its sheet; check it again after every service.`,
+    'Many folding and feathering propellers can be assembled for either hand. After a service some have been put ' +
+    'together for the wrong hand, and the vessel went astern on launching day. Record the assembly with `set for ' +
+    'hand`; it must be the hand that the spec asks for.',
+  caution: `${DOCK_CAUTION} Have the shop state the setting on its sheet, and check it again after every service.`,
   examples: examples(() => ({
     failing: changed(FOLDING, ['set for hand right', 'set for hand left']),
     passing: FOLDING,

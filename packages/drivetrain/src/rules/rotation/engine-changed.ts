@@ -24,16 +24,17 @@ const OLD_OPPOSITE = changed(
 
 const INFO: RuleInfo = {
   id: 'rotation/engine-changed',
-  title: 'A new engine of the other rotation is accounted for',
+  title: 'A new engine of opposite rotation is allowed for',
   mistakes: ['R06'],
   severity: 'error',
   criterion: 'rotation of the new engine against the old, with the propeller and gear that stay',
   source: ALGEBRA,
   manual:
-    'The classic repower trap: the new engine turns the other way, everything behind it stays, and every shaft of the ' +
-    'line reverses. The old propeller then drives astern with the lever ahead. The new engine needs the other propeller ' +
-    'hand, the other clutch where the gear lets it run ahead, or a gear of the other output sense.',
-  caution: `${DOCK_CAUTION} Look also at the pump setting of the gear and at the accessories of the engine.`,
+    'In a repower the new engine may turn the other way while everything behind it stays, so that every shaft of ' +
+    'the line reverses. The retained propeller then drives astern with the lever ahead. The new engine needs the ' +
+    'other propeller hand, the other clutch where the gear allows it to run ahead, or a gear of the other output ' +
+    'sense.',
+  caution: `${DOCK_CAUTION} Check the pump setting of the gear and the engine accessories as well.`,
   examples: examples(() => ({
     failing: OLD_OPPOSITE,
     passing: REPOWER,

@@ -14,16 +14,18 @@ import { foldOn } from './uses.js';
 
 const INFO: RuleInfo = {
   id: 'rotation/engines-exchanged',
-  title: 'Each engine stands on the side that its rotation is for',
+  title: 'Each engine of a handed pair stands on its own side',
   mistakes: ['R07'],
   severity: 'error',
   criterion: 'rotation of both engines of a pair against the hands of their propellers',
   source: ALGEBRA,
   manual:
-    'A pair with one engine of each rotation works only with each engine on its own side. When both propellers would drive ' +
-    'astern and exchanging the engines puts both right, the engines are on the wrong sides. Exchange them in the spec, ' +
-    'or if they already stand in the boat, see which of the other ways costs least.',
-  caution: `${DOCK_CAUTION} Check serial numbers against the plan too; in the boat, exchanging engines is a lift-out.`,
+    'A pair with one engine of each rotation works only with each engine on its own side. Where both propellers ' +
+    'would drive astern and exchanging the engines puts both right, the engines are on the wrong sides. Exchange ' +
+    'them in the spec; where they already stand in the vessel, compare the cost of the other remedies.',
+  caution:
+    `${DOCK_CAUTION} Check serial numbers against the plan; once installed, exchanging engines means lifting ` +
+    'them out.',
   examples: examples(() => ({
     failing: ENGINES_EXCHANGED,
     passing: HANDED_ENGINES,

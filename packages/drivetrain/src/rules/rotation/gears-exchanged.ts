@@ -19,16 +19,17 @@ import { ALGEBRA, DOCK_CAUTION } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'rotation/gears-exchanged',
-  title: 'Each gear stands on the side that its output sense is for',
+  title: 'Each gear of a handed pair stands on its own side',
   mistakes: ['R08'],
   severity: 'error',
   criterion: 'output of each gear ahead against the plan: the hands of the pair, or an expected output',
   source: ALGEBRA,
   manual:
-    'Pairs of gears, one that keeps the rotation of the engine and one that reverses it, look alike and get exchanged. ' +
-    'Both shafts then turn the wrong way. The rule sees it when both propellers of a pair would drive astern and ' +
-    'exchanging the gears puts both right, or when a gear does not turn as its `expected output` says. Exchange the gears ' +
-    'in the spec, and look whether their ratios were meant for the other side too.',
+    'Paired gears, one that keeps the engine rotation and one that reverses it, look alike and get exchanged. ' +
+    'Both shafts then turn the wrong way. This rule finds the exchange when both propellers of a pair would ' +
+    'drive astern and exchanging the gears puts both right, or when a gear does not turn as its `expected ' +
+    'output` says. Exchange the gears in the spec, and check whether their ratios were meant for the other side ' +
+    'too.',
   caution: `${DOCK_CAUTION} Compare ratios and serial plates as well: exchanged gears often differ in ratio.`,
   examples: examples(() => ({
     failing: GEARS_EXCHANGED,

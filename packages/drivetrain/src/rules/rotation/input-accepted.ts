@@ -17,15 +17,16 @@ const TAKES = 'input rotation standard viewed from flywheel';
 
 const INFO: RuleInfo = {
   id: 'rotation/input-accepted',
-  title: 'The gear takes the rotation of its engine',
+  title: 'The gear accepts the engine rotation',
   mistakes: [],
   severity: 'error',
-  criterion: 'input rotation that the gear accepts against the rotation of the engine, both at the flywheel',
+  criterion: 'input rotation that the gear accepts against the engine rotation, both at the flywheel',
   source: MAKER,
   manual:
-    'Gears with a handed pump, helical thrust or one-way parts take one engine rotation only. Driven the other way they ' +
-    'make no oil pressure or wear out their bearings. Whether a gear takes standard, opposite or either rotation is stated ' +
-    'by its maker. Choose a gear that takes this engine, or an engine of the rotation that the gear takes.',
+    'Gears with a handed pump, helical thrust or one-way parts accept one engine rotation only. Driven the other ' +
+    'way they make no oil pressure or wear out their bearings. The maker states whether a gear accepts standard, ' +
+    'opposite or either rotation. Choose a gear that accepts this engine, or an engine of the rotation that the ' +
+    'gear accepts.',
   caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
   noCure: 'A gear that takes the rotation is offered where the catalogue has one; else one is to be found.',
   examples: examples(() => ({

@@ -30,10 +30,10 @@ const INFO: RuleInfo = {
   criterion: 'hand of each propeller against its side',
   source: PRACTICE,
   manual:
-    'By convention the starboard propeller of a twin is right-hand and the port one left-hand, so that the tops of the ' +
-    'blades move outward. Inward-turning screws can draw air between them and handle differently alongside. Some builders ' +
-    'choose them on purpose; then write `reason for inward turning "..."` in the arrangement.',
-  caution: `${DOCK_CAUTION} Whoever handles the vessel must be told when the sense of a pair changes.`,
+    'By convention the starboard propeller of a twin is right-hand and the port one left-hand, so that the tops ' +
+    'of the blades move outward. Inward-turning propellers can draw air between them and handle differently ' +
+    'alongside. Where they are chosen on purpose, write `reason for inward turning "..."` in the arrangement.',
+  caution: `${DOCK_CAUTION} Tell whoever handles the vessel when the turning sense of a pair changes.`,
   examples: examples(() => ({
     failing: INWARD,
     passing: changed(INWARD, [

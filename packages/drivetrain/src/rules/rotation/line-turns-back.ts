@@ -25,19 +25,20 @@ const V_DRIVE = changed(
 
 const INFO: RuleInfo = {
   id: 'rotation/line-turns-back',
-  title: 'An engine that faces forward is allowed for',
+  title: 'A flywheel that faces forward is matched by a stage that turns the line back',
   mistakes: ['R12'],
   severity: 'error',
   criterion:
-    'facing of the flywheel against the stages that turn the line back, and from where their output is seen',
+    'facing of the flywheel against the stages that turn the line back, and the viewpoint of their output sense',
   source: ALGEBRA,
   manual:
-    'With a V-drive or a U-drive the engine stands the other way round: its flywheel faces forward and the gear brings the ' +
-    'line back aft. The same engine then turns the other way as seen from aft. Each turning back needs the flywheel to face ' +
-    'forward, and a flywheel that faces forward needs a turning back, or the propeller would be ahead of the engine. Where ' +
-    'the line turns back, makers compare the ends of the gear in two ways that give opposite words, so the output sense ' +
-    'must say `seen from aft` or `each seen at its own end`.',
-  caution: `${DOCK_CAUTION} Gear-coupled and chain-coupled V-drives differ: take the sense from the sheet of the box.`,
+    'With a V-drive or a U-drive the engine stands the other way round: its flywheel faces forward and the gear ' +
+    'brings the line back aft. Seen from aft, the same engine then turns the other way. Each stage that turns ' +
+    'the line back needs a flywheel that faces forward, and a flywheel that faces forward needs such a stage, or ' +
+    'the propeller would be ahead of the engine. Where the line turns back, makers compare the ends of the gear ' +
+    'in two ways that give opposite words, so the output sense must say `seen from aft` or `each seen at its own ' +
+    'end`.',
+  caution: `${DOCK_CAUTION} Gear-coupled and chain-coupled V-drives differ: take the sense from the sheet of the unit.`,
   examples: examples(() => ({
     failing: V_DRIVE,
     passing: changed(V_DRIVE, ['flywheel aft', 'flywheel forward'], ['hand right', 'hand right']),

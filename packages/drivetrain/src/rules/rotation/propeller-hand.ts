@@ -18,14 +18,14 @@ const INFO: RuleInfo = {
   title: 'The propeller drives ahead with the lever ahead',
   mistakes: ['R01'],
   severity: 'error',
-  criterion: 'hand of the propeller against the way its shaft turns in the ahead clutch, seen from aft',
+  criterion: 'hand of the propeller against the shaft rotation in the ahead clutch, seen from aft',
   source: ALGEBRA,
   manual:
-    'The rotation is followed from the engine through the ahead clutch and every other stage to the propeller shaft, ' +
-    'always as seen from aft looking forward. A shaft that turns clockwise ahead needs a right-hand propeller, one that ' +
-    'turns counter-clockwise a left-hand one. With the wrong hand the vessel goes astern when the lever goes ahead. ' +
-    'Put it right with a propeller of the other hand, the other clutch where the sheet lets it run ahead continuously, ' +
-    'or a gear of the other output sense.',
+    'The rotation is followed from the engine through the ahead clutch and every other stage to the propeller ' +
+    'shaft, always seen from aft looking forward. A shaft that turns clockwise ahead needs a right-hand ' +
+    'propeller, one that turns counter-clockwise a left-hand one. With the wrong hand the vessel goes astern ' +
+    'when the lever goes ahead. Fit a propeller of the other hand, run ahead on the other clutch where the sheet ' +
+    'allows it continuously, or fit a gear of the other output sense.',
   caution: `${DOCK_CAUTION} Crossing the shift cables is not a cure: it runs the gear ahead in its astern clutch.`,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']),

@@ -20,16 +20,17 @@ const INDEXED = changed(
 
 const INFO: RuleInfo = {
   id: 'rotation/pump-index',
-  title: 'The oil pump of the gear is set for the engine rotation',
+  title: 'The gear oil pump is set for the engine rotation',
   mistakes: ['R13'],
   severity: 'warning',
-  criterion: 'rotation that the pump is set for against the rotation of the engine, both at the flywheel',
+  criterion: 'rotation that the pump is set for against the engine rotation, both at the flywheel',
   source: MAKER,
   manual:
-    'Some gears take either engine rotation once their oil pump is set for it. Set for the other one, the pump makes no ' +
-    'pressure and the gear does not drive, or burns its clutches. The pump needs setting whenever the engine rotation ' +
-    'changes. Write what it is set for at the gear in its line: `pump set for standard` or `pump set for opposite`.',
-  caution: `${DOCK_CAUTION} Read the index mark on the pump; look at the oil pressure before loading the gear.`,
+    'Some gears accept either engine rotation once their oil pump is set for it. Set for the other rotation, the ' +
+    'pump makes no pressure, and the gear does not drive or burns its clutches. The pump needs setting whenever ' +
+    'the engine rotation changes. Write the setting at the gear in its line: `pump set for standard` or `pump ' +
+    'set for opposite`.',
+  caution: `${DOCK_CAUTION} Read the index mark on the pump, and check the oil pressure before loading the gear.`,
   examples: examples(() => ({
     failing: changed(INDEXED, ['pump set for standard', 'pump set for opposite']),
     passing: INDEXED,

@@ -23,17 +23,17 @@ const REGEARED = changed(REPOWER, ['retain gear', 'replace gear Alder-63 ratio 2
 
 const INFO: RuleInfo = {
   id: 'rotation/ratio-flips-output',
-  title: 'Another ratio of the same gear keeps the output sense',
+  title: 'A change of ratio keeps the output sense',
   mistakes: ['R11'],
   severity: 'error',
   criterion: 'output sense of the ahead clutch at the new ratio against the old one',
   source: ALGEBRA,
   manual:
-    'In some gear families the ratio decides the output sense: most ratios keep the rotation of the engine and one of ' +
-    'them reverses it. Changing the ratio then changes the propeller hand as well. The sense must be read for the very ' +
-    'ratio; it is never carried over from the family. Fit the other hand, take a ratio with the same sense, or run ahead ' +
-    'on the other clutch where that is allowed.',
-  caution: `${DOCK_CAUTION} Read the suffix on the plate: it names the ratio that is really there.`,
+    'In some gear families the ratio decides the output sense: most ratios keep the engine rotation and one ' +
+    'reverses it. Changing the ratio then changes the propeller hand as well. The sense must be read for the ' +
+    'exact ratio and never be assumed from the family. Fit the other hand, take a ratio of the same sense, or ' +
+    'run ahead on the other clutch where that is allowed.',
+  caution: `${DOCK_CAUTION} Read the suffix on the plate: it identifies the ratio that is fitted.`,
   examples: examples(() => ({
     failing: changed(REGEARED, [VARIANT, `${NEAR}output same ahead continuous`]),
     passing: changed(REGEARED, [VARIANT, `${NEAR}output opposite ahead continuous`]),

@@ -19,16 +19,16 @@ const BOTH_RIGHT = changed(TWIN_LINES, ['ahead clutch A', 'ahead clutch B'], ['h
 
 const INFO: RuleInfo = {
   id: 'rotation/same-hand',
-  title: 'The propellers of a twin turn opposite ways',
+  title: 'The propellers of a twin turn opposite ways, or a reason is given',
   mistakes: ['R09'],
   severity: 'warning',
   criterion: 'hands of the two propellers against each other',
   source: PRACTICE,
   manual:
-    'Two propellers of one hand push the stern to the same side, ahead and astern, and heel the vessel the same way: she ' +
-    'steers with a bias and loses much of what two screws do in handling. Some old boats and some drives are built so; ' +
-    'then write the reason with `reason for same hand "..."` in the arrangement. Otherwise run one side ahead on the other ' +
-    'clutch, where it may run so, with a propeller of the other hand.',
+    'Two propellers of one hand push the stern to the same side, ahead and astern, and heel the vessel the same ' +
+    'way: the vessel steers with a bias and handles little better than with one screw. Some older vessels and ' +
+    'some drives are built that way; then write `reason for same hand "..."` in the arrangement. Otherwise run ' +
+    'one side ahead on the other clutch, where that is allowed, with a propeller of the other hand.',
   caution: `${DOCK_CAUTION} Rudder and trim tabs may have been set for the old bias.`,
   examples: examples(() => ({
     failing: BOTH_RIGHT,

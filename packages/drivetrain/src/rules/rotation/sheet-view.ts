@@ -19,15 +19,15 @@ const STATED = 'rotation standard viewed from flywheel\n  fuel';
 
 const INFO: RuleInfo = {
   id: 'rotation/sheet-view',
-  title: 'The rotation agrees with the words of the data sheet',
+  title: 'The declared rotation agrees with the words of the data sheet',
   mistakes: ['R05'],
   severity: 'error',
-  criterion: 'rotation as declared against the sheet rotation, both brought to the flywheel end',
+  criterion: 'declared rotation against the sheet rotation, both converted to the flywheel end',
   source: ENGINE_ROTATION,
   manual:
-    'Data sheets often look at the engine from the front, while the spec speaks of the flywheel end. Copying the word ' +
-    'without turning it round gives the wrong rotation, and with it the wrong propeller hand and pump setting. Keep the ' +
-    'words of the sheet as `sheet rotation`; both are brought to the flywheel end and must come out the same.',
+    'Data sheets often view the engine from the front, while the spec views it from the flywheel. Copying the ' +
+    'word without converting it gives the wrong rotation, and with it the wrong propeller hand and pump setting. ' +
+    'Keep the words of the sheet as `sheet rotation`; both are converted to the flywheel end and must agree.',
   caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
   standsWithout: 'anything',
   judgesEvidence: true,

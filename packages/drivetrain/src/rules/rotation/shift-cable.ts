@@ -19,13 +19,15 @@ const INFO: RuleInfo = {
   title: 'The shift cable engages the ahead clutch for ahead',
   mistakes: ['R15'],
   severity: 'warning',
-  criterion: 'what the cable does for ahead against the clutch that a push of the gear lever engages',
+  criterion: 'movement of the cable for ahead against the clutch that a push of the gear lever engages',
   source: MAKER,
   manual:
-    'Whether the cable pushes or pulls for ahead depends on the gear and on which of its clutches runs ahead, and so on the ' +
-    'propeller hand. When the other clutch becomes the ahead one, the cable must change with it. The lever then engages the ' +
-    'clutch that the spec means. Settle which clutch runs ahead first; the cable follows it.',
-  caution: `${DOCK_CAUTION} No fix is offered for a cable: crossing it to cure a wrong hand runs the gear ahead in the astern clutch.`,
+    'Whether the cable pushes or pulls for ahead depends on the gear and on which of its clutches runs ahead, ' +
+    'and so on the propeller hand. When the other clutch becomes the ahead clutch, the cable must change with ' +
+    'it. Settle first which clutch runs ahead; then set the cable so that the lever engages that clutch.',
+  caution:
+    `${DOCK_CAUTION} No fix is offered for a cable: crossing it to cure a wrong hand runs the gear ahead in the ` +
+    'astern clutch.',
   noCure: 'Crossing a cable is never offered: it hides which clutch is engaged.',
   examples: examples(() => ({
     failing: changed(CABLED, ['shift cable push for ahead', 'shift cable pull for ahead']),

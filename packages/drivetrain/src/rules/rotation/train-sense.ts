@@ -24,14 +24,14 @@ const INFO: RuleInfo = {
   title: 'The declared output sense agrees with the tooth counts',
   mistakes: [],
   severity: 'error',
-  criterion: 'output sense as declared against the one that the meshes give, both seen from aft',
+  criterion: 'declared output sense against the one that the meshes give, both seen from aft',
   source: WILLIS,
   manual:
-    'Every external mesh between parallel shafts reverses the rotation, an internal mesh and a chain keep it, and a ' +
-    'planetary set keeps or reverses it by the member that is held. Where a clutch gives its train and declares its output ' +
-    'sense as well, the two must say the same. If they do not, one of them is a slip, and no rotation can be built on ' +
-    'either until the sheet has been read again.',
-  caution: `${DOCK_CAUTION} Count the meshes that carry power in this clutch only; idlers count too.`,
+    'Every external mesh between parallel shafts reverses the rotation, an internal mesh and a chain keep it, ' +
+    'and a planetary set keeps or reverses it depending on the member that is held. Where a clutch gives its ' +
+    'train and also declares its output sense, the two must agree. If they do not, one of them is wrong, and no ' +
+    'rotation can be derived until the sheet has been read again.',
+  caution: `${DOCK_CAUTION} Count only the meshes that carry power in this clutch; idlers count too.`,
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(TRAINED, ['clutch B output opposite', 'clutch B output same']),

@@ -23,15 +23,15 @@ const REQUIRED = changed(TWIN_LINES, [
 
 const INFO: RuleInfo = {
   id: 'rotation/turning-requirement',
-  title: 'The propellers turn as the requirement says',
+  title: 'The propellers turn as required',
   mistakes: [],
   severity: 'error',
   criterion: 'the way that each shaft of a pair turns ahead, and its side, against `require propellers turn`',
   source: PRACTICE,
   manual:
-    'An owner or a class may require that the propellers of a twin turn outward, or inward. The requirement is held against ' +
-    'the arrangement that is to be built, not against the one it replaces. Change clutches and hands together, or change ' +
-    'the requirement with whoever wrote it.',
+    'An owner or class may require that the propellers of a twin turn outward, or inward. The requirement ' +
+    'applies to the proposed arrangement, not to the one it replaces. Change clutches and hands together, or ' +
+    'agree another requirement with whoever set it.',
   caution: DOCK_CAUTION,
   examples: examples(() => ({
     failing: changed(REQUIRED, ['turn outward', 'turn inward']),

@@ -14,16 +14,16 @@ import { foldOn, type Use, usesOf } from './uses.js';
 
 const INFO: RuleInfo = {
   id: 'rotation/unproven-source',
-  title: 'Rotation rests on more than hearsay',
+  title: 'Every fact that decides rotation rests on more than hearsay',
   mistakes: ['R17'],
   severity: 'note',
   criterion: 'evidence of every fact that decides which way a shaft turns',
   source: PRACTICE,
   manual:
-    'A rotation, output sense or hand that somebody remembers is a reason to look, not proof: no check holds on it, and a check ' +
-    'that fails on it still fails. ' +
-    'Read the plate or the manual, bar the engine over with its start isolated, or look at the propeller out of the ' +
-    'water. Then write the evidence: `[plate]`, `[measured 2026-01-14]`, `[drawing "S-201"]`.',
+    'A rotation, output sense or hand quoted from recollection is a reason to look, not proof: no check holds on ' +
+    'it, and a check that fails on it still fails. Read the plate or the manual, bar the engine over with its ' +
+    'start isolated, or look at the propeller out of the water. Then write the evidence: `[plate]`, `[measured ' +
+    '2026-01-14]`, `[drawing "S-201"]`.',
   caution: `${DOCK_CAUTION} Turning an engine over by hand needs its start isolated and two people.`,
   judgesEvidence: true,
   standsWithout: 'anything',

@@ -24,17 +24,17 @@ const OPEN_LINE = changed(
 
 const INFO: RuleInfo = {
   id: 'rotation/viewpoint',
-  title: 'Every rotation says from where it is seen',
+  title: 'Every rotation states its viewpoint',
   mistakes: ['R04'],
   severity: 'error',
-  criterion: 'a viewing point beside every rotation, and one that its word allows',
+  criterion: 'a viewpoint beside every rotation, and one that its word allows',
   source: ENGINE_ROTATION,
   manual:
-    'The same crankshaft turns clockwise to one who stands at the flywheel and counter-clockwise to one who stands at the ' +
-    'front. A word of rotation without its viewing point is therefore no fact. Standard and opposite are defined at the ' +
-    'flywheel end and cannot be seen from anywhere else. Write what the source says together with the end it looks at: ' +
+    'The same crankshaft turns clockwise seen from the flywheel and counter-clockwise seen from the front. A ' +
+    'rotation without its viewpoint is therefore not a fact. Standard and opposite are defined at the flywheel ' +
+    'end and have no other viewpoint. Write what the source says together with the end it is viewed from: ' +
     '`viewed from flywheel` or `viewed from front`.',
-  caution: `${DOCK_CAUTION} Do not guess the end from habit: makers and countries differ.`,
+  caution: `${DOCK_CAUTION} Do not guess the viewpoint from habit: makers and countries differ.`,
   standsWithout: 'anything',
   judgesEvidence: true,
   curesRecord: true,

@@ -15,17 +15,17 @@ import { DEFER, PART_SHEET } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/angle-limit',
-  title: 'Engine, gear and shaft lie within the angles allowed',
+  title: 'Engine, gear and shaft lie within their permitted angles',
   mistakes: ['L17'],
   severity: 'error',
   criterion: 'angle at rest, and with the trim under way, against the limit stated for each',
   source: PART_SHEET,
   manual:
-    'An engine tilted too far starves its oil pump at one end and floods a seal at the other; a gear does the same. Makers ' +
-    'state a limit at rest and one under way, and the trim of the hull adds to the second. A shaft steeper than some 12 to ' +
-    '15 degrees wastes thrust and loads the propeller unevenly; the criteria may set a limit with "shaft angle at most". ' +
-    'A down-angle gear levels the engine on a steep shaft.',
-  caution: `${DEFER} Angles are measured with the vessel at her load line; a hull that trims by the bow under way is not seen.`,
+    'An engine tilted too far starves its oil pump at one end and floods a seal at the other; so does a gear. ' +
+    'Makers state a limit at rest and one under way, and the trim of the hull adds to the second. A shaft ' +
+    'steeper than some 12 to 15 degrees wastes thrust and loads the propeller unevenly; the criteria may set a ' +
+    'limit with "shaft angle at most". A down-angle gear levels the engine on a steep shaft.',
+  caution: `${DEFER} Angles are measured at the load line; bow trim under way is not included.`,
   examples: examples(() => ({
     failing: changed(WITH_ANGLES, ['running trim 5 deg', 'running trim 10 deg']),
     passing: WITH_ANGLES,

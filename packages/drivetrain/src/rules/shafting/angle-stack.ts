@@ -18,14 +18,16 @@ const INFO: RuleInfo = {
   title: 'Angles of engine, gear and shaft add up',
   mistakes: ['L18'],
   severity: 'error',
-  criterion: 'engine angle and gear down-angle together are the shaft angle',
+  criterion: 'engine angle plus gear down-angle against the shaft angle',
   source: GEOMETRY,
   manual:
-    'The shaft lies where hull and tube put it; the engine lies at that angle less what the gear turns down. Figures from ' +
-    'three drawings that do not add up end in beds at the wrong height, or in a coupling pulled together by its bolts. This ' +
-    'adds the declared angles, aft end down positive. Half a degree is taken as drawing accuracy unless the criteria say ' +
-    '"angle difference at most". Put right the figure that is wrong.',
-  caution: `${DEFER} The coupling faces themselves must agree within 0.003 in: that is alignment and is done afloat. The half degree is common practice.`,
+    'Hull and tube fix the shaft angle; the engine lies at that angle less the down-angle of the gear. Figures ' +
+    'from three drawings that do not add up end in beds at the wrong height, or in a coupling pulled together by ' +
+    'its bolts. The declared angles are added, aft end down positive. Half a degree is taken as drawing accuracy ' +
+    'unless the criteria say "angle difference at most". Correct the figure that is wrong.',
+  caution:
+    `${DEFER} The coupling faces must agree within 0.003 in: that is alignment, done afloat. The half degree is ` +
+    'common practice.',
   examples: examples(() => ({
     failing: changed(WITH_ANGLES, ['angle 11 deg', 'angle 13 deg']),
     passing: WITH_ANGLES,

@@ -28,10 +28,10 @@ const INFO: RuleInfo = {
   criterion: 'length of the aftmost bearing in shaft diameters against the guide for its lubrication',
   source: sternBearingRules[0]!.source,
   manual:
-    'The aftmost bearing carries the propeller. Lubricated by water or grease it is four shaft diameters long, by oil two; ' +
-    'a shorter one wears to an oval and lets the shaft tilt. Shorter bearings are allowed by class on conditions: low ' +
-    'pressure with oil, approved material with tests for water. Give its length and lubrication; put in a longer bearing, ' +
-    'or accept it with the approval of the material.',
+    'The aftmost bearing carries the propeller. Lubricated by water or grease it is four shaft diameters long, ' +
+    'by oil two; a shorter bearing wears oval and lets the shaft tilt. Class allows shorter bearings on ' +
+    'conditions: low pressure with oil, approved and tested material with water. State its length and ' +
+    'lubrication; fit a longer bearing, or accept the finding with the approval of the material.',
   caution: `${DEFER} Pressure is nominal: an edge that carries alone is loaded far more.`,
   examples: examples(() => ({
     failing: changed(WITH_BEARINGS, [

@@ -30,12 +30,14 @@ const INFO: RuleInfo = {
   criterion: 'first whirling speed of each span against the greatest shaft speed',
   source: WHIRLING,
   manual:
-    'A shaft bows out and whips when it turns at the natural frequency of the span between two bearings. The handbook ' +
-    'formula of bearing spacing gives exactly that speed, with no margin in it, so this check asks for one: 20 % unless the ' +
-    'criteria say "bearing span margin at least". It takes every span between the declared bearings, the forward coupling ' +
-    'counting as a place that holds the shaft, against the governed maximum of the engine through the ratio. A flexible ' +
-    'seal is no bearing. Put it right with a bearing in the span, a thicker shaft, or less shaft speed.',
-  caution: `${DEFER} A plain span on supports that hold no slope; the propeller behind the last bearing, worn bearings and soft struts lower the speed. The default margin is from memory.`,
+    'A shaft bows and whips when it turns at the natural frequency of the span between two bearings. The ' +
+    'handbook formula for bearing spacing gives exactly that speed, without a margin, so this check requires ' +
+    'one: 20 % unless the criteria say "bearing span margin at least". Every span between the declared bearings ' +
+    'is compared with governed engine speed through the ratio; the forward coupling counts as a support and a ' +
+    'flexible seal does not. Fit a bearing in the span, a thicker shaft, or reduce shaft speed.',
+  caution:
+    `${DEFER} A plain span on supports that do not restrain slope; the propeller behind the last bearing, worn ` +
+    'bearings and soft struts lower the speed. The default margin is from memory.',
   examples: examples(() => ({
     failing: changed(
       WITH_BEARINGS,

@@ -13,17 +13,17 @@ import { DEFER, PRACTICE } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/bearing-water',
-  title: 'Water-lubricated bearings and seals have their water',
+  title: 'Water-lubricated bearings and seals have a water supply',
   mistakes: ['L22'],
   severity: 'warning',
-  criterion: 'each water-lubricated bearing and each lip or face seal says where its water comes from',
+  criterion: 'each water-lubricated bearing and each lip or face seal states its water supply',
   source: PRACTICE,
   manual:
-    'A rubber bearing in a tube and a seal of the dripless kind run on water that something must feed: the engine’s raw-water ' +
-    'pump, a scoop, a separate pump. A strut bearing stands in the open sea and needs none. A seal fed by its own engine ' +
-    'runs dry when that engine is stopped and the other drives the boat: on twins the feeds are cross-connected. Write ' +
-    '"water from" in the bearing and "seal water from" in the shaft.',
-  caution: `${DEFER} How much water, and from which speed on, the maker of bearing or seal says.`,
+    'A rubber bearing in a tube and a dripless seal need a supply of water: the engine’s raw-water pump, a ' +
+    'scoop, or a separate pump. A strut bearing stands in open water and needs none. A seal fed by its own ' +
+    'engine runs dry when that engine is stopped and the other drives the vessel: on twins the feeds are ' +
+    'cross-connected. Write "water from" in the bearing and "seal water from" in the shaft.',
+  caution: `${DEFER} The maker of the bearing or seal states how much water is needed, and from which speed.`,
   noCure: 'Where the water comes from is piping, and no figure of this text.',
   examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['water from own engine\n        }', 'water from none\n        }']),

@@ -35,7 +35,7 @@ const STEPPED = changed(
 
 const INFO: RuleInfo = {
   id: 'shafting/combined-stress',
-  title: 'The propeller shaft bears torque, thrust and the weight of its propeller together',
+  title: 'Combined stress in the propeller shaft is within the allowed stress',
   mistakes: ['L01'],
   severity: 'error',
   criterion: 'allowed shear stress of the ASME shafting code against shear under bending, torsion and thrust',
@@ -47,13 +47,16 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'The diameter formulas count torsion alone and hide the rest in a factor. Where overhang and mass of the propeller are ' +
-    'declared, this check adds them up: greatest torque of the engine behind the ratio, thrust at the bollard, and the moment ' +
-    'of the overhung propeller, at the aftmost bearing, on each section of a stepped shaft, and at taper and coupling end ' +
-    'with their keyways. The weakest station is named. The ASME code judges; "shaft yield factor at least 3" in the criteria ' +
-    'adds the distortion-energy criterion, and an endurance limit of the grade or "shaft fatigue factor at least 2" adds ' +
-    'fatigue. Put it right with a thicker bar or section, a stronger grade, or less overhang.',
-  caution: `${DEFER} Blade forces off centre, waves, ice, fouled ropes, misalignment and torsional vibration are not in it. In sea water an unprotected shaft has no endurance limit.`,
+    'The diameter formulas count torsion alone and cover the rest by a factor. Where overhang and mass of the ' +
+    'propeller are declared, this check combines the loads: greatest engine torque behind the ratio, thrust at ' +
+    'the bollard, and the moment of the overhung propeller, at the aftmost bearing, on each section of a stepped ' +
+    'shaft, and at taper and coupling end with their keyways. The weakest station is named. The ASME code ' +
+    'judges; "shaft yield factor at least 3" in the criteria adds the distortion-energy criterion, and an ' +
+    'endurance limit of the grade or "shaft fatigue factor at least 2" adds fatigue. Fit a thicker bar or ' +
+    'section or a stronger grade, or reduce the overhang.',
+  caution:
+    `${DEFER} Off-centre blade forces, waves, ice, fouled ropes, misalignment and torsional vibration are not ` +
+    'included. In sea water an unprotected shaft has no endurance limit.',
   examples: examples(() => ({
     failing: changed(
       STEPPED,

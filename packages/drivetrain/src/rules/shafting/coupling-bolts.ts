@@ -41,10 +41,10 @@ const FITTED = changed(WITH_HALF_COUPLING, [
 
 const INFO: RuleInfo = {
   id: 'shafting/coupling-bolts',
-  title: 'The bolts of the shaft coupling carry its torque',
+  title: 'The coupling bolts carry the shaft torque',
   mistakes: [],
   severity: 'error',
-  criterion: 'torque that the coupling bolts take against the greatest torque in the coupling',
+  criterion: 'torque capacity of the coupling bolts against the greatest torque in the coupling',
   source: {
     author: 'Sadhu Singh',
     title: 'Design of machine elements',
@@ -52,13 +52,15 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'Fitted bolts in reamed holes carry the torque in shear of their shanks; bolts with clearance only press the faces ' +
-    'together, and these slip when friction is used up. Where the coupling says of what class its bolts are, or how they fit, ' +
-    'this check works out what they take, with a factor of 2 unless the criteria say "bolt factor at least": in shear at the ' +
-    'yield of their class, or by friction with the preload that is declared. Where the class formula judges the shaft, the ' +
-    'fitted bolt that class rules want is compared as well. Put it right with a stronger class, or with more or larger bolts ' +
-    'where both flanges have the metal for them.',
-  caution: `${DEFER} Bolts with clearance must not be left to shear. Bending by misalignment, shock and reversing are in the factor only; the factor of 2 and friction of 0.15 are common practice without a source.`,
+    'Fitted bolts in reamed holes carry the torque in shear of their shanks; bolts with clearance only clamp the ' +
+    'faces, which slip when friction is used up. Where the coupling states the class of its bolts, or how they ' +
+    'fit, their capacity is computed with a factor of 2 unless the criteria say "bolt factor at least": in shear ' +
+    'at the yield of their class, or by friction with the declared preload. Where the class formula judges the ' +
+    'shaft, the fitted bolt that class rules require is compared as well. Fit bolts of a stronger class, or more ' +
+    'or larger bolts where both flanges have the metal for them.',
+  caution:
+    `${DEFER} Bolts with clearance must not carry torque in shear. Bending by misalignment, shock and reversing ` +
+    'are covered by the factor only; the factor of 2 and friction of 0.15 are common practice without a source.',
   examples: examples(() => ({
     failing: changed(FITTED, ['bolt class 8.8', 'bolt class 4.6']),
     passing: FITTED,

@@ -19,12 +19,13 @@ const INFO: RuleInfo = {
   title: 'The half-coupling is bored and keyed for the shaft',
   mistakes: ['L11'],
   severity: 'error',
-  criterion: 'bore and key width of the half-coupling against the shaft end that goes into it',
+  criterion: 'bore and key width of the half-coupling against the shaft end that it fits',
   source: couplingBoreGuide.source,
   manual:
-    'The half-coupling sits on the shaft by a light press fit and a key. Bored for another shaft it is either not to be ' +
-    'fitted or loose, and a loose coupling works, frets and lets the shaft go aft. Compare bore and key width with the ' +
-    'shaft end; "coupling end diameter" where that is not the diameter of the shaft. Order the half-coupling for this shaft.',
+    'The half-coupling sits on the shaft by a light press fit and a key. Bored for another shaft it either ' +
+    'cannot be fitted or is loose, and a loose coupling frets and lets the shaft move aft. Compare bore and key ' +
+    'width with the shaft end; write "coupling end diameter" where that differs from the shaft diameter. Order ' +
+    'the half-coupling for this shaft.',
   caution: `${DEFER} Nominal sizes are compared here; the fit itself is 0.0005 to 0.001 in of clearance and is measured.`,
   examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, ['bore 65 mm', 'bore 60 mm']),

@@ -48,14 +48,14 @@ const INFO: RuleInfo = {
   title: 'Gear flange and shaft coupling bolt together',
   mistakes: ['L10'],
   severity: 'error',
-  criterion: 'bolt circle, number and size of bolts, pilot kind and diameter of the two flanges agree',
+  criterion: 'bolt circle, number and size of bolts, pilot kind and diameter of the two flanges',
   source: PART_SHEET,
   manual:
-    'Output couplings never came under a standard that holds: they must be compared by dimensions. One that nearly fits is ' +
-    'turned down and drilled anew, is then out of true or too thin, and knocks at every shift. Give both flanges: outside ' +
-    'diameter, bolt circle, bolts, pilot with male or female. Put a difference right with a half-coupling for this gear, or ' +
-    'with an adapter that its maker offers; never with a flange turned down or drilled again without the maker’s consent.',
-  caution: `${DEFER} Face run-out and bolt grade are checked when it is fitted.`,
+    'Output flanges follow no common standard and must be compared by dimensions. One that nearly fits gets ' +
+    'turned down and redrilled, is then out of true or too thin, and knocks at every shift. State both flanges: ' +
+    'outside diameter, bolt circle, bolts, pilot male or female. Order a half-coupling for this gear, or an ' +
+    'adapter that its maker offers; never turn down or redrill a flange without the maker’s consent.',
+  caution: `${DEFER} Face run-out and bolt grade are checked at fitting.`,
   noCure: 'Flanges are machined, or an adaptor is fitted: a decision of the yard.',
   examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, [

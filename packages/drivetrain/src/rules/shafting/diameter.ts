@@ -28,20 +28,23 @@ const CHOSEN = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'shafting/diameter',
-  title: 'Each shaft is thick enough by the criterion chosen',
+  title: 'Shaft diameter meets the chosen criterion',
   mistakes: ['L01'],
   severity: 'error',
-  criterion: 'power per speed that the fitted shaft takes against what it gets at rated power',
+  criterion: 'power per speed that the fitted shaft may carry against what it gets at rated power',
   source: SHAFT_DIAMETER,
   manual:
-    'The small-craft formula is torsion at the torsional yield divided by a safety factor: it depends on power per speed, ' +
-    'so the same bar carries twice the power at twice the speed. The class formula goes by tensile strength and gives ' +
-    'thicker shafts. Both are turned round here to show what the fitted shaft takes. Choose them in the criteria: "shaft ' +
-    'diameter by small-craft formula factor 5.0", "shaft diameter by class formula"; with none chosen, the small-craft ' +
-    'formula judges with the published factor for duty and passengers, and where the class formula can be worked out and ' +
-    'disagrees, both are shown. Put it right with a thicker bar, a stronger grade, or a shallower ratio, which lowers the ' +
-    'torque. Every section of a stepped shaft is judged, and the weakest named; a bore is counted.',
-  caution: `${DEFER} Neither formula proves fatigue, corrosion, bending of an overhung propeller, ice or grounding; unprotected shafts in sea water are outside the class formula.`,
+    'The small-craft formula is torsion at the torsional yield divided by a safety factor: it depends on power ' +
+    'per speed, so the same bar carries twice the power at twice the speed. The class formula uses tensile ' +
+    'strength and gives thicker shafts. Both are solved here for what the fitted shaft may carry. Choose one in ' +
+    'the criteria: "shaft diameter by small-craft formula factor 5.0", "shaft diameter by class formula"; with ' +
+    'none chosen, the small-craft formula judges with the published factor for duty and passengers, and where ' +
+    'the class formula can be computed and disagrees, both are shown. Fit a thicker bar, a stronger grade, or a ' +
+    'shallower ratio, which lowers the torque. Every section of a stepped shaft is judged and the weakest named; ' +
+    'a bore is counted.',
+  caution:
+    `${DEFER} Neither formula covers fatigue, corrosion, bending by an overhung propeller, ice or grounding; ` +
+    'unprotected shafts in sea water are outside the class formula.',
   examples: examples(() => ({
     failing: changed(CHOSEN, ['diameter 65 mm', 'diameter 45 mm']),
     passing: CHOSEN,

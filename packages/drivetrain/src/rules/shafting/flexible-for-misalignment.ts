@@ -32,17 +32,17 @@ shaft material high-strength-stainless {`,
 
 const INFO: RuleInfo = {
   id: 'shafting/flexible-for-misalignment',
-  title: 'A flexible coupling is not the answer to misalignment',
+  title: 'A flexible coupling is not used to cover misalignment',
   mistakes: ['L13'],
   severity: 'warning',
-  criterion: 'what a flexible coupling is chosen for',
+  criterion: 'purpose that a flexible coupling is chosen for',
   source: PRACTICE,
   manual:
-    'A flexible coupling is soft in torsion, moves firing criticals below idle and takes up noise. Makers ask for the same ' +
-    'alignment with it as without, 0.003 in at the faces: run out of line it heats, wears, and loads gear bearing and seal ' +
-    'at every turn. Realign engine and shaft; where the lines do not meet, use a down-angle or offset gear, or joints with ' +
-    'a thrust bearing.',
-  caution: `${DEFER} What misalignment a coupling stands is stated by its maker, and is for movement under way.`,
+    'A flexible coupling is soft in torsion, moves firing criticals below idle and absorbs noise. Makers require ' +
+    'the same alignment with it as without, 0.003 in at the faces: out of line it heats, wears, and loads gear ' +
+    'bearing and seal on every turn. Realign engine and shaft; where the lines do not meet, use a down-angle or ' +
+    'offset gear, or joints with a thrust bearing.',
+  caution: `${DEFER} The maker states what misalignment a coupling accepts; that allowance is for movement under way.`,
   noCure: 'The cure is to align, and no part of the text.',
   examples: examples(() => ({
     failing: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for misalignment']),

@@ -23,17 +23,17 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/joint-angles',
-  title: 'The two joints of a shaft stand at equal angles',
+  title: 'The two joints of a shaft run at equal angles',
   mistakes: ['L14'],
   severity: 'warning',
   criterion: 'angle of the single joint that would be as uneven as the pair, at most one degree',
   source: { ...residualAngleInPhase.spec.source, clause: 'limit of one degree: common practice' },
   manual:
-    'A universal joint at an angle turns its output faster and slower twice in every turn. A second joint at the same angle, ' +
-    'with its yokes in line, takes it back; at another angle, or with the yokes turned, it does not, and shaft and gear ' +
-    'shake at twice their speed; a joint that stands alone always does. Give both angles. Put it right by laying gear and shaft parallel, or at equal angles to ' +
-    'the shaft between.',
-  caution: `${DEFER} Yokes in line is assumed; angles across the vessel add to those in height.`,
+    'A universal joint at an angle speeds up and slows down its output twice in every turn. A second joint at ' +
+    'the same angle, with its yokes in line, cancels this; at another angle, or with the yokes turned, it does ' +
+    'not, and shaft and gear vibrate at twice shaft speed, as they always do with a single joint. State both ' +
+    'angles. Lay gear and shaft parallel, or at equal angles to the shaft between.',
+  caution: `${DEFER} Yokes in line are assumed; angles athwartships add to those in height.`,
   examples: examples(() => ({
     failing: changed(WITH_JOINT, ['second joint angle 4 deg', 'second joint angle 9 deg']),
     passing: WITH_JOINT,

@@ -47,14 +47,14 @@ const INFO: RuleInfo = {
   title: 'A thrust bearing stands behind a joint that passes no thrust',
   mistakes: ['L14'],
   severity: 'error',
-  criterion: 'between propeller and joint something carries the thrust',
+  criterion: 'a part between propeller and joint that carries the thrust',
   source: PRACTICE,
   manual:
-    'Universal and constant-velocity joints turn round a corner and slide: they cannot pass the thrust of the propeller to ' +
-    'the gear. It must be taken behind them, by a thrust bearing tied to the hull. Without one the joint pulls apart or ' +
-    'binds. Declare the thrust bearing in the shaft with the thrust it may carry, or leave the joint out. Only a joint ' +
-    'whose maker says so passes thrust: "passes thrust yes".',
-  caution: `${DEFER} Plunge, phase of the yokes and equal angles are for its maker to state.`,
+    'Universal and constant-velocity joints run at an angle and slide: they cannot pass propeller thrust to the ' +
+    'gear. It must be taken behind them, by a thrust bearing tied to the hull. Without one the joint pulls apart ' +
+    'or binds. Declare the thrust bearing in the shaft with its thrust rating, or leave out the joint. Only a ' +
+    'joint whose maker says so passes thrust: "passes thrust yes".',
+  caution: `${DEFER} Plunge, yoke phase and equal angles are for its maker to state.`,
   noCure: 'A thrust bearing behind the joint is a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(WITH_JOINT, [

@@ -33,7 +33,7 @@ const INFO: RuleInfo = {
   title: 'Each key is long enough for the torque',
   mistakes: [],
   severity: 'error',
-  criterion: 'length of the key against what shear and crushing ask for under the greatest torque',
+  criterion: 'length of the key against the length needed in shear and crushing under the greatest torque',
   source: {
     author: 'T. H. Wentzell',
     title: 'Machine Design',
@@ -41,12 +41,15 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'A key that is too short shears, or its flanks crush and the keyway cracks. Where a key is declared, the greatest torque ' +
-    'of the engine behind the ratio is put on it alone: in shear over width and length, in crushing over half its height, at ' +
-    'its yield over a factor of 2.5; "key factor at least 2" in the criteria chooses another. Its diameter counts at half the ' +
-    'taper, or at the coupling end. Where the class formula judges the shaft, the shear area that class practice wants of ' +
-    'the propeller key is asked for as well. Put it right with a longer key, a stronger one, or a thicker end.',
-  caution: `${DEFER} Friction of taper and press fit is not counted, nor is the softer metal of the hub: ask the propeller maker. The class area is from memory.`,
+    'A key that is too short shears, or its sides crush and the keyway cracks. Where a key is declared, it ' +
+    'carries the greatest engine torque behind the ratio alone: in shear over width and length, in crushing over ' +
+    'half its height, at its yield over a factor of 2.5; "key factor at least 2" in the criteria sets another. ' +
+    'Its diameter is taken at half the taper, or at the coupling end. Where the class formula judges the shaft, ' +
+    'the shear area that class practice requires of the propeller key is checked as well. Fit a longer key, a ' +
+    'stronger one, or a thicker end.',
+  caution:
+    `${DEFER} Friction of taper and press fit is not counted, nor is the softer metal of the hub: ask the ` +
+    'propeller maker. The class area is from memory.',
   examples: examples(() => ({
     failing: changed(KEYED, ['length 5 in', 'length 1 3/4 in']),
     passing: KEYED,

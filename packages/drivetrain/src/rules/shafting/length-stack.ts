@@ -27,16 +27,16 @@ const WITH_LENGTHS = changed(
 
 const INFO: RuleInfo = {
   id: 'shafting/length-stack',
-  title: 'The propeller stays where it was along the shaft line',
+  title: 'The propeller keeps its place along the shaft line',
   mistakes: ['L19'],
   severity: 'warning',
   criterion: 'output face of the engine, lengths of gear, coupling and shaft, before against after',
   source: GEOMETRY,
   manual:
-    'A new gear is longer or shorter than the old one; engine, coupling and shaft shift with it, and a retained shaft then ' +
-    'sticks out further aft: overhang, seal and the gap to the rudder change. Where lengths are declared this follows the ' +
-    'coupling face from before to after. Move the engine, order a shaft of the new length, or fit a spacer that the maker ' +
-    'of the coupling approves.',
+    'A new gear is longer or shorter than the old one; engine, coupling and shaft shift with it, and a retained ' +
+    'shaft then extends further aft: overhang, seal and the gap to the rudder change. Where lengths are ' +
+    'declared, the coupling face is followed from before to after. Move the engine, order a shaft of the new ' +
+    'length, or fit a spacer that the coupling maker approves.',
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
   noCure: 'Which length gives way is a decision of the designer.',
   examples: examples(() => ({

@@ -35,16 +35,17 @@ shaft material high-strength-stainless {`,
 
 const INFO: RuleInfo = {
   id: 'shafting/material-changed',
-  title: 'A shaft of another grade at the same diameter is not the weaker one',
+  title: 'A shaft of another grade at the same diameter is no weaker',
   mistakes: ['L04'],
   severity: 'warning',
-  criterion: 'factor against torsional yield of the new grade against the old one, at the power of now',
+  criterion: 'factor against torsional yield of the new grade against the old one, at the proposed power',
   source: SHAFT_DIAMETER,
   manual:
-    'A new bar of the old diameter looks like the old shaft and may carry a third of its torque: grades differ that much in ' +
-    'torsional yield. Where grade changes and diameter does not grow, this compares the factor of both under the load of ' +
-    'the new arrangement. Stiffness and corrosion change with the grade as well: whirling speed, bearings, the pairing with ' +
-    'propeller and hull. Take the old grade or a stronger one, or a thicker bar.',
+    'A new bar of the old diameter looks like the old shaft and may carry a third of its torque: grades differ ' +
+    'that much in torsional yield. Where the grade changes and the diameter does not grow, the factors of both ' +
+    'are compared under the load of the new arrangement. Stiffness and corrosion change with the grade as well: ' +
+    'whirling speed, bearings, and contact with propeller and hull metals. Use the old grade or a stronger one, ' +
+    'or a thicker bar.',
   caution: `${DEFER} A stronger grade may be more prone to crevice corrosion in a tube with still water.`,
   examples: examples(() => ({
     failing: changed(TWO_GRADES, ['torsional yield 67000 psi', 'torsional yield 95000 psi']),

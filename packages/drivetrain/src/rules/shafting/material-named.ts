@@ -30,14 +30,14 @@ const INFO: RuleInfo = {
   title: 'The shaft material is a grade, not a family',
   mistakes: ['L03'],
   severity: 'warning',
-  criterion: 'the shaft names a grade by more than hearsay, and an entry gives its properties',
+  criterion: 'a grade named by something better than hearsay, with an entry that gives its properties',
   source: PRACTICE,
   manual:
-    'Torsional yield of bars sold as stainless ranges over more than 3 to 1, from some 20,000 psi for plain austenitic bar ' +
-    'to 70,000 psi for the high-strength marine grades. "Stainless" alone is not a specification, and no check of diameter ' +
-    'can stand on it. Name the grade as an entry "shaft material" with its torsional yield and the document it comes from. ' +
-    'For a shaft that stays a mill certificate is usually not to be had: then use the weak grade of the family.',
-  caution: `${DEFER} A magnet or a spark test does not tell a grade; a hardness test or analysis by a laboratory does.`,
+    'Torsional yield of bars sold as stainless varies by more than 3 to 1, from some 20,000 psi for plain ' +
+    'austenitic bar to 70,000 psi for high-strength marine grades. "Stainless" alone is not a specification, and ' +
+    'no diameter check can rest on it. Name the grade as an entry "shaft material" with its torsional yield and ' +
+    'its document. A retained shaft usually has no mill certificate: then use the weak grade of the family.',
+  caution: `${DEFER} A magnet or spark test does not identify a grade; a hardness test or laboratory analysis does.`,
   curesRecord: true,
   noCure: 'Only a certificate or a measurement names the grade.',
   examples: examples(() => ({

@@ -20,14 +20,14 @@ const INFO: RuleInfo = {
   mistakes: ['L21'],
   severity: 'warning',
   criterion:
-    'greatest shaft torque, and thrust at the bollard where the gear takes it, against what the mounts may carry',
+    'greatest shaft torque, and thrust at the bollard where the gear takes it, against the ratings of the mounts',
   source: PART_SHEET,
   manual:
-    'The reaction on the mounts of engine and gear bolted together is the torque of the propeller shaft, not that of the ' +
-    'engine: a deeper ratio raises it. Where the gear takes the thrust, the mounts hand it to the hull. Sheets of mounts ' +
-    'mostly rate weight only. Give what all mounts together may carry, "thrust at most" and "torque at most", and fit ' +
-    'stiffer or more of them where it is not enough.',
-  caution: `${DEFER} Mount by mount the load depends on spacing; shock and slamming come on top.`,
+    'The torque reaction on the mounts of a bolted engine and gear is that of the propeller shaft, not of the ' +
+    'engine: a deeper ratio raises it. Where the gear takes the thrust, the mounts pass it to the hull. Mount ' +
+    'sheets mostly rate weight only. State the ratings of all mounts together, "thrust at most" and "torque at ' +
+    'most", and fit stiffer mounts or more of them where they are not enough.',
+  caution: `${DEFER} Load on a single mount depends on spacing; shock and slamming come on top.`,
   noCure: 'Mounts are chosen from the maker by load: the message states the load.',
   examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['torque at most 3200 N.m', 'torque at most 2200 N.m']),

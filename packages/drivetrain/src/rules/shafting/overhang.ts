@@ -14,16 +14,17 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/overhang',
-  title: 'The propeller stands close behind its bearing',
+  title: 'Propeller overhang is within the guide',
   mistakes: ['L08'],
   severity: 'warning',
   criterion: 'aft end of the last bearing to the propeller hub, in shaft diameters',
   source: overhangGuides[0].source,
   manual:
-    'The propeller hangs on the end of the shaft behind its last bearing. Weight, thrust off centre and a bent blade bend the ' +
-    'shaft there, with the overhang as lever, and a long overhang brings the whirling speed down. The guide is one shaft ' +
-    'diameter; another quotation allows one and a half. Choose with "overhang at most 1.5" in the criteria. Shorten the ' +
-    'shaft, or move the bearing aft; leave room for the rope cutter and for drawing the propeller.',
+    'The propeller is carried on the shaft end behind the last bearing. Its weight, off-centre thrust and a bent ' +
+    'blade bend the shaft there, with the overhang as lever arm, and a long overhang lowers the whirling speed. ' +
+    'The guide is one shaft diameter; another quotation allows one and a half. Choose with "overhang at most ' +
+    '1.5" in the criteria. Shorten the shaft or move the bearing aft; leave room for the rope cutter and for ' +
+    'drawing the propeller.',
   caution: `${DEFER} The two quotations of the guide disagree.`,
   examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['overhang 60 mm', 'overhang 160 mm']),

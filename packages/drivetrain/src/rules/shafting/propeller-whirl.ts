@@ -29,7 +29,8 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'error',
   criterion:
-    'first lateral critical of the aftmost span with the overhung propeller in water, against the greatest shaft speed',
+    'first lateral critical of the aftmost span with the overhung propeller in water, against the greatest shaft ' +
+    'speed',
   source: {
     author: 'Woytowich',
     title: 'Journal of Ship Research 23(4), pp. 235–241; shaft mass by Dunkerley',
@@ -37,12 +38,14 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'The propeller hangs behind the last bearing, and with its mass and the water that moves with it the span whirls well ' +
-    'below the speed of the plain span. Where mass and inertia of the propeller, the bearings and the overhang are declared, ' +
-    'the first critical is worked out twice: forward end of the span free to tilt, with the mass of the shaft, which is the ' +
-    'least it can be; and held, which is the most. The truth lies between. The critical at blade rate is shown as well. ' +
-    'Put it right with less overhang, a shorter span, or a thicker shaft.',
-  caution: `${DEFER} Soft struts and worn bearings lower it further; gyroscopic moments are left out; the default margin of 20 % is from memory.`,
+    'With the mass of the propeller and of the water that moves with it, the aftmost span whirls well below the ' +
+    'speed of the plain span. Where mass and inertia of the propeller, the bearings and the overhang are ' +
+    'declared, the first critical is computed twice: with the forward end of the span free to tilt and the shaft ' +
+    'mass included, which is the lower bound, and with it held, which is the upper bound. The critical at blade ' +
+    'rate is shown as well. Reduce the overhang, shorten the span, or fit a thicker shaft.',
+  caution:
+    `${DEFER} Soft struts and worn bearings lower it further; gyroscopic moments are left out; the default ` +
+    'margin of 20 % is from memory.',
   examples: examples(() => ({
     failing: changed(WITH_PROPELLER, ['mass 46 kg  inertia 1.1 kg.m2', 'mass 460 kg  inertia 24 kg.m2']),
     passing: WITH_PROPELLER,

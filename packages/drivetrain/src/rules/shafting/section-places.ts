@@ -23,18 +23,20 @@ const STEPPED = changed(WITH_BEARINGS, [
 
 const INFO: RuleInfo = {
   id: 'shafting/section-places',
-  title: 'The sections of a shaft lie on it, one behind the other',
+  title: 'The sections of a shaft follow one another within its length',
   mistakes: ['L19'],
   severity: 'error',
   criterion:
-    'beginning and end of each section against its neighbours and the ends of the shaft, within 0.1 mm; bore below diameter',
+    'beginning and end of each section against its neighbours and the ends of the shaft, within 0.1 mm; bore ' +
+    'below diameter',
   source: GEOMETRY,
   manual:
-    'A section says where it begins, aft from the forward coupling face, and how long it is. Sections that overlap give the ' +
-    'shaft two diameters at one place, one that runs past the end is longer than the bar, and a bore as wide as its section ' +
-    'leaves no wall: every figure of strength and whirling would be of a shaft that cannot be made. Between sections the ' +
-    'shaft has its own diameter; where it declares none, a gap is a stretch without any. Put right the figure that is wrong.',
-  caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not looked at here.`,
+    'A section states where it begins, aft from the forward coupling face, and its length. Sections that overlap ' +
+    'give the shaft two diameters at one place, one that runs past the end is longer than the bar, and a bore as ' +
+    'wide as its section leaves no wall: strength and whirling would be computed for a shaft that cannot be ' +
+    'made. Between sections the shaft has its own diameter; where it declares none, a gap has no diameter. ' +
+    'Correct the figure that is wrong.',
+  caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not checked here.`,
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(STEPPED, [

@@ -19,18 +19,19 @@ const CHOSEN = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'shafting/service-factor',
-  title: 'The safety factor of the shaft is one for the service of the vessel',
+  title: 'The shaft safety factor suits the service of the vessel',
   mistakes: ['L02'],
   severity: 'error',
   criterion:
     'factor chosen for the small-craft shaft formula against the one published for duty and passengers',
   source: SHAFT_DIAMETER,
   manual:
-    'The factor in the small-craft formula holds the keyway, shock and fatigue of a service: 3 is published for the average ' +
-    'yacht, 5 and more for commercial use, 7.5 for inspected passenger vessels, 8 for heavy commercial use and towing. A shaft that passes with the ' +
-    'factor of a yacht says nothing about a passenger ferry. This rule compares the factor in the criteria with the one ' +
-    'published for the duty and passengers of the vessel. Raise the factor, or correct the duty.',
-  caution: `${DEFER} Published sets differ; flag and class may ask for more, and their figure goes first.`,
+    'The factor in the small-craft formula covers the keyway, shock and fatigue of a service: 3 is published for ' +
+    'the average yacht, 5 and more for commercial use, 7.5 for inspected passenger vessels, 8 for heavy ' +
+    'commercial use and towing. A shaft that passes with a yacht factor proves nothing for a passenger ferry. ' +
+    'The factor in the criteria is compared with the published one for the duty and passengers of the vessel. ' +
+    'Raise the factor, or correct the duty.',
+  caution: `${DEFER} Published sets differ; flag and class may require more, and their figure takes precedence.`,
   examples: examples(() => ({
     failing: changed(CHOSEN, ['factor 5.0', 'factor 3.0']),
     passing: CHOSEN,

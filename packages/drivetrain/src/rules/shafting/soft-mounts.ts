@@ -25,17 +25,17 @@ export const WITH_MOUNTS = changed(
 
 const INFO: RuleInfo = {
   id: 'shafting/soft-mounts',
-  title: 'Something takes the movement of soft mounts',
+  title: 'Movement of soft mounts is taken up',
   mistakes: ['L20'],
   severity: 'warning',
-  criterion: 'with soft mounts, a flexible element behind the gear, or a seal that takes the movement',
+  criterion: 'with soft mounts, a flexible element behind the gear, or a seal that accepts the movement',
   source: PRACTICE,
   manual:
-    'Soft mounts let engine and gear move some millimetres at idle and on a shift. A rigid coupling hands that movement to ' +
-    'the shaft, and shaft and seal must take it: a seal bolted to a rigid tube tears or runs hot, a first bearing near the ' +
-    'gear is hammered. Fit a flexible coupling, stiffer mounts, or a seal whose maker allows the movement; give "deflection" ' +
-    'of the mounts and "seal movement at most".',
-  caution: `${DEFER} The shaft needs free length, commonly 12 to 20 diameters, between gear and first bearing as well.`,
+    'Soft mounts let engine and gear move some millimetres at idle and on a shift. A rigid coupling passes that ' +
+    'movement to shaft and seal: a seal bolted to a rigid tube tears or runs hot, and a first bearing near the ' +
+    'gear is hammered. Fit a flexible coupling, stiffer mounts, or a seal whose maker allows the movement; state ' +
+    '"deflection" of the mounts and "seal movement at most".',
+  caution: `${DEFER} The shaft also needs free length, commonly 12 to 20 diameters, between gear and first bearing.`,
   noCure: 'What takes the movement is a part to be chosen.',
   examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['seal movement at most 4 mm', 'seal movement at most 2 mm']),

@@ -18,13 +18,13 @@ const INFO: RuleInfo = {
   title: 'Spans between bearings are 20 to 40 diameters',
   mistakes: ['L06'],
   severity: 'warning',
-  criterion: 'each span between bearing centres, counted in shaft diameters, against the guide of 20 to 40',
+  criterion: 'each span between bearing centres, in shaft diameters, against the guide of 20 to 40',
   source: spanDiameterGuide.source,
   manual:
-    'Shops keep spans between 20 and 40 shaft diameters. Longer ones whip and sag; shorter ones make the bearings fight ' +
-    'each other when the hull works, and the alignment never stays. It is a rule of thumb: the whirling check decides about ' +
-    'long spans, and an acceptance that names its result is the usual answer here. Add, move or leave out a bearing, or ' +
-    'accept it with the reason.',
+    'Shops keep spans between 20 and 40 shaft diameters. Longer spans whip and sag; with shorter ones the ' +
+    'bearings work against each other when the hull flexes, and alignment does not last. It is a rule of thumb: ' +
+    'the whirling check decides on long spans, and an acceptance that names its result is the usual answer here. ' +
+    'Add, move or leave out a bearing, or accept the finding with the reason.',
   caution: `${DEFER} Class guidance quotes 30 diameters; a span outside the guide may be right.`,
   examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['at 1.45 m', 'at 2.2 m']),

@@ -36,16 +36,17 @@ const RESEALED = changed(
 
 const INFO: RuleInfo = {
   id: 'shafting/support-lost',
-  title: 'A support that goes with the packed gland is made good',
+  title: 'Support lost with the packed gland is made good',
   mistakes: ['L07'],
   severity: 'warning',
-  criterion: 'packed gland replaced by a flexible seal: the supports that remain are declared',
+  criterion: 'packed gland replaced by a flexible seal: the remaining supports are declared',
   source: PRACTICE,
   manual:
-    'A packed gland on a rigid tube holds the shaft as a bearing does, whether it was meant to or not. A lip or face seal ' +
-    'and a gland on a hose hold nothing. Boats that ran quietly for years whipped after the gland was exchanged. Declare the ' +
-    'bearings that remain, with their places: the check of spans then proves them; or add a bearing where the gland was.',
-  caution: `${DEFER} Whether the old gland carried load is seen by its wear when it is opened.`,
+    'A packed gland on a rigid tube supports the shaft like a bearing, intended or not. A lip or face seal and a ' +
+    'gland on a hose support nothing. Vessels that ran quietly for years have whipped after the gland was ' +
+    'replaced. Declare the remaining bearings with their places, so that the span check can judge them; or add a ' +
+    'bearing where the gland was.',
+  caution: `${DEFER} Wear seen when the old gland is opened shows whether it carried load.`,
   noCure: 'A support is put back by a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(

@@ -16,16 +16,19 @@ const WITH_EXAM = changed(REPOWER, [
 
 const INFO: RuleInfo = {
   id: 'shafting/tailshaft-exam',
-  title: 'A retained shaft that falls due is drawn and examined in this work',
+  title: 'A retained shaft that falls due is examined in this work',
   mistakes: ['L23'],
   severity: 'note',
   criterion: 'date of the next tailshaft examination against the year ahead',
   source: PRACTICE,
   manual:
-    'With engine and gear out, the shaft is half drawn already. One that must be examined within the year ahead is cheaper ' +
-    'to draw now than at the next haul-out, and pits, keyway cracks and a bad taper are found before the new torque finds ' +
-    'them. Write "examination in this work yes" and put it into the scope, or accept the date.',
-  caution: `${DEFER} Intervals depend on the number of shafts, material, and design of keyway and taper; the certificate states the date.`,
+    'With engine and gear out, the shaft is half drawn already. A shaft due for examination within the year is ' +
+    'cheaper to draw now than at the next haul-out, and pits, keyway cracks and a bad taper are found before ' +
+    'they carry the new torque. Write "examination in this work yes" and put it into the scope, or accept the ' +
+    'date.',
+  caution:
+    `${DEFER} Intervals depend on the number of shafts, material, and design of keyway and taper; the ` +
+    'certificate states the date.',
   examples: examples(() => ({
     failing: changed(WITH_EXAM, ['examination due 2028-09-10', 'examination due 2026-05-10']),
     passing: WITH_EXAM,

@@ -44,19 +44,23 @@ shaft material high-strength-stainless {`,
 
 const INFO: RuleInfo = {
   id: 'shafting/thrust-bearing-life',
-  title: 'The thrust bearing lasts as long as she works',
+  title: 'Thrust bearing life covers the service of the vessel',
   mistakes: ['L16'],
   severity: 'warning',
   criterion:
-    'basic rating life of the thrust bearing at full power, ISO 281, against the life wanted or ten years of her duty hours',
+    'basic rating life of the thrust bearing at full power, ISO 281, against the required life or ten years of ' +
+    'duty hours',
   source: basicRatingLife.spec.source,
   manual:
-    'A rolling bearing carries its greatest thrust on the first day and wears out all the same: its life falls with the third ' +
-    'power of the load. Where the gear, a motor or the thrust bearing in the shaft declares its dynamic rating ("thrust bearing { ' +
-    'dynamic rating 280 kN  rolling elements roller }"), the life that 90 % of such bearings reach is worked out for the thrust ' +
-    'and speed of full power, as if she never slowed down. It is compared with "thrust bearing life at least 20000 h" of the ' +
-    'criteria, or else with ten years of her hours. A larger bearing, another gear or a slower shaft puts it right.',
-  caution: `${DEFER} Ten years is common practice, without a source. Oil, dirt, misalignment and shock are not in the basic life; radial load on the same bearing is not either.`,
+    'A rolling bearing that carries its greatest thrust when new still wears out: its life falls roughly as the ' +
+    'cube of the load. Where the gear, a motor or the thrust bearing in the shaft declares its dynamic rating ' +
+    '("thrust bearing { dynamic rating 280 kN  rolling elements roller }"), the life that 90 % of such bearings ' +
+    'reach is computed for the thrust and speed of full power throughout. It is compared with "thrust bearing ' +
+    'life at least 20000 h" in the criteria, or with ten years of duty hours. Fit a larger bearing, another gear ' +
+    'or a slower shaft.',
+  caution:
+    `${DEFER} Ten years is common practice, without a source. Oil, dirt, misalignment, shock and radial load on ` +
+    'the same bearing are not in the basic life.',
   examples: examples(() => ({
     failing: changed(WITH_BEARING, ['dynamic rating 280 kN', 'dynamic rating 150 kN']),
     passing: WITH_BEARING,

@@ -18,19 +18,20 @@ const WITH_THRUST = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'shafting/thrust-capacity',
-  title: 'The thrust bearing carries the thrust at the bollard',
+  title: 'Thrust at the bollard is within the thrust bearing rating',
   mistakes: ['L16'],
   severity: 'warning',
-  criterion:
-    'thrust held at the bollard at rated power, estimated, against what gear or thrust bearing may carry',
+  criterion: 'estimated thrust at the bollard at rated power against the rating of gear or thrust bearing',
   source: bollardByPowerAndDiameter.spec.source,
   manual:
-    'A propeller pushes hardest when the vessel does not move: towing, aground, against a lock wall. The estimate is the ' +
-    'rule of power and diameter for open propellers, which is heavier than what a fast boat meets under way. It is compared ' +
-    'with the thrust that the gear, a thrust bearing, a transfer or a motor declares. Put it right with a gear or a ' +
-    'separate bearing rated for it; a boat that never works at the bollard may accept it with a thrust figure for her own ' +
-    'speeds.',
-  caution: `${DEFER} An estimate within some 20 %; propellers in nozzles push a third more. A fixed-pitch propeller for a fast boat may not absorb rated power at the bollard.`,
+    'A propeller thrusts hardest when the vessel does not move: towing, aground, against a lock wall. The ' +
+    'estimate is the rule of power and diameter for open propellers, which exceeds the thrust of a fast craft ' +
+    'under way. It is compared with the thrust that the gear, a thrust bearing, a transfer or a motor declares. ' +
+    'Fit a gear or a separate bearing rated for it; for a vessel that never works at the bollard, accept the ' +
+    'finding with a thrust figure for its own speeds.',
+  caution:
+    `${DEFER} An estimate within some 20 %; propellers in nozzles thrust a third more. A fixed-pitch propeller ` +
+    'for a fast craft may not absorb rated power at the bollard.',
   examples: examples(() => ({
     failing: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most 24 kN']),
     passing: WITH_THRUST,

@@ -37,18 +37,21 @@ const WITH_COLLAR = changed(WITH_BEARINGS, [
 
 const INFO: RuleInfo = {
   id: 'shafting/thrust-collar',
-  title: 'The collar of a plain thrust bearing is large enough',
+  title: 'Collar pressure is within the limit of the plain thrust bearing',
   mistakes: ['L16'],
   severity: 'warning',
   criterion:
-    'mean pressure on the collars under the thrust at the bollard, estimated, against what the bearing maker allows',
+    'mean pressure on the collars under the estimated thrust at the bollard, against the limit of the bearing ' +
+    'maker',
   source: collarPressure.spec.source,
   manual:
-    'A plain thrust block carries the propeller on the face of a collar. The thrust held at the bollard at rated power, ' +
-    'estimated, is spread over its faces and the mean pressure compared with "collar pressure at most" of its maker. ' +
-    'More collars, or a larger one, bring the pressure down. The rule speaks where a thrust bearing declares anything of its ' +
+    'A plain thrust block carries the propeller thrust on the faces of its collars. The estimated thrust at the ' +
+    'bollard at rated power is spread over the faces and the mean pressure compared with "collar pressure at ' +
+    'most" of its maker. Fit more collars, or a larger one. The rule applies where a thrust bearing declares ' +
     'collars.',
-  caution: `${DEFER} Mean pressure only: speed, oil film and heat are the maker’s; several collars seldom share evenly.`,
+  caution:
+    `${DEFER} Mean pressure only: speed, oil film and heat are for the maker; several collars seldom share ` +
+    'evenly.',
   examples: examples(() => ({
     failing: changed(WITH_COLLAR, ['collar outside diameter 200 mm', 'collar outside diameter 160 mm']),
     passing: WITH_COLLAR,

@@ -35,17 +35,18 @@ shaft material high-strength-stainless {`,
 
 const INFO: RuleInfo = {
   id: 'shafting/thrust-path',
-  title: 'Something carries the propeller thrust where no reversing gear does',
+  title: 'Propeller thrust is carried where there is no reversing gear',
   mistakes: ['L15'],
   severity: 'error',
-  criterion: 'the thrust meets a thrust bearing on its way forward from the propeller',
+  criterion: 'a rated thrust bearing between the propeller and the forward end of the line',
   source: PRACTICE,
   manual:
-    'A reversing gear carries the thrust of the propeller in its output bearing, so nobody plans for it. With the gear taken ' +
-    'out, for an electric motor or a direct drive, the thrust ends in motor bearings, mounts or a coupling that were never ' +
-    'made for it. Where a line has no gear, a thrust bearing in the shaft, a motor or a transfer must declare the thrust it ' +
-    'may carry. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in the shaft, or take a motor rated for thrust.',
-  caution: `${DEFER} The bearing must be tied to the hull: a seat that bends is no thrust block.`,
+    'A reversing gear carries propeller thrust in its output bearing, so the thrust is easily forgotten. With ' +
+    'the gear taken out, for an electric motor or a direct drive, the thrust falls on motor bearings, mounts or ' +
+    'a coupling that were never made for it. In a line without a gear, a thrust bearing in the shaft, a motor or ' +
+    'a transfer must declare its thrust rating. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in ' +
+    'the shaft, or choose a motor rated for thrust.',
+  caution: `${DEFER} The bearing must be tied to the hull: a flexing seat does not carry thrust.`,
   noCure: 'What takes the thrust is a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(ELECTRIC, ['  thrust at most 30 kN\n', '']),

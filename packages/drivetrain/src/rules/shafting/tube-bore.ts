@@ -29,18 +29,19 @@ const WITH_BORES = changed(
 
 const INFO: RuleInfo = {
   id: 'shafting/tube-bore',
-  title: 'The shaft passes tube, strut and bearings',
+  title: 'The shaft passes through tube, strut and bearings',
   mistakes: ['L09'],
   severity: 'error',
   criterion:
-    'bore of bearing against the shaft; bore of tube or strut against shaft with a bearing wall of d/4 on each side',
+    'bore of bearing against the shaft; bore of tube or strut against shaft with a bearing wall of d/4 on each ' +
+    'side',
   source: strutBearingOutside.spec.source,
   manual:
-    'A thicker shaft needs thicker bearings in the same tube or strut. The wall of a water-lubricated bearing is about a ' +
-    'quarter of the shaft diameter, so the housing must be bored to one and a half diameters. Where the tube does not allow ' +
-    'it, the hidden cost of a thicker shaft is a new tube, strut and seal; a stronger grade at the old diameter avoids it. ' +
-    'Write the bore of each bearing and of what holds it.',
-  caution: `${DEFER} Thin-walled bearings exist; their maker says for which shaft.`,
+    'A thicker shaft needs thicker bearings in the same tube or strut. The wall of a water-lubricated bearing is ' +
+    'about a quarter of the shaft diameter, so the housing must be bored to one and a half diameters. Where the ' +
+    'tube does not allow it, a thicker shaft also costs a new tube, strut and seal; a stronger grade at the old ' +
+    'diameter avoids this. State the bore of each bearing and of its housing.',
+  caution: `${DEFER} Thin-walled bearings exist; their maker states the shaft size.`,
   examples: examples(() => ({
     failing: changed(WITH_BORES, ['housing bore 100 mm', 'housing bore 85 mm']),
     passing: WITH_BORES,

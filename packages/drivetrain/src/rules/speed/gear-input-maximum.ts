@@ -12,17 +12,17 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'speed/gear-input-maximum',
-  title: 'The engine cannot turn the gear faster than its sheet allows',
+  title: 'Governed speed is within the gear’s greatest input speed',
   mistakes: ['T09'],
   severity: 'error',
   criterion:
     'high idle of the engine, or top speed of the motor, against the greatest input speed of the gear',
   source: PART_SHEET,
   manual:
-    'The governor lets an unloaded engine run above rated speed, and out of gear or in a lifted sea the input of the gear ' +
-    'turns at that high idle. It is the high idle, not the rated speed, that the greatest input speed of the gear must ' +
-    'cover. Faster running churns and overheats the oil and overspeeds clutch drums. Lower the governed speed, with the ' +
-    'maker’s consent, or take a gear for faster engines.',
+    'The governor lets an unloaded engine run above rated speed, so out of gear, or with the propeller out of ' +
+    'the water, the gear input turns at high idle. The greatest input speed of the gear must cover high idle, ' +
+    'not only rated speed. Overspeed churns and overheats the oil and overstresses clutch drums. Lower the ' +
+    'governed speed with the maker’s consent, or choose a gear for faster engines.',
   caution: DEFER,
   noCure:
     'A gear that allows the speed is offered where the catalogue has one; a lower governed speed is set by the maker of the engine.',

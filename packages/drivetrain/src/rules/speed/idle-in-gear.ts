@@ -21,20 +21,19 @@ const REQUIRED = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'speed/idle-in-gear',
-  title: 'The vessel is slow enough in gear at idle',
+  title: 'Speed in gear at idle is within the requirement',
   mistakes: ['T16'],
   severity: 'warning',
-  criterion:
-    'estimated speed at idle ahead, pitch × shaft speed × (1 − slip), against what the vessel requires',
+  criterion: 'estimated speed at idle ahead, pitch × shaft speed × (1 − slip), against the required speed',
   source: IDLE_ESTIMATE,
   manual:
-    'At idle with the clutch in, the boat goes about as fast as pitch, idle speed and ratio make it, less slip. Fast boats ' +
-    'with small ratios go 6 kn and more and must be handled by clutching in and out. The estimate is compared with the ' +
-    'required speed "at idle ahead". At specification time a deeper ratio, less pitch, a lower low idle or a device that ' +
-    'lets the clutch slip cost little; after delivery they cost a lot.',
+    'At idle with the clutch engaged, vessel speed follows from pitch, idle speed and ratio, less slip. Fast ' +
+    'craft with small ratios make 6 kn and more and must be handled by clutching in and out. The estimate is ' +
+    'compared with the required speed "at idle ahead". A deeper ratio, less pitch, a lower idle speed or a slip ' +
+    'device costs little at specification time and much after delivery.',
   caution:
-    'An estimate: the slip at idle is assumed, 30 % from memory, unless the vessel says "assume slip". Wind, load and one ' +
-    'engine out change it. Only a trial proves it.',
+    'An estimate: the slip at idle is assumed, 30 % from memory, unless "assume slip" sets it. Wind, load and ' +
+    'running on one engine change it. Only a trial proves it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['low idle 650 rpm', 'low idle 900 rpm']),
     passing: REQUIRED,

@@ -11,16 +11,16 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'speed/idle-pressure',
-  title: 'The gear has clutch pressure at idle',
+  title: 'The gear keeps clutch pressure at idle',
   mistakes: ['T17'],
   severity: 'warning',
   criterion: 'low idle of the engine against the least input speed that keeps clutch pressure',
   source: PART_SHEET,
   manual:
-    'The oil pump of a hydraulic gear turns with its input. Below the least input speed of its sheet the clutches do not get ' +
-    'their pressure and slip in gear, unseen, each time the boat lies at idle. Raise the low idle, take a gear that keeps ' +
-    'pressure at it, or fit an electric pump that the maker approves. A higher idle makes the boat faster in gear. The rule ' +
-    'speaks where the sheet gives a least input speed.',
+    'The oil pump of a hydraulic gear turns with its input. Below the least input speed on its sheet the ' +
+    'clutches lose pressure and slip in gear, unnoticed, whenever the engine idles. Raise the low idle, choose a ' +
+    'gear that keeps pressure at it, or fit an electric pump that the maker approves. A higher idle makes the ' +
+    'vessel faster in gear. The rule applies where the sheet gives a least input speed.',
   caution: DEFER,
   noCure: 'Idle speed is set by the maker of the engine, pressure by the maker of the gear.',
   examples: examples(() => ({

@@ -17,18 +17,19 @@ const TROLLING = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'speed/slow-running',
-  title: 'The gear has what slow running needs',
+  title: 'The gear is equipped for the slow running required',
   mistakes: ['T18'],
   severity: 'error',
   criterion:
-    'estimated speed at idle against the trolling speed required; where it is over, the gear has or offers a slip device',
+    'estimated speed at idle against the trolling speed required; where it is higher, the gear has or offers a ' +
+    'slip device',
   source: PART_SHEET,
   manual:
-    'Trolling, survey and pilot work ask for less speed than a boat makes in gear at idle. Then the clutch must slip, under ' +
-    'control, by a device that the gear is offered with; a clutch that is slipped without one burns. Where the estimated ' +
-    'speed at idle is over the required one, the sheet must offer such a device. Take a gear that has one, or change the ' +
-    'requirement.',
-  caution: `${DEFER} A slip device works only below a stated engine speed, and only as long as the oil stays cool.`,
+    'Trolling, survey and pilot work need less speed than a vessel makes in gear at idle. The clutch must then ' +
+    'slip under control, by a device that the gear is offered with; a clutch slipped without one burns. Where ' +
+    'the estimated idle speed is above the required speed, the sheet must offer such a device. Choose a gear ' +
+    'that has one, or change the requirement.',
+  caution: `${DEFER} A slip device works only below a stated engine speed, and only while the oil stays cool.`,
   examples: examples(() => ({
     failing: changed(TROLLING, ['slip device offered', 'slip device not offered']),
     passing: TROLLING,

@@ -21,17 +21,18 @@ const ADVICE = TIP_SPEED_ADVICE.map(one => `${one.from} to ${one.to} m/s for ${o
 
 const INFO: RuleInfo = {
   id: 'speed/tip-speed',
-  title: 'The propeller tips are not faster than the vessel wants',
+  title: 'Tip speed is within the chosen limit',
   mistakes: ['P04'],
   severity: 'warning',
   criterion:
-    'tip speed at rated shaft speed against the limit that the vessel chose; without one it is shown as advice only',
+    'tip speed at rated shaft speed against the limit in the criteria; without a limit it is shown as advice only',
   source: TIP_SPEED_SOURCE,
   manual:
-    'Tip speed is half the diameter times shaft speed. High tip speed brings cavitation, noise and pressure pulses on the ' +
-    `hull. In common use are ${ADVICE}; no publication of these was found, so the vessel's criteria must choose a limit ` +
-    'before anything is judged by it. A deeper ratio with a larger pitch, or a smaller diameter with more blade area, lowers it.',
-  caution: 'Tip speed alone says little: blade area and loading decide on cavitation, by a named method.',
+    'Tip speed is half the diameter times shaft speed. High tip speed causes cavitation, noise and pressure ' +
+    `pulses on the hull. In common use are ${ADVICE}; no publication was found for them, so nothing is judged ` +
+    'until the criteria set a limit. Fit a deeper ratio with more pitch, or a smaller diameter with more blade ' +
+    'area.',
+  caution: 'Tip speed alone does not decide cavitation: blade area and loading do, by a named method.',
   examples: examples(() => ({
     failing: changed(WITH_LIMIT, ['tip speed at most 40 m/s', 'tip speed at most 35 m/s']),
     passing: WITH_LIMIT,

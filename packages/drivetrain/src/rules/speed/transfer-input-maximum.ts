@@ -15,16 +15,17 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'speed/transfer-input-maximum',
-  title: 'The transfer is not turned faster than its sheet allows',
+  title: 'Input speed is within the transfer’s limit',
   mistakes: [],
   severity: 'error',
   criterion:
-    'governed speed of the engine, through what stands before it, against the greatest input speed of the transfer',
+    'governed speed of the engine, through the stages before it, against the greatest input speed of the transfer',
   source: PART_SHEET,
   manual:
-    'A V-drive box, belt or chain stage has a greatest input speed of its own. Before the gear it sees the high idle of the ' +
-    'engine; behind it that divided by the ratio, so a gear with less reduction may turn it too fast. Lower the governed ' +
-    'speed with the maker’s consent, put more ratio before it, or take another stage.',
+    'A V-drive, belt or chain stage has a greatest input speed of its own. Before the gear it sees the high idle ' +
+    'of the engine; behind the gear it sees that divided by the ratio, so a gear with less reduction may ' +
+    'overspeed it. Lower the governed speed with the maker’s consent, put more ratio before the stage, or choose ' +
+    'another stage.',
   caution: DEFER,
   examples: examples(() => ({
     failing: changed(WITH_TRANSFER, ['input speed at most 2000 rpm', 'input speed at most 1200 rpm']),

@@ -14,18 +14,19 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'speed/vessel-speed-per-engine-rpm',
-  title: 'The same engine speed still gives the same boat speed',
+  title: 'The same engine speed gives the same vessel speed as before',
   mistakes: ['T15'],
   severity: 'note',
   criterion:
-    'ratio ahead after the change against before, with the propeller kept and the shaft slower at rated speed',
+    'ratio ahead after the change against before, with the propeller retained and the shaft slower at rated speed',
   source: { title: 'shaft speed is engine speed over ratio', confidence: 'derived' },
   manual:
-    'A deeper ratio on a propeller that stays turns it slower at the same engine speed, and the boat goes slower by about as ' +
-    'much. Nothing is wrong with that, but the owner will find the old cruising speed at another reading of the tachometer, ' +
-    'and should be told before the trial. It says nothing where the engine turns faster in the same measure, so that the ' +
-    'shaft turns as before. Tell the owner, and accept the note with that reason.',
-  caution: 'Taken at equal slip; the boat speed itself is not computed here.',
+    'A deeper ratio turns a retained propeller slower at the same engine speed, and the vessel goes slower by ' +
+    'about as much. This is not a fault, but the owner will find the old cruising speed at a different ' +
+    'tachometer reading and should be told before the trial. The rule does not apply where the engine turns ' +
+    'faster in the same proportion, so that the shaft turns as before. Tell the owner, and accept the note with ' +
+    'that reason.',
+  caution: 'Taken at equal slip; vessel speed itself is not computed here.',
   examples: examples(() => ({
     failing: changed(REPOWER, [
       '      retain gear\n',

@@ -19,18 +19,18 @@ const REQUIRED = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'trace/requirement-met',
-  title: 'What is required of the vessel is met',
+  title: 'Every required quantity is within its bound',
   mistakes: ['U13'],
   severity: 'error',
   criterion:
-    'the quantity that a requirement names, as worked out for the arrangement to be built, against its bound',
+    'the quantity that a requirement names, as computed for the proposed arrangement, against its bound',
   source: { title: 'the requirement itself, by whoever set it', confidence: 'common practice' },
   manual:
-    '"require" holds a derived quantity against a bound: speed at full power, shaft speed, shaft torque, tip speed, tip ' +
-    'clearance, bollard thrust, propeller demand, gear torque margin. It is held against the arrangement that is to be ' +
-    'built, with the margin that is left. Where it is not met, change what the quantity follows from, or the requirement ' +
-    'with whoever set it.',
-  caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial meets it at sea.`,
+    '"require" sets a bound on a computed quantity: speed at full power, shaft speed, shaft torque, tip speed, ' +
+    'tip clearance, bollard thrust, propeller demand, gear torque margin. It is compared for the proposed ' +
+    'arrangement, and the margin is shown. Where it is not met, change what the quantity depends on, or agree ' +
+    'another requirement with whoever set it.',
+  caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial must confirm it.`,
   noCure: 'What is required is for the owner to change; other sizes are offered where they meet it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),

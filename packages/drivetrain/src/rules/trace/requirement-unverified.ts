@@ -15,17 +15,17 @@ const REQUIRED = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'trace/requirement-unverified',
-  title: 'Every requirement is verified by something',
+  title: 'Every requirement is verified by a check',
   mistakes: ['U13'],
   severity: 'warning',
   criterion:
-    'each requirement is held against a quantity that is worked out here, or judged by a rule of its own',
+    'each requirement is compared with a quantity that is computed here, or judged by a rule of its own',
   source: { title: 'requirement tracing as design offices keep it', confidence: 'common practice' },
   manual:
-    'A requirement that nothing verifies is forgotten until the owner remembers it at sea. What can be required here are ' +
-    `${NAMED_QUANTITIES.map(one => one.name).join(', ')}, the speed in gear at idle, trolling speed, and which way the propellers ` +
-    'turn. Word the requirement so that one of these meets it. Where only a document or a trial can, accept the finding and ' +
-    'name who verifies it and how.',
+    'A requirement that nothing verifies is forgotten until the trial. The quantities that can be required are ' +
+    `${NAMED_QUANTITIES.map(one => one.name).join(', ')}, the speed in gear at idle, trolling speed, and the ` +
+    'turning sense of the propellers. Word the requirement so that one of these verifies it. Where only a ' +
+    'document or a trial can, accept the finding and name who verifies it and how.',
   caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
   curesRecord: true,
   noCure: 'Only a requirement on something that is worked out can be verified.',

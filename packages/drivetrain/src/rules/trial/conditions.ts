@@ -13,17 +13,18 @@ import { runsOf, TRIAL_PRACTICE, TRIED, trialName, triedIn } from './trial-specs
 
 const INFO: RuleInfo = {
   id: 'trial/conditions',
-  title: 'The trial was run in a state that its readings can be judged in',
+  title: 'The trial was run in a state that allows its readings to be judged',
   mistakes: [],
   severity: 'warning',
   criterion:
-    'loaded as the spec reckons, clean, tachometers checked, direction proven at the dock, astern and stop recorded',
+    'loaded as in the spec, clean, tachometers checked, direction proven at the dock, astern and stop recorded',
   source: TRIAL_PRACTICE,
   manual:
-    'Readings mean something only with the state they were taken in. A trial run light, or with a foul bottom, says little of ' +
-    'the loaded vessel; an unchecked tachometer makes a good propeller look wrong. That the lever ahead pulls ahead, each side ' +
-    'alone and from every station, is proven at the dock before she leaves; astern and a stop are run and recorded. What is ' +
-    'not stated here is asked for, what was not so is a finding: run it again, or accept it and say why.',
+    'Readings are meaningful only with the state they were taken in. A trial run light, or with a foul bottom, ' +
+    'says little about the loaded vessel; an unchecked tachometer makes a good propeller look wrong. That the ' +
+    'lever ahead drives ahead, each side alone and from every station, is proven at the dock before departure; ' +
+    'astern and a stop are run and recorded. What is not stated is asked for; what was not as required is a ' +
+    'finding: run it again, or accept it with the reason.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
   noCure: 'Only another trial settles it.',
   examples: examples(() => ({

@@ -11,17 +11,19 @@ import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } fro
 
 const INFO: RuleInfo = {
   id: 'trial/full-throttle',
-  title: 'At full throttle the engine reaches its rated speed and stays below its governor',
+  title: 'At full throttle the engine reaches rated speed and stays below its governor',
   mistakes: [],
   severity: 'error',
   criterion: 'engine speed read at full throttle, from 1 % under rated speed to 5 % over it',
   source: TRIAL_PRACTICE,
   manual:
-    'The trial is the proof of the propeller: loaded and clean, the engine must reach rated speed at full throttle, or a little ' +
-    'more. Below it something holds the engine back. Look at the tachometer first, then throttle travel, fuel and air, then ' +
-    'at hull and load, at the ratio on the plate of the gear, and at the propeller last. An engine that runs on into its governor has too light a ' +
-    'propeller, unless that is reserve meant for growth and fouling: then accept it and say so.',
-  caution: 'A low reading does not say "propeller" by itself: most are found before it in the list.',
+    'The trial proves the propeller: loaded and clean, the engine must reach rated speed at full throttle, or ' +
+    'slightly more. Below rated speed something holds the engine back. Check the tachometer first, then throttle ' +
+    'travel, fuel and air, then hull and load, the ratio on the gear plate, and the propeller last. An engine ' +
+    'that runs into its governor has too light a propeller, unless that is a reserve for growth and fouling: ' +
+    'then accept the finding with that reason.',
+  caution:
+    'A low reading does not point to the propeller by itself: most causes are found earlier in the list.',
   noCure: 'Only another trial, after what was found has been put right, settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),

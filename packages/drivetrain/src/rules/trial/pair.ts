@@ -27,16 +27,16 @@ const PAIR = changed(TWIN_LINES, [
 
 const INFO: RuleInfo = {
   id: 'trial/pair',
-  title: 'Engines of a pair turn alike under the same lever',
+  title: 'Engines of a pair run at the same speed under the same lever',
   mistakes: [],
   severity: 'warning',
   criterion: 'engine speeds read on the lines of one arrangement at one point, at most 3 % apart',
   source: TRIAL_PRACTICE,
   manual:
-    'Two equal lines at equal levers turn alike to 2 or 3 %. Where they do not, one of them carries more than its share: look ' +
-    'at throttle travel first, then at the ratio on the plates of both gears, then at the pitch of both propellers, measured ' +
-    'with one gauge.',
-  caution: 'Runs are taken to be at one lever when the sheet gives them the same point.',
+    'Two equal lines at equal levers run within 2 or 3 % of each other. Otherwise one of them carries more than ' +
+    'its share: check throttle travel first, then the ratio on the plates of both gears, then the pitch of both ' +
+    'propellers, measured with one gauge.',
+  caution: 'Runs are taken to be at one lever setting when the sheet gives them the same point.',
   noCure: 'Only another trial, after what was found has been put right, settles it.',
   examples: examples(() => ({
     failing: changed(PAIR, ['engine speed 1815 rpm', 'engine speed 1690 rpm']),

@@ -13,17 +13,18 @@ import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } fro
 
 const INFO: RuleInfo = {
   id: 'trial/prediction',
-  title: 'The trial reads what the spec predicts',
+  title: 'Trial readings agree with the prediction',
   mistakes: [],
   severity: 'warning',
-  criterion: 'each reading against what the spec predicts at the engine speed of the run',
+  criterion: 'each reading against the prediction of the spec at the engine speed of the run',
   source: TRIAL_PRACTICE,
   manual:
-    'A spec states its numbers before the trial, so that the trial can prove or correct them. Shaft speed follows from the ' +
-    'engine speed read and the exact ratio: where it is off, the ratio or a tachometer is not what the papers say. Vessel ' +
-    'speed, engine speed and power at the shaft rest on the speed method, the propeller and the hull. Where a reading lies ' +
-    'further off than wanted, find out which of the two is wrong, and put the spec right with what was measured.',
-  caution: 'A prediction is no better than its method; a reading no better than its instrument and its day.',
+    'A spec states its figures before the trial, so that the trial can confirm or correct them. Shaft speed ' +
+    'follows from the engine speed read and the exact ratio: where it is off, the ratio or a tachometer is not ' +
+    'what the papers say. Vessel speed, engine speed and power at the shaft rest on the speed method, the ' +
+    'propeller and the hull. Where a reading is further off than the criterion, find out which of the two is ' +
+    'wrong, and correct the spec with what was measured.',
+  caution: 'A prediction is no better than its method, a reading no better than its instrument and its day.',
   noCure: 'Only another trial, or a better prediction, settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),

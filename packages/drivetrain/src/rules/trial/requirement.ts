@@ -19,17 +19,17 @@ const REQUIRED = changed(TRIED, [
 
 const INFO: RuleInfo = {
   id: 'trial/requirement',
-  title: 'What is required was met on trial',
+  title: 'Every required quantity was met on trial',
   mistakes: [],
   severity: 'error',
   criterion: 'the reading at the point that a requirement names, against its bound',
   source: { title: 'the requirement itself, by whoever set it', confidence: 'common practice' },
   manual:
-    'A figure that meets a requirement on paper is only a prediction; the trial is what the owner accepts. Where a trial reads ' +
-    'speed or shaft speed at the point that a requirement names, the reading is held against it and stands beside the ' +
-    'prediction on the sheet. Where it is not met, look at the state of the trial first.',
-  caution:
-    'A reading is judged as it was written down: nothing is corrected for load, bottom, wind or depth.',
+    'A computed figure that meets a requirement is only a prediction; the owner accepts the vessel on trial. ' +
+    'Where a trial reads speed or shaft speed at the point that a requirement names, the reading is compared ' +
+    'with it and stands beside the prediction on the sheet. Where it is not met, check the state of the trial ' +
+    'first.',
+  caution: 'A reading is judged as recorded: nothing is corrected for load, bottom, wind or depth.',
   noCure: 'Only another trial, after what was found has been put right, settles it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),

@@ -5,13 +5,14 @@ import { SP811, unitRule } from './unit-rule.js';
 export const gallons = unitRule(
   {
     id: 'units/gallons',
-    title: 'Volume and flow say which gallon',
+    title: 'Every volume and flow states its gallon',
     mistakes: ['U03'],
     severity: 'error',
-    criterion: 'each volume carries a unit that means one thing',
+    criterion: 'each volume carries a unit with one meaning',
     source: SP811,
     manual:
-      'The US gallon is 3.785 L, the imperial one 4.546 L. Power estimated from fuel burn is wrong by the same 20 %. Write US-gal, imp-gal or L.',
+      'The US gallon is 3.785 L, the imperial one 4.546 L. Power estimated from fuel consumption is wrong by the ' +
+      'same 20 %. Write US-gal, imp-gal or L.',
     caution: 'Flow meters are sold in both: read the plate of the meter.',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['cycle four-stroke', 'cycle four-stroke\n  fuel rate 16 gal/h']),

@@ -5,13 +5,15 @@ import { SP811, unitRule } from './unit-rule.js';
 export const horsepowerKind = unitRule(
   {
     id: 'units/horsepower-kind',
-    title: 'Power says which horsepower or kilowatt',
+    title: 'Every power states its unit',
     mistakes: ['U01'],
     severity: 'error',
-    criterion: 'each power carries a unit that means one thing',
+    criterion: 'each power carries a unit with one meaning',
     source: SP811,
     manual:
-      "Data sheets give power in kW, in hp of 550 ft\u00b7lbf/s and in metric PS, often side by side. The two horsepowers differ by 1.4 %, which is the whole margin of many gear ratings, and a number without a unit is anybody's guess. The text refuses spellings that people use for several of them and offers each reading with what it would mean.",
+      'Data sheets give power in kW, in hp of 550 ft·lbf/s and in metric PS, often side by side. The two ' +
+      'horsepowers differ by 1.4 %, which is the whole margin of many gear ratings. A spelling in use for several ' +
+      'units is refused, and each reading is offered with its value. Write the unit that the sheet means.',
     caution: 'Take the unit from the sheet itself; do not choose the one that makes a check hold.',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['power 300 kW at 2300 rpm', 'power 300 HP at 2300 rpm']),

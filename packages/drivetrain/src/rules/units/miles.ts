@@ -5,13 +5,14 @@ import { SP811, unitRule } from './unit-rule.js';
 export const miles = unitRule(
   {
     id: 'units/miles',
-    title: 'Speed says which mile',
+    title: 'Every speed states its mile',
     mistakes: ['U02'],
     severity: 'error',
-    criterion: 'each speed carries a unit that means one thing',
+    criterion: 'each speed carries a unit with one meaning',
     source: SP811,
     manual:
-      'Lakes and inland waters speak of statute miles, the sea of knots. A speed without a unit, or in "miles", is 15 % uncertain, and the power for it about half as much again. Write kn, mph or km/h.',
+      'Lakes and inland waters use statute miles, the sea uses knots. A speed without a unit, or in "miles", is 15 ' +
+      '% uncertain, and the power for it about half as much again. Write kn, mph or km/h.',
     caution: 'Instruments can be set to either: note which one the reading came from.',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, [

@@ -14,16 +14,16 @@ const NEAR = 0.0006;
 
 const INFO: RuleInfo = {
   id: 'units/near-miss',
-  title: 'Inch and metric shafts that nearly agree are not the same',
+  title: 'No two shafts nearly agree across inch and metric sizes',
   mistakes: ['U04'],
   severity: 'warning',
   criterion: 'two shaft diameters that differ by less than 0.6 mm, one in inches and one in millimetres',
   source: SP811,
   manual:
-    'A 38 mm shaft and a 1 1/2 in shaft (38.1 mm) differ by a tenth of a millimetre: enough that a bearing, seal or coupling ' +
-    'bored for one does not fit the other. When two shafts of a vessel nearly agree across inch and metric, one of the two was ' +
-    'probably rounded. Measure both; keep the measured value as measured.',
-  caution: 'Never round a measured size to a nominal one to make this go away.',
+    'A 38 mm shaft and a 1 1/2 in shaft (38.1 mm) differ by a tenth of a millimetre: enough that a bearing, seal ' +
+    'or coupling bored for one does not fit the other. Where two shafts of a vessel nearly agree across inch and ' +
+    'metric sizes, one of the figures was probably rounded. Measure both, and keep the measured values.',
+  caution: 'Never round a measured size to a nominal one to clear this finding.',
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Which of the two sizes is meant only its author knows.',

@@ -11,15 +11,15 @@ import type { Rule, RuleInfo } from '../rule.js';
 
 const INFO: RuleInfo = {
   id: 'units/nominal-ratio',
-  title: 'A ratio as it is sold is not the ratio of the teeth',
+  title: 'Every offered ratio has its exact value',
   mistakes: ['U08'],
   severity: 'note',
   criterion: 'each offered ratio gives its exact value, itself, by clutch or by tooth counts',
   source: TOOTH_COUNTS,
   manual:
-    'A gear offered as "2:1" rarely has teeth that make exactly two. The digits that are written hide how much is known: ' +
-    '"2:1" may be 1.96 or 2.05, which is several percent of shaft speed and three times as much of propeller power. Write the ' +
-    'exact ratio beside the name, for each clutch where they differ, or the tooth counts.',
+    'A gear offered as "2:1" rarely has teeth that make exactly two: the real ratio may be 1.96 or 2.05, several ' +
+    'per cent of shaft speed and three times as much of propeller power. Write the exact ratio beside the ' +
+    'nominal one, for each clutch where they differ, or the tooth counts.',
   caution: 'If the teeth do make the nominal ratio, write it as exact: then it is a fact and not a label.',
   standsWithout: 'anything',
   curesRecord: true,

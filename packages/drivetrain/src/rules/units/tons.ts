@@ -5,14 +5,15 @@ import { SP811, unitRule } from './unit-rule.js';
 export const tons = unitRule(
   {
     id: 'units/tons',
-    title: 'Mass says which ton',
+    title: 'Every mass states its ton',
     mistakes: ['U05'],
     severity: 'error',
-    criterion: 'each mass carries a unit that means one thing',
+    criterion: 'each mass carries a unit with one meaning',
     source: SP811,
     manual:
-      'Displacement goes by long tons in older lines plans, short tons in yard papers and tonnes elsewhere; they differ by up to 12 %, and planing speed estimates with them. Write t, long-ton, short-ton, lb or kg.',
-    caution: 'Also say whether the displacement is light or loaded.',
+      'Displacement is in long tons in older lines plans, short tons in yard papers and tonnes elsewhere; they ' +
+      'differ by up to 12 %, and planing speed estimates with them. Write t, long-ton, short-ton, lb or kg.',
+    caution: 'State also whether the displacement is light or loaded.',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, [
         '  arrangement proposed {',

@@ -5,14 +5,15 @@ import { SP811, unitRule } from './unit-rule.js';
 export const torqueUnit = unitRule(
   {
     id: 'units/torque-unit',
-    title: 'Torque says its unit',
+    title: 'Every torque states its unit',
     mistakes: ['U06'],
     severity: 'error',
-    criterion: 'each torque carries a unit that means one thing',
+    criterion: 'each torque carries a unit with one meaning',
     source: SP811,
     manual:
-      'Torque comes in N.m, lbf.ft and lbf.in, and in several loose spellings. Between lbf.in and lbf.ft lies a factor of twelve, enough to pass a coupling that will shear. Write the unit.',
-    caution: 'Peak and rated torque are different things too: say which.',
+      'Torque is given in N.m, lbf.ft and lbf.in, and in several loose spellings. Between lbf.in and lbf.ft lies a ' +
+      'factor of twelve, enough to pass a coupling that will shear. Write the unit.',
+    caution: 'Peak and rated torque are different things too: state which.',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['peak torque 1480 N.m', 'peak torque 1480']),
       passing: SINGLE_LINE,

@@ -25,16 +25,17 @@ const material = (facts: string) => `shaft material marine-bar "stainless bar" {
 
 const INFO: RuleInfo = {
   id: 'units/torsional-yield',
-  title: 'Torsional yield is not the tensile yield',
+  title: 'Torsional yield is not taken from the tensile yield',
   mistakes: ['U07'],
   severity: 'error',
   criterion: 'torsional yield over tensile yield at most 0.72; the small-craft standard takes 2/3',
   source: SMALL_CRAFT,
   manual:
-    'Shaft formulas ask for the yield stress in torsion. A mill certificate gives the tensile yield, which is about half as ' +
-    'much again: entered as torsional yield it makes a shaft look 50 % stronger than it is. The small-craft standard takes two ' +
-    'thirds of the tensile yield for steels and nickel alloys; distortion energy gives 0.577. Where both are written here they ' +
-    'are compared; where only the tensile yield is known, write the torsional one with the rule it follows.',
+    'Shaft formulas use the yield stress in torsion. A mill certificate gives the tensile yield, which is about ' +
+    'half as much again: entered as torsional yield it makes a shaft look 50 % stronger than it is. The ' +
+    'small-craft standard takes two thirds of the tensile yield for steels and nickel alloys; distortion energy ' +
+    'gives 0.577. Where both are written they are compared; where only the tensile yield is known, write the ' +
+    'torsional yield with the rule it follows.',
   caution:
     'Copper alloys are usually taken at half the tensile yield; larger bars are weaker than small ones.',
   standsWithout: 'anything',

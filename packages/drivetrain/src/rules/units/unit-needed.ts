@@ -5,13 +5,15 @@ import { SP811, unitRule } from './unit-rule.js';
 export const unitNeeded = unitRule(
   {
     id: 'units/unit-needed',
-    title: 'Every other quantity carries its unit',
+    title: 'Every other quantity states its unit',
     mistakes: ['U01', 'U02', 'U03', 'U05', 'U06'],
     severity: 'error',
-    criterion: 'each length carries a unit that means one thing',
+    criterion: 'each length carries a unit with one meaning',
     source: SP811,
     manual:
-      'A number without a unit, or with one that does not measure that kind of quantity, is not a fact: an inch read as a millimetre, psi as bar. Nothing is computed from it, and every check that needs it waits. The unit may be any that the trade uses; the value stays as you wrote it.',
+      'A number without a unit, or with a unit of another kind of quantity, is not a fact: an inch may be read as ' +
+      'a millimetre, psi as bar. Nothing is computed from it, and every check that needs it cannot tell. Any unit ' +
+      'of the trade may be used; the value stays as written.',
     caution: 'Do not round a measured size to a nominal one while adding its unit.',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 650']),
