@@ -1,29 +1,82 @@
-import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import { allUnits, ambiguousSpellings, ambiguousUnit, type Dimension, type Unit } from '@tailshaft/mechanics';
 import {
+  type BlockRow,
   ENTRY_VOCABULARY,
   HEADER_ROWS,
   PLACE_VOCABULARY,
+  type Row,
   unitsRead,
   VESSEL_VOCABULARY,
+  type Vocabulary,
 } from '@tailshaft/vocabulary';
 import { EVIDENCE_KINDS } from '../reading/evidence.js';
+import { EVIDENCE_MEANING, NUMBER_FORMS, UNIT_ORDER, VALUE_FORMS } from './forms.js';
+import { boundOf, formOf, remarksOf } from './properties.js';
+import { STATEMENTS } from './statements.js';
 
 /** The reference page of the language in Markdown, made from the same tables that the reader of specs uses. */
 export function languageReference(): string {
   const seen = new Set<Vocabulary>();
-  const parts = [
-    '# The language, property by property',
-    'Made from the vocabulary of the language: change the tables in `packages/vocabulary`, then run `npm run docs`.',
-    'A property is its words and its value, one after the other; several may stand on a line. `unknown` may stand for any ' +
-      `value. Behind any value may stand how it is known: ${EVIDENCE_KINDS.map(kind => `\`[${kind}]\``).join(', ')}, with a date or a document. ` +
-      'A number outside what its row says it lies between is an error where it stands, and no check passes on it.',
+  return `${[
+    '# Reference of the language',
+    'Made from the tables of the language: change `packages/vocabulary` and `src/reference`, then run `npm run docs`.',
+    'Statements, values, units and evidence come first, then the properties of every block: [statements](#statements), [values](#values), [units](#units), [evidence](#evidence), [catalogue entries](#catalogue-entries), [parts in a shaft line](#parts-in-a-shaft-line), [blocks of a vessel](#blocks-of-a-vessel).',
+    '## Statements',
+    table(
+      ['statement', 'stands', 'form', 'meaning', 'example'],
+      STATEMENTS.map(one => [
+        code(one.words),
+        one.stands,
+        code(one.form),
+        one.doc,
+        one.example.split('\n').map(code).join('<br>'),
+      ]),
+    ),
+    '### Clauses',
+    table(
+      ['statement', 'clause', 'meaning'],
+      STATEMENTS.flatMap(one =>
+        (one.clauses ?? []).map(([form, meaning]) => [code(one.words.split(',')[0]!), code(form), meaning]),
+      ),
+    ),
+    '## Values',
+    'A property is its words and its value, one after the other, without a mark between; several may stand on a line. A name is letters, digits, hyphens, dots and slashes and begins with a letter. A text stands in quotes and ends on its line.',
+    '### Numbers',
+    table(
+      ['written', 'meaning'],
+      NUMBER_FORMS.map(([written, meaning]) => [written.split(', ').map(code).join(', '), meaning]),
+    ),
+    '### Forms',
+    table(
+      ['form', 'written', 'example'],
+      VALUE_FORMS.map(one => [one.form, one.written, one.examples.map(code).join('<br>')]),
+    ),
+    '## Units',
+    'Every quantity carries its unit, except plain numbers. The first unit of each row is the one that is offered. Spellings in brackets are read as the unit before them; typographic signs (`N·m`, `m³/s`, `°`) are read too.',
+    table(
+      ['quantity', 'units'],
+      dimensions().map(dimension => [dimension, unitsRead(dimension).map(unitWords).join(', ')]),
+    ),
+    'Refused, because people mean different things by them:',
+    table(
+      ['spelling', 'why', 'write instead'],
+      refusedUnits().map(({ spellings, why, choices }) => [spellings.map(code).join(', '), why, choices]),
+    ),
+    '## Evidence',
+    'Behind any value may stand in brackets how it is known, with a date, or a document in quotes: `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`.',
+    table(
+      ['evidence', 'meaning'],
+      EVIDENCE_KINDS.map(kind => [code(`[${kind}]`), EVIDENCE_MEANING[kind] ?? '']),
+    ),
+    '## Properties',
+    'Under *bounds and remarks*: what the value may lie between, what is used when the property is absent (an open question where nothing is said), whether a limit is a least or a greatest one, whether the fact is handed and therefore never mirrored, and what it was measured with: when one of those changes, the value must be stated anew.',
     '## Catalogue entries',
     ...Object.entries(ENTRY_VOCABULARY).flatMap(([kind, vocabulary]) =>
       section(`\`${kind} Name "title" { ... }\``, vocabulary, seen),
     ),
     '## Parts in a shaft line',
     'In the header of a part:',
-    table(Object.values(HEADER_ROWS).map(rowCells)),
+    propertyTable(Object.values(HEADER_ROWS).map(rowCells(''))),
     'At its place a part may say everything that its catalogue entry may, and:',
     ...Object.entries(PLACE_VOCABULARY).flatMap(([role, vocabulary]) => {
       const entry = ENTRY_VOCABULARY[role];
@@ -44,8 +97,7 @@ export function languageReference(): string {
     ...Object.entries(VESSEL_VOCABULARY).flatMap(([kind, vocabulary]) =>
       section(`\`${kind} { ... }\``, vocabulary, seen),
     ),
-  ];
-  return `${parts.join('\n\n')}\n`;
+  ].join('\n\n')}\n`;
 }
 
 function section(title: string, vocabulary: Vocabulary, seen: Set<Vocabulary>): string[] {
@@ -56,54 +108,62 @@ function section(title: string, vocabulary: Vocabulary, seen: Set<Vocabulary>): 
   );
   return [
     `### ${title}`,
-    table([...vocabulary.rows.map(rowCells), ...vocabulary.blocks.map(blockCells)]),
+    propertyTable([...vocabulary.rows.map(rowCells(vocabulary.title)), ...vocabulary.blocks.map(blockCells)]),
     ...nested,
   ];
 }
 
-function rowCells(row: Row): string[] {
-  return [`\`${row.words}\``, formOf(row), row.doc, rangeOf(row), `\`${row.example}\``];
+function rowCells(block: string): (row: Row) => string[] {
+  return row => [code(row.words), formOf(row), row.doc, remarksOf(row, block), code(row.example)];
 }
 
 function blockCells(block: BlockRow): string[] {
+  const remarks = [boundOf(block.head?.range), block.handed ? 'handed' : ''].filter(Boolean).join('; ');
   return [
-    `\`${block.words}\``,
-    block.many ? 'block, as many as there are' : 'block',
+    code(block.words),
+    block.many ? 'block, may be repeated' : 'block',
     block.doc,
-    block.head?.range ? `${block.head.range.low} to ${block.head.range.high}` : '',
-    `\`${block.example}\``,
+    remarks,
+    code(block.example),
   ];
 }
 
-/** What a number may lie between, and what holds when the property is left out. */
-function rangeOf({ range, absent }: Row): string {
-  const at = range?.at ? ` at ${range.at.low} to ${range.at.high}` : '';
-  const ends = range ? `${range.low} to ${range.high}${at}` : '';
-  return [ends, ...(absent ? [`if absent: ${absent}`] : [])].filter(Boolean).join('; ');
+/** Every kind of quantity that has a unit, the usual ones first. */
+function dimensions(): readonly Dimension[] {
+  const all = new Set(allUnits().map(unit => unit.dimensions[0]!));
+  all.add('ratio');
+  all.delete('number');
+  return [...UNIT_ORDER.filter(one => all.has(one)), ...[...all].filter(one => !UNIT_ORDER.includes(one))];
 }
 
-function formOf(row: Row): string {
-  const { kind } = row;
-  const many = row.many ? ', may be repeated' : '';
-  if (kind.form === 'quantity' || kind.form === 'span') {
-    const units = unitsRead(kind.dimension)
-      .slice(0, 4)
-      .map(unit => unit.symbol)
-      .join(', ');
-    return `${kind.form === 'span' ? 'range of ' : ''}${kind.dimension}${units && kind.dimension !== 'number' ? ` (${units} ...)` : ''}${many}`;
+function unitWords(unit: Unit): string {
+  return unit.aliases.length > 0
+    ? `${code(unit.symbol)} (${unit.aliases.map(code).join(', ')})`
+    : code(unit.symbol);
+}
+
+/** Spellings that are refused, those of one reason and one choice together. */
+function refusedUnits(): { spellings: string[]; why: string; choices: string }[] {
+  const rows = new Map<string, { spellings: string[]; why: string; choices: string }>();
+  for (const spelling of ambiguousSpellings()) {
+    const found = ambiguousUnit(spelling);
+    if (!found) continue;
+    const choices = found.choices.map(one => `${code(one.symbol)} ${one.meaning}`).join('; ');
+    const row = rows.get(choices) ?? { spellings: [], why: found.why, choices };
+    row.spellings.push(spelling);
+    rows.set(choices, row);
   }
-  if (kind.form === 'point') return `${kind.of} at ${kind.at}${many}`;
-  if (kind.form === 'word') return kind.words.map(word => `\`${word}\``).join(', ') + many;
-  if (kind.form === 'any word') return kind.what + many;
-  if (kind.form === 'name') return `name of a ${kind.of}${many}`;
-  return kind.form + many;
+  return [...rows.values()];
 }
 
-function table(rows: readonly string[][]): string {
-  const cell = (text: string) => text.replace(/\|/g, '\\|').replace(/\n/g, ' ');
-  return [
-    '| words | value | meaning | between | example |',
-    '| --- | --- | --- | --- | --- |',
-    ...rows.map(row => `| ${row.map(cell).join(' | ')} |`),
-  ].join('\n');
+const code = (text: string) => `\`${text}\``;
+
+function propertyTable(rows: readonly (readonly string[])[]): string {
+  return table(['words', 'value', 'meaning', 'bounds and remarks', 'example'], rows);
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const row = (cells: readonly string[]) =>
+    `| ${cells.map(cell => cell.replace(/\|/g, '\\|').replace(/\n/g, ' ')).join(' | ')} |`;
+  return [row(head), row(head.map(() => '---')), ...rows.map(row)].join('\n');
 }
