@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
     'Check tachometer, throttle travel, fuel and air before changing a propeller.',
+  standsWithout: ['peak torque', 'high idle'],
   examples: examples(() => ({
     failing: changed(PROPELLED, ['pitch 27 in', 'pitch 34 in']),
     passing: PROPELLED,

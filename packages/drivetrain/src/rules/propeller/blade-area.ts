@@ -47,6 +47,7 @@ const INFO: RuleInfo = {
     'method, pressure from the shaft depth. Choose more area, more or larger blades, or a slower and larger ' +
     'propeller.',
   caution: `${DEFER_PROPELLER} The criteria disagree among themselves; none of them knows the wake of this hull.`,
+  standsWithout: ['peak torque', 'high idle'],
   examples: examples(() => ({
     failing: changed(CHOSEN, ['area ratio 0.9', 'area ratio 0.7']),
     passing: CHOSEN,

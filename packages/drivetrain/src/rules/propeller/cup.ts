@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
     'The computation uses that pitch.',
   caution: 'Cup grades differ between shops: compare grades of one shop only.',
   noCure: 'Only the shop that cupped the blades can say what the cup loads as.',
+  standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['cup none', 'cup medium']),
     passing: PROPELLED,

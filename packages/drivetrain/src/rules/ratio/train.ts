@@ -43,6 +43,7 @@ const INFO: RuleInfo = {
     'before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
   curesRecord: true,
+  standsWithout: ['peak torque', 'at'],
   examples: examples(() => ({
     failing: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 45 with B 92']),
     passing: WITH_TEETH,
