@@ -30,6 +30,7 @@ export const BEARING: Vocabulary = {
     }),
     row('bore', 'bore', quantity('length'), 'Bore that the shaft runs in.', 'bore 45 mm', {
       range: between('5 mm', '1.6 m'),
+      absent: 'bored for the shaft',
     }),
     row(
       'housingBore',
@@ -37,7 +38,7 @@ export const BEARING: Vocabulary = {
       quantity('length'),
       'Bore of the strut or tube that holds the bearing.',
       'housing bore 2 5/8 in',
-      { range: between('8 mm', '3 m') },
+      { range: between('8 mm', '3 m'), absent: 'made for its bearing' },
     ),
     row(
       'lubrication',
@@ -52,6 +53,7 @@ export const BEARING: Vocabulary = {
       word(...WATER),
       'Where its water comes from; a strut bearing outside the hull is open to sea.',
       'water from own engine',
+      { absent: 'where the check asks for it, an open question' },
     ),
     row(
       'thrust',

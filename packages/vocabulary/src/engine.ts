@@ -43,6 +43,7 @@ export const ENGINE_RATING: Vocabulary = {
       word('crankshaft', 'propeller shaft'),
       'Where the power was measured: the gear takes about 3 % in between.',
       'measured at crankshaft',
+      { absent: 'at the crankshaft' },
     ),
     rating(
       'standard',
@@ -61,6 +62,7 @@ export const ENGINE_RATING: Vocabulary = {
       source,
       'Document of this rating, when it is not the one of the engine.',
       'source "Rating sheet 12" dated 2025-02-10',
+      { absent: 'the source of the entry' },
     ),
   ],
   blocks: [],
@@ -247,7 +249,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('power'),
       'Power taken off at rated speed before the gear.',
       'power take-off 12 kW',
-      { range: between('0 kW', '10 MW') },
+      { range: between('0 kW', '10 MW'), absent: 'no power take-off' },
     ),
     row(
       'takeOffState',
@@ -262,7 +264,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('temperature'),
       'Air at the engine intake.',
       'air temperature 45 °C',
-      { range: between('-40 °C', '80 °C') },
+      { range: between('-40 °C', '80 °C'), absent: 'reference conditions of the rating', estimated: true },
     ),
     row(
       'coolantTemperature',
@@ -270,10 +272,12 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('temperature'),
       'Coolant into the charge-air cooler.',
       'charge coolant temperature 32 °C',
-      { range: between('-5 °C', '95 °C') },
+      { range: between('-5 °C', '95 °C'), absent: 'reference conditions of the rating', estimated: true },
     ),
     row('airPressure', 'air pressure', absolute, 'Air pressure at the intake.', 'air pressure 100 kPa', {
       range: between('60 kPa', '110 kPa'),
+      absent: 'reference conditions of the rating',
+      estimated: true,
     }),
     row(
       'airHumidity',
@@ -281,7 +285,7 @@ export const ENGINE_PLACE: Vocabulary = {
       quantity('ratio'),
       'Relative humidity of the intake air.',
       'air humidity 60 %',
-      { range: between('0 %', '100 %') },
+      { range: between('0 %', '100 %'), absent: 'reference conditions of the rating', estimated: true },
     ),
     ...ENGINE_PLACE_FIT,
     ...ENGINE.rows,

@@ -35,6 +35,7 @@ export const FLANGE: Vocabulary = {
     ),
     flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm', {
       range: between('1 mm', '500 mm'),
+      absent: 'not compared',
     }),
   ],
   blocks: [],

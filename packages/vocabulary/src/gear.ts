@@ -71,6 +71,7 @@ export const TRAIN: Vocabulary = {
       anyWord('member of the train'),
       'Member that is driven: sun, ring, carrier, or one that a mesh names. A row of meshes begins at its first driver.',
       'input sun',
+      { absent: 'the first driver' },
     ),
     trainRow(
       'output',
@@ -78,6 +79,7 @@ export const TRAIN: Vocabulary = {
       anyWord('member of the train'),
       'Member that drives on. A row of meshes ends at its last wheel.',
       'output carrier',
+      { absent: 'the last driven wheel' },
     ),
     trainRow(
       'held',
@@ -130,9 +132,11 @@ export const CLUTCH: Vocabulary = {
     clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
       measuredWith: ['steelPlates', 'frictionPlates'],
       range: between('1', '120'),
+      absent: 'worked out from the plates',
     }),
     clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7', {
       range: between('1', '80'),
+      absent: 'no data of the plates',
     }),
     clutch(
       'frictionPlates',
@@ -140,7 +144,7 @@ export const CLUTCH: Vocabulary = {
       quantity('number'),
       'Friction plates in the pack.',
       'friction plates 6',
-      { range: between('1', '80') },
+      { range: between('1', '80'), absent: 'no data of the plates' },
     ),
     clutch(
       'outerDiameter',
@@ -148,7 +152,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Outer diameter of the friction faces.',
       'outer diameter 160 mm',
-      { range: between('20 mm', '3 m') },
+      { range: between('20 mm', '3 m'), absent: 'no data of the plates' },
     ),
     clutch(
       'innerDiameter',
@@ -156,7 +160,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Inner diameter of the friction faces.',
       'inner diameter 110 mm',
-      { range: between('5 mm', '3 m') },
+      { range: between('5 mm', '3 m'), absent: 'no data of the plates' },
     ),
     clutch(
       'pistonOuterDiameter',
@@ -164,7 +168,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Outer diameter of the clamping piston.',
       'piston outer diameter 155 mm',
-      { range: between('20 mm', '3 m') },
+      { range: between('20 mm', '3 m'), absent: 'no data of the piston' },
     ),
     clutch(
       'pistonInnerDiameter',
@@ -172,7 +176,7 @@ export const CLUTCH: Vocabulary = {
       quantity('length'),
       'Inner diameter of the clamping piston.',
       'piston inner diameter 90 mm',
-      { range: between('0 mm', '3 m') },
+      { range: between('0 mm', '3 m'), absent: 'a piston without a hole' },
     ),
     clutch(
       'springForce',
@@ -191,6 +195,7 @@ export const CLUTCH: Vocabulary = {
       {
         measuredWith: ['pistonOuterDiameter', 'pistonInnerDiameter', 'springForce', 'oilPressure'],
         range: between('0.1 kN', '10 MN'),
+        absent: 'worked out from piston, pressure and spring',
       },
     ),
     clutch(
@@ -215,7 +220,11 @@ export const CLUTCH: Vocabulary = {
       quantity('ratio'),
       'Clutch shaft speed over input speed, for a clutch behind a mesh.',
       'clutch speed 1.0',
-      { measuredWith: ['train'], absent: '1, a clutch on the input shaft', range: between('0.05', '20') },
+      {
+        measuredWith: ['train'],
+        absent: '1, a clutch on the input shaft',
+        range: between('0.05', '20'),
+      },
     ),
     clutch(
       'holds',
@@ -234,7 +243,11 @@ export const CLUTCH: Vocabulary = {
       { many: true },
     ),
   ],
-  blocks: [blocksFor<Clutch>()('train', 'train', TRAIN, train, trainExample)],
+  blocks: [
+    blocksFor<Clutch>()('train', 'train', TRAIN, train, trainExample, {
+      absent: 'the declared sense and ratio stand alone',
+    }),
+  ],
 };
 
 const rated = rowsFor<GearRating>();
@@ -248,11 +261,12 @@ export const GEAR_RATING: Vocabulary = {
       quantity('power per speed'),
       'Input capacity as power per speed.',
       'power per speed 0.112 kW/rpm',
-      { bare: true, range: between('0.0001 kW/rpm', '500 kW/rpm') },
+      { bare: true, range: between('0.0001 kW/rpm', '500 kW/rpm'), absent: 'stated in another form' },
     ),
     rated('torque', 'torque', quantity('torque'), 'Input capacity as torque.', 'torque 1070 N.m', {
       bare: true,
       range: between('1 N.m', '5 MN.m'),
+      absent: 'stated in another form',
     }),
     rated(
       'power',
@@ -260,7 +274,11 @@ export const GEAR_RATING: Vocabulary = {
       point('power', 'rotational speed'),
       'Input capacity as power at one speed.',
       'power 235 kW at 2100 rpm',
-      { bare: true, range: between('0.1 kW', '30 MW', between('50 rpm', '12000 rpm')) },
+      {
+        bare: true,
+        range: between('0.1 kW', '30 MW', between('50 rpm', '12000 rpm')),
+        absent: 'stated in another form',
+      },
     ),
     rated(
       'speeds',
@@ -268,7 +286,7 @@ export const GEAR_RATING: Vocabulary = {
       span('rotational speed'),
       'Input speeds that the rating holds for.',
       'from 1000 .. 2600 rpm',
-      { range: between('0 rpm', '12000 rpm') },
+      { range: between('0 rpm', '12000 rpm'), absent: 'at all speeds of the gear' },
     ),
     rated(
       'fuel',
@@ -276,6 +294,7 @@ export const GEAR_RATING: Vocabulary = {
       word('petrol', 'diesel', 'gas'),
       'Engines that the rating holds for, when the sheet tells them apart.',
       'for diesel',
+      { absent: 'whatever the fuel' },
     ),
     rated(
       'direction',
@@ -283,6 +302,7 @@ export const GEAR_RATING: Vocabulary = {
       word('ahead', 'astern'),
       'Direction that the rating holds for, when the sheet tells them apart.',
       'running astern',
+      { absent: 'ahead and astern' },
     ),
     rated('source', 'source', source, 'Document of this rating.', 'source "Rating table 7" dated 2024-11-03'),
   ],
@@ -302,6 +322,7 @@ export const GEAR_RATIO: Vocabulary = {
     variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {
       measuredWith: ['train'],
       range: between('0.1:1', '30:1'),
+      absent: 'the nominal ratio, as a rounded figure',
     }),
   ],
   blocks: [
@@ -314,7 +335,9 @@ export const GEAR_RATIO: Vocabulary = {
       clutchHead,
     ),
     variantBlock('ratings', 'rated', GEAR_RATING, ratedDoc, 'rated medium 0.112 kW/rpm', ratedHead),
-    variantBlock('train', 'train', TRAIN, train, trainExample),
+    variantBlock('train', 'train', TRAIN, train, trainExample, {
+      absent: 'the declared sense and ratio stand alone',
+    }),
   ],
 };
 
@@ -373,7 +396,7 @@ export const GEAR: Vocabulary = {
       quantity('force'),
       'Propeller thrust that its bearing may carry.',
       'thrust at most 18 kN',
-      { range: between('50 N', '10 MN') },
+      { range: between('50 N', '10 MN'), absent: 'no thrust bearing rated' },
     ),
     row(
       'oilPressure',
@@ -381,10 +404,12 @@ export const GEAR: Vocabulary = {
       gaugeSpan,
       'Working range of clutch oil pressure.',
       'oil pressure 20 .. 24 bar',
-      { range: between('0.5 bar', '80 bar') },
+      { range: between('0.5 bar', '80 bar'), absent: 'no data of the oil' },
     ),
     row('efficiency', 'efficiency', quantity('ratio'), 'Output power over input power.', 'efficiency 97 %', {
       range: between('60 %', '100 %'),
+      absent: '97 % unless the vessel assumes another',
+      estimated: true,
     }),
     row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 165 kg', { range: between('2 kg', '300 t') }),
     row(
@@ -474,7 +499,7 @@ export const GEAR_PLACE: Vocabulary = {
       rotation,
       'Input rotation that the oil pump is set for.',
       'pump set for standard',
-      { handed: true, evidence: 'strict' },
+      { handed: true, evidence: 'strict', absent: 'a gear whose pump turns either way' },
     ),
     row(
       'shiftCable',
@@ -490,7 +515,11 @@ export const GEAR_PLACE: Vocabulary = {
       word('clockwise', 'counter-clockwise'),
       'Output sense ahead, seen from aft, that the plan expects of this gear.',
       'expected output clockwise',
-      { handed: true, measuredWith: ['aheadClutch', 'engine.rotation', 'engine.flywheelFaces'] },
+      {
+        handed: true,
+        measuredWith: ['aheadClutch', 'engine.rotation', 'engine.flywheelFaces'],
+        absent: 'nothing expected',
+      },
     ),
     ...GEAR_PLACE_FIT,
     ...GEAR.rows,
@@ -543,7 +572,7 @@ export const TRANSFER: Vocabulary = {
       quantity('ratio'),
       'Output power over input power.',
       'efficiency 98 %',
-      { range: between('60 %', '100 %') },
+      { range: between('60 %', '100 %'), absent: '97 % unless the vessel assumes another', estimated: true },
     ),
     transfer(
       'inputSpeedMax',
@@ -565,7 +594,9 @@ export const TRANSFER: Vocabulary = {
     ...TRANSFER_FIT,
   ],
   blocks: [
-    blocksFor<TransferFacts>()('train', 'train', TRAIN, train, trainExample),
+    blocksFor<TransferFacts>()('train', 'train', TRAIN, train, trainExample, {
+      absent: 'the declared sense and ratio stand alone',
+    }),
     blocksFor<TransferFacts>()(
       'outputFlange',
       'output flange',

@@ -25,7 +25,12 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Displaced volume over length, beam and draft.',
     'block coefficient 0.48',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.15', '0.98') },
+    {
+      measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
+      range: between('0.15', '0.98'),
+      absent: 'estimated by the method',
+      estimated: true,
+    },
   ),
   hull(
     'prismaticCoefficient',
@@ -33,7 +38,12 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Displaced volume over length and midship area.',
     'prismatic coefficient 0.62',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.35', '0.98') },
+    {
+      measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
+      range: between('0.35', '0.98'),
+      absent: 'estimated by the method',
+      estimated: true,
+    },
   ),
   hull(
     'midshipCoefficient',
@@ -41,7 +51,12 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Midship area over beam and draft.',
     'midship coefficient 0.78',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.25', '1') },
+    {
+      measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
+      range: between('0.25', '1'),
+      absent: 'estimated by the method',
+      estimated: true,
+    },
   ),
   hull(
     'waterplaneCoefficient',
@@ -49,7 +64,12 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Waterplane area over length and beam.',
     'waterplane coefficient 0.78',
-    { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0.35', '1') },
+    {
+      measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
+      range: between('0.35', '1'),
+      absent: 'estimated by the method',
+      estimated: true,
+    },
   ),
   hull(
     'centreOfBuoyancy',
@@ -61,6 +81,8 @@ export const HULL_FORM_ROWS: readonly Row[] = [
       signed: true,
       measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
       range: between('-20 %', '20 %'),
+      absent: 'estimated by the method',
+      estimated: true,
     },
   ),
   hull(
@@ -72,6 +94,8 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     {
       measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'],
       range: between('0.5 m2', '100000 m2'),
+      absent: 'estimated by the method',
+      estimated: true,
     },
   ),
   hull(
@@ -135,7 +159,13 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'How much slower than the hull the water meets the propeller, as a share.',
     'wake fraction 0.18',
-    { signed: true, measuredWith: ['displacement', 'propeller.diameter'], range: between('-0.4', '0.8') },
+    {
+      signed: true,
+      measuredWith: ['displacement', 'propeller.diameter'],
+      range: between('-0.4', '0.8'),
+      absent: 'estimated by the method',
+      estimated: true,
+    },
   ),
   hull(
     'thrustDeduction',
@@ -143,7 +173,13 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('ratio'),
     'Share of the thrust that is lost by the suction of the propeller on the hull.',
     'thrust deduction 0.16',
-    { signed: true, measuredWith: ['displacement', 'propeller.diameter'], range: between('-0.3', '0.7') },
+    {
+      signed: true,
+      measuredWith: ['displacement', 'propeller.diameter'],
+      range: between('-0.3', '0.7'),
+      absent: 'estimated by the method',
+      estimated: true,
+    },
   ),
   hull(
     'propulsiveEfficiency',
@@ -159,7 +195,11 @@ export const HULL_FORM_ROWS: readonly Row[] = [
     quantity('density'),
     'Density of the water she runs in; sea water at 15 °C when not said.',
     'water density 1025 kg/m3',
-    { absent: 'sea water at 15 °C', range: between('950 kg/m3', '1100 kg/m3') },
+    {
+      absent: 'sea water at 15 °C',
+      range: between('950 kg/m3', '1100 kg/m3'),
+      estimated: true,
+    },
   ),
   hull(
     'resistance',

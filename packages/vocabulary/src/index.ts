@@ -1,4 +1,3 @@
-export * from './absence.js';
 export * from './assumable.js';
 export * from './facts/index.js';
 export * from './header.js';

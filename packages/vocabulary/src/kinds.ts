@@ -113,6 +113,8 @@ export interface Row {
   readonly range?: Range;
   /** What the property is taken as when it is left out, in words. Without it an absent property is an open question. */
   readonly absent?: string;
+  /** The product estimates it, and says so: then `unknown` is met by the same estimate, and is no open question. */
+  readonly estimated?: true;
   /** `strict` where hearsay and assumption do not settle what rests on it. */
   readonly evidence?: 'strict';
 }
@@ -132,7 +134,7 @@ export const between = (low: string, high: string, at?: Range): Range =>
 /** What a row may say beside its words and its form. */
 export type RowMore = Pick<
   Row,
-  'many' | 'bare' | 'signed' | 'handed' | 'measuredWith' | 'range' | 'absent' | 'evidence'
+  'many' | 'bare' | 'signed' | 'handed' | 'measuredWith' | 'range' | 'absent' | 'estimated' | 'evidence'
 >;
 
 /** The words of a bound end in what they bound; this is the one place where they are looked at. */
@@ -150,6 +152,8 @@ export interface BlockRow {
   readonly many?: boolean;
   /** Has a hand: one side never gives it to the other unsaid. */
   readonly handed?: true;
+  /** What the block is taken as when it is left out, in words. Without it an absent block is an open question. */
+  readonly absent?: string;
   /** What stands between the words and the facts. */
   readonly head?: { readonly field: string; readonly kind: ValueKind; readonly range?: Range };
 }
@@ -185,6 +189,6 @@ export function blocksFor<F>() {
     block: Vocabulary,
     doc: string,
     example: string,
-    more: Pick<BlockRow, 'many' | 'handed' | 'head'> = {},
+    more: Pick<BlockRow, 'many' | 'handed' | 'absent' | 'head'> = {},
   ): BlockRow => ({ words, field, block, doc, example, ...more });
 }

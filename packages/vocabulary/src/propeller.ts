@@ -24,6 +24,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     word('Wageningen B', 'Gawn', 'Gawn-Burrill'),
     'Published series that its blades are taken to belong to: Wageningen B for aerofoil sections, Gawn and Gawn-Burrill for flat-face blades.',
     'series Wageningen B',
+    { absent: 'the series that suits its area ratio', estimated: true },
   ),
   make(
     'stampedDiameter',
@@ -31,7 +32,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Diameter stamped on the hub; no check takes it for the diameter.',
     'stamped diameter 24 in',
-    { range: between('80 mm', '12 m') },
+    { range: between('80 mm', '12 m'), absent: 'no stamp read' },
   ),
   make(
     'stampedPitch',
@@ -39,7 +40,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Pitch stamped on the hub; no check takes it for the pitch.',
     'stamped pitch 24 in',
-    { range: between('30 mm', '15 m') },
+    { range: between('30 mm', '15 m'), absent: 'no stamp read' },
   ),
   make(
     'cup',
@@ -54,7 +55,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Pitch that loads as the blade with its cup does, from whoever cupped it.',
     'effective pitch 25 in',
-    { measuredWith: ['pitch', 'cup'], range: between('30 mm', '15 m') },
+    { measuredWith: ['pitch', 'cup'], range: between('30 mm', '15 m'), absent: 'the pitch' },
   ),
   make(
     'toleranceClass',
@@ -62,6 +63,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     word('S', 'I', 'II', 'III'),
     'Class of manufacture by ISO 484: S is the finest, III the coarsest.',
     'tolerance class I',
+    { absent: 'asked for where it is ordered' },
   ),
   make(
     'material',
@@ -76,9 +78,11 @@ export const PROPELLER_MAKE: readonly Row[] = [
     ),
     'What it is cast of.',
     'material nickel-aluminium bronze',
+    { absent: 'not yet ordered' },
   ),
   make('boreTaper', 'bore taper', slope, 'Change of diameter of the bore per length.', 'bore taper 1:16', {
     range: between('1:60', '1:3'),
+    absent: 'not yet ordered',
   }),
   make(
     'boreLargeEnd',
@@ -86,7 +90,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Diameter of the bore at its forward, large end.',
     'bore large end 2 1/4 in',
-    { range: between('5 mm', '1.5 m') },
+    { range: between('5 mm', '1.5 m'), absent: 'not yet ordered' },
   ),
   make(
     'keywayWidth',
@@ -94,7 +98,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Width of the keyway in the bore.',
     'keyway width 9/16 in',
-    { range: between('1 mm', '250 mm') },
+    { range: between('1 mm', '250 mm'), absent: 'not yet ordered' },
   ),
   make(
     'hubLength',
@@ -102,7 +106,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
     quantity('length'),
     'Length of the hub along the shaft.',
     'hub length 7 3/16 in',
-    { range: between('10 mm', '4 m') },
+    { range: between('10 mm', '4 m'), absent: 'estimated from the diameter', estimated: true },
   ),
 ];
 
@@ -116,7 +120,11 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'From the shaft axis to the hull, in the plane of the propeller.',
     'axis to hull 400 mm',
-    { measuredWith: ['shaft.angle'], range: between('30 mm', '20 m') },
+    {
+      measuredWith: ['shaft.angle'],
+      range: between('30 mm', '20 m'),
+      absent: 'measured by the tip clearance',
+    },
   ),
   place(
     'tipClearance',
@@ -124,7 +132,11 @@ export const PROPELLER_STANDS: readonly Row[] = [
     quantity('length'),
     'Least distance from blade tip to hull.',
     'tip clearance 95 mm',
-    { measuredWith: ['diameter', 'axisToHull'], range: between('0 mm', '10 m') },
+    {
+      measuredWith: ['diameter', 'axisToHull'],
+      range: between('0 mm', '10 m'),
+      absent: 'what the axis to the hull leaves',
+    },
   ),
   place(
     'rudderClearance',

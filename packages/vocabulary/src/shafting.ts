@@ -55,6 +55,7 @@ export const COUPLING: Vocabulary = {
       BOLTED_FLANGE,
       'Dimensions of its flange.',
       'flange { outside diameter 146 mm }',
+      { absent: 'a coupling without a flange' },
     ),
   ],
 };
@@ -77,6 +78,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       word('stainless steel', 'carbon steel', 'bronze', 'nickel-copper', 'aluminium'),
       'Kind of metal: what it is beside the propeller in sea water. The name of the entry says nothing.',
       'metal stainless steel',
+      { absent: 'where the check asks for it, an open question' },
     ),
     material(
       'torsionalYield',
@@ -100,7 +102,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       'Ultimate tensile strength.',
       'tensile strength 860 MPa',
-      { range: between('60 MPa', '3000 MPa') },
+      { range: between('60 MPa', '3000 MPa'), absent: 'judged by the torsional yield' },
     ),
     material(
       'youngsModulus',
@@ -127,7 +129,7 @@ export const SHAFT_MATERIAL: Vocabulary = {
       quantity('pressure'),
       'Stress that it bears for ever when it alternates, with size, finish, notch and sea water counted.',
       'endurance limit 90 MPa',
-      { range: between('5 MPa', '1200 MPa') },
+      { range: between('5 MPa', '1200 MPa'), absent: 'fatigue is not judged' },
     ),
   ],
   blocks: [],
@@ -232,7 +234,7 @@ export const PROPELLER: Vocabulary = {
       word('left', 'right'),
       'How a convertible propeller is assembled.',
       'set for hand left',
-      { handed: true, evidence: 'strict' },
+      { handed: true, evidence: 'strict', absent: 'as its hand says' },
     ),
     propeller('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4', {
       range: between('2', '9'),

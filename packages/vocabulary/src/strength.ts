@@ -64,7 +64,10 @@ export const SHAFT_KEY: Vocabulary = {
       quantity('pressure'),
       '0.2 % tensile yield of the key; that of its material when not said.',
       'tensile yield 350 MPa',
-      { absent: 'the yield of its material', range: between('50 MPa', '2500 MPa') },
+      {
+        absent: 'the yield of its material',
+        range: between('50 MPa', '2500 MPa'),
+      },
     ),
   ],
   blocks: [],
@@ -79,6 +82,7 @@ const BOLTS = [
     anyWord('property class of bolts, as 8.8 or A4-70'),
     'Property class as stamped on the head.',
     'bolt class 8.8',
+    { absent: 'what the bolt strengths say' },
   ),
   bolt(
     'boltYield',
@@ -86,7 +90,10 @@ const BOLTS = [
     quantity('pressure'),
     'Tensile yield or proof stress of the bolts; that of their class when not said.',
     'bolt yield 640 MPa',
-    { absent: 'the yield of their class', range: between('80 MPa', '2000 MPa') },
+    {
+      absent: 'the yield of their class',
+      range: between('80 MPa', '2000 MPa'),
+    },
   ),
   bolt(
     'boltStrength',
@@ -94,7 +101,10 @@ const BOLTS = [
     quantity('pressure'),
     'Tensile strength of the bolts; that of their class when not said.',
     'bolt tensile strength 800 MPa',
-    { absent: 'the strength of their class', range: between('150 MPa', '2500 MPa') },
+    {
+      absent: 'the strength of their class',
+      range: between('150 MPa', '2500 MPa'),
+    },
   ),
   bolt(
     'boltFit',

@@ -42,6 +42,7 @@ export const ENGINE_TORSION = [
       measuredWith: ['cylinders', 'inertia'],
       absent: 'none of its damping counts',
       range: between('1', '1000'),
+      estimated: true,
     },
   ),
 ];
@@ -66,6 +67,7 @@ export const PROPELLER_TORSION = [
       measuredWith: ['diameter', 'pitch', 'blades', 'areaRatio'],
       absent: 'none of its damping counts',
       range: between('1', '200'),
+      estimated: true,
     },
   ),
 ];
@@ -86,7 +88,7 @@ export const COUPLING_TORSION = [
     quantity('number'),
     'Magnifier of the coupling alone at resonance, M = 2π/ψ.',
     'dynamic magnifier 6',
-    { range: between('0.5', '1000') },
+    { range: between('0.5', '1000'), absent: 'no damping counted', estimated: true },
   ),
   coupling(
     'relativeDamping',
@@ -94,7 +96,7 @@ export const COUPLING_TORSION = [
     quantity('number'),
     'Energy lost in a cycle over the energy stored, ψ = 2π/M.',
     'relative damping 1.05',
-    { range: between('0.005', '12') },
+    { range: between('0.005', '12'), absent: 'no damping counted', estimated: true },
   ),
   coupling(
     'vibratoryTorque',
@@ -102,7 +104,7 @@ export const COUPLING_TORSION = [
     quantity('torque'),
     'Vibratory torque that it may carry continuously, either side of the mean.',
     'vibratory torque at most 600 N.m',
-    { range: between('0.5 N.m', '1 MN.m') },
+    { range: between('0.5 N.m', '1 MN.m'), absent: 'no limit stated' },
   ),
 ];
 

@@ -237,6 +237,7 @@ export const CERTIFICATE: Vocabulary = {
       text,
       'Document that limits the installed power to it.',
       'limited by "power-limit statement 4"',
+      { absent: 'no document limits the power' },
     ),
   ],
   blocks: [],

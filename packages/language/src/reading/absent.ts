@@ -1,6 +1,6 @@
 import { noteAbsent } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
-import { absenceOf, type BlockRow, type Row, type Vocabulary } from '@tailshaft/vocabulary';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 
 /** What a model object has of where it stands. */
 interface Standing {
@@ -47,7 +47,6 @@ function note(
 ): void {
   // Lists are there with nothing in them: to look at one says nothing of what is in it.
   if (row.many) return;
-  const absence = absenceOf(title, row.words);
   Object.defineProperty(noting, row.field, {
     configurable: true,
     get(this: Standing) {
@@ -55,7 +54,7 @@ function note(
         host: hostOf(this),
         property: row.words,
         of: withoutPlace(title),
-        ...(absence ? { takenAs: absence.as } : {}),
+        ...(row.absent === undefined ? {} : { takenAs: row.absent }),
       });
       return undefined;
     },

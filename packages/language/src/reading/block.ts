@@ -1,5 +1,5 @@
 import { declareFact, type Fact, type FactHome } from '@tailshaft/drivetrain';
-import { absenceOf, type BlockRow, type Row, type Vocabulary } from '@tailshaft/vocabulary';
+import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { notingAbsence, withoutPlace } from './absent.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
@@ -126,8 +126,9 @@ export function keep(reading: BlockReading, found: FactReading): void {
 }
 
 /** Where a fact belongs, and whether the product has an estimate for it. */
-function homeIn(host: Host, { words }: Row | BlockRow): FactHome {
-  const estimated = absenceOf(host.vocabulary.title, words)?.estimated;
+function homeIn(host: Host, row: Row | BlockRow): FactHome {
+  const { words } = row;
+  const estimated = 'estimated' in row && row.estimated;
   const of = withoutPlace(host.vocabulary.title);
   return { host, property: words, of, ...(estimated ? { estimated } : {}) };
 }

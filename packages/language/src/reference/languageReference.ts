@@ -76,7 +76,7 @@ export function languageReference(): string {
     ),
     '## Parts in a shaft line',
     'In the header of a part:',
-    propertyTable(Object.values(HEADER_ROWS).map(rowCells(''))),
+    propertyTable(Object.values(HEADER_ROWS).map(rowCells)),
     'At its place a part may say everything that its catalogue entry may, and:',
     ...Object.entries(PLACE_VOCABULARY).flatMap(([role, vocabulary]) => {
       const entry = ENTRY_VOCABULARY[role];
@@ -108,13 +108,13 @@ function section(title: string, vocabulary: Vocabulary, seen: Set<Vocabulary>): 
   );
   return [
     `### ${title}`,
-    propertyTable([...vocabulary.rows.map(rowCells(vocabulary.title)), ...vocabulary.blocks.map(blockCells)]),
+    propertyTable([...vocabulary.rows.map(rowCells), ...vocabulary.blocks.map(blockCells)]),
     ...nested,
   ];
 }
 
-function rowCells(block: string): (row: Row) => string[] {
-  return row => [code(row.words), formOf(row), row.doc, remarksOf(row, block), code(row.example)];
+function rowCells(row: Row): string[] {
+  return [code(row.words), formOf(row), row.doc, remarksOf(row), code(row.example)];
 }
 
 function blockCells(block: BlockRow): string[] {

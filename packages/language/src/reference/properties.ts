@@ -1,4 +1,4 @@
-import { absenceOf, type Range, type Row } from '@tailshaft/vocabulary';
+import type { Range, Row } from '@tailshaft/vocabulary';
 
 /** What a value looks like, in a word that the section on values explains, or the words that it may be. */
 export function formOf(row: Row): string {
@@ -23,11 +23,12 @@ export function formOf(row: Row): string {
 }
 
 /** What a row says beside its form and its meaning. */
-export function remarksOf(row: Row, block: string): string {
-  const absent = row.absent ?? absenceOf(block, row.words)?.as;
+export function remarksOf(row: Row): string {
   return [
     boundOf(row.range),
-    ...(absent ? [`if absent: ${absent}`] : []),
+    ...(row.absent
+      ? [`if absent: ${row.absent}${row.estimated ? ' (an estimate, also for unknown)' : ''}`]
+      : []),
     ...(row.bound === 'at least' ? ['a least value'] : row.bound === 'at most' ? ['a greatest value'] : []),
     ...(row.handed ? ['handed'] : []),
     ...(row.measuredWith ? [`measured with ${row.measuredWith.map(wordsOfField).join(', ')}`] : []),
