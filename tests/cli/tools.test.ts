@@ -1,13 +1,13 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, symlinkSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { Client } from '@modelcontextprotocol/sdk/client/index.js';
 import { StdioClientTransport } from '@modelcontextprotocol/sdk/client/stdio.js';
+import { findRule } from '@tailshaft/drivetrain';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { builtBefore, bundle, folders, put, TRACE, tailshaftProcess } from './run.js';
 
-const examples = resolve(import.meta.dirname, '../../examples');
-const wrongHand = readFileSync(join(examples, 'mistakes/rotation-propeller-hand.shaft'), 'utf8');
+const wrongHand = findRule('rotation/propeller-hand')!.examples().failing;
 const right = wrongHand.replace(
   /\bhand (left|right)\b/,
   (_all, hand) => `hand ${hand === 'left' ? 'right' : 'left'}`,
@@ -87,7 +87,7 @@ describe('the tools for agents, with a client of the protocol', () => {
   });
 
   it('explain a rule, or list all', async () => {
-    expect((await call('explain_rule', { rule: 'rotation/propeller-hand' })).text).toMatch(/Caution/);
+    expect((await call('explain_rule', { rule: 'rotation/propeller-hand' })).text).toMatch(/Limits/);
     expect((await call('explain_rule')).text).toContain('shafting/diameter');
     expect(await call('explain_rule', { rule: '--help' })).toMatchObject({ isError: true });
     expect(await call('explain_rule', { rule: 'rotation/nothing' })).toMatchObject({ isError: true });

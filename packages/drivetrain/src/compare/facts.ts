@@ -151,6 +151,7 @@ const NOT_FACTS = new Set([
     'change',
     'stated',
     'keptFrom',
+    'restated',
     'entry',
     'origin',
     'nameOrigin',
