@@ -90,7 +90,7 @@ describe('who chose the criterion', () => {
     const marked =
       'tip clearance at least 15 % of the diameter (common practice for motor craft) **[default]**';
     expect(sheet.replaceAll('\\', '')).toContain(marked);
-    const listed = sheet.slice(sheet.indexOf('Criteria that nobody chose'));
+    const listed = sheet.slice(sheet.indexOf('Default criteria, not chosen in the spec'));
     expect(listed).toContain('propeller/tip-clearance');
     expect(listed.slice(0, listed.indexOf('###'))).not.toContain('capacity/gear-input-torque');
   });

@@ -33,7 +33,7 @@ it('lists torsional and lateral criticals where the spec gives inertias and bear
 
 it('tells how the parts swing in a mode: nothing turns the train as a whole', async () => {
   const words = await criticalsOf('service-vessel/skerrowby.shaft');
-  const head = /^\| Mode \| Frequency \| (.*) \| Stands still in \|$/m.exec(words)![1]!.split(' | ');
+  const head = /^\| Mode \| Frequency \| (.*) \| Nodes in \|$/m.exec(words)![1]!.split(' | ');
   expect(head).toEqual(['Engine', 'Behind coupling Sedge-140', 'Gear output', 'Propeller']);
   const rows = [...words.matchAll(/^\| (\d) \| ([\d.]+) Hz \| (.*) \| (.*) \|$/gm)];
   expect(rows.map(row => row[1])).toEqual(['1', '2']);

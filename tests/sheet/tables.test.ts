@@ -28,7 +28,7 @@ it('follows a V-drive station by station', async () => {
   const places = /[a-z]+\.shaft:\d+/g;
   const rows = tableRows(page, 'Centre, station by station').map(row => row.replace(places, '(place)'));
   expect(rows.join('\n')).toMatchInlineSnapshot(`
-    "Station | Ahead | Astern | Because | Declared
+    "Station | Ahead | Astern | Reason | Declared
     engine Sandpiper-6 | ↻ clockwise | ↻ clockwise | standard (SAE J824) is counter-clockwise seen from the flywheel end; counter-clockwise seen from the flywheel end, flywheel forward, is clockwise seen from aft → clockwise seen from aft | (place)
     gear Willow-25, clutch A | ↺ counter-clockwise | ↻ clockwise | output opposite to input, seen from aft → counter-clockwise seen from aft | (place)
     the shaft | ↺ counter-clockwise | ↻ clockwise | a shaft keeps the sense → counter-clockwise seen from aft | (place)

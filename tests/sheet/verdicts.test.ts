@@ -53,10 +53,7 @@ describe('every verdict appears', () => {
 it('names every missing datum once, with where to write it and the checks that wait', async () => {
   const rule = RULES.find(one => one.id === 'rotation/propeller-hand')!;
   const input = sheetInput(await checkText(rule.examples().cannotTell));
-  const rows = tableRows(
-    parsed(vesselSheetHtml(input)),
-    'Missing data, those that most checks wait for first',
-  );
+  const rows = tableRows(parsed(vesselSheetHtml(input)), 'Missing data, the most needed first');
   const missing = input.verdicts.flatMap(one => one.missing);
   expect(missing.length).toBeGreaterThan(0);
   for (const gap of missing) {
@@ -69,7 +66,7 @@ it('names every missing datum once, with where to write it and the checks that w
 it('says it loudly when nothing was checked', async () => {
   const input = await sheetOfExample('workboat/saltmarsh.shaft');
   const words = parsed(vesselSheetHtml({ ...input, verdicts: [] })).elements.map(wordsOf);
-  expect(words).toContain('No check was made at all: this sheet judges nothing.');
+  expect(words).toContain('No check was made: this sheet judges nothing.');
 });
 
 it('puts problems of the text first', async () => {

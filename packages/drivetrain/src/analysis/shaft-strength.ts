@@ -114,7 +114,7 @@ type OneStrength = Omit<ShaftStrength, 'criterion' | 'weakest' | 'judged'>;
 export function shaftSize(shaft: Shaft, needs: Needs): ShaftSize | undefined {
   if (!isStepped(shaft)) return mainSize(shaft, needs);
   const first = sectionsOf(shaft)[0]!;
-  const what = `one diameter for ${nameOf(shaft)}: it is stepped, and this is not worked out over its sections`;
+  const what = `one diameter for ${nameOf(shaft)}: it is stepped, and this is not computed over its sections`;
   return needs.miss({ what, host: shaft.origin, property: 'section' }, first.origin);
 }
 

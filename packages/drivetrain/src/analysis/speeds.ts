@@ -57,7 +57,7 @@ export function ratioThrough(
   return {
     value: {
       ...renamed(nominal, 'nominal ratio', 'i'),
-      assumed: 'the nominal ratio stands for the exact one, which is not declared',
+      assumed: 'the nominal ratio is used for the exact one, which is not declared',
     },
     basis: 'nominal',
   };
@@ -82,7 +82,7 @@ export function transferRatio(transfer: Transfer): Derived<StageRatio> {
       return {
         value: {
           ...renamed(nominal, 'nominal ratio', 'i'),
-          assumed: 'the nominal ratio stands for the exact one, which is not declared',
+          assumed: 'the nominal ratio is used for the exact one, which is not declared',
         },
         basis: 'nominal',
       };

@@ -95,7 +95,7 @@ function torsionalStress(analysis: LineAnalysis, needs: Needs): TorsionalStress 
   if (!system && !open.any) {
     const said = line.shafts.flatMap(one => one.vibratoryStresses ?? [])[0];
     if (!said) return undefined;
-    const what = 'where the criticals lie: a line built like this one is not worked out here';
+    const what = 'where the criticals lie: a line built like this one is not computed here';
     open.miss({ what, host: line.origin, property: 'shaft' }, said.origin);
   }
   const points: StressPoint[] = [];

@@ -64,7 +64,7 @@ function unsolved({ couplings }: ShaftLine, { faults }: TorsionalGap, needs: Nee
   if (!soft) return undefined;
   return needs.miss(
     {
-      what: `torsional stiffness that the natural frequencies can be worked out from (${faults.join(' ')})`,
+      what: `torsional stiffness that the natural frequencies can be computed from (${faults.join(' ')})`,
       host: home(soft),
       property: 'torsional stiffness',
     },

@@ -39,7 +39,7 @@ describe('capacity/gear-input-torque', () => {
     const [verdict] = said(torque, of(ratings({ duty: 'medium', powerPerSpeed: perSpeed('0.14 kW/rpm') })));
     expect(verdict).toMatchObject({ outcome: 'fails', severity: 'error' });
     expect(verdict!.message).toMatchInlineSnapshot(
-      `"Centre: input 1480 N·m at peak torque (1500 rpm) exceeds the 1337 N·m that gear Alder-63 may carry at 2.04:1 (0.14 kW/rpm, medium duty): 9.7 % short. Clutch and teeth wear out early. It takes another ratio, a larger gear or a lower engine rating."`,
+      `"Centre: input 1480 N·m at peak torque (1500 rpm) exceeds the 1337 N·m that gear Alder-63 may carry at 2.04:1 (0.14 kW/rpm, medium duty): 9.7 % short. Clutch and teeth wear out early. Choose another ratio, a larger gear or a lower engine rating."`,
     );
   });
 

@@ -20,7 +20,7 @@ function assumed(sheet: Sheet): Block | undefined {
   if (assumptions.length === 0) return undefined;
   return table(
     'Assumed in the spec',
-    [{ title: 'Of' }, { title: 'Value' }, { title: 'Because', wide: true }, { title: 'Where' }],
+    [{ title: 'Quantity' }, { title: 'Value' }, { title: 'Reason', wide: true }, { title: 'Place' }],
     assumptions.map(one => [
       one.about,
       one.quantity?.written ?? '',
@@ -52,8 +52,8 @@ function defaults(sheet: Sheet): Block | undefined {
   }
   if (rows.size === 0) return undefined;
   return table(
-    'Taken where nothing is declared',
-    [{ title: 'Of' }, { title: 'Taken', wide: true }, { title: 'Replace by' }, { title: 'First used in' }],
+    'Defaults used where nothing is declared',
+    [{ title: 'Quantity' }, { title: 'Default', wide: true }, { title: 'Replace by' }, { title: 'First used in' }],
     [...rows.values()],
   );
 }
@@ -65,7 +65,7 @@ function defaultCriteria(sheet: Sheet): Block | undefined {
   }
   if (rows.size === 0) return undefined;
   return table(
-    'Criteria that nobody chose: defaults judged',
+    'Default criteria, not chosen in the spec',
     [{ title: 'Check' }, { title: 'Criterion', wide: true }],
     [...rows.values()],
   );

@@ -130,14 +130,14 @@ function torsional(sheet: Sheet, { line, name, criticals }: Alike, planned: bool
     {
       block: 'figure',
       svg,
-      caption: `${name}: natural frequencies of engine, coupling, gear, shaft and propeller in water lie level; orders rise with speed. Where they cross is a critical.`,
+      caption: `${name}: natural frequencies of engine, coupling, gear, shaft and propeller in water are horizontal lines; orders rise with speed. A crossing is a critical.`,
     },
     table(
       `${name}: torsional criticals at engine speed`,
       [
         { title: 'Order' },
-        { title: 'Meets' },
-        { title: 'At', numeric: true },
+        { title: 'Mode' },
+        { title: 'Engine speed', numeric: true },
         { title: 'Running range', wide: true },
       ],
       rows,
@@ -191,14 +191,14 @@ function lateral(sheet: Sheet, { line, name, criticals }: Alike, planned: boolea
         running: { from: rpm(shaftFrom?.si ?? 0), to: rpm(shaftTo.si) },
         rows,
       }),
-      caption: `${name}: first whirling speeds, in rpm of the propeller shaft, which runs at ${range}.${propeller ? ' With the propeller the speed lies between those with the forward end of the span free and held; at blade rate it is told only.' : ' Of the plain spans: the propeller lowers that of the aftmost one.'}`,
+      caption: `${name}: first whirling speeds, in rpm of the propeller shaft, which runs at ${range}.${propeller ? ' With the propeller the speed lies between those with the forward end of the span free and held; blade rate is shown only.' : ' Plain spans: the propeller lowers the speed of the aftmost one.'}`,
     },
     table(
       `${name}: first whirling speeds of the propeller shaft`,
       [
         { title: 'Span' },
-        { title: 'Whirls at', numeric: true },
-        { title: 'Over greatest shaft speed', numeric: true },
+        { title: 'Whirling speed', numeric: true },
+        { title: 'Margin to greatest shaft speed', numeric: true },
       ],
       [
         ...(propeller

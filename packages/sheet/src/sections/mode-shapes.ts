@@ -9,12 +9,12 @@ export function modeShapes(name: string, system: NonNullable<LineCriticals['tors
   const reached = solution.modes.filter(one => chart.frequencyLines.some(line => line.mode === one.number));
   const places = train.model.inertias.filter(one => (one.inertia?.si ?? 0) > 0).map(one => one.name);
   return table(
-    `${name}: swing of each part in a mode, for one of the first that moves, each at its own speed`,
+    `${name}: relative amplitude of each part in each mode, at its own speed`,
     [
       { title: 'Mode' },
       { title: 'Frequency', numeric: true },
       ...places.map(one => ({ title: capital(one), numeric: true })),
-      { title: 'Stands still in', wide: true },
+      { title: 'Nodes in', wide: true },
     ],
     reached.map(({ number, frequency, amplitudes, nodes }): Text[] => [
       String(number),

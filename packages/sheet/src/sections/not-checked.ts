@@ -16,7 +16,9 @@ export function notCheckedSection(sheet: Sheet): Block {
   const blocks: (Block | undefined)[] = [
     input.problems.length > 0
       ? paragraph(
-          warning(`${count(input.problems.length, 'problem')} in the text: what it touches was not judged.`),
+          warning(
+            `${count(input.problems.length, 'problem')} in the text: what depends on it was not judged.`,
+          ),
           'loud',
         )
       : undefined,
@@ -39,10 +41,10 @@ export function notCheckedSection(sheet: Sheet): Block {
       : undefined,
     ...silentTable(sheet),
     sheet.input.verdicts.length === 0
-      ? paragraph(warning('No check was made at all: this sheet judges nothing.'), 'loud')
+      ? paragraph(warning('No check was made: this sheet judges nothing.'), 'loud')
       : undefined,
     paragraph([
-      'A spec cannot prove everything: what must be seen, measured or worked out elsewhere is in the ',
+      'A spec cannot prove everything: what must be inspected, measured or calculated elsewhere is in the ',
       { as: 'reference', text: 'checklist', to: CHECKLIST_ID },
       '.',
     ]),
@@ -72,12 +74,12 @@ function gapsOf(verdicts: readonly Verdict[]): Gap[] {
 
 function gapTable(sheet: Sheet, gaps: readonly Gap[]): Block {
   return table(
-    'Missing data, those that most checks wait for first',
+    'Missing data, the most needed first',
     [
-      { title: 'Missing', wide: true },
-      { title: 'Write' },
-      { title: 'At' },
-      { title: 'Checks that wait', wide: true },
+      { title: 'Missing datum', wide: true },
+      { title: 'To write' },
+      { title: 'Place' },
+      { title: 'Checks waiting', wide: true },
     ],
     gaps.map(({ missing, waiting }) => [
       missing.what,

@@ -12,8 +12,8 @@ export function requirementsSection(sheet: Sheet): Block | undefined {
       'Requirements as written, and the checks that name them',
       [
         { title: 'Requirement', wide: true },
-        { title: 'From' },
-        { title: 'Answer', wide: true },
+        { title: 'Required by' },
+        { title: 'Result', wide: true },
         { title: 'Where' },
       ],
       requirements.map(one => [

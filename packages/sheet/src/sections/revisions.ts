@@ -25,7 +25,7 @@ function acceptances(sheet: Sheet): Block | undefined {
   const rows = sheet.vessel.acceptances.map((one): Text[] => [
     separated(lineBreak, sheet.rule(one.rule), one.on),
     one.because ?? warning('no reason given'),
-    one.by ?? warning('nobody named: accepts nothing'),
+    one.by ?? warning('nobody named: not valid'),
     one.dated ?? quiet('not dated'),
     until(one.until, sheet.input.today),
     sheet.place(one.origin) ?? '',
@@ -47,7 +47,7 @@ function acceptances(sheet: Sheet): Block | undefined {
 
 function until(date: string | undefined, today: string): Text {
   if (date === undefined) return quiet('no end');
-  return date < today ? warning(`${date}: expired, accepts nothing`) : date;
+  return date < today ? warning(`${date}: expired: not valid`) : date;
 }
 
 /** An approval says whose it is, for what and of which revision; none stands for another. */
@@ -56,9 +56,9 @@ function signatures(sheet: Sheet): Block {
   const form = table(
     'Signatures; none of them replaces another',
     [
-      { title: 'As' },
+      { title: 'Role' },
       { title: 'Name and organisation', wide: true },
-      { title: 'For what, on which basis', wide: true },
+      { title: 'Scope and basis', wide: true },
       { title: 'Revision' },
       { title: 'Date and signature', wide: true },
     ],

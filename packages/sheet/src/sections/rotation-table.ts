@@ -96,7 +96,7 @@ function stationsTable(sheet: Sheet, line: ShaftLine): Table {
       { title: 'Station' },
       { title: 'Ahead' },
       { title: 'Astern' },
-      { title: 'Because', wide: true },
+      { title: 'Reason', wide: true },
       { title: 'Declared' },
     ],
     rotation.steps.map((step, index) => [

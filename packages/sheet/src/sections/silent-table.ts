@@ -13,11 +13,11 @@ export function silentTable(sheet: Sheet): Block[] {
   return [
     paragraph(warning('Not assessed: the spec declares nothing about these, so no check was made.'), 'loud'),
     table(
-      'Nothing is declared of these',
+      'Not assessed (nothing declared)',
       [
-        { title: 'Of', wide: true },
-        { title: 'In', wide: true },
-        { title: 'Checks that say nothing', wide: true },
+        { title: 'Subject', wide: true },
+        { title: 'Lines', wide: true },
+        { title: 'Checks not made', wide: true },
       ],
       topics.map(one => [
         one.of,

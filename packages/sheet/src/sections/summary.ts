@@ -21,7 +21,7 @@ export function summarySection(sheet: Sheet): Block {
   return section('summary', 'Summary', [
     table(
       'Checks by verdict',
-      [{ title: 'Of', wide: true }, ...OUTCOMES.map(outcome => ({ title: outcome, numeric: true }))],
+      [{ title: 'Subject', wide: true }, ...OUTCOMES.map(outcome => ({ title: outcome, numeric: true }))],
       subjects
         .filter(([, of]) => of.length > 0)
         .map(([name, of]) => [name, ...OUTCOMES.map(outcome => countWords(of, outcome))]),

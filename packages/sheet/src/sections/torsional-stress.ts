@@ -77,11 +77,11 @@ export function stressBlocks(sheet: Sheet, line: ShaftLine, name: string): Block
       `${name}: vibratory stress nearest to its limit, section by section`,
       [
         { title: 'Section' },
-        { title: 'At shaft speed', numeric: true },
+        { title: 'Shaft speed', numeric: true },
         { title: 'Stress', numeric: true },
         { title: 'Continuous (τ_C)', numeric: true },
         { title: 'Passing (τ_T)', numeric: true },
-        { title: 'Under τ_C by', numeric: true },
+        { title: 'Margin to τ_C', numeric: true },
       ],
       [...new Set(points.map(one => one.section))].map(section => row(sheet, line, stress, section, points)),
     ),

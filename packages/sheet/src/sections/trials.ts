@@ -29,22 +29,22 @@ function trialBlocks(sheet: Sheet, trial: Trial, index: number, runs: readonly P
   return [
     table(
       `${title}: state`,
-      [{ title: 'Of' }, { title: 'As run', wide: true }],
+      [{ title: 'Condition' }, { title: 'As run', wide: true }],
       STATE.map(([what, field]) => [what, trial[field]?.written ?? warning('? not stated')]),
     ),
     own.length > 0
       ? table(
-          `${title}: read and predicted`,
+          `${title}: readings and prediction`,
           [
             { title: 'Run', wide: true },
-            { title: 'Of' },
-            { title: 'Read', numeric: true },
+            { title: 'Quantity' },
+            { title: 'Reading', numeric: true },
             { title: 'Predicted', numeric: true },
             { title: 'Difference', numeric: true },
           ],
           own.flatMap(one => rowsOf(sheet, one)),
         )
-      : paragraph(warning('It has no run: nothing was read.')),
+      : paragraph(warning('No run recorded, so there are no readings.')),
   ];
 }
 

@@ -26,7 +26,7 @@ export function verdictSection(sheet: Sheet, id: string, of: string, verdicts: r
       ? verdictTable(sheet, of, `${of}: capacity against demand`, counted, NUMBERS)
       : undefined,
     reasoned.length > 0 ? verdictTable(sheet, of, `${of}: checks without numbers`, reasoned, []) : undefined,
-    verdicts.length === 0 ? paragraph('No check concerns it.') : undefined,
+    verdicts.length === 0 ? paragraph('No check applies.') : undefined,
   ]);
 }
 
@@ -47,7 +47,7 @@ function verdictTable(
     { title: 'Verdict' },
     { title: 'Check', wide: true },
     ...numbers,
-    { title: 'Judged by', wide: true },
+    { title: 'Criterion', wide: true },
   ];
   return { block: 'table', caption, columns, groups };
 }

@@ -83,7 +83,7 @@ function missMethod(vessel: Vessel, needs: Needs): void {
   const { criteria, hull } = vessel;
   if (criteria) {
     needs.miss(
-      { what: 'how speed is to be worked out', host: criteria.origin, property: 'speed method' },
+      { what: 'speed method', host: criteria.origin, property: 'speed method' },
       criteria.speedMethod?.origin,
     );
   } else {

@@ -158,7 +158,7 @@ function atGivenSpeed(one: Case, needs: Needs): Propulsion | Refusal | undefined
   if (!vesselSpeed) return undefined;
   const outside = outsideRange(vesselSpeed);
   if (outside.length > 0)
-    return noMethod(one, `The ${one.method} estimate does not hold for her: ${outside.join('; ')}.`);
+    return noMethod(one, `The ${one.method} estimate does not hold for this hull: ${outside.join('; ')}.`);
   const density = waterDensity(vessel);
   const advance = speedOfAdvance({ vesselSpeed, wakeFraction: one.flow(vesselSpeed).wakeFraction });
   const load = propellerLoad(curve, shaftSpeed, advance, density);

@@ -111,7 +111,7 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     workings: [reached, uniformWear, uniformPressure],
     severity: direction === 'astern' ? 'warning' : 'error',
     what,
-    numbers: `${numbers}, ${factor} wanted`,
+    numbers: `${numbers}, ${factor} required`,
     remedy:
       '. It would slip and burn on a shift or a torque peak. It takes more faces, ' +
       'more oil pressure within what the maker allows, or a larger gear.',

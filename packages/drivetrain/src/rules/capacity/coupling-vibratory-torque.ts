@@ -65,7 +65,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
   const worst = stress && greatestIn(stress, coupling);
   if (!allowed || !worst) {
     return needs.any
-      ? waits(say, needs, place, `${line.name}: whether ${name} may swing by the vibratory torque in it`)
+      ? waits(say, needs, place, `${line.name}: whether ${name} is rated for the vibratory torque in it`)
       : undefined;
   }
   const numbers = `up to ${analysis.tell(worst.torque, 3)} of vibratory torque pass ${name}, at ${analysis.tell(worst.engineSpeed, 3)} of the engine; it may carry ${analysis.tell(allowed, 3)} continuously`;

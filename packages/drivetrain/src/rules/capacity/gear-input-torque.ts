@@ -123,11 +123,11 @@ function failure({ line, analysis }: LineContext, worst: InputTorque, way: strin
   const left =
     worst.margin < 0
       ? `${percent(-worst.margin)} short`
-      : `${percent(worst.margin)} left, ${percent(wanted)} wanted`;
+      : `${percent(worst.margin)} left, ${percent(wanted)} required`;
   const rest =
     way === ''
-      ? 'Clutch and teeth wear out early. It takes another ratio, a larger gear or a lower engine rating.'
-      : 'Full throttle astern would overload it: limit the throttle astern, or take a gear rated for it.';
+      ? 'Clutch and teeth wear out early. Choose another ratio, a larger gear or a lower engine rating.'
+      : 'Full throttle astern would overload it: limit the throttle astern, or fit a gear rated for it.';
   return `${numbers}${left}. ${rest}`;
 }
 

@@ -134,7 +134,7 @@ function check(context: LineContext): Verdict | undefined {
   if (top && top.si < claim.x.si) {
     return say.fails({
       ...said,
-      message: `${line.name}: ${needed}, but ${nameOf(motor)} turns the shaft at most ${tell(top)}: it takes less ratio or another motor.`,
+      message: `${line.name}: ${needed}, but ${nameOf(motor)} turns the shaft at most ${tell(top)}: fit less ratio or another motor.`,
       workings: [...said.workings, top],
     });
   }
@@ -143,7 +143,7 @@ function check(context: LineContext): Verdict | undefined {
     message: `${line.name}: ${needed}; ${nameOf(motor)} gives ${tell(torque)} there.`,
     failMessage:
       `${line.name}: ${needed}; ${nameOf(motor)} gives ${tell(torque)}. Expect about ${tell(reached, 3)} and ${tell(power, 2)} ` +
-      'on the propeller of the claim. It takes a reduction gear, or a larger motor.',
+      'on the propeller of the claim. Fit a reduction gear or a larger motor.',
   });
 }
 

@@ -53,7 +53,7 @@ function check(context: LineContext): Verdict | undefined {
   if (duty === undefined) {
     return say.cannotTell(needs, {
       place,
-      message: `${line.name}: ${nameOf(gear)} is rated for ${duties.join(', ')} duty; the duty of the vessel is not said.`,
+      message: `${line.name}: ${nameOf(gear)} is rated for ${duties.join(', ')} duty; the duty of the vessel is not stated.`,
       explains,
       routes: () => stubRoutes(needs.missing),
     });
@@ -80,7 +80,7 @@ function check(context: LineContext): Verdict | undefined {
       explains,
       message:
         `${line.name}: ${nameOf(gear)} is rated for ${duties.join(', ')} duty, the vessel is specified for ${duty}: nothing ` +
-        'says how these classes stand to each other. Ask the maker and write the rating under the word of the vessel.',
+        'states how these classes compare. Ask the maker and write the rating under the word of the vessel.',
     });
   }
   return say.fails({

@@ -62,7 +62,7 @@ function check(context: LineContext): Verdict | undefined {
   if (fuel === undefined) {
     return say.cannotTell(needs, {
       place: engine.fuel?.origin ?? place,
-      message: `${line.name}: ${nameOf(gear)} is rated by fuel, and that of ${nameOf(engine)} is not said.`,
+      message: `${line.name}: ${nameOf(gear)} is rated by fuel, and that of ${nameOf(engine)} is not stated.`,
       explains,
       routes: () => stubRoutes(needs.missing),
     });

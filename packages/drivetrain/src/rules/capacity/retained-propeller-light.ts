@@ -51,7 +51,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.holds({
       place,
       workings: [asked.low!, available],
-      message: `${line.name}: the retained propeller takes about ${percent(Math.min(least, 1))} of the ${analysis.tell(available)} that reach it.`,
+      message: `${line.name}: the retained propeller absorbs about ${percent(Math.min(least, 1))} of the ${analysis.tell(available)} that reach it.`,
     });
   }
   if (most === undefined || most >= LEAST) {
@@ -66,9 +66,9 @@ function check(context: LineContext): Verdict | undefined {
     place,
     workings: [taken, available],
     message:
-      `${line.name}: at rated speed the retained propeller takes about ${percent(most)} of the power that reaches it: ` +
+      `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power that reaches it: ` +
       `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of shaft speed ` +
-      `(${analysis.tell(speedBefore)} before). The rest is paid for and not used: more pitch or diameter, or a shallower ratio.`,
+      `(${analysis.tell(speedBefore)} before). The rest is never used: more pitch or diameter, or a shallower ratio.`,
     explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],
     routes: () =>
       findOffered(context, other => {

@@ -97,9 +97,9 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     ...said,
     message:
-      `${line.name}: at rated speed the retained propeller would ask ${times} that reaches it: ${analysis.tell(demand)} ` +
+      `${line.name}: at rated speed the retained propeller would absorb ${times} that reaches it: ${analysis.tell(demand)} ` +
       `against ${analysis.tell(available)}, ${turns}. The shaft would get no faster than about ${analysis.tell(balance!)}, the engine ` +
-      'overloaded. It takes a deeper ratio or another propeller.',
+      'overloaded. Fit a deeper ratio or another propeller.',
     related: [
       { at: line.engine?.origin ?? line.origin, message: `${analysis.tell(available)} reach the propeller` },
     ],
@@ -114,7 +114,7 @@ function routes(context: LineContext) {
     const { least, most } = result ? shareOf(result) : {};
     return least !== undefined && most !== undefined && most <= MOST && least >= 0.9;
   }).map(({ words, change, other }) => ({
-    title: `Use ${words.ratio}: ${change}, and the propeller asks ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
+    title: `Use ${words.ratio}: ${change}, and the propeller absorbs ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
     edits: gearEdits(line.gear!, words),
   }));
 }

@@ -161,7 +161,7 @@ function misplaced(analysis: LineAnalysis, stress: TorsionalStress, shaft: Shaft
   const span = spanWords(analysis, plate.low, plate.high);
   if (plate.low.si <= idle.si && plate.high.si >= idle.si)
     return [
-      `The barred range ${span} of the shaft holds idle, ${analysis.tell(idle, 3)}: she could not lie in gear.`,
+      `The barred range ${span} of the shaft holds idle, ${analysis.tell(idle, 3)}: the vessel could not idle in gear.`,
     ];
   if (plate.high.si > BARRED_BELOW * rated.si)
     return [
@@ -184,8 +184,8 @@ function uncovered(
   const at = allowed(stress, range)
     ? 'They lie in the running range: bar them on the plate, or take another coupling or ratio.'
     : range.from.si <= idle.si
-      ? `They hold idle, ${analysis.tell(idle, 3)}, where no speed can be barred: it takes another coupling or ratio.`
-      : `They reach over ${percent(BARRED_BELOW)} of rated speed, where no speed can be barred: it takes another coupling or ratio.`;
+      ? `They hold idle, ${analysis.tell(idle, 3)}, where no speed can be barred: fit another coupling or ratio.`
+      : `They reach over ${percent(BARRED_BELOW)} of rated speed, where no speed can be barred: fit another coupling or ratio.`;
   const plate =
     plates.length > 0
       ? ` The plate bars ${plates.map(one => spanWords(analysis, one.low, one.high)).join(', ')} only.`

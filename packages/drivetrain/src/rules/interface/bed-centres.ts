@@ -68,6 +68,6 @@ function check(context: LineContext): Verdict | undefined {
   if (Math.abs(apart.si) <= SLOT) return say.holds({ ...said, message: `${line.name}: ${numbers}.` });
   return say.fails({
     ...said,
-    message: `${line.name}: ${numbers}: ${analysis.tell({ ...apart, si: Math.abs(apart.si) }, 3)} apart. It takes brackets that carry thrust and torque reaction, or new beds.`,
+    message: `${line.name}: ${numbers}: ${analysis.tell({ ...apart, si: Math.abs(apart.si) }, 3)} apart. Fit brackets that carry thrust and torque reaction, or new beds.`,
   });
 }

@@ -91,7 +91,7 @@ function judge(
     capacity: space,
     demand: size,
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${analysis.tell({ ...size, si: size.si - space.si }, 3)} too much. It takes another engine, a gear that levels it, or a structural change.`,
+    failMessage: `${line.name}: ${numbers}: ${analysis.tell({ ...size, si: size.si - space.si }, 3)} too much. Choose another engine, a gear that levels it, or a structural change.`,
     related: [{ at: (engine as EngineFacts)[room.size]!.origin, message: `${room.size} of the engine` }],
   });
 }

@@ -89,7 +89,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     place,
     related,
-    message: `${line.name}: ${nameOf(engine)} has housing ${own}, ${nameOf(gear)} takes ${its}: they differ in ${differs.join(', ')}. It takes a gear with ${own}, or an adapter ring that the maker offers.`,
+    message: `${line.name}: ${nameOf(engine)} has housing ${own}, ${nameOf(gear)} takes ${its}: they differ in ${differs.join(', ')}. Fit a gear with ${own}, or an adapter ring that the maker offers.`,
     routes: () => routes(context),
   });
 }

@@ -57,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
   if (absent.length > 0) {
     return say.fails({
       place: absent[0]![1]!.origin,
-      message: `${line.name}: ${nameOf(gear)} has no ${absent.map(([property]) => property).join(' and no ')}. Its maker may want it for cover; a slipping clutch shows there first.`,
+      message: `${line.name}: ${nameOf(gear)} has no ${absent.map(([property]) => property).join(' and no ')}. Its maker may require it for warranty; a slipping clutch shows there first.`,
       routes: () => [
         {
           title: `Fit ${absent.map(([property]) => property).join(' and ')}`,

@@ -78,7 +78,7 @@ function check(context: LineContext): Verdict | undefined {
       ...told.values,
       place,
       message: told.words,
-      failMessage: `${line.name}: ${told.words}. ${why(forbidden)} It takes another coupling, ratio or shaft, or the engine maker’s calculation with better figures.`,
+      failMessage: `${line.name}: ${told.words}. ${why(forbidden)} Fit another coupling, ratio or shaft, or obtain the engine maker’s calculation with better figures.`,
       routes: () => softerRoutes(context, within),
     });
   }

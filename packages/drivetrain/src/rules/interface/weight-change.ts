@@ -161,7 +161,7 @@ function verdict(
     ...said,
     capacity: allowed,
     demand: { ...change, si: Math.abs(change.si) },
-    message: `${name}: ${numbers}. Trim changes and the stability record no longer describes her: ballast, or a stability review.`,
+    message: `${name}: ${numbers}. Trim changes and the stability record no longer describes the vessel: ballast, or a stability review.`,
   });
 }
 

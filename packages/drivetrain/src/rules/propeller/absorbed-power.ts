@@ -51,7 +51,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const propulsion = result.value;
-  if (!propulsion) return noRun(say, line, result, 'what the propeller asks at rated speed');
+  if (!propulsion) return noRun(say, line, result, 'what the propeller absorbs at rated speed');
   const { least, most, criterion } = demandBand(vessel);
   const { rated, available, demand } = propulsion;
   const full = propulsion.full.applies ? [propulsion.full.engineSpeed, propulsion.full.vesselSpeed] : [];
@@ -65,7 +65,7 @@ function check(context: LineContext): Verdict | undefined {
     })),
   };
   const asks =
-    `${line.name}: at rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed, about ${knots(propulsion, 'rated')}) the propeller asks ` +
+    `${line.name}: at rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed, about ${knots(propulsion, 'rated')}) the propeller absorbs ` +
     `${analysis.tell(rated.power, 3)} of the ${analysis.tell(available, 3)} that reach it, ${percent(demand.si)}`;
   const fullWords = fullThrottleWords(propulsion);
   const ends = `${fullWords ? `; ${fullWords}` : ''}. ${methodWords(propulsion)}`;
@@ -73,7 +73,7 @@ function check(context: LineContext): Verdict | undefined {
   const over = demand.si > most;
   return say.fails({
     ...said,
-    message: `${asks}: ${over ? 'too much, and the engine does not reach its rated speed' : 'too little, and its power is never used'}${ends}`,
+    message: `${asks}: ${over ? 'too much, so the engine does not reach its rated speed' : 'too little, so its full power is never used'}${ends}`,
     routes: () => routes(context, propulsion, least, most),
   });
 }
@@ -87,14 +87,14 @@ function routes(context: LineContext, now: Propulsion, least: number, most: numb
     size && fits(size.propulsion)
       ? [
           {
-            title: `Change the ${what} of ${line.name} to ${size.written}: the propeller asks ${demandWords(size.propulsion)}`,
+            title: `Change the ${what} of ${line.name} to ${size.written}: the propeller absorbs ${demandWords(size.propulsion)}`,
             edits: [writeInPlace(propeller, what, size.written)],
           },
         ]
       : [];
   const ratios = findOffered(context, other => fits(other.propulsion?.value)).map(
     ({ words, change, other }) => ({
-      title: `Use ${words.ratio}: ${change}, and the propeller asks ${demandWords(other.propulsion!.value!)}`,
+      title: `Use ${words.ratio}: ${change}, and the propeller absorbs ${demandWords(other.propulsion!.value!)}`,
       edits: gearEdits(line.gear!, words),
     }),
   );

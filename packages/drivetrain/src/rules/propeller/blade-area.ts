@@ -129,13 +129,13 @@ function judge(
   const at = `${line.name}: ${numbers}, at a thrust of ${analysis.tell(thrust, 3)}.`;
   return sayFor(INFO, line.path).compare({
     place: fact.origin,
-    criterion: `blade area by ${method}, chosen by the vessel`,
+    criterion: `blade area by ${method}, chosen in the criteria`,
     capacity,
     demand,
     workings: [capacity, demand, thrust],
     related: [{ at: vessel.criteria!.bladeAreaBy!.origin, message: 'the criterion chosen' }],
     message: at,
-    failMessage: `${at} It takes more blade area, more or larger blades, or a slower and larger propeller.`,
+    failMessage: `${at} Choose more blade area, more or larger blades, or a slower and larger propeller.`,
     routes: () =>
       needed && propeller.areaRatio && capacity.si < needed.si
         ? moreArea(context, method, propulsion, needed.si)
@@ -158,7 +158,7 @@ function moreArea(context: LineContext, method: BladeAreaMethod, now: Propulsion
     if (found.outside.length > 0 || found.capacity.si < found.demand.si || !fits) continue;
     return [
       {
-        title: `Take blades of area ratio ${written}: ${method} needs ${found.demand.si.toFixed(2)}, and the propeller asks ${demandWords(then)}`,
+        title: `Take blades of area ratio ${written}: ${method} needs ${found.demand.si.toFixed(2)}, and the propeller absorbs ${demandWords(then)}`,
         edits: [writeInPlace(line.propeller!, 'area ratio', written)],
       },
     ];

@@ -80,6 +80,6 @@ function check(context: LineContext): Verdict | undefined {
     place,
     related,
     workings,
-    message: `${line.name}: ${both}: ${away}.${nominal} It takes a bore made to the taper that is there, or another shaft.`,
+    message: `${line.name}: ${both}: ${away}.${nominal} Have the bore made to the taper of the shaft, or fit another shaft.`,
   });
 }

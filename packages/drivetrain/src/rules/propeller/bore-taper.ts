@@ -54,7 +54,7 @@ function check(context: LineContext): Verdict | undefined {
   const steeper = bore.si > end.si;
   const words = steeper
     ? `The bore is the steeper one, its small end the smaller${smallEnds(seat, bore, end)}: it can be re-bored if the shop finds metal enough`
-    : 'The bore is the flatter one: its small end is too wide already, and re-boring gives no contact there. It takes another propeller or another shaft end';
+    : 'The bore is the flatter one: its small end is too wide already, and re-boring gives no contact there. Fit another propeller or another shaft end';
   return say.fails({
     place,
     related,

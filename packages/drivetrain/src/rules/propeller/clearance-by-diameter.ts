@@ -57,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
     : fromOld(before!, diameter, needs);
   const place = propeller.tipClearance.origin;
   if (!stated || !expected)
-    return waits(say, needs, place, `${line.name}: whether the tip clearance is reckoned right`);
+    return waits(say, needs, place, `${line.name}: whether the tip clearance is computed correctly`);
   const old = propeller.axisToHull ?? before!.tipClearance!;
   const related = [{ at: old.origin, message: `${old.written} here` }];
   const measured = propeller.tipClearance.evidence?.kind === 'measured';

@@ -67,7 +67,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place,
       related,
-      message: `${line.name}: ${both}: the hub is ${by} shorter, so the nut bottoms or the key stands out before the hub is tight. It takes a hub of the right length; a spacer only with the propeller shop's approval.`,
+      message: `${line.name}: ${both}: the hub is ${by} shorter, so the nut bottoms or the key stands out before the hub is tight. Fit a hub of the right length; a spacer only with the propeller shop's approval.`,
     });
   }
   const size = (shaft!.taperLargeEnd ?? shaft!.diameter)?.value;
@@ -77,7 +77,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place,
       related,
-      message: `${line.name}: ${both}: the hub stands ${by} past the taper and takes the thread from the nut, and room from cutter and seal. It takes a shorter hub or a longer shaft end.`,
+      message: `${line.name}: ${both}: the hub stands ${by} past the taper and takes the thread from the nut, and room from cutter and seal. Fit a shorter hub or a longer shaft end.`,
     });
   }
   return say.holds({

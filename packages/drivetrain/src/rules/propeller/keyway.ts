@@ -71,7 +71,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place,
       related,
-      message: `${line.name}: ${both}: one key does not fit both.${told} It takes a stepped key, made by the shop, or a hub made to the shaft.`,
+      message: `${line.name}: ${both}: one key does not fit both.${told} Fit a stepped key made by the shop, or have the hub made to the shaft.`,
       routes: () => [
         {
           title: `Order the hub with the keyway of its shaft, ${shaft!.keywayWidth!.written}: one key then fits both`,

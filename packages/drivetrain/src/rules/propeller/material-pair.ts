@@ -115,7 +115,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     ...(eats ? { severity: 'warning' as const } : {}),
     related: [{ at: hull!.material!.origin, message: `the hull is of ${hullMetal}` }],
-    message: `${line.name}: ${pairs} in one water, and no corrosion protection is stated${eats ? ': the hull is the baser metal and goes first' : ''}. Write what is done: corrosion protection "..." in the hull block.`,
+    message: `${line.name}: ${pairs} in contact, and no corrosion protection is stated${eats ? ': the hull is the less noble metal and corrodes first' : ''}. Write what is done: corrosion protection "..." in the hull block.`,
     routes: () => [
       {
         title: 'Write the corrosion protection as an open question: the sheet then lists it',

@@ -92,7 +92,7 @@ function check(context: LineContext): Verdict | readonly Verdict[] | undefined {
         criterion: `${what} clearance at least ${wanted!.written}`,
         workings: [needed],
         related: [{ at: wanted!.origin, message: 'the share chosen' }],
-        message: `${line.name}: ${fact!.written} between blade and ${what}, ${percent(value.si / diameter!.si)} of the diameter; at least ${wanted!.written} is wanted, ${analysis.tell(needed, 3)} here. A smaller diameter, or the ${what} moved, gives it.`,
+        message: `${line.name}: ${fact!.written} between blade and ${what}, ${percent(value.si / diameter!.si)} of the diameter; at least ${wanted!.written} is required, ${analysis.tell(needed, 3)} here. A smaller diameter, or the ${what} moved, gives it.`,
       }),
     );
   }

@@ -107,7 +107,7 @@ function judge(
   if (factor <= WITHIN && factor >= 1 / WITHIN) return say.holds({ ...said, message: `${both}.` });
   return say.fails({
     ...said,
-    message: `${both}. Rules of thumb differ several times over between fast light boats and slow heavy ones: use two trials of her own.`,
+    message: `${both}. Rules of thumb differ several times over between fast light boats and slow heavy ones: use two trials of this vessel.`,
   });
 }
 

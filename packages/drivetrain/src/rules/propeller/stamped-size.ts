@@ -69,7 +69,7 @@ function judge(
     const risk =
       propeller.change === 'retained' || propeller.change === 'modified'
         ? 'and the propeller has been at work since'
-        : 'and nobody has measured it';
+        : 'and it has not been measured';
     const then = fromPlate ? '' : `, so no check has a ${what} to work with`;
     return [
       say.fails({

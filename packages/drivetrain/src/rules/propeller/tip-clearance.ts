@@ -63,7 +63,7 @@ function check(context: LineContext): Verdict | undefined {
   const { share, criterion } = wantedTipShare(vessel);
   const needed = tipGapNeeded({
     propellerDiameter: room.diameter,
-    clearanceShare: given('share wanted', 'c/D', 'ratio', share, { assumed: criterion.said }),
+    clearanceShare: given('share required', 'c/D', 'ratio', share, { assumed: criterion.said }),
   });
   const leaves = `${line.name}: ${propeller.diameter!.written} of diameter leave ${analysis.tell(room.gap, 3)} to the hull, ${percent(room.share.si)} of it`;
   const related = fact ? [{ at: fact.origin, message: `${fact.written} here` }] : [];
@@ -81,8 +81,8 @@ function check(context: LineContext): Verdict | undefined {
     capacity: room.gap,
     demand: needed,
     ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
-    message: `${leaves}; wanted is ${criterion.said}.`,
-    failMessage: `${leaves}; wanted is ${criterion.said}, ${analysis.tell(needed, 3)} here.`,
+    message: `${leaves}; required is ${criterion.said}.`,
+    failMessage: `${leaves}; required is ${criterion.said}, ${analysis.tell(needed, 3)} here.`,
     routes: () => (room.gap.si < needed.si ? routes(context, room, share) : []),
   });
 }
@@ -96,7 +96,7 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
   const propeller = line.propeller!;
   const limit = largestPropeller({
     axisToHull: given('shaft axis to hull', 's', 'length', room.gap.si + room.diameter.si / 2),
-    clearanceShare: given('share wanted', 'c/D', 'ratio', share),
+    clearanceShare: given('share required', 'c/D', 'ratio', share),
   });
   const diameter = rounded(limit.si, propeller.diameter!.value!, true);
   if (!(diameter.si > 0)) return [];
@@ -110,7 +110,7 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
     ? { 'tip clearance': roundedGap(gap, propeller.tipClearance.value!) }
     : {};
   const then = analysis.propulsion?.value && sizeAt(line, vessel, 'diameter', diameter)?.propulsion;
-  const asks = then ? `; with the pitch kept it asks ${demandWords(then)}` : '';
+  const asks = then ? `; with the pitch kept it absorbs ${demandWords(then)}` : '';
   const all: Route[] = [
     {
       title: `Make the diameter ${diameter.written}: ${leaves}${asks}`,

@@ -113,7 +113,7 @@ function consequence(
     : '';
   return (
     `${line.name}: the exact ratio ahead is ${ratioWords(exact.si)}, the line says ${ratioWords(written.si)}. Shaft speed is ` +
-    `${percent(Math.abs(speed.si))} ${way}${speeds} and propeller power about ${percent(Math.abs(power.si))} ${way} than the line lets expect.`
+    `${percent(Math.abs(speed.si))} ${way}${speeds} and propeller power about ${percent(Math.abs(power.si))} ${way} than the line suggests.`
   );
 }
 

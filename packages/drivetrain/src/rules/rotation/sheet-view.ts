@@ -75,7 +75,7 @@ function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
   if (!declared || !ofSheet) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? sheet.origin,
-      message: `The rotation of ${name} cannot be held against the words of its sheet without ${needs.missing.map(one => one.what).join('; ')}.`,
+      message: `The rotation of ${name} cannot be compared with the words of its sheet without ${needs.missing.map(one => one.what).join('; ')}.`,
     });
   }
   const place = engine.rotation!.origin;

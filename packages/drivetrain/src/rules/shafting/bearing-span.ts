@@ -100,7 +100,7 @@ function judge(
   const margin = whirlingMargin({ whirlingSpeed: whirling, speed: fastest });
   const numbers =
     `the span from ${span.name}, ${analysis.tell(span.length)}, whirls at ${stepped ? 'no less than ' : ''}${analysis.tell(whirling)}; ` +
-    `the shaft turns ${needs.any ? 'at least' : 'up to'} ${analysis.tell(fastest)}: margin ${percent(margin.si)}, ${percent(share)} wanted`;
+    `the shaft turns ${needs.any ? 'at least' : 'up to'} ${analysis.tell(fastest)}: margin ${percent(margin.si)}, ${percent(share)} required`;
   // Where the span is stepped, the truth lies between the bounds: only below both does it surely whip.
   const inside = (stepped?.most ?? whirling).si <= fastest.si;
   const bounds = stepped

@@ -140,7 +140,7 @@ function byCode(judging: Judging): Verdict {
     workings: [weak.yieldFactor, ...stresses.filter(one => one !== weak).map(one => one.stress)],
     what: whatOf(line),
     numbers: `${numbers}.${other}`,
-    remedy: ' It takes a thicker shaft there, a stronger grade, or less overhang.',
+    remedy: ' Fit a thicker shaft there or a stronger grade, or reduce the overhang.',
     routes: () => routes(judging, weak, one => Math.min(...one.map(codeMargin))),
   });
 }
@@ -155,15 +155,15 @@ function byFactor(
   const { line } = context;
   const say = sayFor(INFO, line.path);
   const wanted = own?.value
-    ? given('factor wanted', 'n', 'number', own.value.si, { origin: own.origin, written: own.written })
-    : given('factor wanted', 'n', 'number', FATIGUE_DEFAULT, {
+    ? given('factor required', 'n', 'number', own.value.si, { origin: own.origin, written: own.written })
+    : given('factor required', 'n', 'number', FATIGUE_DEFAULT, {
         assumed: `${FATIGUE_DEFAULT}: the spec chooses none`,
         replaceWith: 'shaft fatigue factor at least',
       });
   const weak = least(stresses, one => factorOf(one).si);
   const factor = factorOf(weak);
   const by = what === 'yield' ? 'against yield by distortion energy' : 'in fatigue by the Soderberg line';
-  const numbers = `${loadWords(judging)} the factor of the shaft ${by} is ${factor.si.toFixed(2)} at ${weak.station.name}; ${wanted.si} is wanted`;
+  const numbers = `${loadWords(judging)} the factor of the shaft ${by} is ${factor.si.toFixed(2)} at ${weak.station.name}; ${wanted.si} is required`;
   return judgeKnown(say, judging.needs, {
     place: placeOf(shaft, weak),
     capacity: factor,
@@ -174,7 +174,7 @@ function byFactor(
     },
     what: whatOf(line),
     numbers,
-    remedy: '. It takes a thicker shaft there, a stronger grade, or less overhang.',
+    remedy: '. Fit a thicker shaft there or a stronger grade, or reduce the overhang.',
     routes: () =>
       routes(judging, weak, others => Math.min(...others.map(one => factorOf(one).si / wanted.si - 1))),
   });

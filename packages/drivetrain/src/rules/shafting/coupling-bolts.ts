@@ -109,8 +109,8 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
     what,
     numbers:
       `the ${coupling.flange!.bolts!.written} bolts of ${name} take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
-      `${atLeast(analysis)}${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} wanted`,
-    remedy: `. It takes bolts that carry ${analysis.tell({ ...torque, si: torque.si * factor })}: stronger, more or larger${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
+      `${atLeast(analysis)}${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} required`,
+    remedy: `. Fit bolts that carry ${analysis.tell({ ...torque, si: torque.si * factor })}: stronger, more or larger${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
     routes: () => routes(context, coupling, torque, factor, bolts),
   });
   return [verdict, ...(bolts.by === 'shear' ? byClass(context, coupling) : [])];
@@ -184,7 +184,7 @@ function byClass(context: LineContext, coupling: Coupling): Verdict[] {
   const { bolts, boltCircle } = coupling.flange!;
   const needed = classBolt(context, coupling, shaft, needs);
   const place = bolts!.origin;
-  const what = `${line.name}: whether the bolts of ${nameOf(coupling)} are as thick as class rules want`;
+  const what = `${line.name}: whether the bolts of ${nameOf(coupling)} are as thick as class rules require`;
   if (!needed) return [waits(say, needs, place, what)];
   const capacity = renamed(bolts!.value!.size, 'bolt diameter', 'd_b');
   const [own, its] = [marginOf(capacity, needed.byPower)!, marginOf(capacity, needed.byShaft)!];

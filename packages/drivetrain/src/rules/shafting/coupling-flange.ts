@@ -114,7 +114,7 @@ function judge({ line }: LineContext, coupling: Coupling): Verdict {
     return say.fails({
       place,
       related,
-      message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} do not meet: ${wrong.map(words).join('; ')}. It takes a half-coupling made for this gear, or its maker’s adapter; do not turn down or drill again without the maker’s consent.`,
+      message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} do not match: ${wrong.map(words).join('; ')}. Fit a half-coupling made for this gear, or its maker’s adapter; do not turn down or redrill without the maker’s consent.`,
     });
   }
   if (needs.any) return waits(say, needs, place, what, { related });

@@ -102,7 +102,7 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
     ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
     message: `${line.name}: ${numbers}.${other}`,
-    failMessage: `${line.name}: ${numbers}. It takes ${analysis.tell(needed, 3)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,
+    failMessage: `${line.name}: ${numbers}. Fit ${analysis.tell(needed, 3)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,
     related: [
       { at: shaft.material!.origin, message: `its grade: ${shaft.grade!.name}` },
       ...(line.gear

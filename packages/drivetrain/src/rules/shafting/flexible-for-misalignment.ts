@@ -74,6 +74,6 @@ function judge({ line }: LineContext, coupling: Coupling): Verdict {
     return say.holds({ place, message: `${line.name}: ${name} is there for ${purpose}.` });
   return say.fails({
     place,
-    message: `${line.name}: ${name} is given as the answer to misalignment, and is none: it wants the alignment of a rigid one. Realign, use a down-angle or offset gear, or joints with a thrust bearing.`,
+    message: `${line.name}: ${name} is chosen to cover misalignment, which it cannot do: it needs the alignment of a rigid coupling. Realign, use a down-angle or offset gear, or joints with a thrust bearing.`,
   });
 }

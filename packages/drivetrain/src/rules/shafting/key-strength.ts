@@ -95,7 +95,7 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
     workings: [shears ? inCrushing : inShear],
     what,
     numbers,
-    remedy: `. It ${shears ? 'shears' : 'crushes'} first: it takes a longer key, a stronger one or a thicker end.`,
+    remedy: `. It ${shears ? 'shears' : 'crushes'} first: fit a longer key, a stronger one or a thicker end.`,
     routes: () => routes(context, shaft, key, demand, torque),
   });
   return [own, ...byClass(context, shaft, key, strength)];
@@ -127,7 +127,7 @@ function byClass(context: LineContext, shaft: Shaft, key: ShaftKey, strength: Ke
       demand: needed,
       criterion: 'class key area d³/(2.55 d₁) (from memory)',
       message: `${line.name}: ${numbers}.`,
-      failMessage: `${line.name}: ${numbers}. It takes a longer or wider key.`,
+      failMessage: `${line.name}: ${numbers}. Fit a longer or wider key.`,
       routes: () => longer(shaft, key, needed.si / strength.width.si),
     }),
   ];

@@ -79,7 +79,7 @@ function check(context: LineContext): Verdict | undefined {
   const blades = whirl.bladeRate ? `, at blade rate ${analysis.tell(whirl.bladeRate)}` : '';
   const numbers =
     `with its propeller the aftmost span whirls between ${analysis.tell(whirl.least)} and ${analysis.tell(whirl.greatest)} (forward end free and held)${blades}; ` +
-    `the shaft turns ${needs.any ? 'at least' : 'up to'} ${analysis.tell(fastest)}, margin of at least ${percent(share)} wanted`;
+    `the shaft turns ${needs.any ? 'at least' : 'up to'} ${analysis.tell(fastest)}, margin of at least ${percent(share)} required`;
   const surely = whirl.greatest.si < fastest.si * (1 + share);
   return judgeKnown(say, needs, {
     place,

@@ -89,10 +89,10 @@ function check(context: LineContext): Verdict | undefined {
   const found = thrustBearingLife(analysis, bearing, needs);
   const wanted = wantedLife(context, needs);
   if (!found || !wanted)
-    return waits(say, needs, place, `${line.name}: whether ${name} lasts as long as wanted`);
+    return waits(say, needs, place, `${line.name}: whether ${name} lasts as long as required`);
   const { life, thrust, speed, basis } = found;
   const load = `${analysis.tell(thrust, 3)} at ${analysis.tell(speed, 3)} (${basis})`;
-  const numbers = `${name} lasts ${hours(life)} under ${load}; wanted are ${hours(wanted.life)}, ${wanted.said}`;
+  const numbers = `${name} lasts ${hours(life)} under ${load}; required are ${hours(wanted.life)}, ${wanted.said}`;
   const rated = rating.dynamicRating!;
   return say.compare({
     place,
@@ -104,7 +104,7 @@ function check(context: LineContext): Verdict | undefined {
     demand: wanted.life,
     workings: [life],
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${percent(1 - life.si / wanted.life.si)} short. It takes a bearing of more than ${rated.written}, another gear, or a life that fits the way she is used.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(1 - life.si / wanted.life.si)} short. Fit a bearing of more than ${rated.written}, another gear, or state a life that suits the service of the vessel.`,
     related: [{ at: rated.origin, message: 'dynamic load rating' }],
     routes: () => longerLived(context, wanted.life),
   });
@@ -128,7 +128,7 @@ function wantedLife(
       property: 'thrust bearing life at least',
     });
     return (
-      life && { life: renamed(life, 'life wanted', 'L_w'), said: `at least ${own.written} by the criteria` }
+      life && { life: renamed(life, 'life required', 'L_w'), said: `at least ${own.written} by the criteria` }
     );
   }
   const hoursPerYear = needs.fact(vessel.duty?.hours, {
@@ -139,7 +139,7 @@ function wantedLife(
   return (
     hoursPerYear && {
       life: dutyTime({ hoursPerYear: renamed(hoursPerYear, 'hours a year', 'h'), years: USUAL_YEARS }),
-      said: 'ten years of her duty (default)',
+      said: 'ten years of duty (default)',
     }
   );
 }
@@ -157,7 +157,7 @@ function longerLived(context: LineContext, wanted: Value<'time'>) {
     const over = life.si / wanted.si - 1;
     return {
       margin: over,
-      words: `its thrust bearing lasts ${hours(life)}, ${percent(over)} more than wanted`,
+      words: `its thrust bearing lasts ${hours(life)}, ${percent(over)} more than required`,
     };
   });
 }

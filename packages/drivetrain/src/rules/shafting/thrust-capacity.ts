@@ -73,7 +73,7 @@ function check(context: LineContext): Verdict | undefined {
     estimate: 0.2,
     workings: [thrust],
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. It takes a separate thrust bearing or a gear rated for it, or a thrust figure for the way she is used.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. Fit a separate thrust bearing or a gear rated for it, or give a thrust figure for the service of the vessel.`,
     related: [{ at: taker.limit!.origin, message: 'thrust that it may carry' }],
   });
 }

@@ -97,7 +97,7 @@ function judge({ line, analysis }: LineContext, bearing: Bearing): Verdict {
     demand: pressure,
     workings: [pressure, needed],
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${percent(pressure.si / allowed.si - 1)} too much. It takes ${needed.si} collars of this size, or larger ones.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(pressure.si / allowed.si - 1)} too much. Fit ${needed.si} collars of this size, or larger ones.`,
     related: [{ at: bearing.collarOutside!.origin, message: 'size of the collar' }],
   });
 }

@@ -135,7 +135,7 @@ function judge(
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. ${
       holdsBearing
-        ? `It takes a shaft of ${analysis.tell(most, 3)} at most: bore or renew it, or take a stronger grade at a smaller diameter.`
+        ? `It passes a shaft of ${analysis.tell(most, 3)} at most: bore or renew it, or choose a stronger grade at a smaller diameter.`
         : 'The shaft does not go in: a new bearing or tube, or a stronger grade at a smaller diameter.'
     }`,
   });

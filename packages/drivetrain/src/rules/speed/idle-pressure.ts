@@ -58,7 +58,7 @@ function check(context: LineContext): Verdict | undefined {
     capacity: idle,
     demand: least,
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. Raise the low idle, or take another gear; a higher idle makes the boat faster in gear.`,
+    failMessage: `${line.name}: ${numbers}. Raise the low idle, or take another gear; a higher idle makes the vessel faster in gear.`,
     related: [{ at: gear.inputSpeedMin.origin, message: 'least input speed' }],
   });
 }

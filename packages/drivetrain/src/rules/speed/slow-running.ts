@@ -95,7 +95,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
         ...(gear.slipDevice ? [{ at: gear.slipDevice.origin, message: 'not offered' }] : []),
       ],
       workings,
-      message: `${line.name}: ${why}; ${nameOf(gear)} is not offered with a slip device. It takes another gear, or another requirement.`,
+      message: `${line.name}: ${why}; ${nameOf(gear)} is not offered with a slip device. Choose another gear, or change the requirement.`,
     });
   }
   const order = device === 'offered' ? ': order it with the gear' : '';

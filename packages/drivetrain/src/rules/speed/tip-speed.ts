@@ -60,7 +60,7 @@ function check(context: LineContext): Verdict | undefined {
   const allowed =
     limit &&
     needs.fact(limit, {
-      what: 'tip speed that the vessel wants',
+      what: 'tip speed limit of the criteria',
       host: vessel.criteria!.origin,
       property: 'tip speed at most',
     });
@@ -78,7 +78,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.doesNotApply({
       place,
       workings: [speed],
-      message: `${line.name}: ${numbers}. The vessel chose no limit; in common use: ${ADVICE}.`,
+      message: `${line.name}: ${numbers}. The criteria set no limit; in common use: ${ADVICE}.`,
     });
   }
   return say.compare({
@@ -87,11 +87,11 @@ function check(context: LineContext): Verdict | undefined {
     demand: speed,
     workings: [speed],
     criterion: {
-      said: `tip speed at most ${allowed.written ?? analysis.tell(allowed)}, chosen by the vessel`,
+      said: `tip speed at most ${allowed.written ?? analysis.tell(allowed)}, chosen in the criteria`,
       chosenBy: 'author',
     },
-    message: `${line.name}: ${numbers}, at most ${allowed.written ?? analysis.tell(allowed)} wanted.`,
-    failMessage: `${line.name}: ${numbers}, at most ${allowed.written ?? analysis.tell(allowed)} wanted. A deeper ratio with more pitch, or less diameter with more blade area, lowers it.`,
+    message: `${line.name}: ${numbers}, at most ${allowed.written ?? analysis.tell(allowed)} required.`,
+    failMessage: `${line.name}: ${numbers}, at most ${allowed.written ?? analysis.tell(allowed)} required. A deeper ratio with more pitch, or less diameter with more blade area, lowers it.`,
     related: [{ at: limit!.origin, message: 'the limit chosen' }],
     routes: () =>
       findOffered(context, other => {

@@ -68,7 +68,7 @@ function judge(context: LineContext, transfer: Transfer): Verdict {
     demand: speed,
     workings: [speed],
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. It takes more ratio before it, a lower governed speed, or another stage.`,
+    failMessage: `${line.name}: ${numbers}. Put more ratio before it, lower the governed speed, or fit another stage.`,
     related: [{ at: transfer.inputSpeedMax!.origin, message: 'greatest input speed' }],
   });
 }

@@ -61,7 +61,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!now || !then || !speeds[0] || !speeds[1] || needs.any) {
     return say.cannotTell(needs, {
       place,
-      message: `${line.name}: whether the same engine speed still gives the same boat speed cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: `${line.name}: whether the same engine speed still gives the same vessel speed cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -79,8 +79,8 @@ function check(context: LineContext): Verdict | undefined {
     place,
     workings: [more],
     message:
-      `${line.name}: with ${ratioWords(now.si)} instead of ${ratioWords(then.si)} the same boat speed needs about ` +
-      `${percent(more.si)} more engine speed. Nothing is wrong, but tell the owner before the trial.`,
+      `${line.name}: with ${ratioWords(now.si)} instead of ${ratioWords(then.si)} the same vessel speed needs about ` +
+      `${percent(more.si)} more engine speed. Tell the owner before the trial.`,
     related: [{ at: kept.line.gear?.ratioUsed?.origin ?? kept.line.origin, message: 'the ratio before' }],
   });
 }

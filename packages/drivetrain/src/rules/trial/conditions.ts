@@ -68,13 +68,13 @@ function judge(context: Context, trial: Trial): Verdict {
   const wrong = [
     ...(light !== undefined && light < -LOADED
       ? [
-          `she was run light, ${trial.displacement!.written} against ${vessel.hull!.displacement!.written} (${percent(light)}): engine speed falls when she is loaded`,
+          `the vessel was run light, ${trial.displacement!.written} against ${vessel.hull!.displacement!.written} (${percent(light)}): engine speed falls when loaded`,
         ]
       : []),
     ...(bottom === 'foul' ? ['the bottom was foul'] : []),
-    ...(tachometers === 'not checked' ? ['no tachometer was held against an independent counter'] : []),
+    ...(tachometers === 'not checked' ? ['no tachometer was checked against an independent counter'] : []),
     ...(dock === 'not proven'
-      ? ['nobody proved at the dock that lever ahead pulls ahead, each side and from every station']
+      ? ['it was not proven at the dock that lever ahead drives ahead, each side and from every station']
       : []),
     ...(stop === 'not recorded' ? ['no astern and stopping run was recorded'] : []),
     ...strangers.map(

@@ -77,7 +77,7 @@ function judge(
   if (Math.abs(off) <= share) return say.holds({ ...said, message: `${numbers}.` });
   return say.fails({
     ...said,
-    message: `${numbers}; at most ${percent(share)} is wanted. ${ADVICE[what] ?? ADVICE.speed}`,
+    message: `${numbers}; at most ${percent(share)} is required. ${ADVICE[what] ?? ADVICE.speed}`,
   });
 }
 

@@ -109,6 +109,6 @@ function judge(
     demand: least ? required : measured,
     criterion: requirement.written,
     message: `${text}.`,
-    failMessage: `${text}${requirement.note ? ` (${requirement.note})` : ''}. See to the state of the trial first; then it takes another spec, or another requirement.`,
+    failMessage: `${text}${requirement.note ? ` (${requirement.note})` : ''}. Check the state of the trial first; then change the spec or the requirement.`,
   });
 }

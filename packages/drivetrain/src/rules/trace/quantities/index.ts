@@ -53,7 +53,7 @@ export function verificationOf(one: Requirement): Verification {
   const { conditions, dimensions, name, example } = quantity;
   const condition = one.condition;
   if (one.bound !== 'at least' && one.bound !== 'at most') {
-    return { by: 'nothing', why: `a computed ${name} is held against "at least" or "at most": ${example}` };
+    return { by: 'nothing', why: `a computed ${name} takes "at least" or "at most": ${example}` };
   }
   const value = one.quantity?.value;
   if (!value) return { by: 'nothing', why: `it names no number to hold the ${name} against: ${example}` };

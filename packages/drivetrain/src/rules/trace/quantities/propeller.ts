@@ -43,7 +43,7 @@ export const BOLLARD_THRUST: NamedQuantity = {
 
 export const PROPELLER_DEMAND: NamedQuantity = {
   name: 'propeller demand',
-  doc: 'Power that the propeller asks at rated speed over the power that reaches it.',
+  doc: 'Power that the propeller absorbs at rated speed over the power that reaches it.',
   example: 'require propeller demand at most 95 %',
   dimensions: ['ratio'],
   conditions: ['rated power'],
