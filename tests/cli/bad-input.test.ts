@@ -44,7 +44,7 @@ const told = [
   ['check away.shaft', 1, 'stdout', 'leaves the workspace, and nothing outside it is read'],
   ['check wide.shaft', 1, 'stdout', 'could not be read as text'],
   ['check blob.shaft', 1, 'stdout', 'could not be read as text'],
-  ['check deep.shaft', 1, 'stdout', 'Blocks stand 24 deep here and go deeper'],
+  ['check deep.shaft', 1, 'stdout', 'Blocks are nested 24 deep here and go deeper'],
   ['check empty.shaft', 0, 'stdout', '1 file, 0 vessels: no error'],
   ['check one.shaft', 0, 'stdout', '1 file, 1 vessel: no error'],
   ['check marked.shaft', 0, 'stdout', '1 file, 1 vessel: no error'],

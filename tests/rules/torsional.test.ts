@@ -119,7 +119,7 @@ describe('vibratory stress', () => {
 
   it.each([
     ['420 .. 500 rpm', /The plate bars 420 rpm to 500 rpm only\./],
-    ['200 .. 600 rpm', /holds idle, 318 rpm: she could not lie in gear\./],
+    ['200 .. 600 rpm', /holds idle, 318 rpm: the vessel could not idle in gear\./],
     ['400 .. 950 rpm', /reaches over 80 % of rated speed/],
   ])('finds a plate that bars %s wrong', async (plate, why) => {
     const rpm = 478;

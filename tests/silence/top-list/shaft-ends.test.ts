@@ -14,7 +14,7 @@ describe('an end that is turned down is in the strength of the shaft', () => {
     expect(said!.outcome).toBe('fails');
     expect(said!.message).toContain(`the 40 mm ${name}`);
     // What would put it right: d = cube root of 16 T n / (π St), 50.7 mm for this load and grade.
-    expect(said!.message).toMatch(/It takes \d+(\.\d)? mm of this grade there/);
+    expect(said!.message).toMatch(/Fit \d+(\.\d)? mm of this grade there/);
   });
 
   it('holds where the end is thick enough', async () => {

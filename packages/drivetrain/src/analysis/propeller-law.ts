@@ -32,7 +32,7 @@ export function scaledDemand(
   const exponent = demandExponent(vessel);
   return renamed(
     powerDemandByLaw({ referencePower: power, referenceSpeed: at, speed, exponent }),
-    'power the propeller asks',
+    'power the propeller absorbs',
     'P',
   );
 }

@@ -85,7 +85,7 @@ function maySwallow({ entry, part, line, vessel }: OnlyUse): boolean {
   );
 }
 
-/** The facts of the entry that the place does not say otherwise, with their comments, laid out below one another. */
+/** The facts of the entry that the place does not override, with their comments, laid out below one another. */
 function factsOf(entry: EntryReading, part: PartReading, text: string, eol: string): string | undefined {
   const { block } = entry.host;
   if (!block) return undefined;

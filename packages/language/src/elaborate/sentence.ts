@@ -31,7 +31,7 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
         end: reading.place.end,
         severity: 'error',
         message:
-          'I read a requirement as a thing and its bound: require speed at least 22 kn at full power, or require propellers turn outward.',
+          'Write a requirement as a quantity and its bound: require speed at least 22 kn at full power, or require propellers turn outward.',
       });
     }
     return { ...base, about: written };
@@ -69,7 +69,7 @@ export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption
       end: reading.place.end,
       severity: 'error',
       message:
-        'I read an assumption as a thing, its value and why: assume gear efficiency 97 % because "rating note".',
+        'Write an assumption as a quantity, its value and the reason: assume gear efficiency 97 % because "rating note".',
     });
   }
   const outside = value ? checkAssumption(reading, about, value, tell) : undefined;

@@ -354,7 +354,7 @@ function duplicateNames(reading: DocumentReading): Problem[] {
         start: one.namePlace.start,
         end: one.namePlace.end,
         severity: 'error',
-        message: `There are two of ${key} in this file: I use the first. Give each its own name.`,
+        message: `There are two of ${key} in this file: the first counts. Give each its own name.`,
       });
     }
     seen.set(key, one);

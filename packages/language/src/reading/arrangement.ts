@@ -228,7 +228,7 @@ function swallowedAction(
     start: name.offset,
     end: name.end,
     severity: 'error',
-    message: `"${name.text}" means nothing here. Did you mean "${action}"?`,
+    message: `Unknown word "${name.text}". Did you mean "${action}"?`,
     choices: [{ title: `Write ${action}`, text: action }],
   });
   return { action };

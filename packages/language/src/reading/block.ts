@@ -120,7 +120,7 @@ export function keep(reading: BlockReading, found: FactReading): void {
       start: found.words.start,
       end: found.value?.end ?? found.words.end,
       severity: 'error',
-      message: `"${row.words}" stands twice in this ${reading.host.vocabulary.title}; I use the first. Keep the one that is true.`,
+      message: `"${row.words}" is written twice in this ${reading.host.vocabulary.title}; the first counts. Keep the one that is true.`,
     });
   } else reading.fields[row.field] = fact;
 }

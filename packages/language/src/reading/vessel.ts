@@ -266,7 +266,7 @@ function withoutSwallowed(context: ReadContext, tokens: Tok[]): Tok[] {
     start,
     end,
     severity: 'error',
-    message: `"${text}" means nothing here. Did you mean "${meant}"?`,
+    message: `Unknown word "${text}". Did you mean "${meant}"?`,
     choices: [{ title: `Write ${meant}`, text: meant }],
   });
   context.strayLine = line;

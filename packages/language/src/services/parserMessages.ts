@@ -10,8 +10,8 @@ export class ParserMessages extends LangiumParserErrorMessageProvider {
   override buildMismatchTokenMessage({ expected, actual }: Mismatch): string {
     const wanted = expected.name === 'EOF' ? 'the end of the file' : `"${expected.LABEL ?? expected.name}"`;
     return actual.image
-      ? `I expected ${wanted} before "${actual.image}".`
-      : `The text ends where I expected ${wanted}.`;
+      ? `Expected ${wanted} before "${actual.image}".`
+      : `The text ends where ${wanted} was expected.`;
   }
 
   override buildNoViableAltMessage({ actual }: NoAlternative): string {

@@ -16,7 +16,9 @@ it.each([
     );
     await language.project.load(document);
     const check = language.project.check(document);
-    expect(findingsOf(check).filter(one => one.message.startsWith('Blocks stand 24 deep'))).toHaveLength(1);
+    expect(findingsOf(check).filter(one => one.message.startsWith('Blocks are nested 24 deep'))).toHaveLength(
+      1,
+    );
     expect(check.entries[0]?.reading.facts.fields.lowIdle).toBeDefined();
   },
 );

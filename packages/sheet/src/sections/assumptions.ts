@@ -53,7 +53,12 @@ function defaults(sheet: Sheet): Block | undefined {
   if (rows.size === 0) return undefined;
   return table(
     'Defaults used where nothing is declared',
-    [{ title: 'Quantity' }, { title: 'Default', wide: true }, { title: 'Replace by' }, { title: 'First used in' }],
+    [
+      { title: 'Quantity' },
+      { title: 'Default', wide: true },
+      { title: 'Replace by' },
+      { title: 'First used in' },
+    ],
     [...rows.values()],
   );
 }

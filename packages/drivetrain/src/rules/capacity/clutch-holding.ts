@@ -113,8 +113,8 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     what,
     numbers: `${numbers}, ${factor} required`,
     remedy:
-      '. It would slip and burn on a shift or a torque peak. It takes more faces, ' +
-      'more oil pressure within what the maker allows, or a larger gear.',
+      '. It would slip and burn on a shift or a torque peak. Fit more faces or a larger gear, ' +
+      'or raise the oil pressure within what the maker allows.',
     related: [{ at: peak.torque.origin ?? line.origin, message: 'peak torque of the engine' }],
   });
 }

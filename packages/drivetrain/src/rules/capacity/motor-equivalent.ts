@@ -96,7 +96,7 @@ function check(context: LineContext): Verdict | undefined {
         place,
         capacity: renamed(power, 'continuous power of the motor', 'P_max'),
         demand: renamed(claim.y, 'power of the claim', 'P_d'),
-        message: `${line.name}: ${nameOf(motor)} is said to equal ${tell(claim.y)} and gives ${tell(power)} at most, at any ratio. It takes a motor of ${tell(claim.y)} or more.`,
+        message: `${line.name}: ${nameOf(motor)} is said to equal ${tell(claim.y)} and gives ${tell(power)} at most, at any ratio. Fit a motor of ${tell(claim.y)} or more.`,
       });
     }
     const known =

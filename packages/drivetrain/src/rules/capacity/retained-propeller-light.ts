@@ -58,7 +58,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.cannotTell(open, {
       place,
       workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
-      message: `${line.name}: at rated speed the kept propeller asks ${shareWords(result)} of the ${analysis.tell(available)} that reach it. Whether it takes at least ${percent(LEAST)} cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
+      message: `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} that reach it. Whether it absorbs at least ${percent(LEAST)} cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
     });
   }
   const taken = asked.high!;

@@ -77,7 +77,7 @@ function check(context: LineContext): Verdict | undefined {
       capacity: leftToTrial(available),
       demand,
       workings: [demand, available],
-      message: `${line.name}: the retained propeller asks ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} that reach it ${turns}.`,
+      message: `${line.name}: the retained propeller absorbs ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} that reach it ${turns}.`,
     });
   }
   const share = least;
@@ -86,7 +86,7 @@ function check(context: LineContext): Verdict | undefined {
       place,
       workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
       message:
-        `${line.name}: at rated speed the kept propeller asks ${shareWords(result)} of the ${analysis.tell(available)} that reach it, ${turns}. ` +
+        `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} that reach it, ${turns}. ` +
         `Up to ${percent(MOST)} is left to a trial; whether it stays under that cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
     });
   }

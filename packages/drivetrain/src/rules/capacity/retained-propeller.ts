@@ -52,7 +52,7 @@ export function retainedPropeller(
     for (const field of unscaled.length > 0 ? unscaled : changed)
       open.miss(
         {
-          what: `power that ${line.name}'s propeller asks with its ${wordsOf(field)} changed`,
+          what: `power that ${line.name}'s propeller absorbs with its ${wordsOf(field)} changed`,
           host: propeller.origin,
           property: wordsOf(field),
         },
@@ -91,7 +91,7 @@ function sharedPower({ low, high }: Bounds, context: LineContext, was: ShaftLine
   if (then === now) return { ...(low ? { low } : {}), ...(high ? { high } : {}) };
   open.miss(
     {
-      what: `what the propeller of ${line.name} asks at the speed that ${now} ${now === 1 ? 'line' : 'lines'} give, where ${then} drove the vessel before: a trial or a propeller calculation`,
+      what: `what the propeller of ${line.name} absorbs at the speed that ${now} ${now === 1 ? 'line' : 'lines'} give, where ${then} drove the vessel before: a trial or a propeller calculation`,
       host: line.propeller!.origin,
       property: 'propeller',
     },

@@ -119,7 +119,7 @@ function check(context: LineContext): Verdict | undefined {
     message:
       `${line.name}: torque of the retained shaft rises ${percent(rise)}, from ${numbers}${at}; ${margin}. ` +
       (weak
-        ? `No published use of the small-craft formula allows less than ${LEAST_FACTOR}: it takes a larger or stronger shaft.`
+        ? `No published use of the small-craft formula allows less than ${LEAST_FACTOR}: fit a larger or stronger shaft.`
         : 'Show that it holds, fit a larger or stronger one, or take a shallower ratio.'),
     related: [
       ...(line.gear

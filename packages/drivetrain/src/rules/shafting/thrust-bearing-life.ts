@@ -92,7 +92,7 @@ function check(context: LineContext): Verdict | undefined {
     return waits(say, needs, place, `${line.name}: whether ${name} lasts as long as required`);
   const { life, thrust, speed, basis } = found;
   const load = `${analysis.tell(thrust, 3)} at ${analysis.tell(speed, 3)} (${basis})`;
-  const numbers = `${name} lasts ${hours(life)} under ${load}; required are ${hours(wanted.life)}, ${wanted.said}`;
+  const numbers = `${name} lasts ${hours(life)} under ${load}; required: ${hours(wanted.life)}, ${wanted.said}`;
   const rated = rating.dynamicRating!;
   return say.compare({
     place,
@@ -123,7 +123,7 @@ function wantedLife(
   const own = vessel.criteria?.thrustBearingLife;
   if (own) {
     const life = needs.fact(own, {
-      what: 'life wanted of the thrust bearing',
+      what: 'life required of the thrust bearing',
       host: vessel.criteria!.origin,
       property: 'thrust bearing life at least',
     });

@@ -54,7 +54,7 @@ function check(context: LineContext): Verdict | undefined {
   const place = line.gear?.ratioUsed?.origin ?? line.gear?.origin ?? line.origin;
   const before = analysisOf(kept.line);
   const needs = new Needs();
-  missChanged(needs, line.propeller!, changedOf(kept, SPEED_RESTS_ON), 'boat speed at an engine speed');
+  missChanged(needs, line.propeller!, changedOf(kept, SPEED_RESTS_ON), 'vessel speed at an engine speed');
   const now = needs.take(analysis.overallRatio('ahead'));
   const then = needs.take(before.overallRatio('ahead'));
   const speeds = [ratedShaftSpeed(before, needs), ratedShaftSpeed(analysis, needs)] as const;

@@ -77,5 +77,5 @@ function whatIsWrong(concern: UnitConcern): string {
   if (kind === 'ambiguous unit') return `"${unit}" in "${property} ${written}" means more than one unit.`;
   if (kind === 'wrong dimension')
     return `"${property}" is a ${dimension}, and "${unit}" does not measure one.`;
-  return `"${unit}" in "${property} ${written}" is no unit that I know.`;
+  return `"${unit}" in "${property} ${written}" is not a known unit.`;
 }

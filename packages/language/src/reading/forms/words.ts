@@ -87,7 +87,7 @@ export function closed(cursor: Cursor, token: { start: number; end: number; text
     cursor.problem(
       'text/open-quote',
       token,
-      'The closing quote is missing: I read the text up to the end of the line.',
+      'The closing quote is missing: the text is read up to the end of the line.',
       [{ title: 'Close the quote', text: `${token.text.trimEnd()}"` }],
     );
   }

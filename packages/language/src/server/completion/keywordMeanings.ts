@@ -1,6 +1,6 @@
 import { KEYWORDS, WORDS } from '../hover/words.js';
 
-/** What the words of the grammar mean that hovers say otherwise, beside the part or value that they belong to. */
+/** What the words of the grammar mean whose hovers depend on context, beside the part or value that they belong to. */
 const MORE: Readonly<Record<string, string>> = {
   engine: 'The engine of a line, or a catalogue entry for one: rotation, ratings, speeds, housing.',
   motor: 'An electric motor: power, torque and speed over its range; it turns either way.',
@@ -19,7 +19,7 @@ const MORE: Readonly<Record<string, string>> = {
   of: 'The arrangement that was run.',
   'remove shaftline': 'A line that was there as found, and goes.',
   for: 'What the reason is for: same hand, inward turning or unequal ratios.',
-  duty: 'Duty class that the vessel is specified for, with her hours a year.',
+  duty: 'Duty class that the vessel is specified for, with its hours a year.',
   hull: 'Form and size of the hull, for speed and resistance.',
   at: 'The speed or the point that the figure holds at.',
   x: 'Number by size: `4 x 1/2 in`.',

@@ -16,7 +16,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   heavy: 'Heavy duty class, below continuous. Makers use the words differently: the hours count.',
   continuousDuty: 'Heaviest duty class: full power without limit of time.',
   mirrors:
-    'Takes the parts of another line. Facts that have a hand, as propeller hand, ahead clutch and pump index, are never taken over: write them.',
+    'Takes the parts of another line. Handed facts (propeller hand, ahead clutch, pump index) are never mirrored: declare them here.',
   revises:
     'The repower: each part of the arrangement before is replaced, retained, modified or removed here.',
   unknown:

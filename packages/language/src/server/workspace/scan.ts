@@ -84,7 +84,7 @@ export class WorkspaceScan extends DefaultWorkspaceManager {
         folders += 1;
         if (folders > SCAN_LIMITS.folders || found.length >= SCAN_LIMITS.files) {
           this.tell(
-            `The workspace is large: I read ${found.length} specs of ${folder.path} ahead of time, and the others when they are opened or imported.`,
+            `The workspace is large: ${found.length} specs of ${folder.path} were read ahead of time; the others are read when they are opened or imported.`,
           );
           return found;
         }

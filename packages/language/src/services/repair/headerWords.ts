@@ -31,7 +31,7 @@ export function headerWords(tokens: readonly Token[], types: Readonly<Record<str
     const tokenType = types[join]!;
     mended[index] = { ...token, tokenType, tokenTypeIdx: tokenType.tokenTypeIdx! };
     errors.push({
-      ...errorAt(token, `"${image}" means nothing here. Did you mean "${join}"?`),
+      ...errorAt(token, `Unknown word "${image}". Did you mean "${join}"?`),
       meant: join,
     });
   }

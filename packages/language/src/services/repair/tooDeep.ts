@@ -3,7 +3,7 @@ import type { Repaired, Token } from './tokens.js';
 /** No spec nests half as deep; the parser's work grows faster than the depth, so what lies deeper is left out. */
 const DEEPEST = 24;
 
-const MESSAGE = 'Blocks stand';
+const MESSAGE = 'Blocks are nested';
 
 /** Leaves out what stands in blocks within blocks beyond all sense, with one message where that begins. */
 export function tooDeep(tokens: readonly Token[]): Repaired | undefined {
@@ -17,7 +17,7 @@ export function tooDeep(tokens: readonly Token[]): Repaired | undefined {
     if (token.image === '}' && depth > 0) depth -= 1;
   }
   if (!first) return undefined;
-  const message = `${MESSAGE} ${DEEPEST} deep here and go deeper: I read no further in. Look for closing braces that are missing above.`;
+  const message = `${MESSAGE} ${DEEPEST} deep here and go deeper: nothing deeper is read. Look for closing braces that are missing above.`;
   const { startOffset: offset, startLine: line, startColumn: column } = first;
   return { tokens: kept, errors: [{ offset, line, column, length: 1, message }] };
 }
