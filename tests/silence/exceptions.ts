@@ -1,4 +1,5 @@
-import type { Change } from './change.js';
+import type { Change, Lost } from './change.js';
+import type { Judged } from './rejudge.js';
 
 /** What may happen all the same, with its reason. */
 interface Exception {
@@ -6,6 +7,8 @@ interface Exception {
   readonly rule?: RegExp;
   readonly about?: RegExp;
   readonly how?: RegExp;
+  /** Only where the sheet says that nothing of it was assessed. */
+  readonly notAssessed?: true;
   readonly because: string;
 }
 
@@ -19,7 +22,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'ij',
-    rule: /^shafting\/diameter$/,
+    rule: /^(shafting\/diameter|interface\/torsional-stress)$/,
     about: /^(coupling end diameter|taper large end)$/,
     because:
       'an end of which nothing is said is as thick as the shaft; one that is turned down is another shaft',
@@ -57,10 +60,48 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'b',
-    rule: /^rotation\/turning-requirement$/,
+    rule: /^(rotation\/turning-requirement|trace\/requirement-met)$/,
     about: /^behind$/,
     because:
       'an arrangement that another revises is as found, and requirements are about proposals: the other one fails it',
+  },
+  {
+    letters: 'a',
+    rule: /^(propeller\/tip-clearance|shafting\/(overhang|thrust-capacity|tube-bore))$/,
+    how: /became silence/,
+    notAssessed: true,
+    because: 'the only fact of its subject: then that stands under Not assessed',
+  },
+  {
+    letters: 'a',
+    rule: /^(paper\/place-against-entry|rotation\/sheet-view)$/,
+    how: /became silence/,
+    because:
+      'what fails is that two statements of one thing disagree; with one of them gone there are not two, and what rests on it asks for it',
+  },
+  {
+    letters: 'a',
+    rule: /^propeller\/tolerance-class$/,
+    how: /became silence/,
+    because: 'what fails is that an order leaves out its class; without the facts of an order it is none',
+  },
+  {
+    letters: 'j',
+    rule: /^units\/near-miss$/,
+    because: 'what fails is that two figures nearly agree; one that is ten times the other does not',
+  },
+  {
+    letters: 'i',
+    rule: /^propeller\/tip-clearance$/,
+    about: /^tip clearance$/,
+    because:
+      'it is measured, the axis to the hull only leaves it by reckoning: what is measured goes before, and another rule holds the two together',
+  },
+  {
+    letters: 'i',
+    rule: /^shafting\/bearing-water$/,
+    about: /^water from$/,
+    because: 'a strut of which nothing is said is open to the sea; one that is fed is another bearing',
   },
   {
     letters: 'a',
@@ -72,14 +113,15 @@ export const EXCEPTIONS: readonly Exception[] = [
 
 export function exceptionFor(
   { letter, about }: Pick<Change, 'letter' | 'about'>,
-  rule: string,
-  how: string,
+  { rule, subject, how }: Lost,
+  after: Pick<Judged, 'isNotAssessed'>,
 ): Exception | undefined {
   return EXCEPTIONS.find(
     one =>
       one.letters.includes(letter) &&
       (one.rule?.test(rule) ?? true) &&
       (one.about?.test(about) ?? true) &&
-      (one.how?.test(how) ?? true),
+      (one.how?.test(how) ?? true) &&
+      (!one.notAssessed || after.isNotAssessed(rule, subject)),
   );
 }

@@ -1,4 +1,4 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import { createTailshaftCore, type FileCheck } from '@tailshaft/language';
 import { type Value, valuesBehind } from '@tailshaft/mechanics';
 import { EmptyFileSystem, type LangiumDocument, URI } from 'langium';
@@ -25,6 +25,8 @@ export interface Judged {
   readonly told: readonly Told[];
   /** Errors of the text, in words: what the author is told before anything is judged. */
   readonly refused: readonly string[];
+  /** Whether the rule is silent there because nothing of its subject is declared, as the sheet then says. */
+  readonly isNotAssessed: (rule: string, subject: string) => boolean;
 }
 
 /** Making the parser takes longer than a hundred judgements: all benches share it. */
@@ -49,12 +51,28 @@ export class Bench {
     this.document.parseResult = await language.parser.AsyncParser!.parse(text, undefined as never);
     await language.project.load(this.document);
     const check = language.project.check(this.document);
-    return { text, check, told: toldOf(check), refused: refusalsOf(check) };
+    return {
+      text,
+      check,
+      told: toldOf(check),
+      refused: refusalsOf(check),
+      isNotAssessed: (rule, subject) => isNotAssessed(check, rule, subject),
+    };
   }
 }
 
 function refusalsOf(check: FileCheck): string[] {
   return check.problems.filter(one => one.severity === 'error').map(one => `${one.code}: ${one.message}`);
+}
+
+function isNotAssessed({ vessels }: FileCheck, rule: string, subject: string): boolean {
+  return vessels.some(({ vessel, verdicts }) =>
+    silentTopics(vessel, verdicts, vessel.arrangements).some(
+      topic =>
+        topic.rules.includes(rule) &&
+        topic.subjects.some(path => subject === path || subject.startsWith(`${path}.`)),
+    ),
+  );
 }
 
 function toldOf(check: FileCheck): Told[] {

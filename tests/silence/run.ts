@@ -80,12 +80,13 @@ export async function runOver(specs: readonly Base[], { seed, share, seconds }: 
 
 async function convict(spec: Base, base: Judged, change: Change, bench: Bench): Promise<Conviction[]> {
   const words = ({ rule, subject, how }: Lost) => `${rule} ${subject} ${how}`;
-  const all = lostBy(change, base, await bench.judge(change.text)) ?? [];
+  const after = await bench.judge(change.text);
+  const all = lostBy(change, base, after) ?? [];
   const ofHalves = new Set<string>();
   for (const half of all.length > 0 ? (change.halves ?? []) : [])
     for (const one of lostBy(change, base, await bench.judge(half)) ?? []) ofHalves.add(words(one));
   return all
-    .filter(one => !ofHalves.has(words(one)) && !exceptionFor(change, one.rule, one.how))
+    .filter(one => !ofHalves.has(words(one)) && !exceptionFor(change, one, after))
     .map(({ rule, how }) => ({
       key: `${change.letter} ${rule} | ${change.about} | ${how}`,
       spec: spec.name,

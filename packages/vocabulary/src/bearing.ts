@@ -38,7 +38,11 @@ export const BEARING: Vocabulary = {
       quantity('length'),
       'Bore of the strut or tube that holds the bearing.',
       'housing bore 2 5/8 in',
-      { range: between('8 mm', '3 m'), absent: 'made for its bearing' },
+      {
+        range: between('8 mm', '3 m'),
+        absent:
+          'made for its bearing; where another bore of the shaft is declared and none of this bearing, an open question',
+      },
     ),
     row(
       'lubrication',

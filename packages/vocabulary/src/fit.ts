@@ -428,7 +428,11 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Width of the key in the half-coupling.',
     'coupling key width 7/16 in',
-    { range: between('1 mm', '250 mm'), absent: 'no key at the coupling' },
+    {
+      range: between('1 mm', '250 mm'),
+      absent:
+        'no key at the coupling; an open question where the end is turned for one and a keyway would decide',
+    },
   ),
   shaft(
     'seal',

@@ -396,7 +396,10 @@ export const GEAR: Vocabulary = {
       quantity('force'),
       'Propeller thrust that its bearing may carry.',
       'thrust at most 18 kN',
-      { range: between('50 N', '10 MN'), absent: 'no thrust bearing rated' },
+      {
+        range: between('50 N', '10 MN'),
+        absent: 'no thrust bearing rated; where a coupling says that it passes thrust, an open question',
+      },
     ),
     row(
       'oilPressure',

@@ -44,6 +44,9 @@ const TORSION_FACTOR = given('shock factor of torsion', 'C_t', 'number', 1, {
   assumed: '1.0: turning shaft, steady or gradual load (ASME code)',
 });
 
+/** What the ASME code allows where a keyway is cut, as a share of the plain shaft. */
+export const KEYWAY_FACTOR = 0.75;
+
 /** The propeller shaft under torque, thrust and the weight of its overhung propeller, station by station. */
 export function combinedStress(
   line: ShaftLine,
@@ -89,7 +92,7 @@ function stressAt(station: ShaftStation, { torque, thrust }: ShaftLoad, bar: Bar
     allowed: asmeAllowedShear({
       tensileYield,
       tensileStrength,
-      keywayFactor: given('keyway factor', 'k_w', 'number', keyway ? 0.75 : 1, {
+      keywayFactor: given('keyway factor', 'k_w', 'number', keyway ? KEYWAY_FACTOR : 1, {
         assumed: keyway ? 'a keyway is cut there' : 'no keyway there',
       }),
     }),

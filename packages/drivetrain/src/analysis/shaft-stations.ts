@@ -21,6 +21,8 @@ export interface ShaftStation {
   /** Bending moment from the weight of the propeller. */
   readonly moment: Value<'torque'>;
   readonly keyway: boolean;
+  /** An end that is made for a coupling, of which nothing says whether it is keyed: then `keyway` is false. */
+  readonly keyOpen?: true;
   /** Which of its diameters it is of. */
   readonly of: SizedSection;
   /** False at ends that are turned down: a thicker bar does not thicken them. */
@@ -104,6 +106,7 @@ export function shaftStations(shaft: Shaft, propeller: Propeller, needs: Needs):
         assumed: 'none at the coupling end: the bearings carry it',
       }),
       keyway: couplingKey,
+      ...(couplingKey ? {} : { keyOpen: true }),
       of: first,
       fullDiameter: !shaft.couplingEnd,
     });

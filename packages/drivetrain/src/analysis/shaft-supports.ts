@@ -3,6 +3,7 @@ import {
   massPerLength,
   ratioInSeries,
   renamed,
+  type Source,
   shaftSpeedThroughGear,
   steppedSpanWhirlingLeast,
   steppedSpanWhirlingMost,
@@ -23,6 +24,8 @@ import {
 } from './shaft-sections.js';
 import { gradeOf, wantedOf } from './shaft-strength.js';
 import { gearRatio, transferRatio } from './speeds.js';
+
+const PLACES: Source = { title: 'difference of the declared places', confidence: 'common practice' };
 
 /** A place that holds the shaft, measured aft from its own forward coupling face. */
 export interface Support {
@@ -84,9 +87,19 @@ export function spansOf(shaft: Shaft, before: Shaft | undefined, needs: Needs): 
   return supports.slice(1).map((to, index) => {
     const from = supports[index]!;
     const name = `${from.name} to ${to.name}`;
-    const length = given(`span from ${name}`, 'L', 'length', to.at - from.at, {
-      assumed: 'difference of the declared places',
-    });
+    const length: Value<'length'> = {
+      label: `span from ${name}`,
+      symbol: 'L',
+      dimension: 'length',
+      si: to.at - from.at,
+      working: {
+        name: 'span between two places',
+        text: 'the place further aft less the one before it',
+        inputs: [from, to].flatMap(one => one.bearing?.position?.value ?? []),
+        source: PLACES,
+        range: [],
+      },
+    };
     return { name, length, from, to };
   });
 }

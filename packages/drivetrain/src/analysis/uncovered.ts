@@ -1,6 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
-import { nameOf, type Part, type Role } from '../model/part.js';
+import { home, nameOf, type Part, type Role } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 
 /** Something in a line that the language lets through and the checks do not understand. */
@@ -15,6 +15,8 @@ export interface Uncovered {
   readonly refused: boolean;
   /** Every declared fact that the load path takes from the parts concerned: nothing that rests on one of them is judged. */
   readonly facts: ReadonlySet<Fact<unknown>>;
+  /** Where those parts and their entries stand: what is looked for there and left out rests on them as well. */
+  readonly hosts: ReadonlySet<Origin>;
 }
 
 /** Parts of which a line has one. */
@@ -34,6 +36,7 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
       property: role,
       refused: true,
       facts: factsOf(parts),
+      hosts: hostsOf(parts),
     });
   }
   if (line.engine && line.motor)
@@ -44,8 +47,13 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
       property: 'motor',
       refused: false,
       facts: factsOf([line.engine, line.motor]),
+      hosts: hostsOf([line.engine, line.motor]),
     });
   return found;
+}
+
+function hostsOf(parts: readonly Part[]): ReadonlySet<Origin> {
+  return new Set(parts.flatMap(one => [one.origin, home(one)]));
 }
 
 /** Fields of a part that the load path does not run through: its size, its fit, its papers. */

@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import { likewise } from '../model/reads.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
 import { NO_ROUTES, type Verdict } from './verdict.js';
 
@@ -53,7 +54,7 @@ function withSafeRoutes(verdict: Verdict): Verdict {
       return [];
     }
   };
-  return { ...verdict, routes };
+  return likewise({ ...verdict, routes }, verdict);
 }
 
 function saidBy(error: unknown): string {

@@ -9,7 +9,8 @@ import { applyAcceptances } from './acceptance.js';
 import type { AcceptancePolicy } from './acceptance-policy.js';
 import { withAnswers } from './answers.js';
 import type { Context, EntryContext } from './context.js';
-import { disputedBy, type Resting, settled, whileDisputed } from './settle.js';
+import { disputedBy, underTheirDispute } from './disputes.js';
+import { type Resting, settled } from './settle.js';
 import { whileUncovered } from './uncovered.js';
 import type { Missing, Verdict } from './verdict.js';
 
@@ -55,7 +56,7 @@ export function judgeVessel(
   }
   const covered = whileUncovered(all, vessel);
   const disputed = disputedBy(covered);
-  const verdicts = covered.map(one => whileDisputed(one, disputed));
+  const verdicts = underTheirDispute(covered, disputed);
   const accepted = applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today, policy);
   return rules.some(one => one.id === REQUIREMENT_MET.id) ? withAnswers(accepted, vessel) : accepted;
 }
@@ -86,7 +87,7 @@ export function judgeEntry(context: EntryContext, rules: readonly Rule[] = RULES
     else if (rule.scope === 'units') all.push(...settled(rule, at, () => rule.check(units)));
   }
   const disputed = disputedBy(all);
-  return all.map(one => whileDisputed(one, disputed));
+  return underTheirDispute(all, disputed);
 }
 
 /** Findings and open questions: what a person must look at. */

@@ -1,6 +1,6 @@
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
-import { type AbsentRead, type Reads, recorded } from '../model/reads.js';
+import { type AbsentRead, type Reads, readsOf, recorded } from '../model/reads.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
 import { isolated, type Judged } from './isolate.js';
 import type { Missing, Verdict } from './verdict.js';
@@ -22,25 +22,10 @@ export function settled(rule: Rule, about: Judged, check: () => Verdicts): Resti
     const asked = openIn(reads).filter(one => !isAskedBy(rule, one));
     return asked.length > 0 ? [{ verdict: ask(rule, about, asked.map(missingFact)), reads, rule }] : [];
   }
-  return said.map(verdict => ({ verdict: withheld(rule, verdict, reads), reads, rule }));
-}
-
-/** The facts that contradict each other, as the failing verdicts say. */
-export function disputedBy(all: readonly Resting[]): ReadonlySet<Fact<unknown>> {
-  return new Set(all.flatMap(({ verdict }) => (verdict.outcome === 'fails' ? (verdict.disputes ?? []) : [])));
-}
-
-/** A verdict as it stands while some of the facts that it rests on contradict others: it cannot be told. */
-export function whileDisputed({ verdict, reads }: Resting, disputed: ReadonlySet<Fact<unknown>>): Verdict {
-  if (disputed.size === 0 || verdict.disputes || !isJudged(verdict)) return verdict;
-  const at = [...reads.facts].filter(one => disputed.has(one));
-  if (at.length === 0) return verdict;
-  return {
-    ...verdict,
-    outcome: 'cannot tell',
-    message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: it cannot be told until that is settled.`,
-    missing: at.map(missingFact),
-  };
+  return said.map(verdict => {
+    const own = readsOf(verdict, reads);
+    return { verdict: withheld(rule, verdict, own), reads: own, rule };
+  });
 }
 
 function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
@@ -146,7 +131,7 @@ function wordsFor(property: string, of: string | undefined): string {
   return of ? `${said} of the ${of}` : said;
 }
 
-function missingFact(fact: Fact<unknown>): Missing {
+export function missingFact(fact: Fact<unknown>): Missing {
   const home = homeOfFact(fact);
   const property = home?.property ?? fact.written;
   return {
@@ -158,16 +143,16 @@ function missingFact(fact: Fact<unknown>): Missing {
   };
 }
 
-function wordsOf(fact: Fact<unknown>): string {
+export function wordsOf(fact: Fact<unknown>): string {
   const property = homeOfFact(fact)?.property;
   const kind = fact.evidence?.kind;
   return `${property ? `the ${property} ` : ''}${fact.written}${kind ? ` (${kind})` : ''}`;
 }
 
-function list(words: readonly string[]): string {
+export function list(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
-function isJudged({ outcome }: Verdict): boolean {
+export function isJudged({ outcome }: Verdict): boolean {
   return outcome === 'holds' || outcome === 'fails';
 }

@@ -1,4 +1,6 @@
+import type { Origin } from '@tailshaft/mechanics';
 import { type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
+import type { AbsentRead } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import type { Resting } from './settle.js';
 import type { Missing, Verdict } from './verdict.js';
@@ -16,7 +18,10 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
     const { verdict, reads, rule } = one;
     if (rule.judgesCover || verdict.outcome === 'cannot tell') return one;
     const why = uncovered.filter(
-      ({ facts, line }) => isAbout(verdict, line) && [...reads.facts].some(fact => facts.has(fact)),
+      ({ facts, hosts, line }) =>
+        isAbout(verdict, line) &&
+        ([...reads.facts].some(fact => facts.has(fact)) ||
+          [...reads.absent.values()].some(one => onPath(one, hosts))),
     );
     if (why.length === 0) return one;
     const title = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);
@@ -32,6 +37,11 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
       },
     };
   });
+}
+
+/** What is left out has a meaning or is an open question: only the second is something of the load path that nobody knows. */
+function onPath({ host, takenAs }: AbsentRead, hosts: ReadonlySet<Origin>): boolean {
+  return takenAs === undefined && hosts.has(host);
 }
 
 function isAbout({ subject }: Verdict, { path, arrangement }: ShaftLine): boolean {

@@ -52,6 +52,32 @@ export function recorded<T>(work: () => T): { readonly value: T; readonly reads:
   }
 }
 
+const ownReads = new WeakMap<object, Reads>();
+
+/** Makes one of several results, so that it rests on what its own making read, and not on what the others did. */
+export function apart<T extends object>(make: () => T): T {
+  const { value, reads } = recorded(make);
+  ownReads.set(value, reads);
+  return value;
+}
+
+/** A copy of a result rests on what the result does. */
+export function likewise<T extends object>(copy: T, result: object): T {
+  const own = ownReads.get(result);
+  if (own) ownReads.set(copy, own);
+  return copy;
+}
+
+/** What a result rests on: what was read for all of them, and for it alone. */
+export function readsOf(result: object, shared: Reads): Reads {
+  const own = ownReads.get(result);
+  if (!own) return shared;
+  return {
+    facts: new Set([...shared.facts, ...own.facts]),
+    absent: new Map([...shared.absent, ...own.absent]),
+  };
+}
+
 /** Does a piece of work whose reading proves nothing: which unit a figure is told in, the name of a part. */
 export function aside<T>(work: () => T): T {
   const outer = open;

@@ -151,8 +151,11 @@ const TOPICS: readonly Topic[] = [
 ];
 
 /** Topics of the arrangements that will be built of which nothing is declared, and the rules that are silent for it. */
-export function silentTopics(vessel: Vessel, verdicts: readonly Verdict[]): SilentTopic[] {
-  const planned = proposalsOf(vessel);
+export function silentTopics(
+  vessel: Vessel,
+  verdicts: readonly Verdict[],
+  planned: readonly Arrangement[] = proposalsOf(vessel),
+): SilentTopic[] {
   return TOPICS.flatMap(({ of, rules, concerns, arrangements }) => {
     const spoken = verdicts.filter(one => rules.includes(one.rule)).map(one => one.subject);
     const speaks = (path: string) => spoken.some(one => one === path || one.startsWith(`${path}.`));

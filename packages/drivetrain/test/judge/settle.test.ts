@@ -9,8 +9,9 @@ import {
   sayFor,
   type Verdict,
 } from '../../src/index.js';
-import { disputedBy, settled, whileDisputed } from '../../src/judge/settle.js';
-import { aside } from '../../src/model/reads.js';
+import { disputedBy, underTheirDispute, whileDisputed } from '../../src/judge/disputes.js';
+import { settled } from '../../src/judge/settle.js';
+import { apart, aside } from '../../src/model/reads.js';
 
 const PLACE = { name: 'place' } as never;
 const ABOUT = { subject: 'proposed.Port', place: PLACE };
@@ -84,6 +85,20 @@ describe('what a check looked at decides what it may say', () => {
     expect(whileDisputed(resting(say.fails(told)), disputed).outcome).toBe('cannot tell');
     expect(whileDisputed(contradiction[0]!, disputed).outcome).toBe('fails');
   });
+
+  test('what waits for a contradiction is told under it', () => {
+    const heard = fact({});
+    const all = [
+      ...settled(RULE, ABOUT, () => say.fails({ ...told, disputes: [heard] })),
+      ...settled({ ...RULE, id: 'test/resting' }, ABOUT, () => {
+        void heard.value;
+        return sayFor({ ...RULE, id: 'test/resting' }, ABOUT.subject).holds(told);
+      }),
+    ];
+    const [contradiction, resting] = underTheirDispute(all, disputedBy(all));
+    expect(resting!.outcome).toBe('cannot tell');
+    expect(contradiction!.explains).toEqual([{ rule: 'test/resting', subject: ABOUT.subject }]);
+  });
 });
 
 describe('the record of what was read', () => {
@@ -93,6 +108,18 @@ describe('the record of what was read', () => {
     const kept = new Kept();
     const take = () => recorded(() => kept.once('key', () => heard.value)).reads.facts.size;
     expect([take(), take()]).toEqual([1, 1]);
+  });
+
+  test('of one result that is made apart is not that of the others', () => {
+    const open = fact({ value: undefined, written: 'unknown' });
+    const said = settled(RULE, ABOUT, () => [
+      apart(() => {
+        void open.value;
+        return say.holds(told);
+      }),
+      apart(() => say.holds(told)),
+    ]);
+    expect(said.map(one => one.verdict.outcome)).toEqual(['cannot tell', 'holds']);
   });
 
   test('is of the work alone, and leaves out what is looked at in passing', () => {

@@ -63,7 +63,7 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => routesToOther(context),
     });
   }
-  if (!duty.hours || !rating.hours) return undefined;
+  if (!duty.hours && !rating.hours) return undefined;
   const needs = new Needs();
   const hours = needs.fact(duty.hours, {
     what: `hours a year of vessel ${vessel.name}`,
@@ -84,12 +84,12 @@ function check(context: LineContext): Verdict | undefined {
   }
   return say.compare({
     place,
-    related: [...related, { at: rating.hours.origin, message: 'hours that the rating allows' }],
+    related: [...related, { at: rating.hours!.origin, message: 'hours that the rating allows' }],
     capacity: allowed,
     demand: hours,
     workings: [],
-    message: `${line.name}: the ${rating.duty} rating allows ${hoursWords(rating.hours)}, the vessel runs ${hoursWords(duty.hours)}.`,
-    failMessage: `${line.name}: the vessel runs ${hoursWords(duty.hours)}, the ${rating.duty} rating of ${nameOf(engine)} allows ${hoursWords(rating.hours)}. ${instead}`,
+    message: `${line.name}: the ${rating.duty} rating allows ${hoursWords(rating.hours!)}, the vessel runs ${hoursWords(duty.hours!)}.`,
+    failMessage: `${line.name}: the vessel runs ${hoursWords(duty.hours!)}, the ${rating.duty} rating of ${nameOf(engine)} allows ${hoursWords(rating.hours!)}. ${instead}`,
     routes: () => routesToOther(context),
   });
 }

@@ -89,6 +89,7 @@ function ofEngine(context: LineContext, engine: Engine): Verdict[] {
       message:
         `${line.name}: ${over.words} of ${nameOf(engine)} is ${analysis.tell(over.torque)}, ${percent(over.torque.si / most.si - 1)} more than its ` +
         `peak torque of ${peak.written}, the largest that it has. One of the two is misread or of another rating: look both up.`,
+      disputes: [peak, over.fact],
       related: [{ at: over.fact.origin, message: `${analysis.tell(over.torque)} by power and speed` }],
     }),
   ];

@@ -75,6 +75,7 @@ function check(context: LineContext): Verdict | undefined {
         `${line.name}: the ${rating.duty} rating of ${nameOf(engine)}, ${power}, does not give ${absent.map(([, , words]) => words).join(' or ')}. ` +
         'Without them it cannot be told from a peak rating.',
       related: [{ at: engine.nameOrigin ?? engine.origin, message: `used in ${line.path}` }],
+      explains: [{ rule: 'capacity/engine-duty', subject: line.path }],
       routes: () =>
         absent.map(([property, , words, host]) => ({
           title: `Write ${words} as an open question: the sheet then lists it`,

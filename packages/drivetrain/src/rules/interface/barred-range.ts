@@ -3,7 +3,12 @@ import { BARRED_BELOW, type BarredRange, barredRanges, isForbidden } from '../..
 import type { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
 import { continuousMargin } from '../../analysis/torsional-clearance.js';
-import { hasStressData, type TorsionalStress, torsionalStressOf } from '../../analysis/torsional-stress.js';
+import {
+  hasStressData,
+  stressValue,
+  type TorsionalStress,
+  torsionalStressOf,
+} from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -143,10 +148,13 @@ function judge(
   }
   if (stress.points.some(one => one.section.shaft === shaft && isForbidden(one))) return [];
   const marked = plates.map(one => spanWords(analysis, one.low, one.high)).join(', ');
+  const most = stress.points
+    .filter(one => one.section.shaft === shaft)
+    .sort((one, other) => other.stress / other.continuous - one.stress / one.continuous)[0];
   return [
     say.holds({
       place,
-      workings,
+      workings: [...workings, ...(most ? [stressValue(most, stress)] : [])],
       message:
         needed.length === 0
           ? `${line.name}: no speed from idle up needs to be barred${marked ? `; the plate bars ${marked} of the shaft` : ''}.`

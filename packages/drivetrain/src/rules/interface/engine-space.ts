@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine, EngineFacts } from '../../model/engine.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
+import { apart } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -61,7 +62,7 @@ function check(context: LineContext): Verdict[] {
   if (!engine) return [];
   return ROOMS.flatMap(room => {
     const fact = engine[room.room];
-    return fact ? [judge(context, engine, room, fact)] : [];
+    return fact ? [apart(() => judge(context, engine, room, fact))] : [];
   });
 }
 

@@ -42,7 +42,7 @@ function check(context: LineContext): Verdict | undefined {
   const { engine, gear } = line;
   const between = inputCouplings(line).filter(one => !isDamper(one) && !one.flywheelSize && !one.rivetRing);
   const remote = between.some(one => one.kind?.value !== undefined);
-  if (!engine || !gear || remote || !(engine.housing && gear.inputHousing)) return undefined;
+  if (!engine || !gear || remote || !(engine.housing || gear.inputHousing)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const own = needs.fact(engine.housing, {
@@ -62,8 +62,8 @@ function check(context: LineContext): Verdict | undefined {
   const [one, other] = [flywheelHousing(own), flywheelHousing(its)];
   const differs = one && other ? compareHousings(one, other) : own === its ? [] : ['name'];
   const related = [
-    { at: engine.housing.origin, message: `housing of the engine: ${own}` },
-    { at: gear.inputHousing.origin, message: `housing of the gear: ${its}` },
+    { at: engine.housing!.origin, message: `housing of the engine: ${own}` },
+    { at: gear.inputHousing!.origin, message: `housing of the gear: ${its}` },
   ];
   if (differs.length === 0) {
     const threads =

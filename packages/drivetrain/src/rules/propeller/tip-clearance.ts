@@ -53,7 +53,12 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { propeller } = line;
   if (!propeller) return undefined;
-  if (!hasTipRoom(propeller) && !vessel.criteria?.tipClearance) return undefined;
+  const asked =
+    hasTipRoom(propeller) ||
+    vessel.criteria?.tipClearance ||
+    propeller.rudderClearance ||
+    propeller.strutClearance;
+  if (!asked) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const room = tipRoomOf(propeller, needs);

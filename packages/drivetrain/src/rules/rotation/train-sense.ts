@@ -101,6 +101,8 @@ function judge({ of, line, lines }: Use<Engaged>): Verdict {
       { at: train.origin, message: `the tooth counts ${does(derived).replace(/s$/, '')} the rotation` },
     ],
     workings,
+    // The teeth give the ratio too, which the sense does not contradict.
+    disputes: [clutch.output!],
     explains: foldOn(
       lines.filter(one => one.gear?.aheadClutch === undefined || one.gear.aheadClutch.value === clutch.name),
       'rotation/propeller-hand',

@@ -61,7 +61,9 @@ function check(context: LineContext): Verdict | undefined {
   if (!shaft || !line.propeller) return undefined;
   const bearings = outer(shaft);
   const bearing = aftmost(bearings);
-  return bearing && bearings.some(one => one.length) ? judge(context, shaft, bearing, bearings) : undefined;
+  if (!bearing) return undefined;
+  const asked = bearing.length ?? bearing.lubrication ?? bearings.find(one => one.length);
+  return asked && judge(context, shaft, bearing, bearings);
 }
 
 function judge(

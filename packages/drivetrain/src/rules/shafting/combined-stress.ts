@@ -1,5 +1,10 @@
 import { given, renamed, type Value } from '@tailshaft/mechanics';
-import { combinedStress, type ShaftLoad, type StationStress } from '../../analysis/combined-stress.js';
+import {
+  combinedStress,
+  KEYWAY_FACTOR,
+  type ShaftLoad,
+  type StationStress,
+} from '../../analysis/combined-stress.js';
 import { percent } from '../../analysis/telling.js';
 import { bollardThrust } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
@@ -122,10 +127,19 @@ interface Judging {
 
 const codeMargin = (one: StationStress) => marginOf(one.allowed, one.stress) ?? Number.NEGATIVE_INFINITY;
 
+/** What a keyway at the end would leave, by the ASME code. */
+const marginIfKeyed = (one: StationStress) => (KEYWAY_FACTOR * one.allowed.si) / one.stress.si - 1;
+
 function byCode(judging: Judging): Verdict {
   const { context, shaft, stresses } = judging;
   const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
+  if (stresses.some(one => one.station.keyOpen && marginIfKeyed(one) < 0))
+    judging.needs.miss({
+      what: 'whether the coupling end is keyed (its coupling key width)',
+      host: shaft.origin,
+      property: 'coupling key width',
+    });
   const weak = least(stresses, codeMargin);
   const byYield = least(stresses, one => one.yieldFactor.si);
   const numbers =

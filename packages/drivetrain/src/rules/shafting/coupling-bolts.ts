@@ -143,6 +143,7 @@ function preloadTooGreat({ line, analysis }: LineContext, coupling: Coupling): V
     message:
       `${line.name}: a preload of ${analysis.tell(preload)} stretches the ${flange.bolts!.written} bolts of ${nameOf(coupling)} past ${of}, about ` +
       `${analysis.tell(most, 3)}. One of the two is wrong: write the preload of the drawing, or fit larger or stronger bolts.`,
+    disputes: [flange.boltPreload!, flange.bolts!],
     related: [{ at: flange.bolts!.origin, message: 'size of the bolts' }],
   });
 }

@@ -13,6 +13,7 @@ import { DEFER, PRACTICE } from './sources.js';
 /** A flexible coupling behind the gear. */
 export const WITH_FLEXIBLE = changed(
   SINGLE_LINE,
+  ['  layout down-angle 8 deg\n', '  layout down-angle 8 deg\n  thrust at most 50 kN\n'],
   [
     'shaft material high-strength-stainless {',
     `coupling Flex-6 "flexible shaft coupling" {

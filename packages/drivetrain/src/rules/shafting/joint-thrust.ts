@@ -37,7 +37,7 @@ shaft material high-strength-stainless {`,
         diameter 65 mm [drawing]
         overhang 60 mm
         bearing block { kind thrust  at 1.4 m  lubrication oil  thrust at most 40 kN }
-        bearing strut { kind strut  at 2.9 m  lubrication water }
+        bearing strut { kind strut  at 2.9 m  length 260 mm  lubrication water }
       }`,
   ],
 );

@@ -62,14 +62,19 @@ function check(context: LineContext): Verdict | undefined {
   const old = shaft && (line.before?.shafts.at(-1) ?? keptOf(shaft, line, context.vessel)?.was);
   if (!shaft || !old) return undefined;
   const [now, then] = [shaft.material?.value, old.material?.value];
-  if (now === undefined || then === undefined || now === then) return undefined;
+  if (now === then) return undefined;
   const say = sayFor(INFO, line.path);
-  const place = shaft.material!.origin;
+  const place = shaft.material?.origin ?? shaft.origin;
   const needs = new Needs();
+  for (const [of, which] of [
+    [shaft, ''],
+    [old, ' of before'],
+  ] as const)
+    needs.fact(of.material, { what: `material of the shaft${which}`, host: of.origin, property: 'material' });
   const [size, oldSize] = [weakestOf(shaft, needs), weakestOf(old, needs)];
   const load = ratedShaftLoad(analysis, shaft, needs);
   const [after, before] = [factorOf(shaft, load, needs), factorOf(old, load, needs)];
-  if (!size || !oldSize || !after || !before) {
+  if (!size || !oldSize || !after || !before || needs.any) {
     return waits(say, needs, place, `${line.name}: whether the new grade is the weaker one`);
   }
   const numbers = `${then} ${oldSize.written} before, factor ${before.si.toFixed(1)}; ${now} ${size.written} now, factor ${after.si.toFixed(1)} under the same load`;

@@ -21,7 +21,7 @@ const BEARINGS = `modify shaft {
           lubrication water
           water from own engine
         }
-        bearing strut { kind strut  at 2.95 m  lubrication water }
+        bearing strut { kind strut  at 2.95 m  length 260 mm  lubrication water }
       }`;
 const ELASTIC: readonly [string, string] = [
   '  torsional yield 70000 psi\n',

@@ -46,7 +46,8 @@ function check(context: LineContext): Verdict | undefined {
   if (!(line.engine || line.motor) || !line.propeller) return undefined;
   const path = thrustPath(line);
   const { taker } = path;
-  if (!taker || (!taker.limit && !taker.bearing)) return undefined;
+  if (!taker) return undefined;
+  if (!taker.limit && !taker.bearing && !line.couplings.some(one => one.passesThrust)) return undefined;
   const say = sayFor(INFO, line.path);
   const place = taker.limit?.origin ?? taker.bearing?.origin ?? line.origin;
   const needs = new Needs();

@@ -69,8 +69,24 @@ function check(context: LineContext): Verdict[] {
   ]);
 }
 
+/** Whether a bearing stands in something bored, of which another bore of the shaft is declared already. */
+function isLeftOut(shaft: Shaft, bearing: Bearing): boolean {
+  const kind = bearing.kind?.value;
+  if (kind === 'thrust' || kind === 'intermediate') return false;
+  const others = (shaft.bearings ?? []).filter(one => one !== bearing);
+  return shaft.tubeBore !== undefined || others.some(one => one.bore ?? one.housingBore);
+}
+
 function judgeBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict[] {
   const name = `bearing ${bearing.name}`;
+  if (!bearing.bore && !bearing.housingBore) {
+    if (!isLeftOut(shaft, bearing)) return [];
+    const needs = new Needs();
+    for (const property of ['bore', 'housing bore'])
+      needs.miss({ what: `${property} of ${name}`, host: bearing.origin, property });
+    const say = sayFor(INFO, `${shaft.path}.${bearing.name}`);
+    return [waits(say, needs, bearing.origin, `${context.line.name}: whether the shaft passes ${name}`)];
+  }
   const sizes = (needs: Needs) => sizesAtBearing(shaft, bearing, needs);
   const bore = bearing.bore
     ? [judge(context, shaft, name, bearing.bore, { host: bearing.origin, property: 'bore' }, sizes)]

@@ -52,14 +52,32 @@ const POINTS: readonly TrialPoint[] = ['idle ahead', 'part throttle', 'rated spe
 
 function check(context: Context): Verdict[] {
   const runs = runsOf(context);
-  return (context.vessel.trials ?? []).flatMap(trial =>
-    POINTS.flatMap(point => {
+  return (context.vessel.trials ?? []).flatMap(trial => [
+    ...askedOf(runs.filter(one => one.trial === trial && one.line)),
+    ...POINTS.flatMap(point => {
       const at = runs.filter(one => one.trial === trial && one.line && one.run.at?.value === point);
       const lines = new Set(at.map(one => one.line));
       // Several runs of one line at part throttle are not at one lever.
       return lines.size === 2 && at.length === 2 ? [judge(context, point, at[0]!, at[1]!)] : [];
     }),
-  );
+  ]);
+}
+
+/** Runs of two lines that do not say at which point: whether they are a pair is open. */
+function askedOf(runs: readonly PlacedRun[]): Verdict[] {
+  const open = runs.filter(one => one.run.at?.value === undefined);
+  const [first] = open;
+  if (!first || new Set(runs.map(one => one.line)).size < 2) return [];
+  const needs = new Needs();
+  for (const { run, line, trial } of open)
+    needs.fact(run.at, {
+      what: `point of the run of ${line!.name} in ${trialName(trial)}`,
+      host: run.origin,
+      property: 'at',
+    });
+  return [
+    waits(sayFor(INFO, first.line!.arrangement), needs, first.run.origin, 'Whether both engines turn alike'),
+  ];
 }
 
 function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other: PlacedRun): Verdict {

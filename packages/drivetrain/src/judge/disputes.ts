@@ -1,0 +1,44 @@
+import type { Fact } from '../model/fact.js';
+import { isJudged, list, missingFact, type Resting, wordsOf } from './settle.js';
+import type { Verdict } from './verdict.js';
+
+/** The facts that contradict each other, as the failing verdicts say. */
+export function disputedBy(all: readonly Resting[]): ReadonlySet<Fact<unknown>> {
+  return new Set(all.flatMap(({ verdict }) => disputesOf(verdict)));
+}
+
+/** A verdict as it stands while some of the facts that it rests on contradict others: it cannot be told. */
+export function whileDisputed(
+  { verdict, reads, rule }: Resting,
+  disputed: ReadonlySet<Fact<unknown>>,
+): Verdict {
+  if (disputed.size === 0 || verdict.disputes || !isJudged(verdict)) return verdict;
+  // What is said of the evidence or the words stands whether or not they are true.
+  if (rule.judgesEvidence) return verdict;
+  const at = [...reads.facts].filter(one => disputed.has(one));
+  if (at.length === 0) return verdict;
+  return {
+    ...verdict,
+    outcome: 'cannot tell',
+    message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: it cannot be told until that is settled.`,
+    missing: at.map(missingFact),
+  };
+}
+
+/** Every verdict while facts contradict: what waits for a contradiction to be settled is told under it, once. */
+export function underTheirDispute(all: readonly Resting[], disputed: ReadonlySet<Fact<unknown>>): Verdict[] {
+  const told = all.map(one => whileDisputed(one, disputed));
+  return told.map(verdict => {
+    const facts = new Set(disputesOf(verdict));
+    if (facts.size === 0) return verdict;
+    const waiting = told.filter(
+      (one, at) => one !== all[at]!.verdict && [...all[at]!.reads.facts].some(fact => facts.has(fact)),
+    );
+    const explains = waiting.map(({ rule, subject }) => ({ rule, subject }));
+    return { ...verdict, explains: [...verdict.explains, ...explains] };
+  });
+}
+
+function disputesOf({ outcome, disputes = [] }: Verdict): readonly Fact<unknown>[] {
+  return outcome === 'fails' ? disputes : [];
+}

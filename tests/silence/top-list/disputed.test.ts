@@ -1,0 +1,35 @@
+import { RULES } from '@tailshaft/drivetrain';
+import { describe, expect, it } from 'vitest';
+import { Bench } from '../rejudge.js';
+import { passing } from './verdicts.js';
+
+/** Rules that find two statements which contradict each other, with one that rests on one of them. */
+const CONTRADICTIONS: readonly (readonly [rule: string, resting: string])[] = [
+  ['capacity/power-and-torque', 'capacity/gear-input-torque'],
+  ['ratio/train', 'ratio/nominal-for-exact'],
+  ['rotation/train-sense', 'rotation/propeller-hand'],
+];
+
+async function judge(text: string) {
+  return (await new Bench().judge(text)).check.vessels.flatMap(one => one.verdicts);
+}
+
+describe('what rests on facts that contradict cannot be told', () => {
+  it.each(CONTRADICTIONS)('%s: %s waits for it, and is told under it', async (rule, resting) => {
+    const all = await judge(RULES.find(one => one.id === rule)!.examples().failing);
+    const said = all.find(one => one.rule === rule && one.outcome === 'fails')!;
+    expect(said.disputes?.length).toBeGreaterThan(0);
+    expect(said.folds?.map(one => one.outcome)).toEqual(said.folds?.map(() => 'cannot tell'));
+    expect(said.folds?.map(one => one.rule)).toContain(resting);
+    expect(all.filter(one => one.rule === resting && one.outcome === 'holds')).toEqual([]);
+  });
+
+  it('a preload past the yield of its bolts: both are disputed', async () => {
+    const spec = passing('shafting/coupling-bolts')
+      .replaceAll('bolts 4 x 1/2 in', 'bolts 4 x 6 mm')
+      .replace('bolt class 8.8  bolt fit fitted', 'bolt fit clearance  bolt preload 80 kN');
+    const said = (await judge(spec)).find(one => one.rule === 'shafting/coupling-bolts')!;
+    expect(said.outcome).toBe('fails');
+    expect(said.disputes?.map(one => one.written)).toEqual(['80 kN', '4 x 6 mm']);
+  });
+});
