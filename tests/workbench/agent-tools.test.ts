@@ -76,7 +76,7 @@ describe('tools for chat and agents', () => {
     expect((await call('tailshaft_check', { text: bare })).told).toMatch(/text\/|Open questions/);
     expect((await call('tailshaft_list_open_questions', { path: spec })).told).toMatch(/[Oo]pen question/);
     expect((await call('tailshaft_explain_rule', { rule: 'rotation/propeller-hand' })).told).toMatch(
-      /Caution/,
+      /Limits/,
     );
     await expect(call('tailshaft_check', { path: '../../etc/passwd.shaft' })).rejects.toThrow(/open folder/);
   });

@@ -73,7 +73,7 @@ describe('writing in the workbench', () => {
       all => all.some(one => one.address.startsWith('tailshaft-comparison:')),
     );
     const page = texts.find(one => one.address.startsWith('tailshaft-comparison:'))!;
-    expect(page.text).toContain('**Vessels added**: Ternhaven');
+    expect(page.text).toContain('**Vessel added**: Ternhaven');
     expect(page.text).toContain('**Vessels taken out**: Saltmarsh');
     await workbench.run('workbench.action.closeActiveEditor');
   });

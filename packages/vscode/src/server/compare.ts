@@ -68,9 +68,12 @@ function setOf(check: FileCheck): SpecSet {
 
 /** What cannot be read is not compared, and is said first. */
 function unreadIn({ uri, problems }: FileCheck): string[] {
-  const errors = problems.filter(one => one.severity === 'error').length;
+  const wrong = problems.filter(one => one.severity === 'error');
+  const errors = wrong.length;
   const name = URI.parse(uri).path.split('/').at(-1);
-  return errors > 0 ? [`${name} has ${errors} ${errors === 1 ? 'error' : 'errors'} in its text`] : [];
+  return errors > 0
+    ? [`${name} has ${errors} ${errors === 1 ? 'error' : 'errors'} in its text: ${wrong[0]!.message}`]
+    : [];
 }
 
 /** Files that are given as texts, and the folders that hold them. */
