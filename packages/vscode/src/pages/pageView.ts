@@ -2,8 +2,10 @@ import * as vscode from 'vscode';
 import type { Session } from '../session.js';
 import { PAGE_VIEW } from './showPage.js';
 
-const FENCE = /^```tailshaft\n([\s\S]*?)^```/gm;
-const DRAWN = /<pre[^>]*>\s*<code[^>]*class="[^"]*language-tailshaft[^"]*"[^>]*>[\s\S]*?<\/code>\s*<\/pre>/g;
+/** Specs, and the lines of one that change. */
+const FENCE = /^```(?:tailshaft|diff)\n([\s\S]*?)^```/gm;
+const DRAWN =
+  /<pre[^>]*>\s*<code[^>]*class="[^"]*language-(?:tailshaft|diff)[^"]*"[^>]*>[\s\S]*?<\/code>\s*<\/pre>/g;
 
 /** Shows pages of rules and comparisons, which are Markdown, as pages: with specs coloured, and tables that fit. */
 export function registerPages(
