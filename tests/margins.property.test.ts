@@ -19,7 +19,8 @@ const MOVES: readonly (readonly [
   more: 'larger margin' | 'smaller margin',
 ])[] = [
   ['shafting/diameter', SHAFT, '65', 20, 200, 'larger margin'],
-  ['shafting/diameter', POWER, '300', 30, 3000, 'smaller margin'],
+  // Between the powers that the declared peak torque of 1480 N·m at 1500 rpm allows at this speed.
+  ['shafting/diameter', POWER, '300', 245, 350, 'smaller margin'],
   ['shafting/diameter', 'torsional yield 70000 psi', '70000', 10_000, 150_000, 'larger margin'],
   ['shafting/diameter', 'factor 5.0', '5.0', 2, 10, 'smaller margin'],
   ['shafting/combined-stress', PEAK, '1480', 1300, 9000, 'smaller margin'],

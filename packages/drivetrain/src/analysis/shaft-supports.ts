@@ -94,7 +94,7 @@ export function spansOf(shaft: Shaft, before: Shaft | undefined, needs: Needs): 
       si: to.at - from.at,
       working: {
         name: 'span between two places',
-        text: 'the place further aft less the one before it',
+        text: 'L = place further aft - place before it',
         inputs: [from, to].flatMap(one => one.bearing?.position?.value ?? []),
         source: PLACES,
         range: [],

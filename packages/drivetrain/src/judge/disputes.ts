@@ -34,7 +34,9 @@ export function underTheirDispute(all: readonly Resting[], disputed: ReadonlySet
     const waiting = told.filter(
       (one, at) => one !== all[at]!.verdict && [...all[at]!.reads.facts].some(fact => facts.has(fact)),
     );
-    const explains = waiting.map(({ rule, subject }) => ({ rule, subject }));
+    const explains = waiting
+      .map(({ rule, subject }) => ({ rule, subject }))
+      .filter(({ rule, subject }) => rule !== verdict.rule || subject !== verdict.subject);
     return { ...verdict, explains: [...verdict.explains, ...explains] };
   });
 }

@@ -109,11 +109,19 @@ function withoutExplained(verdicts: Verdict[]): Verdict[] {
     }
   }
   const folded = new Map<Verdict, Verdict[]>();
+  const above = new Map<Verdict, Verdict>();
+  // Two findings that name each other as the cause never both go: one of them stays.
+  const standsUnder = (one: Verdict | undefined, verdict: Verdict): boolean =>
+    one !== undefined && (one === verdict || standsUnder(above.get(one), verdict));
   const left = verdicts.filter(verdict => {
-    const by = explainers.get(`${verdict.rule} ${verdict.subject}`);
-    const under = by && isFinding(verdict) ? foldedUnder(verdict, by) : undefined;
-    if (under) folded.set(under, [...(folded.get(under) ?? []), verdict]);
-    return under === undefined;
+    const by = explainers
+      .get(`${verdict.rule} ${verdict.subject}`)
+      ?.filter(one => !standsUnder(one, verdict));
+    const under = by?.length && isFinding(verdict) ? foldedUnder(verdict, by) : undefined;
+    if (!under) return true;
+    above.set(verdict, under);
+    folded.set(under, [...(folded.get(under) ?? []), verdict]);
+    return false;
   });
   return left.map(verdict =>
     folded.has(verdict) ? { ...verdict, folds: foldsOf(verdict, folded) } : verdict,

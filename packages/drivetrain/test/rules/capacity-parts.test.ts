@@ -175,7 +175,7 @@ describe('what an engine rating says', () => {
     ['power-point', 'no point', { measuredAt: undefined }, 'fails'],
     ['power-point', 'an open point', { measuredAt: open() }, 'cannot tell'],
     ['engine-duty', 'a lighter class', { duty: 'light' }, 'fails'],
-    ['engine-duty', 'a heavier class without hours of the vessel', { duty: 'heavy' }, undefined],
+    ['engine-duty', 'a heavier class without hours of the vessel', { duty: 'heavy' }, 'cannot tell'],
   ] as [string, string, object, string | undefined][])('%s: %s', (id, _, more, outcome) => {
     const at = (more as { duty?: string }).duty;
     const changes = { engine: { ratings: [rated('300 kW', '2300 rpm', more)] }, ...(at ? { at } : {}) };

@@ -9,6 +9,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
+import { apart } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -53,7 +54,7 @@ function check(context: Context): Verdict[] {
     return clutches
       .filter(one => trainOf(gear!, one) && one.output)
       .map(clutch => ({ of: { gear: gear!, clutch }, at: clutch.output!.origin }));
-  }).map(judge);
+  }).map(one => apart(() => judge(one)));
 }
 
 function judge({ of, line, lines }: Use<Engaged>): Verdict {
