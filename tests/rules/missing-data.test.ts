@@ -68,7 +68,10 @@ describe('taking a fact away never turns a cannot tell into a holds', () => {
     async (_, rule) => {
       if (!rule.examples().cannotTell.includes('{')) return;
       const whole = await checkText(rule.examples().cannotTell);
-      for (const index of share([...writtenFacts(whole.check).keys()], 2)) {
+      const facts = writtenFacts(whole.check);
+      for (const index of share([...facts.keys()], 2)) {
+        // Where leaving a property out has a meaning of its own, `unknown` says more than nothing: see `absent` of its row.
+        if (facts[index]!.moreThanAbsent) continue;
         const step = await gained(whole, index);
         expect(step.gained, `without ${step.property}`).toEqual([]);
       }

@@ -4,6 +4,8 @@ type Block = FileCheck['vessels'][number]['reading']['arrangements'][number]['li
 
 export interface WrittenFact {
   readonly property: string;
+  /** It is written as an open question, though leaving it out would say something: what its row says of absence. */
+  readonly moreThanAbsent: boolean;
   readonly start: number;
   readonly end: number;
 }
@@ -28,6 +30,8 @@ function factsOf(block: Block): WrittenFact[] {
       ? [
           {
             property: found.row.words,
+            moreThanAbsent:
+              found.fact !== undefined && found.fact.value === undefined && found.row.absent !== undefined,
             start: Math.min(found.words.start, found.value.start),
             end: found.evidence?.end ?? found.value.end,
           },

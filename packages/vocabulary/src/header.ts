@@ -21,7 +21,7 @@ export const HEADER_ROWS = {
     ratio,
     'The ratio that is fitted, by its nominal name.',
     'ratio 2.04:1',
-    { range: between('0.1:1', '30:1') },
+    { range: between('0.1:1', '30:1'), absent: 'the only ratio that the gear offers' },
   ),
   ahead: AHEAD_CLUTCH,
   hand: PROPELLER.rows.find(one => one.field === 'hand')!,
