@@ -2,7 +2,6 @@ import { RULES, type Verdict } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from './support/check.js';
 import { exampleSpecs, joinedExample, ownText } from './support/examples.js';
-import { share } from './support/share.js';
 
 /** Numbers that a slip of the hand, a bad conversion or an ill will puts where a sensible one stood. */
 const HOSTILE = [
@@ -81,12 +80,22 @@ async function tryEach(
   hostile: (index: number) => readonly string[],
 ): Promise<void> {
   const tried = numbersIn(spec).flatMap((place, index) => hostile(index).map(other => ({ ...place, other })));
-  for (const { start, end, other } of share(tried, about)) {
+  for (const { start, end, other } of spread(tried, about)) {
     const checked = await checkText(head + spec.slice(0, start) + other + spec.slice(end));
     const around = `${spec.slice(Math.max(0, start - 40), start)}>>${other}<<${spec.slice(end, end + 20)}`;
     const authors = `${/\S+ *$/.exec(spec.slice(0, start))?.[0] ?? ''}${other}`;
     expect(wrongIn(checked, authors), around).toEqual([]);
   }
+}
+
+/** About so many, spread over the whole. All of them take more than ten minutes: EXTREME_WHOLE=1 tries each. */
+function spread<T>(all: readonly T[], about: number): readonly T[] {
+  if (process.env.EXTREME_WHOLE || all.length <= about) return all;
+  const step = all.length / about;
+  return Array.from(
+    { length: about },
+    (_, index) => all[Math.floor((index + (((index + 1) * 0.618_034) % 1)) * step)]!,
+  );
 }
 
 /** Places of the numbers that a text states: not those in words, names, dates, comments or brackets of evidence. */
