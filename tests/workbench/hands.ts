@@ -51,8 +51,15 @@ export function handsOn(page: Page, close: () => Promise<void>, run: Run = runIn
       const whole = await workbench.text(path);
       const offset = whole.indexOf(text);
       if (offset < 0) throw new Error(`"${text}" is not in ${path}.`);
-      await run('test.placeCursor', path, offset + at, select ? text.length - at : 0);
+      const wanted = select ? text.slice(at) : '';
+      await run('test.placeCursor', path, offset + at, wanted.length);
       await editor.locator('.cursors-layer .cursor').first().waitFor();
+      // A text that is opened anew still gets the focus, and its view its place, a moment later.
+      await until(
+        'the cursor in its place',
+        () => run('test.cursor') as Promise<{ offset: number; selected: string }>,
+        found => found.offset === offset + at && found.selected === wanted,
+      );
     },
     async typeText(text) {
       await editor.locator('.native-edit-context, textarea.inputarea').first().focus();
@@ -70,16 +77,24 @@ export function handsOn(page: Page, close: () => Promise<void>, run: Run = runIn
     waitForProblems: wanted => until('the Problems view', workbench.problems, wanted),
     async hoverAt(path, text, { at = Math.min(1, text.length - 1) } = {}) {
       const hover = page.locator('.monaco-hover:not(.hidden) .hover-row');
-      await page.mouse.move(700, 5);
-      await hover.first().waitFor({ state: 'hidden' });
       await workbench.placeCursor(path, text, { at });
-      const box = await until(
-        'the cursor in view',
-        () => editor.locator('.cursors-layer .cursor').first().boundingBox(),
-        found => found !== null && found.y > 0,
+      // A text that scrolls into view under a still mouse shows nothing: a person would move it again.
+      await until(
+        'the hover to open',
+        async () => {
+          await page.mouse.move(700, 5);
+          await hover.first().waitFor({ state: 'hidden' });
+          const box = await editor.locator('.cursors-layer .cursor').first().boundingBox();
+          if (!box || box.y <= 0) return false;
+          await page.mouse.move(box.x + 2, box.y + box.height / 2, { steps: 4 });
+          return hover
+            .first()
+            .waitFor({ timeout: 5_000 })
+            .then(() => true)
+            .catch(() => false);
+        },
+        shown => shown,
       );
-      await page.mouse.move(box!.x + 2, box!.y + box!.height / 2, { steps: 4 });
-      await hover.first().waitFor();
       return until(
         'the hover',
         async () => (await hover.allInnerTexts()).join('\n').trim(),

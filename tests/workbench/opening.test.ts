@@ -11,6 +11,7 @@ const files = Object.fromEntries(Object.entries(exampleFiles()).filter(([path]) 
 const { text: mistaken, place, wrong, right } = withWrongHand(files[spec]!);
 const around = mistaken.slice(place - 120, place);
 const rule = 'rotation/propeller-hand';
+const importLine = /^import .*$/m.exec(mistaken)![0];
 
 interface Judged {
   readonly address: string;
@@ -102,6 +103,30 @@ describe('a folder opened on the extension host of a desktop', () => {
     await workbench.webview().locator('h1', { hasText: 'ternhaven' }).waitFor();
     expect(await workbench.webview().locator('main').textContent()).toContain(rule);
     await workbench.screenshot('comparison-page');
+  });
+
+  it('reads what the revision imported, whatever the text imports now', async () => {
+    const { page } = workbench;
+    await workbench.placeCursor(spec, importLine, { select: true });
+    await page.keyboard.press('Delete');
+    await until(
+      'the text without its import',
+      () => workbench.text(spec),
+      text => !text.includes(importLine),
+    );
+    const running = workbench.run('tailshaft.compareWithRevision');
+    await page.locator('.quick-input-widget input').waitFor();
+    await page.keyboard.press('Enter');
+    await running;
+    const told = await until(
+      'the comparison',
+      async () => (await workbench.webview().locator('main').textContent()) ?? '',
+      text => text.includes('could not be read whole'),
+    );
+    expect(told).toContain('1 text could not be read whole');
+    await workbench.run('test.open', spec);
+    await workbench.run('workbench.action.files.revert');
+    expect(await workbench.text(spec)).toContain(importLine);
   });
 
   it('keeps nothing of the comparison when it closes', async () => {

@@ -41,7 +41,10 @@ describe('tree, status bar and pages', () => {
     const listed = await until(
       'the tree',
       () => rows.allInnerTexts(),
-      texts => texts.some(text => text.includes('The propeller drives ahead')),
+      texts =>
+        ['The propeller drives ahead', 'Quickgrass', 'Saltmarsh'].every(wanted =>
+          texts.some(text => text.includes(wanted)),
+        ),
     );
     const words = listed.map(text => text.replace(/\s+/g, ' ').trim());
     expect(words.filter(text => /^(Ternhaven|Quickgrass|Saltmarsh)/.test(text))).toHaveLength(3);

@@ -64,7 +64,8 @@ export interface Requests {
   'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
   'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' | 'charts' }, SheetFileAnswer | null];
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string; readonly caution: string } | null];
-  'tailshaft/visible': [AboutFile, readonly string[] | null];
+  /** Files and folders that reading the texts asked for and did not find among them, or not whole. */
+  'tailshaft/wanted': [OtherTexts, readonly string[]];
   'tailshaft/catalogues': [undefined, readonly CatalogueNote[]];
   'tailshaft/coloured': [{ readonly texts: readonly string[] }, readonly string[]];
   'tailshaft/report': [AboutFile & ReportQuestion, { readonly text: string } | null];

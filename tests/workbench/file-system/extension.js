@@ -46,6 +46,7 @@ function registerCommands(context) {
     ),
     register('test.openTexts', () => openTexts()),
     register('test.selected', () => selectedText()),
+    register('test.cursor', () => cursor()),
     register('test.activate', id => timed(() => vscode.extensions.getExtension(id).activate())),
     register('test.untilFindings', path => timed(() => untilFindings(path))),
     register('test.keys', (path, offset, words, count) => keys(path, offset, words, count)),
@@ -88,6 +89,11 @@ function openTexts() {
 function selectedText() {
   const editor = vscode.window.activeTextEditor;
   return editor ? editor.document.getText(editor.selection) : '';
+}
+
+function cursor() {
+  const editor = vscode.window.activeTextEditor;
+  return { offset: editor?.document.offsetAt(editor.selection.start) ?? -1, selected: selectedText() };
 }
 
 /** Milliseconds until it is done. */

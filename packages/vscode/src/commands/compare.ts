@@ -56,13 +56,12 @@ export function registerComparisons(session: Session): vscode.Disposable {
         value: 'HEAD',
       });
       if (!revision) return;
-      const visible = await session.request('tailshaft/visible', { textDocument: { uri: spec.toString() } });
-      const texts = await textsAt(repository, revision, [spec.toString(), ...(visible ?? [])]);
-      if (!(spec.toString() in texts)) {
+      const before = await textsAt(session, repository, revision, spec);
+      if (!before) {
         void vscode.window.showWarningMessage(vscode.l10n.t('At {0} this file is not there.', revision));
         return;
       }
-      await show(spec, revision, { uri: spec.toString(), texts });
+      await show(spec, revision, before);
     }),
   );
 }

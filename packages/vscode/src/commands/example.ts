@@ -38,6 +38,9 @@ export class Example {
     editor.selection = new vscode.Selection(range.start, range.start);
     editor.revealRange(range, vscode.TextEditorRevealType.InCenter);
     await finding(document);
+    // The ways out are worked out the first time they are asked for: the list opens when they are there.
+    await vscode.commands.executeCommand('vscode.executeCodeActionProvider', document.uri, range);
+    await vscode.window.showTextDocument(document, { preview: false, selection: editor.selection });
     await vscode.commands.executeCommand('editor.action.quickFix');
   }
 }

@@ -9,7 +9,7 @@ import { createTailshaftCore, type FileCheck } from '@tailshaft/language';
 import type { TailshaftServices } from '@tailshaft/language/server';
 import { SCREENING } from '@tailshaft/sheet';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
-import type { CompareQuestion } from '../requests.js';
+import type { CompareQuestion, OtherTexts } from '../requests.js';
 
 /** What leads from the other text to this one, by consequence. */
 export async function compareAnswer(
@@ -25,6 +25,13 @@ export async function compareAnswer(
   return { markdown: comparisonMarkdown(compareSpecs(setOf(then), now)), caution: SCREENING };
 }
 
+/** What another time's texts import beside themselves: addresses of files, and of folders that may hold more. */
+export async function wantedAnswer(services: TailshaftServices, other: OtherTexts): Promise<string[]> {
+  const files = new TextFiles(other.texts);
+  await loaded(services, files, other.uri);
+  return [...files.wanted];
+}
+
 async function checkNow({ project, shared }: TailshaftServices, uri: string): Promise<FileCheck> {
   const other = await shared.workspace.LangiumDocuments.getOrCreateDocument(URI.parse(uri));
   await project.load(other);
@@ -32,18 +39,20 @@ async function checkNow({ project, shared }: TailshaftServices, uri: string): Pr
 }
 
 /** Checks texts of another time apart from the workspace. */
-async function checkTexts(
-  services: TailshaftServices,
-  { texts, uri }: { readonly texts: Readonly<Record<string, string>>; readonly uri: string },
-): Promise<FileCheck> {
-  const files = new TextFiles(texts);
+async function checkTexts(services: TailshaftServices, { texts, uri }: OtherTexts): Promise<FileCheck> {
+  const { project, document } = await loaded(services, new TextFiles(texts), uri);
+  return project.check(document);
+}
+
+async function loaded(services: TailshaftServices, files: TextFiles, uri: string) {
   const { shared, language } = createTailshaftCore({ fileSystemProvider: () => files });
-  language.project.today = services.project.today;
-  language.project.roots = services.project.roots;
-  language.project.policy = services.project.policy;
+  const { project } = language;
+  project.today = services.project.today;
+  project.roots = services.project.roots;
+  project.policy = services.project.policy;
   const document = await shared.workspace.LangiumDocuments.getOrCreateDocument(URI.parse(uri));
-  await language.project.load(document);
-  return language.project.check(document);
+  await project.load(document);
+  return { project, document };
 }
 
 function setOf(check: FileCheck): SpecSet {
@@ -79,6 +88,8 @@ function unreadIn({ uri, problems }: FileCheck): string[] {
 /** Files that are given as texts, and the folders that hold them. */
 class TextFiles implements FileSystemProvider {
   private readonly files = new Map<string, string>();
+  /** Asked for: what is not there, and folders, which may once have held more. */
+  readonly wanted = new Set<string>();
 
   constructor(texts: Readonly<Record<string, string>>) {
     for (const [uri, text] of Object.entries(texts)) this.files.set(URI.parse(uri).path, text);
@@ -90,6 +101,7 @@ class TextFiles implements FileSystemProvider {
 
   statSync(uri: URI): FileSystemNode {
     const isFile = this.files.has(uri.path);
+    if (!isFile) this.wanted.add(uri.toString());
     return { uri, isFile, isDirectory: !isFile && this.existsSync(uri) };
   }
 
@@ -97,17 +109,22 @@ class TextFiles implements FileSystemProvider {
     return this.existsSync(uri);
   }
 
-  existsSync({ path }: URI): boolean {
-    return this.files.has(path) || [...this.files.keys()].some(one => one.startsWith(`${path}/`));
+  existsSync(uri: URI): boolean {
+    if (this.files.has(uri.path)) return true;
+    this.wanted.add(uri.toString());
+    return [...this.files.keys()].some(one => one.startsWith(`${uri.path}/`));
   }
 
   async readFile(uri: URI): Promise<string> {
     return this.readFileSync(uri);
   }
 
-  readFileSync({ path }: URI): string {
-    const text = this.files.get(path);
-    if (text === undefined) throw new Error(`${path} was not there at that time`);
+  readFileSync(uri: URI): string {
+    const text = this.files.get(uri.path);
+    if (text === undefined) {
+      this.wanted.add(uri.toString());
+      throw new Error(`${uri.path} was not there at that time`);
+    }
     return text;
   }
 
@@ -124,6 +141,7 @@ class TextFiles implements FileSystemProvider {
   }
 
   readDirectorySync(uri: URI): FileSystemNode[] {
+    this.wanted.add(uri.toString());
     const start = `${uri.path}/`;
     return [...this.files.keys()]
       .filter(path => path.startsWith(start) && !path.slice(start.length).includes('/'))

@@ -118,18 +118,11 @@ async function compare(session: Session, input: Input): Promise<string> {
   const repository = await repositoryOf(spec);
   if (!repository) return 'This file is in no git repository that the editor has open.';
   const textDocument = { uri: spec.toString() };
-  const visible = (await session.request('tailshaft/visible', { textDocument })) ?? [];
-  const at = async (revision: string) => ({
-    uri: textDocument.uri,
-    texts: await textsAt(repository, revision, [textDocument.uri, ...visible]),
-  });
-  const before = await at(input.before ?? 'HEAD');
-  const after = input.after === undefined ? undefined : await at(input.after);
-  for (const [side, revision] of [
-    [before, input.before ?? 'HEAD'],
-    [after, input.after],
-  ] as const)
-    if (side && !(textDocument.uri in side.texts)) return `At ${revision} this file is not there.`;
+  const revision = input.before ?? 'HEAD';
+  const before = await textsAt(session, repository, revision, spec);
+  if (!before) return `At ${revision} this file is not there.`;
+  const after = input.after && (await textsAt(session, repository, input.after, spec));
+  if (input.after && !after) return `At ${input.after} this file is not there.`;
   const answer = await session.request('tailshaft/compare', {
     textDocument,
     before,
