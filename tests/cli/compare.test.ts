@@ -349,3 +349,21 @@ describe('git revisions', () => {
     expect(status).toBe(2);
   });
 });
+
+describe('an added vessel', () => {
+  it('is told with all its verdicts, for there is nothing to compare it with', () => {
+    const added = changed(SINGLE_LINE, ['hand right', 'hand left']).replaceAll('Ternhaven', 'Ollersea');
+    const cwd = folder({ 'before/a.shaft': TWIN_LINES, 'after/a.shaft': TWIN_LINES, 'after/b.shaft': added });
+    const json = JSON.parse(tailshaft(`compare before after --json ${today}`, { cwd }).stdout);
+    expect(valid(json), JSON.stringify(valid.errors)).toBe(true);
+    const [one] = json.added;
+    expect(one).toMatchObject({ name: 'Ollersea', file: 'b.shaft', levels: ['newly fails'] });
+    const alone = JSON.parse(tailshaft(`check after/b.shaft --json ${today}`, { cwd }).stdout);
+    expect(one.verdicts.map((it: { rule: string; outcome: string }) => [it.rule, it.outcome])).toEqual(
+      alone.files[0].vessels[0].verdicts.map((it: { rule: string; outcome: string }) => [
+        it.rule,
+        it.outcome,
+      ]),
+    );
+  });
+});

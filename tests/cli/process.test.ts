@@ -1,10 +1,14 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-import { statSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { cpSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it, vi } from 'vitest';
 import { changed, SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
-import { builtBefore, bundle, folders, tailshaft, tailshaftProcess } from './run.js';
+import { examplesFolder } from '../support/examples.js';
+import { builtBefore, bundle, folders, put, tailshaft, tailshaftProcess } from './run.js';
 
 builtBefore();
+const VESSEL = SINGLE_LINE.slice(SINGLE_LINE.indexOf('vessel '));
+const CATALOGUE = SINGLE_LINE.slice(0, SINGLE_LINE.indexOf('vessel '));
 const folder = folders();
 const cwd = folder({
   'right.shaft': SINGLE_LINE,
@@ -51,6 +55,50 @@ describe('the built program, as a process', () => {
     expect(stdout.split('\n')).toHaveLength(2);
     expect(stderr).toBe('');
     expect(status).toBe(0);
+  });
+
+  it.each([
+    ['check mistakes --all --verdicts', 1],
+    ['check missing.shaft mistakes --all --verdicts', 2],
+    ['check mistakes/rotation-propeller-hand.shaft --all --verdicts', 1],
+    ['compare right.shaft wrong.shaft --json --exit-code', 1],
+  ])('keeps the status of %s when its reader has seen enough', (words, status) => {
+    const shell = `${JSON.stringify(process.execPath)} ${JSON.stringify(bundle)} ${words} 2>/dev/null | head -1 >/dev/null; exit \${PIPESTATUS[0]}`;
+    cpSync(join(examplesFolder, 'mistakes'), join(cwd, 'mistakes'), { recursive: true });
+    expect(spawnSync('bash', ['-c', shell], { cwd }).status).toBe(status);
+  });
+
+  it('checks again when a spec or what it imports changes, until it is told to stop', async () => {
+    const watched = folder({
+      'specs/a.shaft': `import "../parts.shaft"\n${VESSEL}`,
+      'parts.shaft': CATALOGUE,
+    });
+    const child = spawn(process.execPath, [bundle, 'check', 'specs', '--watch', '--summary'], {
+      cwd: watched,
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    const answers = { out: '', waiting: 0 };
+    child.stdout.on('data', piece => {
+      answers.out += piece;
+    });
+    child.stderr.on('data', piece => {
+      answers.waiting += String(piece).match(/waiting for a change/g)?.length ?? 0;
+    });
+    const round = (number: number) =>
+      vi.waitFor(() => expect(answers.waiting).toBe(number), { timeout: 30_000, interval: 50 });
+    await round(1);
+    expect(answers.out).toMatch(/^Ternhaven {2}holds/);
+    put(watched, 'specs/a.shaft', `import "../parts.shaft"\n${changed(VESSEL, ['hand right', 'hand left'])}`);
+    await round(2);
+    expect(answers.out).toMatch(/specs\/a\.shaft changed\nTernhaven {2}fails/);
+    put(watched, 'parts.shaft', CATALOGUE.replace('low idle', 'low idel'));
+    await round(3);
+    expect(answers.out).toMatch(/parts\.shaft changed\n/);
+    put(watched, 'specs/new/b.shaft', SINGLE_LINE.replaceAll('Ternhaven', 'Ollersea'));
+    await round(4);
+    expect(answers.out).toContain('Ollersea');
+    child.kill('SIGINT');
+    expect(await new Promise(done => child.once('exit', done))).toBe(1);
   });
 
   it('says so when the folder it was started in is gone', () => {

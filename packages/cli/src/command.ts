@@ -9,6 +9,8 @@ export interface Option {
   readonly name: string;
   /** What stands behind it: `<path>`. Absent for a switch. */
   readonly takes?: string;
+  /** All that may stand behind it, where that is a choice of words. */
+  readonly words?: readonly string[];
   readonly means: string;
 }
 
@@ -21,8 +23,18 @@ export interface Command {
   readonly options: readonly Option[];
   /** Said at the end of the help: statuses, examples. */
   readonly notes: readonly string[];
+  /** All words that it may take, where they are a choice and no paths; for completion. */
+  readonly words?: () => readonly string[];
   /** The status that the process ends with. */
   run(io: Io, given: Given, words: readonly string[]): Promise<number>;
+}
+
+/** A command as the overview has it. */
+export interface Listed {
+  readonly name: string;
+  readonly summary: string;
+  /** Loaded when asked for, so that a small command starts at once. */
+  readonly load: () => Promise<Command>;
 }
 
 /** Takes the arguments of a command apart; what it does not know is told, with the way to its help. */

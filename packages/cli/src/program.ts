@@ -1,14 +1,7 @@
 import { CannotRun, reasonOf } from './cannot-run.js';
-import { type Command, helpOf, parse } from './command.js';
+import { helpOf, type Listed, parse } from './command.js';
 import type { Io } from './terminal/io.js';
 import { VERSION } from './version.js';
-
-interface Listed {
-  readonly name: string;
-  readonly summary: string;
-  /** Loaded when asked for, so that a small command starts at once. */
-  readonly load: () => Promise<Command>;
-}
 
 const COMMANDS: readonly Listed[] = [
   {
@@ -51,6 +44,11 @@ const COMMANDS: readonly Listed[] = [
     summary: 'Offer checks to agents over the Model Context Protocol, read-only',
     load: async () => (await import('./commands/tools.js')).tools,
   },
+  {
+    name: 'completion',
+    summary: 'Print a script that completes commands and options in a shell',
+    load: async () => (await import('./commands/completion.js')).completionOf(COMMANDS),
+  },
 ];
 
 /** Runs the command that the arguments name. Whatever happens ends in a sentence and a status, never in a trace. */
@@ -91,7 +89,7 @@ async function dispatch(io: Io, args: readonly string[]): Promise<number> {
 }
 
 function overview(): string {
-  const lines = COMMANDS.map(one => `  ${one.name.padEnd(9)}${one.summary}`);
+  const lines = COMMANDS.map(one => `  ${one.name.padEnd(12)}${one.summary}`);
   return `Usage: tailshaft <command> [options]
 
 Reads .shaft files: specs of vessel drivetrains.

@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import { EXTENSION } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import {
   ACCEPTANCES,
@@ -11,24 +12,30 @@ import {
   TODAY,
   textOf,
 } from '../command.js';
-import { checkJson, questionJson, specJson } from '../report/check-json.js';
+import { Annotations } from '../forms/annotations.js';
+import { CodeQuality } from '../forms/code-quality.js';
+import type { Form } from '../forms/form.js';
+import { JsonForm } from '../forms/json.js';
+import { JunitForm } from '../forms/junit.js';
+import { SarifForm } from '../forms/sarif.js';
+import { Baseline, baselineText, isKnown, knownOf } from '../report/baseline.js';
 import { CheckReport } from '../report/check-report.js';
-import { junitReport, junitSuite } from '../report/junit.js';
-import { OpenQuestions } from '../report/open-questions.js';
-import { sarifLog } from '../report/sarif.js';
 import { counts, SEVERITIES } from '../report/severity.js';
 import { addTo, emptyTally } from '../report/tally.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
-import { decodeSpec } from '../specs/read-text.js';
+import { decodeSpec, readBytes } from '../specs/read-text.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
+import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
-import { jsonText } from '../terminal/visible.js';
+import { count } from '../terminal/layout.js';
+import { againWhenChanged } from './watch.js';
 
 export const check: Command = {
   usage: ['tailshaft check [paths...] [options]', 'tailshaft check --stdin [--stdin-name <path>] [options]'],
   about:
     'Checks every vessel and every catalogue entry of the given files and folders, or of the current folder. ' +
-    'Imported files are read, but only the given ones are reported on.',
+    'Imported files are read, but only the given ones are reported on. A path may be a pattern such as "specs/**/*.shaft"; ' +
+    'one that begins with ! leaves out what it matches.',
   options: [
     { name: 'all', means: 'Print every list in full, and what each finding covers.' },
     { name: 'quiet', means: 'Print findings only.' },
@@ -41,8 +48,29 @@ export const check: Command = {
     },
     { name: 'sarif', means: 'Print SARIF 2.1.0, for sites that show findings in a review.' },
     {
+      name: 'annotations',
+      means: 'Print workflow commands of GitHub Actions, which show findings beside the lines of a change.',
+    },
+    {
+      name: 'code-quality',
+      means: 'Print a Code Quality report, which GitLab shows in a merge request.',
+    },
+    {
+      name: 'baseline',
+      takes: '<file>',
+      means:
+        'Findings in this file are told as known, and change no status, until they get worse. They are not accepted.',
+    },
+    {
+      name: 'write-baseline',
+      takes: '<file>',
+      means: 'Write what is found now to this file, for --baseline, instead of a report.',
+    },
+    { name: 'watch', means: 'Check again whenever a file that was read changes, until Ctrl-C.' },
+    {
       name: 'severity',
       takes: '<level>',
+      words: SEVERITIES,
       means:
         'End with status 1 from this level on: error (the default), warning, note, or information, which counts checks ' +
         'that could not be made for want of data.',
@@ -67,7 +95,23 @@ export const check: Command = {
   run,
 };
 
+const FORMS = ['json', 'sarif', 'junit', 'annotations', 'code-quality'] as const;
+
 async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
+  const forms = FORMS.filter(one => given[one]);
+  if (forms.length > 1)
+    throw new CannotRun(`--${forms[0]} and --${forms[1]} are two forms of one answer: choose one`);
+  if (!given.watch) return (await once(io, given, words)).status;
+  if (given.stdin || words.includes('-') || given['write-baseline'] !== undefined)
+    throw new CannotRun('--watch looks at files: it takes neither standard input nor --write-baseline');
+  return againWhenChanged(io, words.length > 0 ? words : ['.'], () => once(io, given, words));
+}
+
+async function once(
+  io: Io,
+  given: Given,
+  words: readonly string[],
+): Promise<{ status: number; read: ReadonlySet<string> }> {
   const from = oneOf(given, 'severity', SEVERITIES, 'error');
   const today = dayOf(given);
   const root = textOf(given, 'root');
@@ -77,49 +121,73 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     policy: policyOf(given),
     ...(root === undefined ? {} : { root }),
   });
+  const baseline = await baselineOf(io, given);
+  const form = formOf(io, given, specs, baseline);
   const tally = emptyTally();
-  const questions = new OpenQuestions();
   const failures: string[] = [];
-  const json: object[] = [];
-  const suites: string[] = [];
-  const kept: CheckedSpec[] = [];
-  const machine = given.json === true || given.sarif === true || given.junit === true;
-  const report = new CheckReport(io, specs, {
-    all: given.all === true,
-    quiet: given.quiet === true,
-    summary: given.summary === true,
-    verdicts: given.verdicts === true,
-  });
+  const read = new Set<string>();
+  const found: ReturnType<typeof knownOf>[number][] = [];
   let failed = false;
-  const forms = (['json', 'sarif', 'junit'] as const).filter(one => given[one]);
-  if (forms.length > 1)
-    throw new CannotRun(`--${forms[0]} and --${forms[1]} are two forms of one answer: choose one`);
-
   for await (const outcome of specsToJudge(io, given, words, specs)) {
     if (outcome instanceof CannotRun) {
       failures.push(outcome.message);
       io.complain(outcome.message);
       continue;
     }
-    addTo(tally, outcome);
-    failed ||= outcome.findings.some(one => !one.verdict?.asFound && counts(one, from));
-    if (given.json) {
-      json.push(specJson(specs, outcome));
-      questions.add(specs, outcome);
-    } else if (given.sarif) kept.push(outcome);
-    else if (given.junit) suites.push(junitSuite(outcome));
-    else report.add(outcome);
-    if (!given.sarif) specs.drop(outcome);
+    const standings = baseline?.standingsOf(specs, outcome);
+    const judged = { spec: outcome, ...(standings ? { standings } : {}) };
+    addTo(tally, judged);
+    failed ||= outcome.findings.some(
+      one => !one.verdict?.asFound && !isKnown(judged, one) && counts(one, from),
+    );
+    form.add(judged);
+    if (given['write-baseline'] !== undefined) found.push(...knownOf(specs, outcome));
+    if (given.watch) for (const path of specs.filesRead()) read.add(path);
+    if (!form.keepsSpecs) specs.drop(outcome);
   }
-  if (given.json) {
-    const asked = questions.list.map(one => questionJson(one));
-    io.out(jsonText(checkJson(json, failures, tally, today, asked)));
-  }
-  if (given.junit) io.out(junitReport(suites));
-  if (given.sarif) io.out(jsonText(sarifLog(specs, kept)));
-  const text = machine || tally.files === 0 ? '' : report.text(tally);
+  const wanted = textOf(given, 'write-baseline');
+  if (wanted !== undefined) return { status: await writeBaseline(io, wanted, today, found, failures), read };
+  const text = form.text({ tally, today, failures });
   if (text) io.out(text);
-  return failures.length > 0 ? 2 : failed ? 1 : 0;
+  return { status: failures.length > 0 ? 2 : failed ? 1 : 0, read };
+}
+
+function formOf(io: Io, given: Given, specs: Specs, baseline: Baseline | undefined): Form {
+  if (given.json) return new JsonForm(specs);
+  if (given.sarif) return new SarifForm(specs);
+  if (given.junit) return new JunitForm();
+  if (given.annotations) return new Annotations(specs);
+  if (given['code-quality']) return new CodeQuality(specs);
+  const wanted = {
+    all: given.all === true,
+    quiet: given.quiet === true,
+    summary: given.summary === true,
+    verdicts: given.verdicts === true,
+  };
+  return new CheckReport(io, specs, wanted, baseline);
+}
+
+async function baselineOf(io: Io, given: Given): Promise<Baseline | undefined> {
+  const path = textOf(given, 'baseline');
+  if (path === undefined) return undefined;
+  return Baseline.read(decodeSpec(await readBytes(resolve(io.cwd, path), path), path), path);
+}
+
+/** A baseline of a part would call the rest new, so that nothing is written where anything could not be read. */
+async function writeBaseline(
+  io: Io,
+  path: string,
+  today: string,
+  found: Parameters<typeof baselineText>[1],
+  failures: readonly string[],
+): Promise<number> {
+  const full = resolve(io.cwd, path);
+  const shown = shownPath(full, io.cwd);
+  if (shown.endsWith(EXTENSION)) throw new CannotRun(`--write-baseline ${shown} has the name of a spec`);
+  if (failures.length > 0) throw new CannotRun(`${shown} is not written, for not everything could be read`);
+  await writeWhole(full, baselineText(today, found), shown);
+  io.complain(`wrote ${shown}: ${count(found.length, 'finding')}, known from now on and not accepted`);
+  return 0;
 }
 
 /** Each spec as it is judged, or why one could not be: the others are judged all the same. */
@@ -141,9 +209,11 @@ async function* specsToJudge(
   }
   if (given['stdin-name'] !== undefined) throw new CannotRun('--stdin-name belongs to --stdin');
   const paths: string[] = [];
-  for (const word of words.length > 0 ? words : ['.']) {
+  const excluded = words.filter(one => one.startsWith('!'));
+  const wanted = words.filter(one => !one.startsWith('!'));
+  for (const word of wanted.length > 0 ? wanted : ['.']) {
     try {
-      const found = await findSpecs([word], io.cwd);
+      const found = await findSpecs([word, ...excluded], io.cwd);
       paths.push(...found.paths);
       if (found.links.length > 0) yield new CannotRun(linksTold(found.links));
     } catch (error) {

@@ -12,6 +12,7 @@ export const explain: Command = {
     'Prints the manual page of a rule: what it compares, by which source, why it matters and how to put it right. Without a rule: lists all rules.',
   options: [{ name: 'spec', means: 'Print a whole spec that fails the rule, to try with check.' }],
   notes: [],
+  words: () => [...RULES.map(one => one.id), ...TEXT_FINDINGS.map(one => one.code)],
   run,
 };
 

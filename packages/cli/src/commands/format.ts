@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import { formatText } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import type { Command, Given } from '../command.js';
@@ -15,7 +14,7 @@ export const format: Command = {
     'of the current folder. A block that cannot be read is left as it is.',
   options: [
     { name: 'check', means: 'Write nothing; list the files that would change.' },
-    { name: 'stdin', means: 'Format standard input and print it.' },
+    { name: 'stdin', means: 'Format standard input and print it; - in the place of a path does the same.' },
   ],
   notes: [
     'Status: 0 done, or nothing to do; 1 with --check where a file would change; 2 something could not be read or written.',
@@ -24,7 +23,9 @@ export const format: Command = {
 };
 
 async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
-  if (given.stdin) return formatStdin(io, given, words);
+  // A lone dash is the usual word for standard input.
+  const dash = words.length === 1 && words[0] === '-';
+  if (given.stdin || dash) return formatStdin(io, given, dash ? [] : words);
   const failures: string[] = [];
   const changed: string[] = [];
   let seen = 0;
@@ -68,9 +69,11 @@ async function formatStdin(io: Io, given: Given, words: readonly string[]): Prom
 /** Every file that the words name; one that is missing does not keep the others from being laid out. */
 async function findEach(io: Io, words: readonly string[], failures: string[]): Promise<string[]> {
   const found = new Set<string>();
-  for (const word of words.length > 0 ? words : ['.']) {
+  const excluded = words.filter(one => one.startsWith('!'));
+  const wanted = words.filter(one => !one.startsWith('!'));
+  for (const word of wanted.length > 0 ? wanted : ['.']) {
     try {
-      const { paths, links } = await findSpecs([resolve(io.cwd, word)], io.cwd);
+      const { paths, links } = await findSpecs([word, ...excluded], io.cwd);
       for (const path of paths) found.add(path);
       if (links.length > 0) failures.push(linksTold(links));
     } catch (error) {

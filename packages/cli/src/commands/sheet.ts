@@ -5,13 +5,17 @@ import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaf
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
 import { shownPath } from '../specs/find.js';
+import { decodeSpec } from '../specs/read-text.js';
 import { judgedOf } from '../specs/spec-set.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
 
 export const sheet: Command = {
-  usage: ['tailshaft sheet <file> [--out <file.html>] [--vessel <name>]'],
+  usage: [
+    'tailshaft sheet <file> [--out <file.html>] [--vessel <name>]',
+    'tailshaft sheet - [--stdin-name <path>] [options]',
+  ],
   about:
     'Writes the drivetrain sheet of a vessel as one HTML page that needs nothing else: what was not checked, verdicts and ' +
     'margins, pictures of the lines, parts, workings. Printed to standard output unless --out names a file.',
@@ -19,6 +23,7 @@ export const sheet: Command = {
     { name: 'out', takes: '<file>', means: 'File to write. The folder must exist.' },
     { name: 'vessel', takes: '<name>', means: 'Which vessel, where the file holds several.' },
     { name: 'markdown', means: 'Write Markdown instead of HTML.' },
+    { name: 'stdin-name', takes: '<path>', means: 'The path that the spec on standard input belongs to.' },
     { name: 'open', means: 'Open all workings, for printing.' },
     TODAY,
     ROOT,
@@ -40,7 +45,13 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     policy: policyOf(given),
     ...(root === undefined ? {} : { root }),
   });
-  const spec = await specs.check(resolve(io.cwd, path));
+  const spec =
+    path === '-'
+      ? await specs.checkText(
+          resolve(io.cwd, textOf(given, 'stdin-name') ?? 'stdin.shaft'),
+          decodeSpec(await io.readStdin(), 'standard input'),
+        )
+      : await specs.check(resolve(io.cwd, path));
   const input = sheetInput(specs, spec, chosenVessel(spec, textOf(given, 'vessel')), today);
   const text = given.markdown
     ? vesselSheetMarkdown(input)

@@ -3,6 +3,7 @@ import type { Finding, Place } from '@tailshaft/language';
 import { formatValue, type Value } from '@tailshaft/mechanics';
 import type { CheckedSpec, Specs, Spot } from '../specs/specs.js';
 import { VERSION } from '../version.js';
+import type { Standing } from './baseline.js';
 import { CAUTION } from './cautions.js';
 import type { Question } from './open-questions.js';
 import { gravestFirst, severityOf } from './severity.js';
@@ -12,10 +13,10 @@ import type { Tally } from './tally.js';
 export const FORM = 1;
 
 /** One file as the schema `check.schema.json` has it. */
-export function specJson(specs: Specs, spec: CheckedSpec) {
+export function specJson(specs: Specs, spec: CheckedSpec, standings?: ReadonlyMap<Finding, Standing>) {
   return {
     path: spec.shown,
-    findings: [...spec.findings].sort(gravestFirst).map(one => findingJson(specs, one)),
+    findings: [...spec.findings].sort(gravestFirst).map(one => findingJson(specs, one, standings?.get(one))),
     vessels: spec.check.vessels.map(({ vessel, verdicts }) => ({
       name: vessel.name,
       ...(vessel.title ? { title: vessel.title } : {}),
@@ -65,7 +66,7 @@ export function checkJson(
   };
 }
 
-function findingJson(specs: Specs, finding: Finding) {
+function findingJson(specs: Specs, finding: Finding, baseline: Standing | undefined) {
   return {
     code: finding.code,
     severity: severityOf(finding),
@@ -73,6 +74,7 @@ function findingJson(specs: Specs, finding: Finding) {
     ...placeJson(specs, finding.place),
     ...(finding.verdict ? { subject: finding.verdict.subject } : {}),
     ...(finding.verdict?.asFound ? { asFound: true } : {}),
+    ...(baseline ? { baseline } : {}),
     related: finding.related.map(one => ({ message: one.message, ...placeJson(specs, one.place) })),
     waysOut: [
       ...(finding.verdict?.routes() ?? []).map(one => one.title),

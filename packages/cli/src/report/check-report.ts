@@ -1,10 +1,13 @@
 import { byGravity, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
+import type { Form, Run } from '../forms/form.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { count, wrapped } from '../terminal/layout.js';
+import type { Baseline } from './baseline.js';
+import { isKnown, type Judged } from './baseline.js';
 import { CAUTION } from './cautions.js';
-import { acceptedText, asFoundText, findingText } from './finding-text.js';
+import { acceptedText, asFoundText, findingText, knownText } from './finding-text.js';
 import { marginLines, type VesselMargins, vesselMargins } from './margins.js';
 import { NotAssessed } from './not-assessed.js';
 import { OpenQuestions } from './open-questions.js';
@@ -38,11 +41,12 @@ interface Told {
  * accepted, what is as found, the data that checks wait for, the margins, the caution. Specs are added one by one and
  * need not be kept.
  */
-export class CheckReport {
+export class CheckReport implements Form {
   private readonly standings: Standing[] = [];
   private readonly told: Told[] = [];
   private readonly atEntries = new Map<string, Told>();
   private readonly accepted: { readonly verdict: Verdict; readonly text: string }[] = [];
+  private readonly known: { readonly finding: Finding; readonly text: string }[] = [];
   private readonly questions = new OpenQuestions();
   private readonly notAssessed = new NotAssessed();
   private readonly margins: VesselMargins[] = [];
@@ -52,13 +56,19 @@ export class CheckReport {
     private readonly io: Io,
     private readonly specs: Specs,
     private readonly wanted: Wanted,
+    private readonly baseline?: Baseline,
   ) {}
 
-  add(spec: CheckedSpec): void {
+  add(judged: Judged): void {
     const { io, specs, wanted } = this;
+    const { spec } = judged;
     this.standings.push(...standingsOf(spec));
     if (wanted.summary) return;
-    for (const finding of spec.findings) if (severityOf(finding) !== 'information') this.tell(finding, spec);
+    for (const finding of spec.findings) {
+      if (severityOf(finding) === 'information') continue;
+      if (isKnown(judged, finding)) this.known.push({ finding, text: knownText(io, specs, finding) });
+      else this.tell(finding, spec, judged.standings?.get(finding) === 'worse');
+    }
     for (const { vessel, verdicts } of spec.check.vessels)
       for (const verdict of verdicts)
         if (verdict.outcome === 'accepted')
@@ -70,7 +80,8 @@ export class CheckReport {
     if (wanted.verdicts) this.tables.push(`${io.paint.strong(spec.shown)}\n${verdictTable(io, specs, spec)}`);
   }
 
-  text(tally: Tally): string {
+  text({ tally }: Run): string {
+    if (tally.files === 0) return '';
     const { io, wanted } = this;
     const blocks: string[] = [];
     if (!wanted.quiet) blocks.push(this.vesselLines());
@@ -79,6 +90,7 @@ export class CheckReport {
     const asFound = (one: Told) => one.finding.verdict?.asFound === true;
     blocks.push(...ordered.filter(one => !asFound(one)).map(one => this.toldText(one)));
     blocks.push(...this.accepted.sort((a, b) => byGravity(a.verdict, b.verdict)).map(one => one.text));
+    blocks.push(...this.knownBlocks());
     const found = ordered.filter(asFound);
     if (found.length > 0)
       blocks.push(
@@ -92,13 +104,14 @@ export class CheckReport {
     return ended(blocks);
   }
 
-  private tell(finding: Finding, spec: CheckedSpec): void {
+  private tell(finding: Finding, spec: CheckedSpec, worse: boolean): void {
     const { io, specs, wanted } = this;
     const key = finding.entryKey;
     const had = key === undefined ? undefined : this.atEntries.get(key);
     const of = `${finding.vessel?.vessel.name} (${spec.shown})`;
     const short = finding.verdict?.asFound === true && !wanted.all;
-    const text = short ? asFoundText(io, specs, finding) : findingText(io, specs, finding, wanted.all);
+    const full = short ? asFoundText(io, specs, finding) : findingText(io, specs, finding, wanted.all);
+    const text = worse ? `${full}\n  ${io.paint.warning('worse than in the baseline')}` : full;
     if (!had || wanted.all) {
       const told: Told = { finding, text, of, others: [] };
       this.told.push(told);
@@ -114,6 +127,20 @@ export class CheckReport {
     if (others.length === 0) return text;
     const lead = `  ${this.io.paint.quiet('as well:')} `;
     return `${text}\n${wrapped([...new Set(others)].join(', '), this.io.width, '       ', lead)}`;
+  }
+
+  /** What the baseline knows: it changes no status, and stays told until it is put right. */
+  private knownBlocks(): string[] {
+    const { baseline, known, io } = this;
+    if (!baseline) return [];
+    const gone = baseline.gone();
+    const head = `In the baseline of ${baseline.written}: ${count(known.length, 'finding')}, known and not accepted`;
+    const tail = `${count(gone, 'finding')} of the baseline ${gone === 1 ? 'is' : 'are'} there no more: write it anew`;
+    return [
+      ...(known.length > 0 ? [io.paint.strong(head)] : []),
+      ...known.sort((a, b) => gravestFirst(a.finding, b.finding)).map(one => one.text),
+      ...(gone > 0 ? [tail] : []),
+    ];
   }
 
   /** One line for each vessel; a finding must stand within the first ten lines of the report. */
@@ -137,7 +164,7 @@ const MOST_VESSELS = 6;
 function totals(io: Io, tally: Tally): string {
   const { paint } = io;
   const found = [
-    tally.errors ? paint.error(count(tally.errors, 'error')) : 'no error',
+    tally.errors ? paint.error(count(tally.errors, 'error')) : tally.known ? 'no new error' : 'no error',
     tally.warnings ? paint.warning(count(tally.warnings, 'warning')) : '',
     tally.notes ? count(tally.notes, 'note') : '',
   ].filter(Boolean);
@@ -147,11 +174,12 @@ function totals(io: Io, tally: Tally): string {
   const checks = [
     `${count(tally.holds, 'check holds', 'checks hold')}${least}`,
     tally.notChecked ? paint.open(`${tally.notChecked} cannot tell for want of data`) : '',
+    tally.known ? `${count(tally.known, 'finding is', 'findings are')} in the baseline` : '',
     tally.accepted
       ? `${count(tally.accepted, 'failure is accepted', 'failures are accepted')}, by the persons named in the spec`
       : '',
   ].filter(Boolean);
-  const sum = tally.errors + tally.warnings + tally.notes;
+  const sum = tally.errors + tally.warnings + tally.notes + tally.known;
   const causes = tally.fails > sum ? ` (one finding for each cause; ${tally.fails} checks fail)` : '';
   const files = `${count(tally.files, 'file')}, ${count(tally.vessels, 'vessel')}`;
   return `${wrapped(`${files}: ${found.join(', ')}${causes}.`, io.width)}\n${wrapped(`${checks.join('; ')}.`, io.width)}`;

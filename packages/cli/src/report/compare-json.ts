@@ -1,8 +1,11 @@
 import {
+  addedLevels,
   COMPARISON_CAUTION,
   type Comparison,
+  countsOf,
   fleetHeadline,
   headline,
+  type Judged,
   levelsOf,
   type SpecChange,
   type Verdict,
@@ -28,6 +31,7 @@ export function comparisonJson(before: string, after: string, comparison: Compar
     unread: comparison.unread,
     vessels: comparison.vessels.map(one => vesselJson(one, marginLost)),
     addedVessels: comparison.addedVessels.map(one => one.key ?? one.vessel.name),
+    added: comparison.addedVessels.map(addedJson),
     removedVessels: comparison.removedVessels.map(one => one.key ?? one.vessel.name),
     entries: comparison.entries.map(({ kind, name, fate, from, facts }) => ({
       kind,
@@ -51,6 +55,24 @@ function vesselJson(comparison: VesselComparison, marginLost: number) {
     kept: kept.map(one => ({ subject: one.subject, words: one.words })),
     addedLines,
     removedLines,
+  };
+}
+
+/** There is nothing to compare an added vessel with: it is told by all its verdicts. */
+function addedJson(added: Judged) {
+  const { key, vessel, file, verdicts } = added;
+  return {
+    name: key ?? vessel.name,
+    ...(file ? { file } : {}),
+    levels: addedLevels(added),
+    counts: countsOf(verdicts),
+    verdicts: verdicts.map(one => ({
+      rule: one.rule,
+      subject: one.subject,
+      severity: one.severity,
+      ...(one.asFound ? { asFound: true } : {}),
+      ...outcomeJson(one),
+    })),
   };
 }
 

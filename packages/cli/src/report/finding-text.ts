@@ -48,6 +48,12 @@ export function asFoundText(io: Io, specs: Specs, finding: Finding): string {
   return shortText(io, specs, io.paint.open('as found'), finding.code, finding.place, finding.message);
 }
 
+/** What the baseline knows already, and nobody has put right. */
+export function knownText(io: Io, specs: Specs, finding: Finding): string {
+  const head = `known ${severityOf(finding)}`;
+  return shortText(io, specs, io.paint.warning(head), finding.code, finding.place, finding.message);
+}
+
 function shortText(io: Io, specs: Specs, head: string, code: string, place: Place, message: string): string {
   const spot = specs.spot(place);
   const at = spot ? `${spot.shown}:${spot.line}:${spot.column}` : '';

@@ -1,5 +1,6 @@
 import { countsOf, type Outcome, type Verdict } from '@tailshaft/drivetrain';
 import type { CheckedSpec } from '../specs/specs.js';
+import { isKnown, type Judged } from './baseline.js';
 import { severityOf } from './severity.js';
 
 /** What a check came to, in numbers. */
@@ -17,6 +18,8 @@ export interface Tally {
   accepted: number;
   /** Failures of what was found aboard: in no other of these numbers, as nothing else of it is. */
   asFound: number;
+  /** Findings of the baseline: told as known, and in no other of these numbers but `fails`. */
+  known: number;
   /** The verdict that holds by least. */
   smallest?: Verdict;
 }
@@ -33,15 +36,21 @@ export function emptyTally(): Tally {
     fails: 0,
     accepted: 0,
     asFound: 0,
+    known: 0,
   };
 }
 
-export function addTo(tally: Tally, spec: CheckedSpec): void {
+export function addTo(tally: Tally, judged: Judged): void {
+  const { spec } = judged;
   tally.files += 1;
   tally.vessels += spec.check.vessels.length;
   for (const finding of spec.findings) {
     if (finding.verdict?.asFound) continue;
     const severity = severityOf(finding);
+    if (isKnown(judged, finding)) {
+      if (severity !== 'information') tally.known += 1;
+      continue;
+    }
     if (severity === 'error') tally.errors += 1;
     else if (severity === 'warning') tally.warnings += 1;
     else if (severity === 'note') tally.notes += 1;

@@ -3,6 +3,7 @@ import { readdir, realpath, stat } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { EXTENSION } from '@tailshaft/language';
 import { CannotRun, reasonOf } from '../cannot-run.js';
+import { isPattern, matcherOf, patternBase } from './pattern.js';
 
 /** A path as a person in this folder would type it. */
 export function shownPath(path: string, cwd: string): string {
@@ -18,28 +19,53 @@ export interface Found {
   readonly links: readonly string[];
 }
 
-/** The spec files that paths name: files as they are, folders with all specs inside, each once, in stable order. */
-export async function findSpecs(paths: readonly string[], cwd: string): Promise<Found> {
+/**
+ * The spec files that words name: files as they are, folders with all specs inside, patterns with what they match, each
+ * once, in stable order. A word that begins with ! leaves out what it matches; a name on the disk is never a pattern.
+ */
+export async function findSpecs(words: readonly string[], cwd: string): Promise<Found> {
   const found = new Set<string>();
   const links: string[] = [];
-  for (const path of paths) {
-    const full = resolve(cwd, path);
+  const away = words.filter(one => one.startsWith('!')).map(one => leavesOut(one.slice(1), cwd));
+  const isOut = (path: string) => away.some(one => one(path));
+  for (const word of words) {
+    if (word.startsWith('!')) continue;
+    const full = resolve(cwd, word);
     const shown = shownPath(full, cwd);
-    const node = await stat(full).catch(error => {
+    const pattern = isPattern(word) && !existsSync(full);
+    const folder = pattern ? resolve(cwd, patternBase(word)) : full;
+    const node = await stat(folder).catch(error => {
       throw new CannotRun(`${shown} cannot be read: ${reasonOf(error)}`);
     });
     if (!node.isDirectory()) {
-      found.add(full);
+      if (!isOut(full)) found.add(full);
       continue;
     }
-    const inside = await specsIn(full, shown);
-    const away = await leadingOut(inside.links, full);
-    if (inside.paths.length + away.length === 0)
+    const inside = await specsIn(folder, shownPath(folder, cwd));
+    const matches = pattern ? matching(word, folder) : () => true;
+    const wanted = (path: string) => matches(path) && !isOut(path);
+    const paths = inside.paths.filter(wanted);
+    const leading = (await leadingOut(inside.links, folder)).filter(wanted);
+    if (pattern && paths.length + leading.length === 0)
+      throw new CannotRun(`no ${EXTENSION} file matches ${word}`);
+    if (inside.paths.length + leading.length === 0)
       throw new CannotRun(`the folder ${shown} holds no ${EXTENSION} file`);
-    for (const one of inside.paths) found.add(one);
-    links.push(...away.map(one => shownPath(one, cwd)));
+    for (const one of paths) found.add(one);
+    links.push(...leading.map(one => shownPath(one, cwd)));
   }
   return { paths: [...found].sort(), links: links.sort() };
+}
+
+/** A pattern, a file, or a folder with all inside. */
+function leavesOut(word: string, cwd: string): (path: string) => boolean {
+  const full = resolve(cwd, word);
+  if (!isPattern(word) || existsSync(full)) return path => path === full || isInside(full, path);
+  return matching(word, resolve(cwd, patternBase(word)));
+}
+
+function matching(pattern: string, base: string): (path: string) => boolean {
+  const matches = matcherOf(pattern);
+  return path => isInside(base, path) && matches(relative(base, path).split(sep).join('/'));
 }
 
 /** What a command says of links that it does not follow. */

@@ -85,6 +85,12 @@ export class Specs {
     this.core.shared.workspace.LangiumDocuments.deleteDocument(URI.file(spec.path));
   }
 
+  /** The path of a file below the root around it: the same wherever the command runs. */
+  pathInRoot(uri: string): string {
+    const path = URI.parse(uri).fsPath;
+    return shownPath(path, this.rootAround(path));
+  }
+
   /** Lines and columns of a place in any file that was read. */
   spot(place: Place): Spot | undefined {
     const uri = URI.parse(place.uri);
@@ -107,13 +113,15 @@ export class Specs {
     };
   }
 
+  private rootAround(path: string): string {
+    const { root, cwd } = this.options;
+    return root ? resolve(cwd, root) : rootOf(path, cwd);
+  }
+
   private async judge(path: string, open: () => Promise<LangiumDocument>): Promise<CheckedSpec> {
     const shown = shownPath(path, this.options.cwd);
     const { project } = this.core.language;
-    const root = this.options.root
-      ? resolve(this.options.cwd, this.options.root)
-      : rootOf(path, this.options.cwd);
-    project.roots = [URI.file(root)];
+    project.roots = [URI.file(this.rootAround(path))];
     try {
       const document = await open();
       await project.load(document);

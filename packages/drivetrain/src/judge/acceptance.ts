@@ -28,6 +28,7 @@ export function applyAcceptances(
     return {
       ...verdict,
       outcome: 'accepted' as const,
+      acceptance,
       message: `${verdict.message} Accepted by ${acceptance.by}${until}: ${acceptance.because}`,
     };
   });

@@ -1,5 +1,6 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
+import type { Acceptance } from '../model/vessel.js';
 import type { Route } from './route.js';
 
 export type Outcome = 'holds' | 'fails' | 'cannot tell' | 'does not apply' | 'accepted';
@@ -67,6 +68,8 @@ export interface Verdict {
   readonly disputes?: readonly Fact<unknown>[];
   /** Set where the checks do not cover what it rests on: that is told once, by the rule that says so. */
   readonly withheld?: true;
+  /** By what statement of the spec the failure is accepted; set where the outcome is `accepted`. */
+  readonly acceptance?: Acceptance;
   /** The requirement that this verdict is the answer to. */
   readonly answers?: Origin;
   /** Ways out, made when somebody asks. */

@@ -1,0 +1,51 @@
+import type { Finding } from '@tailshaft/language';
+import { isKnown, type Judged } from '../report/baseline.js';
+import { gravestFirst, severityOf } from '../report/severity.js';
+import type { Specs } from '../specs/specs.js';
+import { count } from '../terminal/layout.js';
+import { visible } from '../terminal/visible.js';
+import type { Form, Run } from './form.js';
+
+const COMMAND = { error: 'error', warning: 'warning', note: 'notice', information: 'notice' } as const;
+
+/**
+ * Findings as workflow commands of GitHub Actions, one a line: the site shows each beside its line of the change. It
+ * shows the first ten of each kind in a step, so the gravest come first; checks that wait for data are left to the log.
+ */
+export class Annotations implements Form {
+  private readonly found: Finding[] = [];
+
+  constructor(private readonly specs: Specs) {}
+
+  add(judged: Judged): void {
+    for (const finding of judged.spec.findings)
+      if (severityOf(finding) !== 'information' && !finding.verdict?.asFound && !isKnown(judged, finding))
+        this.found.push(finding);
+  }
+
+  text({ failures, tally }: Run): string {
+    const lines = [
+      ...failures.map(one => `::error::${data(one)}`),
+      ...this.found.sort(gravestFirst).map(one => this.command(one)),
+      `tailshaft: ${count(tally.files, 'file')}, ${count(tally.errors, 'error')}, ${count(tally.warnings, 'warning')}, ${count(tally.notChecked, 'check')} cannot tell`,
+    ];
+    return lines.join('\n');
+  }
+
+  private command(finding: Finding): string {
+    const spot = this.specs.spot(finding.place);
+    const at = spot
+      ? `file=${property(spot.shown)},line=${spot.line},endLine=${spot.endLine},col=${spot.column},endColumn=${spot.endColumn},`
+      : '';
+    return `::${COMMAND[severityOf(finding)]} ${at}title=${property(finding.code)}::${data(finding.message)}`;
+  }
+}
+
+/** What a line of commands takes as its own must not come out of a spec. */
+function data(text: string): string {
+  return visible(text).replace(/%/g, '%25').replace(/\r/g, '%0D').replace(/\n/g, '%0A');
+}
+
+function property(text: string): string {
+  return data(text).replace(/:/g, '%3A').replace(/,/g, '%2C');
+}

@@ -1,0 +1,41 @@
+import type { Finding } from '@tailshaft/language';
+import type { Judged } from '../report/baseline.js';
+import { identitiesOf } from '../report/identity.js';
+import { gravestFirst, severityOf } from '../report/severity.js';
+import type { CheckedSpec, Specs } from '../specs/specs.js';
+import { jsonText } from '../terminal/visible.js';
+import type { Form } from './form.js';
+
+const SEVERITY = { error: 'critical', warning: 'major', note: 'minor', information: 'info' } as const;
+
+/** A Code Quality report, as GitLab takes it: the site itself tells new findings from those of the target branch. */
+export class CodeQuality implements Form {
+  private readonly issues: { readonly finding: Finding; readonly issue: object }[] = [];
+
+  constructor(private readonly specs: Specs) {}
+
+  add({ spec }: Judged): void {
+    const identities = identitiesOf(this.specs, spec);
+    for (const finding of spec.findings)
+      if (!finding.verdict?.asFound)
+        this.issues.push({ finding, issue: this.issueOf(finding, spec, identities.get(finding)!) });
+  }
+
+  text(): string {
+    return jsonText(this.issues.sort((a, b) => gravestFirst(a.finding, b.finding)).map(one => one.issue));
+  }
+
+  private issueOf(finding: Finding, spec: CheckedSpec, fingerprint: string) {
+    const spot = this.specs.spot(finding.place);
+    return {
+      description: finding.message,
+      check_name: finding.code,
+      fingerprint,
+      severity: SEVERITY[severityOf(finding)],
+      location: {
+        path: spot?.shown ?? spec.shown,
+        lines: { begin: spot?.line ?? 1, end: spot?.endLine ?? 1 },
+      },
+    };
+  }
+}

@@ -1,0 +1,24 @@
+import type { Judged } from '../report/baseline.js';
+import { checkJson, questionJson, specJson } from '../report/check-json.js';
+import { OpenQuestions } from '../report/open-questions.js';
+import type { Specs } from '../specs/specs.js';
+import { jsonText } from '../terminal/visible.js';
+import type { Form, Run } from './form.js';
+
+/** As `check.schema.json` has it. */
+export class JsonForm implements Form {
+  private readonly files: object[] = [];
+  private readonly questions = new OpenQuestions();
+
+  constructor(private readonly specs: Specs) {}
+
+  add({ spec, standings }: Judged): void {
+    this.files.push(specJson(this.specs, spec, standings));
+    this.questions.add(this.specs, spec);
+  }
+
+  text({ failures, tally, today }: Run): string {
+    const asked = this.questions.list.map(one => questionJson(one));
+    return jsonText(checkJson(this.files, failures, tally, today, asked));
+  }
+}
