@@ -69,14 +69,14 @@ export function derivedValues({ analysis }: JudgedLine): Value[] {
   return values.filter(one => one !== undefined && Number.isFinite(one.si)) as Value[];
 }
 
-/** The verdict with the least margin, among those that have one. */
+/** The verdict with the least margin, among those that have one: of what is proposed, where anything is. */
 export function tightest(verdicts: readonly Verdict[]): Verdict | undefined {
-  return verdicts
-    .filter(one => one.margin !== undefined)
-    .reduce<Verdict | undefined>(
-      (least, one) => (least === undefined || one.margin! < least.margin! ? one : least),
-      undefined,
-    );
+  const measured = verdicts.filter(one => one.margin !== undefined);
+  const proposed = measured.filter(one => !one.asFound);
+  return (proposed.length > 0 ? proposed : measured).reduce<Verdict | undefined>(
+    (least, one) => (least === undefined || one.margin! < least.margin! ? one : least),
+    undefined,
+  );
 }
 
 /** `+12 %`, `−4 %`. */

@@ -46,7 +46,7 @@ export const FILE_SNIPPETS: readonly Offer[] = [
   block(
     'vessel … { }',
     'a vessel with one arrangement',
-    'vessel <Name> "<what she is>" {\n\tduty ? { hours ?  passengers ? }\n\n\tarrangement <proposed> {\n\t\t$0\n\t}\n}\n',
+    'vessel <Name> "<what the vessel is>" {\n\tduty ? { hours ?  passengers ? }\n\n\tarrangement <proposed> {\n\t\t$0\n\t}\n}\n',
   ),
 ];
 

@@ -56,7 +56,7 @@ function vesselLines({ lines, job, catalogue }: Wanted, places: Places): string[
   const isNew = catalogue === 'here' || catalogue.isNew;
   const named = (name: string) => (isNew ? places.name(name) : open());
   const head = [
-    `vessel ${places.name('Name')} "${places.free('what she is')}" {`,
+    `vessel ${places.name('Name')} "${places.free('what the vessel is')}" {`,
     `  duty ${open()} { hours ${open()}  passengers ${open()} }`,
     `  hull ${open()} { waterline length ${open()}  displacement ${open()} }`,
     '',
