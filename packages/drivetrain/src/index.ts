@@ -1,7 +1,6 @@
 export * from './analysis/barred-range.js';
 export * from './analysis/criticals.js';
 export * from './analysis/derived.js';
-export { DUTY_WORDS } from './analysis/duty-class.js';
 export * from './analysis/engine-points.js';
 export * from './analysis/gear-data.js';
 export * from './analysis/line.js';

@@ -12,6 +12,5 @@ export * from './reading/document.js';
 export * from './reading/place.js';
 export * from './reading/problem.js';
 export * from './reference/languageReference.js';
-export { STATEMENTS, type StatementRow } from './reference/statements.js';
 export * from './services/keywords.js';
 export * from './services/module.js';

@@ -13,7 +13,7 @@ import {
   rowsFor,
   source,
   text,
-  type Vocabulary,
+  vocabulary,
   word,
 } from './kinds.js';
 import {
@@ -26,7 +26,7 @@ import {
 
 const rating = rowsFor<EngineRating>();
 
-export const ENGINE_RATING: Vocabulary = {
+export const ENGINE_RATING = vocabulary({
   title: 'engine rating',
   rows: [
     rating(
@@ -66,9 +66,9 @@ export const ENGINE_RATING: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
-export const ACCESSORY: Vocabulary = {
+export const ACCESSORY = vocabulary({
   title: 'accessory',
   rows: [
     rowsFor<Accessory>()(
@@ -80,13 +80,13 @@ export const ACCESSORY: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const row = rowsFor<EngineFacts>();
 const block = blocksFor<EngineFacts>();
 
 /** Facts of an engine that belong to the engine wherever it stands. */
-export const ENGINE: Vocabulary = {
+export const ENGINE = vocabulary({
   title: 'engine',
   rows: [
     row(
@@ -217,7 +217,7 @@ export const ENGINE: Vocabulary = {
     ),
     ENGINE_EXCITATION,
   ],
-};
+});
 
 /** Usually said in the header. */
 export const RATED_AT = rowsFor<Engine>()(
@@ -231,7 +231,7 @@ export const RATED_AT = rowsFor<Engine>()(
 const MOUNTS_EXAMPLE = 'mounts { kind soft  deflection 3 mm  thrust at most 15 kN  torque at most 4200 N.m }';
 
 /** Facts of an engine at its place in a line. */
-export const ENGINE_PLACE: Vocabulary = {
+export const ENGINE_PLACE = vocabulary({
   title: 'engine in its line',
   rows: [
     RATED_AT,
@@ -291,11 +291,11 @@ export const ENGINE_PLACE: Vocabulary = {
     ...ENGINE.rows,
   ],
   blocks: [...ENGINE.blocks, block('mounts', 'mounts', MOUNTS, 'What the engine stands on.', MOUNTS_EXAMPLE)],
-};
+});
 
 const motor = rowsFor<MotorFacts>();
 
-export const MOTOR: Vocabulary = {
+export const MOTOR = vocabulary({
   title: 'motor',
   rows: [
     motor(
@@ -379,14 +379,14 @@ export const MOTOR: Vocabulary = {
       'output flange { outside diameter 146 mm  bolt circle 121 mm }',
     ),
   ],
-};
+});
 
 /** Facts of a motor at its place in a line. */
-export const MOTOR_PLACE: Vocabulary = {
+export const MOTOR_PLACE = vocabulary({
   title: 'motor in its line',
   rows: [...MOTOR_PLACE_FIT, ...MOTOR.rows],
   blocks: [
     ...MOTOR.blocks,
     blocksFor<MotorFacts>()('mounts', 'mounts', MOUNTS, 'What the motor stands on.', MOUNTS_EXAMPLE),
   ],
-};
+});

@@ -8,7 +8,7 @@ import type {
   ShaftFacts,
   TransferFacts,
 } from './facts/index.js';
-import { anyWord, between, date, quantity, rowsFor, slope, text, type Vocabulary, word } from './kinds.js';
+import { anyWord, between, date, quantity, rowsFor, slope, text, vocabulary, word } from './kinds.js';
 
 /*
  * How parts meet each other and the hull: sizes, angles, places, mounts. The facts of each part beside its duty.
@@ -162,7 +162,7 @@ export const MOTOR_FIT = [motor(...INSTALLED_ANGLE), motor(...RUNNING_ANGLE)];
 export const MOTOR_PLACE_FIT = [motor(...ANGLE), motor(...POSITION), motor(...FACE), motor(...STATEMENT)];
 
 const mounts = rowsFor<Mounts>();
-export const MOUNTS: Vocabulary = {
+export const MOUNTS = vocabulary({
   title: 'mounts',
   rows: [
     mounts('kind', 'kind', word('soft', 'rigid'), 'Whether they let the engine move.', 'kind soft'),
@@ -192,7 +192,7 @@ export const MOUNTS: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const gear = rowsFor<GearFacts>();
 export const GEAR_FIT = [

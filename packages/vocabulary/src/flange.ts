@@ -1,9 +1,9 @@
 import type { Flange } from './facts/index.js';
-import { between, bolts, pilot, quantity, rowsFor, type Vocabulary } from './kinds.js';
+import { between, bolts, pilot, quantity, rowsFor, vocabulary } from './kinds.js';
 
 const flange = rowsFor<Flange>();
 
-export const FLANGE: Vocabulary = {
+export const FLANGE = vocabulary({
   title: 'flange',
   rows: [
     flange(
@@ -39,4 +39,4 @@ export const FLANGE: Vocabulary = {
     }),
   ],
   blocks: [],
-};
+});

@@ -28,14 +28,14 @@ import {
   source,
   span,
   text,
-  type Vocabulary,
+  vocabulary,
   word,
 } from './kinds.js';
 import { THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE } from './torsion.js';
 
 const trainRow = rowsFor<Train>();
 
-export const TRAIN: Vocabulary = {
+export const TRAIN = vocabulary({
   title: 'train',
   rows: [
     trainRow(
@@ -99,13 +99,13 @@ export const TRAIN: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const clutch = rowsFor<Clutch>();
 const train = 'Tooth counts, from which ratio and sense are derived and compared with what is declared.';
 const trainExample = 'train { mesh A 23 with B 47 }';
 
-export const CLUTCH: Vocabulary = {
+export const CLUTCH = vocabulary({
   title: 'clutch',
   rows: [
     clutch(
@@ -248,11 +248,11 @@ export const CLUTCH: Vocabulary = {
       absent: 'the declared sense and ratio stand alone',
     }),
   ],
-};
+});
 
 const rated = rowsFor<GearRating>();
 
-export const GEAR_RATING: Vocabulary = {
+export const GEAR_RATING = vocabulary({
   title: 'gear rating',
   rows: [
     rated(
@@ -307,7 +307,7 @@ export const GEAR_RATING: Vocabulary = {
     rated('source', 'source', source, 'Document of this rating.', 'source "Rating table 7" dated 2024-11-03'),
   ],
   blocks: [],
-};
+});
 
 const variant = rowsFor<RatioVariant>();
 const variantBlock = blocksFor<RatioVariant>();
@@ -316,7 +316,7 @@ const ratedDoc = 'Input capacity for one duty class.';
 const clutchHead = { many: true, head: { field: 'name', kind: name('clutch') } };
 const ratedHead = { many: true, head: { field: 'duty', kind: anyWord('duty class') } };
 
-export const GEAR_RATIO: Vocabulary = {
+export const GEAR_RATIO = vocabulary({
   title: 'gear ratio',
   rows: [
     variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {
@@ -339,13 +339,13 @@ export const GEAR_RATIO: Vocabulary = {
       absent: 'the declared sense and ratio stand alone',
     }),
   ],
-};
+});
 
 const row = rowsFor<GearFacts>();
 const block = blocksFor<GearFacts>();
 
 /** Facts of a reduction gear wherever it stands. */
-export const GEAR: Vocabulary = {
+export const GEAR = vocabulary({
   title: 'gear',
   rows: [
     row(
@@ -480,7 +480,7 @@ export const GEAR: Vocabulary = {
       ratedHead,
     ),
   ],
-};
+});
 
 /** Usually said in the header. */
 export const AHEAD_CLUTCH = rowsFor<Gear>()(
@@ -492,7 +492,7 @@ export const AHEAD_CLUTCH = rowsFor<Gear>()(
   { handed: true },
 );
 
-export const GEAR_PLACE: Vocabulary = {
+export const GEAR_PLACE = vocabulary({
   title: 'gear in its line',
   rows: [
     AHEAD_CLUTCH,
@@ -528,11 +528,11 @@ export const GEAR_PLACE: Vocabulary = {
     ...GEAR.rows,
   ],
   blocks: GEAR.blocks,
-};
+});
 
 const transfer = rowsFor<TransferFacts>();
 
-export const TRANSFER: Vocabulary = {
+export const TRANSFER = vocabulary({
   title: 'transfer',
   rows: [
     transfer(
@@ -608,4 +608,4 @@ export const TRANSFER: Vocabulary = {
       'output flange { outside diameter 146 mm  bolt circle 121 mm }',
     ),
   ],
-};
+});

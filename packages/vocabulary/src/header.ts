@@ -1,13 +1,14 @@
 import { RATED_AT } from './engine.js';
 import type { Gear } from './facts/index.js';
 import { AHEAD_CLUTCH } from './gear.js';
-import { between, type Row, ratio, rowsFor } from './kinds.js';
+import { between, type Row, ratio, rowsFor, word } from './kinds.js';
 import { PROPELLER } from './shafting.js';
+import { SIDES } from './words.js';
 
-const SIDE: Row = {
+const SIDE: Row<'side', 'side'> = {
   field: 'side',
   words: 'side',
-  kind: { form: 'word', words: ['port', 'starboard', 'centre'] },
+  kind: word(...SIDES),
   doc: 'Side of the vessel, looking forward.',
   example: 'side port',
 };
@@ -24,7 +25,7 @@ export const HEADER_ROWS = {
     { range: between('0.1:1', '30:1'), absent: 'the only ratio that the gear offers' },
   ),
   ahead: AHEAD_CLUTCH,
-  hand: PROPELLER.rows.find(one => one.field === 'hand')!,
+  hand: PROPELLER.rows.find(one => one.field === 'hand')! as Row<'hand', 'hand'>,
   side: SIDE,
 };
 

@@ -1,10 +1,10 @@
 import { type Criteria, type Hull, SPEED_METHODS } from './facts/index.js';
-import { between, point, quantity, type Row, rowsFor, text, word } from './kinds.js';
+import { between, point, quantity, rowsFor, text, word } from './kinds.js';
 
 const hull = rowsFor<Hull>();
 
 /** Form of a hull, the flow at its propellers, and resistance or speed where they are given. */
-export const HULL_FORM_ROWS: readonly Row[] = [
+export const HULL_FORM_ROWS = [
   hull(
     'material',
     'material',
@@ -259,7 +259,7 @@ export const HULL_FORM_ROWS: readonly Row[] = [
 ];
 
 /** How speed is to be worked out. */
-export const HULL_CRITERIA: readonly Row[] = [
+export const HULL_CRITERIA = [
   rowsFor<Criteria>()(
     'speedMethod',
     'speed method',

@@ -3,20 +3,25 @@ export * from './facts/index.js';
 export * from './header.js';
 export * from './kinds.js';
 export * from './lookup.js';
+export * from './meanings.js';
 export * from './range.js';
 export * from './statements.js';
 export * from './units.js';
+export * from './words.js';
 export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT };
 
 import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js';
 import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
-import type { Vocabulary } from './kinds.js';
+import type { HEADER_ROWS } from './header.js';
+import type { BlockRow, Row, Vocabulary } from './kinds.js';
 import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
+import type { StatementWord } from './statements.js';
 import { TRIAL } from './trial.js';
 import { CERTIFICATE, CRITERIA, DUTY, HULL } from './vessel.js';
+import type { Role } from './words.js';
 
 /** What a catalogue entry of each kind may say. */
-export const ENTRY_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
+const ENTRIES = {
   engine: ENGINE,
   motor: MOTOR,
   gear: GEAR,
@@ -24,10 +29,10 @@ export const ENTRY_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
   coupling: COUPLING,
   'shaft material': SHAFT_MATERIAL,
   propeller: PROPELLER,
-};
+} as const;
 
 /** What a part may say at its place in a line: everything of its entry, and how it stands there. */
-export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
+const PLACES = {
   engine: ENGINE_PLACE,
   motor: MOTOR_PLACE,
   gear: GEAR_PLACE,
@@ -35,13 +40,45 @@ export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
   coupling: COUPLING,
   shaft: SHAFT,
   propeller: PROPELLER_PLACE,
-};
+} as const satisfies Record<Role, Vocabulary>;
 
 /** What the blocks of a vessel may say. */
-export const VESSEL_VOCABULARY: Readonly<Record<string, Vocabulary>> = {
+const SETTINGS = {
   duty: DUTY,
   hull: HULL,
   criteria: CRITERIA,
   certificate: CERTIFICATE,
   trial: TRIAL,
-};
+} as const;
+
+export type EntryKind = keyof typeof ENTRIES;
+export type SettingsKind = keyof typeof SETTINGS;
+
+export const ENTRY_VOCABULARY: Readonly<Record<string, Vocabulary>> = ENTRIES;
+export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = PLACES;
+export const VESSEL_VOCABULARY: Readonly<Record<string, Vocabulary>> = SETTINGS;
+export const ENTRY_KINDS = Object.keys(ENTRIES) as readonly EntryKind[];
+
+/** The vocabularies by kind, with the fields and words of their rows in their types. */
+export interface Vocabularies {
+  readonly entries: typeof ENTRIES;
+  readonly places: typeof PLACES;
+  readonly settings: typeof SETTINGS;
+}
+
+type WordsOf<V> =
+  V extends Vocabulary<infer R extends Row, infer B extends BlockRow>
+    ? R['words'] | B['words'] | WordsOf<B['block']>
+    : never;
+
+/** Words or a phrase that properties and statements begin with. What names one by this type follows when it is renamed. */
+export type Spelling =
+  | WordsOf<(typeof ENTRIES)[EntryKind] | (typeof PLACES)[Role] | (typeof SETTINGS)[SettingsKind]>
+  | (typeof HEADER_ROWS)[keyof typeof HEADER_ROWS]['words']
+  | EntryKind
+  | StatementWord;
+
+/** A word of the text as one that the language may know, so that the compiler holds what it is compared with to the tables. */
+export function asSpelling(text: string | undefined): Spelling | undefined {
+  return text as Spelling | undefined;
+}

@@ -87,9 +87,9 @@ type Held<X> =
   NonNullable<X> extends Fact<infer T> ? T : NonNullable<X> extends readonly Fact<infer T>[] ? T : never;
 
 /** One property of a block: its words, the model field that it fills, its form, and what it means. */
-export interface Row {
-  readonly words: string;
-  readonly field: string;
+export interface Row<F extends string = string, W extends string = string> {
+  readonly words: W;
+  readonly field: F;
   readonly kind: ValueKind;
   readonly doc: string;
   /** As a person would write it, words and value. */
@@ -143,10 +143,14 @@ function boundOf(words: string): Bound | undefined {
 }
 
 /** A block inside a block: `clutch A ... { }`. */
-export interface BlockRow {
-  readonly words: string;
-  readonly field: string;
-  readonly block: Vocabulary;
+export interface BlockRow<
+  F extends string = string,
+  W extends string = string,
+  V extends Vocabulary = Vocabulary,
+> {
+  readonly words: W;
+  readonly field: F;
+  readonly block: V;
   readonly doc: string;
   readonly example: string;
   readonly many?: boolean;
@@ -159,23 +163,31 @@ export interface BlockRow {
 }
 
 /** The properties that one kind of block knows. Order is the order of completion and of the reference page. */
-export interface Vocabulary {
+export interface Vocabulary<R extends Row = Row, B extends BlockRow = AnyBlock> {
   /** `engine`, `gear ratio`, `flange`. */
   readonly title: string;
-  readonly rows: readonly Row[];
-  readonly blocks: readonly BlockRow[];
+  readonly rows: readonly R[];
+  readonly blocks: readonly B[];
+}
+
+/** A block of any kind, named so that the two types may refer to each other. */
+export interface AnyBlock extends BlockRow<string, string, Vocabulary> {}
+
+/** Keeps the fields and words of its rows in its type, from which `Spelling` and the checks of the model follow. */
+export function vocabulary<R extends Row, B extends BlockRow>(all: Vocabulary<R, B>): Vocabulary<R, B> {
+  return all;
 }
 
 /** Makes rows whose field and form are checked against the model interface `F`. */
 export function rowsFor<F>() {
-  return <K extends keyof F & string>(
+  return <K extends keyof F & string, const W extends string>(
     field: K,
-    words: string,
+    words: W,
     kind: ValueKind<Held<F[K]>>,
     doc: string,
     example: string,
     more: RowMore = {},
-  ): Row => {
+  ): Row<K, W> => {
     const bound = boundOf(words);
     return { words, field, kind, doc, example, ...(bound ? { bound } : {}), ...more };
   };
@@ -183,12 +195,12 @@ export function rowsFor<F>() {
 
 /** Makes block rows whose field is checked against the model interface `F`. */
 export function blocksFor<F>() {
-  return (
-    field: keyof F & string,
-    words: string,
-    block: Vocabulary,
+  return <K extends keyof F & string, const W extends string, V extends Vocabulary>(
+    field: K,
+    words: W,
+    block: V,
     doc: string,
     example: string,
     more: Pick<BlockRow, 'many' | 'handed' | 'absent' | 'head'> = {},
-  ): BlockRow => ({ words, field, block, doc, example, ...more });
+  ): BlockRow<K, W, V> => ({ words, field, block, doc, example, ...more });
 }

@@ -4,12 +4,12 @@ import {
   type PropellerFacts,
   type PropellerPlace,
 } from './facts/index.js';
-import { between, quantity, type Row, rowsFor, slope, word } from './kinds.js';
+import { between, quantity, rowsFor, slope, word } from './kinds.js';
 
 const make = rowsFor<PropellerFacts>();
 
 /** Blades, bore and make of a propeller. */
-export const PROPELLER_MAKE: readonly Row[] = [
+export const PROPELLER_MAKE = [
   make(
     'developedAreaRatio',
     'developed area ratio',
@@ -113,7 +113,7 @@ export const PROPELLER_MAKE: readonly Row[] = [
 const place = rowsFor<PropellerPlace>();
 
 /** How a propeller stands in the vessel. */
-export const PROPELLER_STANDS: readonly Row[] = [
+export const PROPELLER_STANDS = [
   place(
     'axisToHull',
     'axis to hull',
@@ -173,7 +173,7 @@ export const PROPELLER_STANDS: readonly Row[] = [
 const criteria = rowsFor<Criteria>();
 
 /** What a propeller is to be judged by. */
-export const PROPELLER_CRITERIA: readonly Row[] = [
+export const PROPELLER_CRITERIA = [
   criteria(
     'tipClearance',
     'tip clearance at least',

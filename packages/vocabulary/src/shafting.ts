@@ -1,24 +1,15 @@
 import { BEARING } from './bearing.js';
 import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from './facts/index.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
-import {
-  anyWord,
-  between,
-  blocksFor,
-  name,
-  quantity,
-  rowsFor,
-  source,
-  type Vocabulary,
-  word,
-} from './kinds.js';
+import { anyWord, between, blocksFor, name, quantity, rowsFor, source, vocabulary, word } from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
 import { BOLTED_FLANGE, SHAFT_KEY, SHAFT_SECTION } from './strength.js';
 import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
+import { HANDS } from './words.js';
 
 const coupling = rowsFor<CouplingFacts>();
 
-export const COUPLING: Vocabulary = {
+export const COUPLING = vocabulary({
   title: 'coupling',
   rows: [
     coupling(
@@ -58,11 +49,11 @@ export const COUPLING: Vocabulary = {
       { absent: 'a coupling without a flange' },
     ),
   ],
-};
+});
 
 const material = rowsFor<ShaftMaterial>();
 
-export const SHAFT_MATERIAL: Vocabulary = {
+export const SHAFT_MATERIAL = vocabulary({
   title: 'shaft material',
   rows: [
     material(
@@ -133,11 +124,11 @@ export const SHAFT_MATERIAL: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const shaft = rowsFor<ShaftFacts>();
 
-export const SHAFT: Vocabulary = {
+export const SHAFT = vocabulary({
   title: 'shaft',
   rows: [
     shaft(
@@ -198,11 +189,11 @@ export const SHAFT: Vocabulary = {
       { many: true, head: { field: 'name', kind: anyWord('name of the bearing') } },
     ),
   ],
-};
+});
 
 const propeller = rowsFor<PropellerFacts>();
 
-export const PROPELLER: Vocabulary = {
+export const PROPELLER = vocabulary({
   title: 'propeller',
   rows: [
     propeller(
@@ -223,7 +214,7 @@ export const PROPELLER: Vocabulary = {
     propeller(
       'hand',
       'hand',
-      word('left', 'right'),
+      word(...HANDS),
       'Right turns clockwise seen from aft to drive ahead.',
       'hand right',
       { handed: true, evidence: 'strict' },
@@ -231,7 +222,7 @@ export const PROPELLER: Vocabulary = {
     propeller(
       'handSetting',
       'set for hand',
-      word('left', 'right'),
+      word(...HANDS),
       'How a convertible propeller is assembled.',
       'set for hand left',
       { handed: true, evidence: 'strict', absent: 'as its hand says' },
@@ -272,11 +263,11 @@ export const PROPELLER: Vocabulary = {
     ...PROPELLER_MAKE,
   ],
   blocks: [PROPELLER_EXCITATION],
-};
+});
 
 /** Facts of a propeller at its place in a line. */
-export const PROPELLER_PLACE: Vocabulary = {
+export const PROPELLER_PLACE = vocabulary({
   title: 'propeller in its line',
   rows: [...PROPELLER.rows, ...PROPELLER_STANDS],
   blocks: PROPELLER.blocks,
-};
+});

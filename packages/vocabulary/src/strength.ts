@@ -1,6 +1,6 @@
 import type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from './facts/index.js';
 import { FLANGE } from './flange.js';
-import { anyWord, between, name, quantity, rowsFor, type Vocabulary, word } from './kinds.js';
+import { anyWord, between, name, quantity, rowsFor, vocabulary, word } from './kinds.js';
 
 /*
  * What the strength of a shaft line hangs on beside its diameter: sections, keys, coupling bolts, and the factors wanted.
@@ -8,7 +8,7 @@ import { anyWord, between, name, quantity, rowsFor, type Vocabulary, word } from
 
 const section = rowsFor<ShaftSection>();
 
-export const SHAFT_SECTION: Vocabulary = {
+export const SHAFT_SECTION = vocabulary({
   title: 'shaft section',
   rows: [
     section(
@@ -35,11 +35,11 @@ export const SHAFT_SECTION: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const key = rowsFor<ShaftKey>();
 
-export const SHAFT_KEY: Vocabulary = {
+export const SHAFT_KEY = vocabulary({
   title: 'key',
   rows: [
     key('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
@@ -71,7 +71,7 @@ export const SHAFT_KEY: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const bolt = rowsFor<BoltedFlange>();
 
@@ -124,7 +124,7 @@ const BOLTS = [
 ];
 
 /** The flange of a coupling: that of any part, and how its bolts carry. */
-export const BOLTED_FLANGE: Vocabulary = { ...FLANGE, rows: [...FLANGE.rows, ...BOLTS] };
+export const BOLTED_FLANGE = vocabulary({ ...FLANGE, rows: [...FLANGE.rows, ...BOLTS] });
 
 const criteria = rowsFor<StrengthCriteria>();
 

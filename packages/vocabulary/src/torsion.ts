@@ -7,13 +7,13 @@ import type {
   RollingThrustBearing,
   ShaftTorsion,
 } from './facts/index.js';
-import { between, blocksFor, point, quantity, rowsFor, span, type Vocabulary, word } from './kinds.js';
+import { between, blocksFor, point, quantity, rowsFor, span, vocabulary, word } from './kinds.js';
 
 /*
  * What a torsional calculation goes by, and what one says; and the rating of the bearing that takes the thrust.
  */
 
-export const EXCITATION: Vocabulary = {
+export const EXCITATION = vocabulary({
   title: 'excitation',
   rows: [
     rowsFor<Excitation>()(
@@ -26,7 +26,7 @@ export const EXCITATION: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const HEAD = { many: true, head: { field: 'order', kind: quantity('number'), range: between('0.5', '100') } };
 
@@ -205,10 +205,10 @@ export const COLLAR_THRUST = [
   ),
 ];
 
-export const THRUST_BEARING: Vocabulary = {
+export const THRUST_BEARING = vocabulary({
   title: 'thrust bearing',
   rows: ROLLING_THRUST,
   blocks: [],
-};
+});
 export const THRUST_BEARING_DOC = 'Rating of the rolling bearing that takes the thrust of the propeller.';
 export const THRUST_BEARING_EXAMPLE = 'thrust bearing { dynamic rating 190 kN  rolling elements roller }';

@@ -1,9 +1,9 @@
 import type { Trial, TrialRun } from './facts/index.js';
-import { anyWord, between, blocksFor, quantity, rowsFor, text, type Vocabulary, word } from './kinds.js';
+import { anyWord, between, blocksFor, quantity, rowsFor, text, vocabulary, word } from './kinds.js';
 
 const run = rowsFor<TrialRun>();
 
-export const TRIAL_RUN: Vocabulary = {
+export const TRIAL_RUN = vocabulary({
   title: 'trial run',
   rows: [
     run(
@@ -71,11 +71,11 @@ export const TRIAL_RUN: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const trial = rowsFor<Trial>();
 
-export const TRIAL: Vocabulary = {
+export const TRIAL = vocabulary({
   title: 'trial',
   rows: [
     trial('displacement', 'displacement', quantity('mass'), 'Mass as she was run.', 'displacement 11.7 t', {
@@ -123,4 +123,4 @@ export const TRIAL: Vocabulary = {
       { many: true, head: { field: 'line', kind: anyWord('shaft line') } },
     ),
   ],
-};
+});

@@ -1,12 +1,12 @@
 import type { Certificate, Criteria, Duty, Hull } from './facts/index.js';
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hullForm.js';
-import { between, perYear, quantity, rowsFor, shaftCriterion, text, type Vocabulary, word } from './kinds.js';
+import { between, perYear, quantity, rowsFor, shaftCriterion, text, vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
 import { STRENGTH_CRITERIA } from './strength.js';
 
 const duty = rowsFor<Duty>();
 
-export const DUTY: Vocabulary = {
+export const DUTY = vocabulary({
   title: 'duty',
   rows: [
     duty('hours', 'hours', perYear, 'Hours a year that the vessel runs.', 'hours 1500 per year', {
@@ -28,11 +28,11 @@ export const DUTY: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});
 
 const hull = rowsFor<Hull>();
 
-export const HULL: Vocabulary = {
+export const HULL = vocabulary({
   title: 'hull',
   rows: [
     hull(
@@ -84,11 +84,11 @@ export const HULL: Vocabulary = {
     ...HULL_FORM_ROWS,
   ],
   blocks: [],
-};
+});
 
 const criteria = rowsFor<Criteria>();
 
-export const CRITERIA: Vocabulary = {
+export const CRITERIA = vocabulary({
   title: 'criteria',
   rows: [
     criteria(
@@ -216,11 +216,11 @@ export const CRITERIA: Vocabulary = {
     ...HULL_CRITERIA,
   ],
   blocks: [],
-};
+});
 
 const certificate = rowsFor<Certificate>();
 
-export const CERTIFICATE: Vocabulary = {
+export const CERTIFICATE = vocabulary({
   title: 'certificate',
   rows: [
     certificate(
@@ -241,4 +241,4 @@ export const CERTIFICATE: Vocabulary = {
     ),
   ],
   blocks: [],
-};
+});

@@ -1,8 +1,15 @@
 import { KEYWORDS, TailshaftTerminals } from '@tailshaft/language';
+import { EVIDENCE_KINDS, opensBlock, partsOf, STATEMENTS, UNKNOWN } from '@tailshaft/vocabulary';
 
 /** Numbers are those of the grammar of the language; what is measured in inches by its mark opens no text. */
 const { MEASURED, MIXED, FRACTION, NUMBER } = TailshaftTerminals;
 const NUMBERS = [MIXED, FRACTION, NUMBER];
+
+/** Statements that give what they open a name of the author's own. */
+const NAMED = STATEMENTS.filter(one => {
+  const [, next] = partsOf(one);
+  return opensBlock(one) && next && 'fill' in next && next.fill === 'name';
+}).map(one => one.word);
 
 /** The grammar that colours a spec before the server has answered, made from the keywords of the language. */
 export function textMateGrammar(): object {
@@ -21,7 +28,7 @@ export function textMateGrammar(): object {
       },
       { name: 'string.quoted.double.tailshaft', begin: '"', end: '"|$' },
       {
-        match: `^\\s*(engine|motor|gear|transfer|coupling|shaft material|propeller|vessel|arrangement|shaftline)\\s+(${name})`,
+        match: `^\\s*(${NAMED.join('|')})\\s+(${name})`,
         captures: { 1: { name: 'keyword.control.tailshaft' }, 2: { name: 'entity.name.type.tailshaft' } },
       },
       {
@@ -33,7 +40,7 @@ export function textMateGrammar(): object {
           { name: 'constant.numeric.date.tailshaft', match: '\\b\\d{4}-\\d{2}-\\d{2}\\b' },
           {
             name: 'storage.modifier.evidence.tailshaft',
-            match: '\\b(measured|plate|drawing|sheet|sister vessel|hearsay|assumed)\\b',
+            match: `\\b(${EVIDENCE_KINDS.join('|')})\\b`,
           },
         ],
       },
@@ -43,7 +50,7 @@ export function textMateGrammar(): object {
         name: 'constant.numeric.tailshaft',
         match: `(?<![A-Za-z0-9_-])(?:${NUMBERS.map(({ source }) => source).join('|')})`,
       },
-      { name: 'constant.language.unknown.tailshaft', match: '\\bunknown\\b' },
+      { name: 'constant.language.unknown.tailshaft', match: `\\b${UNKNOWN}\\b` },
       { name: 'keyword.control.tailshaft', match: `(?<![A-Za-z0-9_.-])(?:${words})(?![A-Za-z0-9_-])` },
     ],
   };

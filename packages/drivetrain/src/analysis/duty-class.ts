@@ -1,4 +1,5 @@
 import type { Source } from '@tailshaft/mechanics';
+import { DUTY_STEPS } from '@tailshaft/vocabulary';
 
 /** Where the order of the duty classes comes from. */
 export const DUTY_CLASS_SOURCE: Source = {
@@ -7,20 +8,7 @@ export const DUTY_CLASS_SOURCE: Source = {
   confidence: 'common practice',
 };
 
-/**
- * Duty words of the trade, lighter first; words on one step name the same class. Makers use the words differently:
- * any other word is compared only with itself.
- */
-const STEPS: readonly (readonly string[])[] = [
-  ['pleasure', 'recreational'],
-  ['light', 'light-duty'],
-  ['medium', 'medium-duty', 'intermediate', 'intermittent'],
-  ['heavy', 'heavy-duty'],
-  ['continuous', 'workboat'],
-];
-
-/** Every duty word that has a place in the order. */
-export const DUTY_WORDS: readonly string[] = STEPS.flat();
+const STEPS: readonly (readonly string[])[] = DUTY_STEPS;
 
 export type DutyComparison = 'same' | 'heavier' | 'lighter' | 'not comparable';
 

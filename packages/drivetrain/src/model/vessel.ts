@@ -1,5 +1,5 @@
 import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
-import type { Certificate, Criteria, Duty, Hull } from '@tailshaft/vocabulary';
+import type { Certificate, Criteria, Duty, Hull, REASONS } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Fact, Quantity, Side } from './fact.js';
 import type { Gear, Transfer } from './gear.js';
@@ -48,7 +48,7 @@ export interface Arrangement {
 }
 
 export interface Reason {
-  readonly about: 'same hand' | 'inward turning' | 'unequal ratios';
+  readonly about: (typeof REASONS)[number];
   readonly text: string;
   readonly origin: Origin;
 }

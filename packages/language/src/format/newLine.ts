@@ -1,12 +1,11 @@
+import type { Spelling } from '@tailshaft/vocabulary';
 import type { Replacement } from '../edit/textEdit.js';
+import { DEPTH_OF } from '../text/depth.js';
 import { type Piece, piecesOf } from '../text/tokens.js';
 
-/** Words that begin statements at one depth only: where they begin a line, what is open deeper was left open. */
-const DEPTH: Readonly<Record<string, number>> = { import: 0, vessel: 0, arrangement: 1, shaftline: 2 };
-
 /** Sentences, and the words that go on with them on a line of their own. */
-const SENTENCES = new Set(['accept', 'assume', 'require', 'revision']);
-const CLAUSES = new Set(['because', 'by', 'dated', 'on', 'until']);
+const SENTENCES: ReadonlySet<string> = new Set<Spelling>(['accept', 'assume', 'require', 'revision']);
+const CLAUSES: ReadonlySet<string> = new Set<Spelling>(['because', 'by', 'dated', 'on', 'until']);
 
 const STEP = '  ';
 
@@ -30,7 +29,7 @@ export function indentNewLine(text: string, offset: number): Replacement | undef
 function indentOf(before: readonly Piece[], first: Piece | undefined): string {
   let depth = depthBehind(before);
   if (first?.text === '}') depth = Math.max(0, depth - 1);
-  const known = first && DEPTH[first.text];
+  const known = first && DEPTH_OF[first.text];
   if (known !== undefined) depth = Math.min(depth, known);
   return STEP.repeat(depth) + (goesOn(before, first) ? STEP + STEP : '');
 }
@@ -40,7 +39,7 @@ function depthBehind(pieces: readonly Piece[]): number {
   let depth = 0;
   let line = -1;
   for (const piece of pieces) {
-    const known = piece.line === line ? undefined : DEPTH[piece.text];
+    const known = piece.line === line ? undefined : DEPTH_OF[piece.text];
     line = piece.endLine;
     if (known !== undefined) depth = Math.min(depth, known);
     if (piece.text === '{') depth += 1;

@@ -1,4 +1,4 @@
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, SIDES, UNKNOWN } from '@tailshaft/vocabulary';
 import { TailshaftTerminals } from '../generated/ast.js';
 import { WordIndex } from '../reading/wordIndex.js';
 import { KEYWORDS } from '../services/keywords.js';
@@ -6,7 +6,6 @@ import type { Names } from './names.js';
 import { entryKey, type Occurrence } from './occurrence.js';
 
 const WHOLE_WORD = new RegExp(`^(?:${TailshaftTerminals.WORD.source})$`);
-const SIDES = ['port', 'starboard', 'centre'];
 
 /** Why something cannot be renamed at all, in words for its author; nothing when it can. */
 export function whyNotRename(names: Names, one: Occurrence): string | undefined {
@@ -26,12 +25,12 @@ export function whyNotNamed(names: Names, one: Occurrence, name: string): string
   if (!WHOLE_WORD.test(name))
     return `"${name}" is not one word: a name begins with a letter, and has letters, digits and single hyphens.`;
   if (KEYWORDS.has(name)) return `"${name}" is a word of the language, so it cannot be a name.`;
-  if (name === 'unknown') return '"unknown" stands for what nobody knows yet, so it cannot be a name.';
+  if (name === UNKNOWN) return '"unknown" stands for what nobody knows yet, so it cannot be a name.';
   if (/[./]/.test(name) && ['shaft line', 'arrangement', 'vessel'].includes(one.kind))
     return `Acceptances name lines as arrangement.line, so the name of ${article(one.kind)} has no "." or "/" in it.`;
   if (['clutch', 'shaft material'].includes(one.kind) && beginsProperty(name))
     return `A property begins with "${name}", so behind "${one.kind === 'clutch' ? 'clutch' : 'material'}" it would not be read as a name.`;
-  if (one.kind === 'shaft line' && SIDES.includes(name.toLowerCase()))
+  if (one.kind === 'shaft line' && sidesInclude(name))
     return `A line called ${name} is taken for the ${name.toLowerCase()} one. Write the line's side, and give it another name.`;
   return taken(names, one, name);
 }
@@ -64,8 +63,12 @@ function clashes(other: Occurrence, one: Occurrence, inside: string, name: strin
   );
 }
 
+function sidesInclude(name: string): boolean {
+  return (SIDES as readonly string[]).includes(name.toLowerCase());
+}
+
 function sideByName(names: Names, one: Occurrence): boolean {
-  if (!SIDES.includes(one.name.toLowerCase())) return false;
+  if (!sidesInclude(one.name)) return false;
   return names.documents.all.some(document =>
     names.project
       .check(document)

@@ -1,4 +1,12 @@
-import { HEADER_ROWS, PLACE_VOCABULARY, type Row, statementsOf } from '@tailshaft/vocabulary';
+import {
+  ACTIONS,
+  type Action,
+  HEADER_ROWS,
+  PLACE_VOCABULARY,
+  REASONS,
+  type Row,
+  statementsOf,
+} from '@tailshaft/vocabulary';
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import { atomsOf, evidenceOf } from './atoms.js';
@@ -15,7 +23,7 @@ import { type EvidenceTok, kindOfText } from './token.js';
 /** A part as a line names it. */
 export interface PartReading {
   readonly role: string;
-  readonly action?: 'replace' | 'retain' | 'modify' | 'remove';
+  readonly action?: Action;
   /** Name of a catalogue entry. */
   readonly name?: string;
   readonly namePlace?: Place;
@@ -51,19 +59,7 @@ export interface ArrangementReading {
   readonly unsure?: true;
 }
 
-const LINE_WORDS = [
-  'engine',
-  'motor',
-  'coupling',
-  'gear',
-  'transfer',
-  'shaft',
-  'propeller',
-  ...statementsOf('line'),
-  'side',
-  'ahead',
-];
-const REASONS = ['same hand', 'inward turning', 'unequal ratios'];
+const LINE_WORDS = statementsOf('line');
 
 const LINE_VOCABULARY = { title: 'shaft line', rows: [HEADER_ROWS.side, HEADER_ROWS.ahead], blocks: [] };
 
@@ -85,7 +81,7 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
     else if (ast.isRemovedLine(member)) removed.push(...readRemoved(context, member));
     else if (ast.isReason(member)) {
       const about = member.words.join(' ');
-      if (!REASONS.includes(about))
+      if (!(REASONS as readonly string[]).includes(about))
         problem(
           context,
           member.$cstNode,
@@ -206,8 +202,6 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     facts,
   };
 }
-
-const ACTIONS = statementsOf('line') as readonly PartReading['action'][];
 
 function actionNear(text: string | undefined): PartReading['action'] {
   const near = text === undefined ? undefined : nearest(text, LINE_WORDS);

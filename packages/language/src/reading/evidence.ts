@@ -1,17 +1,8 @@
-import type { Evidence, EvidenceKind } from '@tailshaft/drivetrain';
+import type { Evidence } from '@tailshaft/drivetrain';
+import { EVIDENCE_KINDS } from '@tailshaft/vocabulary';
 import { unquoted } from './forms/words.js';
 import type { Problem } from './problem.js';
 import type { EvidenceTok } from './token.js';
-
-export const EVIDENCE_KINDS: readonly EvidenceKind[] = [
-  'measured',
-  'plate',
-  'drawing',
-  'sheet',
-  'sister vessel',
-  'hearsay',
-  'assumed',
-];
 
 /** `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`. */
 export function readEvidence(mark: EvidenceTok, problems: Problem[]): Evidence | undefined {

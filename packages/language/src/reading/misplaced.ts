@@ -1,11 +1,9 @@
+import { asSpelling, isRole, statement } from '@tailshaft/vocabulary';
 import type * as ast from '../generated/ast.js';
 import { problem, type ReadContext, repeatsStray } from './context.js';
 
 /** The block that a statement was found in. */
 type Found = 'a vessel' | 'an arrangement' | 'a shaft line';
-
-const PARTS = new Set(['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller']);
-const CHANGES = new Set(['replace', 'retain', 'modify', 'remove', 'side', 'ahead']);
 
 /** A statement that the language knows, in a block that it does not belong to: one problem, and the rest is read on. */
 export function misplaced(context: ReadContext, node: ast.Misplaced, found: Found): void {
@@ -16,12 +14,13 @@ export function misplaced(context: ReadContext, node: ast.Misplaced, found: Foun
 }
 
 function homeOf(word: string): string {
-  if (word === 'import') return 'imports stand at the beginning of the file';
-  if (word === 'shaftline')
+  const begins = asSpelling(word);
+  if (begins === 'import') return 'imports stand at the beginning of the file';
+  if (begins === 'shaftline')
     return 'write it beside the other lines, arrangement proposed { shaftline Port { ... } }';
-  if (word === 'reason') return 'write it in the arrangement, beside its lines';
-  if (PARTS.has(word))
+  if (begins === 'reason') return 'write it in the arrangement, beside its lines';
+  if (isRole(word))
     return `a part stands in its line, arrangement proposed { shaftline Port { ${word} ... } }, and a catalogue entry outside of every vessel`;
-  if (CHANGES.has(word)) return 'write it in its line, arrangement proposed { shaftline Port { ... } }';
+  if (statement(word, 'line')) return 'write it in its line, arrangement proposed { shaftline Port { ... } }';
   return 'write it in the vessel, outside of its arrangements';
 }

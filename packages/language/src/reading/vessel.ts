@@ -1,5 +1,13 @@
-import { DUTY_WORDS } from '@tailshaft/drivetrain';
-import { anyWord, type Row, statementsOf, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import {
+  anyWord,
+  DUTY_STEPS,
+  HULL_FORMS,
+  type Row,
+  type SettingsKind,
+  statement,
+  statementsOf,
+  VESSEL_VOCABULARY,
+} from '@tailshaft/vocabulary';
 import * as ast from '../generated/ast.js';
 import { type AcceptanceReading, checkAcceptance, readAcceptance } from './acceptance.js';
 import { type ArrangementReading, readArrangement } from './arrangement.js';
@@ -130,24 +138,15 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
 }
 
 /** The word behind `duty` and `hull`, as if it were a fact of the block. */
-const HEAD: Readonly<Record<string, Row>> = {
-  duty: {
-    words: 'duty',
-    field: 'class',
-    kind: anyWord('duty class'),
-    doc: 'Duty class that the vessel is specified for: pleasure, light, medium, heavy or continuous.',
-    example: 'duty medium',
-  },
-  hull: {
-    words: 'hull',
-    field: 'form',
-    kind: anyWord('hull form'),
-    doc: 'Form of the hull: planing, semi-displacement or displacement.',
-    example: 'hull planing',
-  },
+const HEAD: Readonly<Partial<Record<string, Row>>> = {
+  duty: headRow('duty', 'class'),
+  hull: headRow('hull', 'form'),
 };
 
-const HULL_FORMS = ['planing', 'semi-displacement', 'displacement'];
+function headRow(words: SettingsKind, field: string): Row {
+  const { doc, example } = statement(words, 'vessel')!;
+  return { words, field, kind: anyWord(`${words} ${field}`), doc, example: example.split(' {')[0]! };
+}
 
 /**
  * A form of hull that there is none of, or a duty class that is probably another one misspelt. Makers have duty words of
@@ -155,7 +154,7 @@ const HULL_FORMS = ['planing', 'semi-displacement', 'displacement'];
  */
 function doubtOf(kind: string, word: string, at: Place): Problem | undefined {
   if (word === 'unknown') return undefined;
-  const known = kind === 'hull' ? HULL_FORMS : DUTY_WORDS;
+  const known: readonly string[] = kind === 'hull' ? HULL_FORMS : DUTY_STEPS.flat();
   if (known.includes(word.toLowerCase())) return undefined;
   const meant = nearest(word, known);
   if (kind === 'duty' && !meant) return undefined;

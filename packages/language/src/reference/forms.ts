@@ -1,4 +1,14 @@
 import type { Dimension } from '@tailshaft/mechanics';
+import {
+  LAYOUTS,
+  MESH_KINDS,
+  OUTPUT_SENSES,
+  PILOT_KINDS,
+  ROTATIONS,
+  SEEN,
+  SHAFT_FORMULAS,
+  VIEWS,
+} from '@tailshaft/vocabulary';
 
 /** How a value of each form is written, with every word that it may hold. */
 export interface FormRow {
@@ -28,28 +38,24 @@ export const NUMBER_FORMS: readonly (readonly [written: string, meaning: string]
 export const VALUE_FORMS: readonly FormRow[] = [
   {
     form: 'rotation',
-    written:
-      '`standard`, `opposite`, `clockwise`, `counter-clockwise`, `either` or `either by pump index`, then `viewed from` `flywheel`, `front`, `aft` or `forward`',
+    written: `${choice(ROTATIONS)}, then \`viewed from\` ${choice(VIEWS)}`,
     examples: ['standard viewed from flywheel', 'clockwise viewed from front'],
   },
   {
     form: 'output sense',
-    written:
-      '`same` or `opposite`; where the line turns back, then `seen from aft` or `each seen at its own end`',
+    written: `${choice(OUTPUT_SENSES)}; where the line turns back, then ${choice(SEEN.map(one => (one.startsWith('from') ? `seen ${one}` : one)))}`,
     examples: ['same', 'opposite seen from aft'],
   },
   {
     form: 'layout',
-    written:
-      '`coaxial`, `parallel-offset`, `down-angle`, `V-drive` or `U-drive`, then an angle where there is one',
+    written: `${choice(LAYOUTS)}, then an angle where there is one`,
     examples: ['down-angle 8 deg'],
   },
   { form: 'bolts', written: 'number of bolts, `x`, size', examples: ['4 x 1/2 in'] },
-  { form: 'pilot', written: 'diameter, then `male` or `female`', examples: ['63.5 mm female'] },
+  { form: 'pilot', written: `diameter, then ${choice(PILOT_KINDS)}`, examples: ['63.5 mm female'] },
   {
     form: 'mesh',
-    written:
-      'driver and its teeth, `with`, driven and its teeth; then `internal`, `by chain`, `by belt`, `bevel near` or `bevel far` where it is not external; then `on` the member that carries the planet',
+    written: `driver and its teeth, \`with\`, driven and its teeth; then ${choice(MESH_KINDS.map(([words]) => words))}; then \`on\` the member that carries the planet`,
     examples: ['A 23 with B 47', 'sun 30 with planet 20 on carrier'],
   },
   { form: 'lock', written: 'two members of the train with `with` between', examples: ['sun with carrier'] },
@@ -61,22 +67,17 @@ export const VALUE_FORMS: readonly FormRow[] = [
   },
   {
     form: 'shaft criterion',
-    written: '`small-craft formula` or `class formula`; `factor` and a number; the reason in quotes',
+    written: `${choice(SHAFT_FORMULAS.map(([words]) => words))}; \`factor\` and a number; the reason in quotes`,
     examples: ['small-craft formula factor 5.0 "pilot service"', 'class formula'],
   },
   { form: 'text', written: 'words in quotes', examples: ['"8 h, then run the engine 5 min"'] },
 ];
 
-/** What each kind of evidence means. */
-export const EVIDENCE_MEANING: Readonly<Record<string, string>> = {
-  measured: 'Measured on this vessel, with the date.',
-  plate: 'Read from the plate of the part.',
-  drawing: 'Taken from a drawing, with its number.',
-  sheet: 'Taken from a data sheet or certificate, with its title.',
-  'sister vessel': 'Taken from a sister vessel: used, and marked until it is measured on this one.',
-  hearsay: 'Told by somebody: used, but no check that decides on direction holds by it.',
-  assumed: 'Assumed by the author: used, and marked as such.',
-};
+/** `same` or `opposite`, each as code. */
+function choice(words: readonly string[]): string {
+  const all = words.map(word => `\`${word}\``);
+  return all.length > 1 ? `${all.slice(0, -1).join(', ')} or ${all.at(-1)}` : all.join('');
+}
 
 /** Order of the units: what people look for first. */
 export const UNIT_ORDER: readonly Dimension[] = [

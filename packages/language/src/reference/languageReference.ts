@@ -2,31 +2,35 @@ import { allUnits, ambiguousSpellings, ambiguousUnit, type Dimension, type Unit 
 import {
   type BlockRow,
   ENTRY_VOCABULARY,
+  EVIDENCE_KINDS,
+  EVIDENCE_MEANINGS,
   HEADER_ROWS,
+  leadOf,
   PLACE_VOCABULARY,
   type Row,
+  STATEMENTS,
+  type Statement,
   unitsRead,
   VESSEL_VOCABULARY,
   type Vocabulary,
 } from '@tailshaft/vocabulary';
-import { EVIDENCE_KINDS } from '../reading/evidence.js';
-import { EVIDENCE_MEANING, NUMBER_FORMS, UNIT_ORDER, VALUE_FORMS } from './forms.js';
+import { NUMBER_FORMS, UNIT_ORDER, VALUE_FORMS } from './forms.js';
 import { boundOf, formOf, remarksOf } from './properties.js';
-import { STATEMENTS } from './statements.js';
 
 /** The reference page of the language in Markdown, made from the same tables that the reader of specs uses. */
 export function languageReference(): string {
   const seen = new Set<Vocabulary>();
   return `${[
     '# Reference of the language',
-    'Made from the tables of the language: change `packages/vocabulary` and `src/reference`, then run `npm run docs`.',
+    'Made from the tables of the language: change `packages/vocabulary`, then run `npm run docs`.',
     'Statements, values, units and evidence come first, then the properties of every block: [statements](#statements), [values](#values), [units](#units), [evidence](#evidence), [catalogue entries](#catalogue-entries), [parts in a shaft line](#parts-in-a-shaft-line), [blocks of a vessel](#blocks-of-a-vessel).',
     '## Statements',
+    'In angles stands what a person fills in; braces say that a block may follow. What stands in angles at the end may be left out, and so may a title.',
     table(
       ['statement', 'stands', 'form', 'meaning', 'example'],
       STATEMENTS.map(one => [
-        code(one.words),
-        one.stands,
+        code(leadOf(one)),
+        STANDS[one.where],
         code(one.form),
         one.doc,
         one.example.split('\n').map(code).join('<br>'),
@@ -36,7 +40,7 @@ export function languageReference(): string {
     table(
       ['statement', 'clause', 'meaning'],
       STATEMENTS.flatMap(one =>
-        (one.clauses ?? []).map(([form, meaning]) => [code(one.words.split(',')[0]!), code(form), meaning]),
+        (one.clauses ?? []).map(([form, meaning]) => [code(leadOf(one)), code(form), meaning]),
       ),
     ),
     '## Values',
@@ -66,7 +70,7 @@ export function languageReference(): string {
     'Behind any value may stand in brackets how it is known, with a date, or a document in quotes: `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`.',
     table(
       ['evidence', 'meaning'],
-      EVIDENCE_KINDS.map(kind => [code(`[${kind}]`), EVIDENCE_MEANING[kind] ?? '']),
+      EVIDENCE_KINDS.map(kind => [code(`[${kind}]`), EVIDENCE_MEANINGS[kind] ?? '']),
     ),
     '## Properties',
     'Under *bounds and remarks*: what the value may lie between, what is used when the property is absent (an open question where nothing is said), whether a limit is a least or a greatest one, whether the fact is handed and therefore never mirrored, and what it was measured with: when one of those changes, the value must be stated anew.',
@@ -155,6 +159,14 @@ function refusedUnits(): { spellings: string[]; why: string; choices: string }[]
   }
   return [...rows.values()];
 }
+
+const STANDS: Readonly<Record<Statement['where'], string>> = {
+  anywhere: 'anywhere',
+  file: 'in a file',
+  vessel: 'in a vessel',
+  arrangement: 'in an arrangement',
+  line: 'in a shaft line',
+};
 
 const code = (text: string) => `\`${text}\``;
 

@@ -1,4 +1,5 @@
 import { findUnit } from '@tailshaft/mechanics';
+import { JOINING, UNKNOWN } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { SemanticTokenProvider } from 'langium/lsp';
 import {
@@ -140,7 +141,7 @@ function stretchesIn(reading: DocumentReading): Stretch[] {
 }
 
 /** Words inside a value that join its parts. */
-const JOINING = new Set(['at', 'from', 'viewed', 'seen', 'with', 'dated', 'per', 'year', 'unknown', 'x']);
+const JOINS: ReadonlySet<string> = new Set([...JOINING, UNKNOWN]);
 
 function typeOf(token: Token, within: Type | undefined): Type | undefined {
   if (token.kind === 'string') return 'string';
@@ -148,10 +149,10 @@ function typeOf(token: Token, within: Type | undefined): Type | undefined {
   if (within === 'decorator' && token.kind !== 'mark') return 'decorator';
   if (token.kind !== 'word') return undefined;
   if (within === 'enumMember') {
-    if (JOINING.has(token.text)) return 'keyword';
+    if (JOINS.has(token.text)) return 'keyword';
     return findUnit(token.text) ? 'unit' : 'enumMember';
   }
   if (within) return within;
-  if (KEYWORDS.has(token.text) || token.text === 'unknown') return 'keyword';
+  if (KEYWORDS.has(token.text) || token.text === UNKNOWN) return 'keyword';
   return findUnit(token.text) && token.text !== 'in' ? 'unit' : undefined;
 }

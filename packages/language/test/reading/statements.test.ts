@@ -1,4 +1,4 @@
-import { STATEMENTS, type Statement } from '@tailshaft/vocabulary';
+import { leadOf, partsOf, STATEMENTS, type Statement } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
 import { KEYWORDS } from '../../src/services/keywords.js';
 import { scan } from '../../src/text/scan.js';
@@ -10,33 +10,36 @@ const BEFORE = `arrangement existing { shaftline Port { ${LINE} } }`;
 
 /** A text in which a statement of this place stands by itself. */
 const around: Readonly<Record<Statement['where'], (text: string) => string>> = {
+  anywhere: text => `${text}\nvessel V { }`,
   file: text => text,
-  vessel: text => `vessel V {\n${text}\narrangement proposed { }\n}`,
+  vessel: text =>
+    /^arrangement/m.test(text)
+      ? `vessel V {\n${text}\n}`
+      : `vessel V {\n${text}\narrangement proposed { }\n}`,
   arrangement: text => `vessel V {\narrangement a {\n${text}\n}\n}`,
   line: text =>
     `vessel V {\n${BEFORE}\narrangement proposed revises existing {\nshaftline Port {\n${text}\n}\n}\n}`,
 };
-/** What is missing around an example says nothing of how it is written. */
+/** Names that the examples leave open: no file is beside them. */
 const READING = /^text\/(?!unknown-name|import)/;
 
-describe('the table of statements', () => {
-  it.each(STATEMENTS.map(one => [one.word, one] as const))(
-    '%s: the example is read',
-    async (_, { where, example }) => {
-      const text = around[where](example);
-      const { check } = await Specs.read({ 'statement.shaft': text });
-      expect(check.problems.filter(one => READING.test(one.code)).map(one => one.message)).toEqual([]);
-    },
-  );
+describe.each(STATEMENTS.map(one => [`${leadOf(one)} in ${one.where}`, one] as const))('%s', (_, one) => {
+  it('has an example that is read as it is printed', async () => {
+    const text = around[one.where](one.example);
+    const { check } = await Specs.read({ 'statement.shaft': text });
+    expect(check.problems.filter(found => READING.test(found.code)).map(found => found.message)).toEqual([]);
+  });
 
-  it.each(STATEMENTS.map(one => [one.word, one] as const))(
-    '%s begins as the grammar has it',
-    (word, { parts }) => {
-      expect(KEYWORDS.has(word)).toBe(true);
-      const words = parts.flatMap(one => ('word' in one ? one.word.split(' ') : []));
-      for (const one of words.filter(said => !['at', 'least'].includes(said)))
-        expect(KEYWORDS.has(one), one).toBe(true);
-      expect(scan(parts.map(one => ('word' in one ? one.word : '')).join(' '))[0]?.text).toBe(word);
-    },
-  );
+  it('has the words of the grammar in its form', () => {
+    if (one.where === 'anywhere') return expect(scan(one.example)).toMatchObject([{ kind: 'comment' }]);
+    const words = partsOf(one).flatMap(part => ('word' in part ? part.word.split(' ') : []));
+    // The two words of a bound are words of the sentence only.
+    for (const word of words.filter(said => !['at', 'least'].includes(said)))
+      expect(KEYWORDS.has(word), word).toBe(true);
+  });
+
+  it('begins its example as its form does', () => {
+    const last = one.example.split('\n').at(-1)!;
+    expect(last.startsWith(leadOf(one))).toBe(true);
+  });
 });

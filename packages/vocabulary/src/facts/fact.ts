@@ -1,14 +1,5 @@
 import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
-
-/** How a value came to be known. */
-export type EvidenceKind =
-  | 'measured'
-  | 'plate'
-  | 'drawing'
-  | 'sheet'
-  | 'sister vessel'
-  | 'hearsay'
-  | 'assumed';
+import type { EvidenceKind, RotationWord, View } from '../words.js';
 
 export interface Evidence {
   readonly kind: EvidenceKind;
@@ -51,17 +42,8 @@ export interface Point<Y extends Dimension = Dimension, X extends Dimension = Di
   readonly x: Value<X>;
 }
 
-/** Where a turning sense is looked at from. `front` is the end away from the flywheel. */
-export type View = 'flywheel' | 'front' | 'aft' | 'forward';
-
 export interface Rotation {
-  readonly word:
-    | 'standard'
-    | 'opposite'
-    | 'clockwise'
-    | 'counter-clockwise'
-    | 'either'
-    | 'either by pump index';
+  readonly word: RotationWord;
   readonly viewedFrom?: View;
 }
 
@@ -75,9 +57,6 @@ export interface Bolts {
   readonly count: number;
   readonly size: Value<'length'>;
 }
-
-export type Hand = 'left' | 'right';
-export type Side = 'port' | 'starboard' | 'centre';
 
 /** The value of a fact, or undefined when absent or an open question. */
 export function known<T>(fact: Fact<T> | undefined): T | undefined {

@@ -1,12 +1,13 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
+import type { LAYOUTS, MESH_KINDS, OUTPUT_SENSES, PILOT_KINDS, SEEN } from '../words.js';
 import type { Bolts, Fact, Point, Quantity, Rotation, SourceNote, Span } from './fact.js';
 import type { Part } from './part.js';
 import type { RollingThrustBearing } from './torsion.js';
 
 /** Output against input: both seen from aft, or each seen at its own end. */
 export interface OutputSense {
-  readonly word: 'same' | 'opposite';
-  readonly seen?: 'from aft' | 'each seen at its own end';
+  readonly word: (typeof OUTPUT_SENSES)[number];
+  readonly seen?: (typeof SEEN)[number];
 }
 
 /** One clutch of a gear (or of one of its ratios). */
@@ -58,7 +59,7 @@ export interface Mesh {
   readonly driven: string;
   readonly drivenTeeth: number;
   /** Of a bevel planet, the driver touches its near or its far side. */
-  readonly kind: 'external' | 'internal' | 'chain' | 'belt' | 'bevel near' | 'bevel far';
+  readonly kind: (typeof MESH_KINDS)[number][1];
   readonly carrier?: string;
 }
 
@@ -112,11 +113,11 @@ export interface Flange {
 /** The locating spigot or recess of a flange. */
 export interface Pilot {
   readonly diameter: Value<'length'>;
-  readonly kind?: 'male' | 'female';
+  readonly kind?: (typeof PILOT_KINDS)[number];
 }
 
 export interface GearLayout {
-  readonly word: 'coaxial' | 'parallel-offset' | 'down-angle' | 'V-drive' | 'U-drive';
+  readonly word: (typeof LAYOUTS)[number];
   readonly downAngle?: Value<'angle'>;
 }
 

@@ -1,7 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
+import type { Role } from '../words.js';
 import type { Fact, SourceNote } from './fact.js';
-
-export type Role = 'engine' | 'motor' | 'coupling' | 'gear' | 'transfer' | 'shaft' | 'propeller';
 
 /**
  * What becomes of a part between the arrangement as found and this one, through any number of steps. `new` where the

@@ -1,5 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
-import type { Fact, Hand, Quantity, SourceNote } from './fact.js';
+import type { Hand } from '../words.js';
+import type { Fact, Quantity, SourceNote } from './fact.js';
 import type { Part } from './part.js';
 import type { PropellerMake, PropellerPlace } from './propeller.js';
 import type { BoltedFlange, ShaftKey, ShaftSection } from './strength.js';

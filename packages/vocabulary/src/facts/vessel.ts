@@ -1,4 +1,5 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
+import type { SHAFT_FORMULAS } from '../words.js';
 import type { Fact, Quantity } from './fact.js';
 import type { HullCriteria, HullForm } from './hull.js';
 import type { PropellerCriteria } from './propeller.js';
@@ -30,7 +31,7 @@ export interface Hull extends HullForm {
 
 /** Which formula judges the shaft, and the factor that the author chose for it. */
 export interface ShaftCriterion {
-  readonly formula: 'small-craft' | 'class';
+  readonly formula: (typeof SHAFT_FORMULAS)[number][1];
   readonly factor?: Value<'number'>;
   /** Why, in the author's words. */
   readonly reason?: string;

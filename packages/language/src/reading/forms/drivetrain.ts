@@ -1,19 +1,10 @@
 import type { Bolts, GearLayout, OutputSense, Pilot, Rotation, View } from '@tailshaft/drivetrain';
+import { LAYOUTS, OUTPUT_SENSES, PILOT_KINDS, ROTATIONS, SEEN, VIEWS } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { takeOpen } from './compound.js';
 import { takeNumber } from './number.js';
 import { takeQuantity } from './quantity.js';
 import { takeWord, wrongToken } from './words.js';
-
-const ROTATIONS = [
-  'standard',
-  'opposite',
-  'clockwise',
-  'counter-clockwise',
-  'either by pump index',
-  'either',
-] as const;
-const VIEWS = ['flywheel', 'front', 'aft', 'forward'] as const;
 
 /** `standard viewed from flywheel`. The view may be absent: then no check takes the word for a fact. */
 export function takeRotation(cursor: Cursor, property: string): Rotation | undefined {
@@ -34,26 +25,19 @@ export function takeRotation(cursor: Cursor, property: string): Rotation | undef
 
 /** `same`, `opposite seen from aft`, `opposite each seen at its own end`. */
 export function takeOutputSense(cursor: Cursor, property: string): OutputSense | undefined {
-  const word = takeWord(cursor, property, ['same', 'opposite']) as OutputSense['word'] | undefined;
+  const word = takeWord(cursor, property, OUTPUT_SENSES) as OutputSense['word'] | undefined;
   if (!word) return undefined;
   if (cursor.takeWords('seen from unknown')) {
     cursor.open.push('viewing point');
     return { word };
   }
-  if (cursor.takeWords('seen from aft')) return { word, seen: 'from aft' };
-  if (cursor.takeWords('each seen at its own end')) return { word, seen: 'each seen at its own end' };
-  return { word };
+  const seen = SEEN.find(one => cursor.takeWords(one.startsWith('each') ? one : `seen ${one}`));
+  return seen ? { word, seen } : { word };
 }
 
 /** `down-angle 8 deg`. */
 export function takeLayout(cursor: Cursor, property: string): GearLayout | undefined {
-  const word = takeWord(cursor, property, [
-    'coaxial',
-    'parallel-offset',
-    'down-angle',
-    'V-drive',
-    'U-drive',
-  ]) as GearLayout['word'] | undefined;
+  const word = takeWord(cursor, property, LAYOUTS) as GearLayout['word'] | undefined;
   if (!word) return undefined;
   if (takeOpen(cursor, 'angle') || cursor.peek()?.kind !== 'number') return { word };
   const downAngle = takeQuantity(cursor, property, 'angle');
@@ -81,7 +65,7 @@ export function takeBolts(cursor: Cursor, property: string): Bolts | undefined {
 export function takePilot(cursor: Cursor, property: string): Pilot | undefined {
   const diameter = takeOpen(cursor, 'diameter') ? undefined : takeQuantity(cursor, property, 'length');
   if (diameter && takeOpen(cursor, 'male or female')) return { diameter };
-  const kind = cursor.takeWords('male') ? 'male' : cursor.takeWords('female') ? 'female' : undefined;
+  const kind = PILOT_KINDS.find(one => cursor.takeWords(one));
   if (!diameter && kind) cursor.known = { kind };
   return diameter && (kind ? { diameter, kind } : { diameter });
 }

@@ -1,4 +1,5 @@
 import type { ShaftCriterion } from '@tailshaft/drivetrain';
+import { SHAFT_FORMULAS } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { takeOpen } from './compound.js';
 import { takeQuantity } from './quantity.js';
@@ -6,9 +7,13 @@ import { takeWord, unquoted } from './words.js';
 
 /** `small-craft formula factor 5.0 "pilot service"`, `class formula`. */
 export function takeShaftCriterion(cursor: Cursor, property: string): ShaftCriterion | undefined {
-  const word = takeWord(cursor, property, ['small-craft formula', 'class formula']);
-  if (!word) return undefined;
-  const formula = word === 'class formula' ? 'class' : 'small-craft';
+  const word = takeWord(
+    cursor,
+    property,
+    SHAFT_FORMULAS.map(([words]) => words),
+  );
+  const formula = SHAFT_FORMULAS.find(([words]) => words === word)?.[1];
+  if (!formula) return undefined;
   const wanted = cursor.takeWords('factor');
   // A factor that is not known is not the default one: nothing is judged by it.
   const open = wanted && takeOpen(cursor, 'factor');

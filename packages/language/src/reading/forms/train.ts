@@ -1,17 +1,9 @@
 import type { Lock, Mesh } from '@tailshaft/drivetrain';
+import { MESH_KINDS } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { takeOpen } from './compound.js';
 import { takeNumber } from './number.js';
 import { wrongToken } from './words.js';
-
-const KINDS = [
-  ['internal', 'internal'],
-  ['by chain', 'chain'],
-  ['by belt', 'belt'],
-  ['bevel near', 'bevel near'],
-  ['bevel far', 'bevel far'],
-  ['external', 'external'],
-] as const;
 
 /** `A 23 with B 47 internal`, `sun 30 with planet 20 on carrier`. */
 export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
@@ -31,7 +23,7 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
       `"${property}" names two wheels with their tooth counts, driver first: ${property} A 23 with B 47.`,
     );
   }
-  const kind = KINDS.find(([words]) => cursor.takeWords(words))?.[1] ?? 'external';
+  const kind = MESH_KINDS.find(([words]) => cursor.takeWords(words))?.[1] ?? 'external';
   const pair = {
     driver: driver.name,
     driverTeeth: driver.teeth,

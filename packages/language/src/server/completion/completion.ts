@@ -1,4 +1,5 @@
 import { type CatalogueEntry, clutchesOf, type GearFacts } from '@tailshaft/drivetrain';
+import { asSpelling, DUTY_CLASSES } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { CompletionProvider } from 'langium/lsp';
 import { type CompletionList, type CompletionParams, CompletionTriggerKind } from 'vscode-languageserver';
@@ -65,7 +66,7 @@ export class Completions implements CompletionProvider {
     const { project } = this.services;
     const frame = frames.at(-1)!;
     if (partial.kind === 'string') {
-      if (statement.at(-1)?.text !== 'import') return [];
+      if (asSpelling(statement.at(-1)?.text) !== 'import') return [];
       const files = this.services.shared.workspace.FileSystemProvider;
       return importOffers(files, document.uri, partial.text.slice(1), partial.start + 1, project.roots);
     }
@@ -83,7 +84,8 @@ export class Completions implements CompletionProvider {
       case 'line':
         return lineOffers(statement, {
           revising: frames.some(
-            one => one.kind === 'arrangement' && one.header.some(token => token.text === 'revises'),
+            one =>
+              one.kind === 'arrangement' && one.header.some(token => asSpelling(token.text) === 'revises'),
           ),
           entries: role => entryOffers(role, table, line, this.others(role, document)),
           duties: engine => dutiesOf(table, engine ?? line?.line.engine?.entry?.name),
@@ -200,7 +202,7 @@ export class Completions implements CompletionProvider {
     const arrangements = vessel?.arrangements ?? [];
     const here = arrangements.find(one => one.name === name('arrangement'));
     return {
-      duties: ['pleasure', 'light', 'medium', 'heavy', 'continuous'],
+      duties: DUTY_CLASSES,
       arrangements: arrangements.map(one => one.name),
       lines: here?.lines.map(one => one.name) ?? [],
       paths: [
@@ -239,11 +241,9 @@ function clutchNames(gear: CatalogueEntry<GearFacts> | undefined, ratio: string 
   return [...new Set(clutches.map(one => one.name))];
 }
 
-function dutiesOf(table: EntryTable, engine: string | undefined): string[] {
+function dutiesOf(table: EntryTable, engine: string | undefined): readonly string[] {
   const entry = table.catalogue.engines.find(one => one.name === engine);
-  return entry
-    ? entry.facts.ratings.map(one => one.duty)
-    : ['pleasure', 'light', 'medium', 'heavy', 'continuous'];
+  return entry ? entry.facts.ratings.map(one => one.duty) : DUTY_CLASSES;
 }
 
 /** The catalogue entry whose block is open around the cursor. */

@@ -1,5 +1,14 @@
 import type { Vocabulary } from '@tailshaft/vocabulary';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import {
+  asSpelling,
+  ENTRY_VOCABULARY,
+  isAction,
+  PLACE_VOCABULARY,
+  statementsOf,
+  takesRatio,
+  VESSEL_VOCABULARY,
+} from '@tailshaft/vocabulary';
+import { DEPTH_OF } from '../../text/depth.js';
 import { scan, type Token } from '../../text/scan.js';
 
 /** One block that is open at the cursor. */
@@ -24,52 +33,15 @@ export interface CursorContext {
   readonly evidence?: readonly Token[];
 }
 
-/** Keywords that at the start of a line can only stand at this depth: what is open deeper was left open. */
-const DEPTH: Readonly<Record<string, number>> = { vessel: 0, import: 0, arrangement: 1, shaftline: 2 };
-
 const STARTS: Readonly<Record<Frame['kind'], ReadonlySet<string>>> = {
-  file: new Set([
-    'import',
-    'vessel',
-    'engine',
-    'motor',
-    'gear',
-    'transfer',
-    'coupling',
-    'shaft',
-    'propeller',
-  ]),
-  vessel: new Set([
-    'duty',
-    'hull',
-    'certificate',
-    'arrangement',
-    'criteria',
-    'require',
-    'accept',
-    'assume',
-    'revision',
-    'trial',
-  ]),
-  arrangement: new Set(['shaftline', 'reason', 'remove']),
-  line: new Set([
-    'engine',
-    'motor',
-    'coupling',
-    'gear',
-    'transfer',
-    'shaft',
-    'propeller',
-    'replace',
-    'retain',
-    'modify',
-    'remove',
-    'side',
-  ]),
+  file: new Set(statementsOf('file')),
+  vessel: new Set(statementsOf('vessel')),
+  arrangement: new Set(statementsOf('arrangement')),
+  // `ahead clutch` goes on with the header of a gear, unless none is open.
+  line: new Set(statementsOf('line').filter(word => asSpelling(word) !== 'ahead')),
   facts: new Set(),
   nowhere: new Set(),
 };
-const ACTIONS = new Set(['replace', 'retain', 'modify', 'remove']);
 
 export function contextAt(text: string, offset: number): CursorContext | undefined {
   const tokens = scan(text, offset);
@@ -87,7 +59,7 @@ export function contextAt(text: string, offset: number): CursorContext | undefin
   for (const token of before) {
     const first = token.line !== previousLine;
     previousLine = token.line;
-    const depth = first && token.kind === 'word' ? DEPTH[token.text] : undefined;
+    const depth = first && token.kind === 'word' ? DEPTH_OF[token.text] : undefined;
     if (depth !== undefined && frames.length > depth + 1) {
       frames = frames.slice(0, depth + 1);
       statement = [];
@@ -128,21 +100,21 @@ function lineOf(text: string, offset: number, last: Token | undefined): number {
 function begins(frame: Frame, token: Token, statement: readonly Token[]): boolean {
   if (frame.kind === 'facts' || statement.length === 0) return false;
   if (!STARTS[frame.kind].has(token.text))
-    return token.text === 'ahead' && !hasGear(statement) && frame.kind === 'line';
+    return asSpelling(token.text) === 'ahead' && !hasGear(statement) && frame.kind === 'line';
   const previous = statement.at(-1)!;
-  if (frame.kind === 'line') return !ACTIONS.has(previous.text);
+  if (frame.kind === 'line') return !isAction(previous.text);
   // `accept` and `require` run over several lines; their words may be those that begin statements elsewhere.
   return token.line !== previous.line;
 }
 
 function hasGear(statement: readonly Token[]): boolean {
-  return statement.some(token => token.text === 'gear' || token.text === 'transfer');
+  return statement.some(token => takesRatio(token.text));
 }
 
 /** Whether the line of the cursor is behind the end of what was being said. */
 function endsBefore(frame: Frame, statement: readonly Token[], line: number): boolean {
   if (statement.at(-1)!.line === line) return false;
-  return !(frame.kind === 'vessel' && statement[0]!.text === 'accept');
+  return !(frame.kind === 'vessel' && asSpelling(statement[0]!.text) === 'accept');
 }
 
 function frameOf(outer: Frame, header: readonly Token[], open: Token): Frame {
@@ -152,21 +124,21 @@ function frameOf(outer: Frame, header: readonly Token[], open: Token): Frame {
     start: open.start,
     ...(vocabulary ? { vocabulary } : {}),
   });
-  const words = header.map(token => token.text);
-  const [first = '', second = ''] = words;
+  const [first = '', second = ''] = header.map(token => token.text);
+  const opens = asSpelling(first);
   if (outer.kind === 'file') {
-    if (first === 'vessel') return made('vessel');
-    const vocabulary = ENTRY_VOCABULARY[first === 'shaft' ? `shaft ${second}` : first];
+    if (opens === 'vessel') return made('vessel');
+    const vocabulary = ENTRY_VOCABULARY[opens === 'shaft' ? `shaft ${second}` : first];
     return vocabulary ? made('facts', vocabulary) : made('nowhere');
   }
   if (outer.kind === 'vessel') {
-    if (first === 'arrangement') return made('arrangement');
+    if (opens === 'arrangement') return made('arrangement');
     const vocabulary = VESSEL_VOCABULARY[first];
     return vocabulary ? made('facts', vocabulary) : made('nowhere');
   }
-  if (outer.kind === 'arrangement') return first === 'shaftline' ? made('line') : made('nowhere');
+  if (outer.kind === 'arrangement') return opens === 'shaftline' ? made('line') : made('nowhere');
   if (outer.kind === 'line') {
-    const vocabulary = PLACE_VOCABULARY[ACTIONS.has(first) ? second : first];
+    const vocabulary = PLACE_VOCABULARY[isAction(first) ? second : first];
     return vocabulary ? made('facts', vocabulary) : made('nowhere');
   }
   const nested = outer.vocabulary && nestedOn(outer.vocabulary, header);

@@ -1,3 +1,4 @@
+import { meaningOf } from '@tailshaft/vocabulary';
 import {
   type CompletionItem,
   CompletionItemKind,
@@ -6,8 +7,6 @@ import {
   type TextEdit,
 } from 'vscode-languageserver';
 import { disarmed } from '../hover/disarm.js';
-
-import { meaningOf } from './keywordMeanings.js';
 
 /** One thing to offer, before it is put in the place of what was typed. */
 export interface Offer {

@@ -1,6 +1,20 @@
+import {
+  ACTIONS,
+  asSpelling,
+  DUTY_MEANINGS,
+  HANDS,
+  isAction,
+  isRole,
+  ROLES,
+  type Role,
+  SIDES,
+  type Spelling,
+  statement,
+  takesRatio,
+  UNKNOWN,
+} from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
-import { WORDS } from '../hover/words.js';
 import { keyword, type Offer, value } from './items.js';
 
 /** What a statement of a shaft line can name. */
@@ -17,32 +31,30 @@ export interface LineNames {
   readonly neededHand: string | undefined;
 }
 
-const ROLES = ['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller'];
-const ACTIONS = ['replace', 'retain', 'modify', 'remove'];
-
 /** What may stand next in a shaft line. */
-export function lineOffers(statement: readonly Token[], names: LineNames): Offer[] {
-  const words = statement.map(token => token.text);
-  const acted = ACTIONS.includes(words[0] ?? '');
-  const role = acted ? words[1] : words[0];
-  const last = words.at(-1);
+export function lineOffers(typed: readonly Token[], names: LineNames): Offer[] {
+  const words = typed.map(token => token.text);
+  const acted = isAction(words[0]);
+  const said = acted ? words[1] : words[0];
+  const role = isRole(said) ? said : undefined;
+  const last = asSpelling(words.at(-1));
   if (last === undefined) {
-    const actions = ACTIONS.map(action => keyword(action, WORDS[action]));
+    const actions = ACTIONS.map(action => keyword(action, statement(action, 'line')?.doc));
     const roles = [...ROLES]
       .sort((a, b) => Number(names.present.has(a)) - Number(names.present.has(b)))
-      .map(one => keyword(one));
+      .map(one => keyword(one, statement(one, 'line')?.doc));
     const others = [keyword('side'), keyword('ahead clutch')];
     return names.revising ? [...actions, ...roles, ...others] : [...roles, ...others];
   }
-  if (acted && words.length === 1) return ROLES.map(one => keyword(one));
+  if (acted && words.length === 1) return ROLES.map(one => keyword(one, statement(one, 'line')?.doc));
   const name = nameIn(words, role);
   switch (last) {
     case 'side':
-      return ['port', 'starboard', 'centre'].map(side => value(side));
+      return SIDES.map(side => value(side));
     case 'at':
       return names
         .duties(role === 'engine' ? name : undefined)
-        .map(duty => value(duty, undefined, WORDS[duty]));
+        .map(duty => value(duty, undefined, DUTY_MEANINGS[duty]));
     case 'ratio':
       return names.ratios(name);
     case 'ahead':
@@ -52,31 +64,31 @@ export function lineOffers(statement: readonly Token[], names: LineNames): Offer
     case 'hand':
       return hands(names.neededHand);
   }
-  return role === undefined ? [] : headerOffers(role, words, name, names);
+  return said === undefined ? [] : headerOffers(role, words, name, names);
 }
 
 function headerOffers(
-  role: string,
+  role: Role | undefined,
   words: readonly string[],
   name: string | undefined,
   names: LineNames,
 ): Offer[] {
-  const left = (word: string) => !words.includes(word);
+  const left = (word: Spelling) => !words.includes(word);
+  const action = isAction(words[0]) ? words[0] : undefined;
   const offers: Offer[] = [];
-  const keepsOld = words[0] === 'retain' || words[0] === 'modify' || words[0] === 'remove';
-  if (words.at(-1) === role && !keepsOld && role !== 'shaft') offers.push(...names.entries(role));
+  const keepsOld = action !== undefined && action !== 'replace';
+  if (role && words.at(-1) === role && !keepsOld && role !== 'shaft') offers.push(...names.entries(role));
   if (role === 'engine' && left('at'))
     offers.push({
       ...keyword('at', 'The rating that is used, by its duty class.'),
       goOn: true,
       insert: 'at ',
     });
-  if (role === 'gear' || role === 'transfer') {
-    if (left('ratio'))
-      offers.push({ ...keyword('ratio', 'The ratio that is fitted.'), goOn: true, insert: 'ratio ' });
+  if (takesRatio(role)) {
+    if (left('ratio')) offers.push({ ...keyword('ratio'), goOn: true, insert: 'ratio ' });
     if (role === 'gear' && left('ahead'))
       offers.push({
-        ...keyword('ahead clutch', 'The clutch that drives the vessel ahead.'),
+        ...keyword('ahead clutch'),
         goOn: true,
         insert: 'ahead clutch ',
       });
@@ -94,7 +106,7 @@ function headerOffers(
 }
 
 function hands(needed: string | undefined): Offer[] {
-  const all = needed === 'right' ? ['right', 'left'] : ['left', 'right'];
+  const all = [...HANDS].sort((a, b) => Number(b === needed) - Number(a === needed));
   return [
     ...all.map(
       (hand): Offer => ({
@@ -102,11 +114,11 @@ function hands(needed: string | undefined): Offer[] {
         ...(hand === needed ? { preferred: true } : {}),
       }),
     ),
-    keyword('unknown', WORDS.unknown),
+    keyword(UNKNOWN),
   ];
 }
 
-const HEADER = new Set(['at', 'ratio', 'ahead', 'hand']);
+const HEADER: ReadonlySet<string> = new Set<Spelling>(['at', 'ratio', 'ahead', 'hand']);
 
 /** The name of the entry in the header of a part. */
 function nameIn(words: readonly string[], role: string | undefined): string | undefined {
@@ -116,6 +128,6 @@ function nameIn(words: readonly string[], role: string | undefined): string | un
 }
 
 function ratioIn(words: readonly string[]): string | undefined {
-  const at = words.indexOf('ratio');
+  const at = words.findIndex(word => asSpelling(word) === 'ratio');
   return at < 0 ? undefined : words[at + 1];
 }

@@ -1,8 +1,17 @@
 import { RULES } from '@tailshaft/drivetrain';
-import { statementsOf } from '@tailshaft/vocabulary';
+import {
+  asSpelling,
+  DUTY_MEANINGS,
+  HULL_FORMS,
+  leadOf,
+  partsOf,
+  REASONS,
+  type Spelling,
+  statement,
+  statementsIn,
+} from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
-import { KEYWORDS, WORDS } from '../hover/words.js';
 import { gradeOffers } from '../standards/offers.js';
 import { keyword, type Offer, value } from './items.js';
 import { assumeOffers, requireOffers } from './sentences.js';
@@ -10,42 +19,35 @@ import { arrangementSnippets, FILE_SNIPPETS, vesselSnippets } from './snippets.j
 import type { Surroundings } from './surroundings.js';
 
 /** What may stand at the beginning of a file's statement, or go on with the one begun. */
-export function fileOffers(statement: readonly Token[]): Offer[] {
-  if (statement.length > 0) return statement.at(-1)!.text === 'shaft' ? [keyword('material')] : [];
+export function fileOffers(typed: readonly Token[]): Offer[] {
+  if (typed.length > 0) return asSpelling(typed.at(-1)!.text) === 'shaft' ? [keyword('material')] : [];
   return [
-    keyword('import', 'A file or folder beside this one.', 'import "'),
-    ...['engine', 'motor', 'gear', 'transfer', 'coupling', 'shaft material', 'propeller'].map(kind =>
-      keyword(kind, `A catalogue entry: a ${kind} with its source.`),
+    ...statementsIn('file').map(one =>
+      keyword(one.word, one.doc, asSpelling(one.word) === 'import' ? `${one.word} "` : undefined),
     ),
-    keyword('vessel'),
     ...FILE_SNIPPETS,
     ...gradeOffers(),
   ];
 }
 
-export function vesselOffers(statement: readonly Token[], around: Surroundings): Offer[] {
-  const [first, ...rest] = statement.map(token => token.text);
-  const last = rest.at(-1) ?? first;
-  switch (first) {
+export function vesselOffers(typed: readonly Token[], around: Surroundings): Offer[] {
+  const [first, ...rest] = typed.map(token => token.text);
+  const last = asSpelling(rest.at(-1) ?? first);
+  switch (asSpelling(first)) {
     case undefined:
-      return [
-        ...statementsOf('vessel').map(word => keyword(word, WORDS[word] ?? KEYWORDS[word])),
-        ...vesselSnippets(around),
-      ];
+      return [...statementsIn('vessel').map(one => keyword(one.word, one.doc)), ...vesselSnippets(around)];
     case 'duty':
-      return rest.length === 0 ? around.duties.map(duty => value(duty, undefined, WORDS[duty])) : [];
+      return rest.length === 0 ? around.duties.map(duty => value(duty, undefined, DUTY_MEANINGS[duty])) : [];
     case 'hull':
-      return rest.length === 0
-        ? ['planing', 'semi-displacement', 'displacement'].map(form => value(form))
-        : [];
+      return rest.length === 0 ? HULL_FORMS.map(form => value(form)) : [];
     case 'arrangement':
       if (last === 'revises')
         return around.arrangements.filter(one => one !== rest[0]).map(name => value(name, 'arrangement'));
-      return rest.length === 1 ? [keyword('revises', WORDS.revises)] : [];
+      return rest.length === 1 ? [keyword('revises')] : [];
     case 'require':
-      return requireOffers(statement.slice(1));
+      return requireOffers(typed.slice(1));
     case 'assume':
-      return assumeOffers(statement.slice(1));
+      return assumeOffers(typed.slice(1));
     case 'accept':
       return acceptOffers(rest, around);
     case 'revision':
@@ -57,34 +59,31 @@ export function vesselOffers(statement: readonly Token[], around: Surroundings):
   }
 }
 
-export function arrangementOffers(statement: readonly Token[], around: Surroundings): Offer[] {
-  const [first, ...rest] = statement.map(token => token.text);
+export function arrangementOffers(typed: readonly Token[], around: Surroundings): Offer[] {
+  const [word, ...rest] = typed.map(token => token.text);
+  const first = asSpelling(word);
   if (first === undefined)
     return [
-      keyword('shaftline'),
-      keyword('remove shaftline'),
-      keyword('reason for'),
+      ...statementsIn('arrangement').map(one => keyword(leadOf(one), one.doc)),
       ...arrangementSnippets(around),
     ];
   if (first === 'reason') {
     if (rest.length === 0) return [keyword('for')];
-    const typed = rest.slice(1).join(' ');
-    const reasons = ['same hand', 'inward turning', 'unequal ratios'];
-    return typed ? [] : reasons.map(reason => value(reason, undefined, undefined));
+    return rest.length > 1 ? [] : REASONS.map(reason => value(reason));
   }
   if (first === 'remove') return rest.length === 0 ? [keyword('shaftline')] : [];
   if (rest.length === 0)
     return ['Port', 'Starboard', 'Centre']
       .filter(side => !around.lines.includes(side))
       .map(side => value(side));
-  if (rest.at(-1) === 'mirrors')
+  if (asSpelling(rest.at(-1)) === 'mirrors')
     return around.lines.filter(one => one !== rest[0]).map(name => value(name, 'shaft line'));
-  return rest.length === 1 ? [keyword('mirrors', WORDS.mirrors)] : [];
+  return rest.length === 1 ? [keyword('mirrors')] : [];
 }
 
 /** `trial "sea trial" of proposed dated 2026-06-12 { }`. */
 function trialOffers(rest: readonly string[], around: Surroundings): Offer[] {
-  const last = rest.at(-1);
+  const last = asSpelling(rest.at(-1));
   if (last === undefined)
     return ['dock trial', 'sea trial'].map(name => ({
       label: `"${name}"`,
@@ -100,7 +99,7 @@ function trialOffers(rest: readonly string[], around: Surroundings): Offer[] {
     snippet: true,
     detail: 'conditions, runs and readings',
   };
-  const left = ['of', 'dated'].filter(word => !rest.includes(word));
+  const left = clausesOf('trial').filter(word => !rest.includes(word));
   return [...left.map(word => keyword(word)), block];
 }
 
@@ -112,13 +111,21 @@ function acceptOffers(rest: readonly string[], around: Surroundings): Offer[] {
       detail: rule.title,
       doc: rule.manual,
     }));
-  const last = rest.at(-1)!;
+  const last = asSpelling(rest.at(-1));
   if (last === 'on') return around.paths.map(path => value(path));
   if (last === 'dated' || last === 'until') return [value(around.today, 'today')];
   if (last === 'because' || last === 'by') return [];
-  return ['on', 'because', 'by', 'dated', 'until']
+  return clausesOf('accept')
     .filter(clause => !rest.includes(clause))
-    .map(clause =>
-      keyword(clause, undefined, clause === 'because' || clause === 'by' ? `${clause} "` : clause),
-    );
+    .map(clause => keyword(clause, undefined, QUOTED.has(clause) ? `${clause} "` : clause));
+}
+
+/** Clauses that a text in quotes follows. */
+const QUOTED: ReadonlySet<string> = new Set<Spelling>(['because', 'by']);
+
+/** The words that go on with a statement, in the order of its form. */
+function clausesOf(word: Spelling): string[] {
+  return partsOf(statement(word)!)
+    .slice(1)
+    .flatMap(part => ('word' in part ? [part.word] : []));
 }

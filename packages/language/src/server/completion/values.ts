@@ -8,12 +8,26 @@ import {
   type Unit,
 } from '@tailshaft/mechanics';
 import type { Row } from '@tailshaft/vocabulary';
-import { unitsRead } from '@tailshaft/vocabulary';
+import {
+  DUTY_MEANINGS,
+  EVIDENCE_KINDS,
+  LAYOUTS,
+  MESH_KINDS,
+  OUTPUT_SENSES,
+  PILOT_KINDS,
+  ROTATIONS,
+  type RotationWord,
+  SEEN,
+  SHAFT_FORMULAS,
+  UNKNOWN,
+  USUAL_WORDS,
+  unitsRead,
+  VALUE_MEANINGS,
+  VIEWS,
+} from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
-import { EVIDENCE_KINDS } from '../../reading/evidence.js';
 import { numberOf } from '../../reading/forms/number.js';
 import type { Token } from '../../text/scan.js';
-import { WORDS } from '../hover/words.js';
 import { keyword, type Offer, value } from './items.js';
 
 /** Names that a value may be, which only the surroundings know. */
@@ -34,14 +48,7 @@ export interface NextInValue {
   readonly done: boolean;
 }
 
-const DUTIES = ['pleasure', 'light', 'medium', 'heavy', 'continuous'];
-const FREE_WORDS: Readonly<Record<string, readonly string[]>> = {
-  standard: ['ISO-8665', 'ISO-3046-1', 'SAE-J1349'],
-  'member of the train': ['sun', 'ring', 'carrier', 'none'],
-  accessory: ['starter', 'alternator', 'raw-water-pump', 'coolant-pump'],
-};
-const MESHES = ['internal', 'by chain', 'by belt', 'bevel near', 'bevel far'];
-const UNKNOWN = keyword('unknown', WORDS.unknown);
+const OPEN_VALUE = keyword(UNKNOWN);
 
 export function nextInValue(
   row: Row,
@@ -51,7 +58,7 @@ export function nextInValue(
 ): NextInValue {
   const words = typed.map(token => token.text);
   const kind = row.kind;
-  if (words[0] === 'unknown') return { offers: [], done: true };
+  if (words[0] === UNKNOWN) return { offers: [], done: true };
   switch (kind.form) {
     case 'quantity':
       return withSizes(quantity(kind.dimension, typed, partial), known.sizes(row), typed, partial);
@@ -61,12 +68,12 @@ export function nextInValue(
       return point(kind.of, kind.at, typed, partial);
     case 'per year':
       return typed.length === 0
-        ? open([UNKNOWN])
+        ? open([OPEN_VALUE])
         : words.at(-1) === 'year'
           ? { offers: [], done: true }
           : open([keyword(words.at(-1) === 'per' ? 'year' : 'per year')]);
     case 'ratio':
-      return typed.length === 0 ? open([...known.sizes(row), UNKNOWN]) : { offers: [], done: true };
+      return typed.length === 0 ? open([...known.sizes(row), OPEN_VALUE]) : { offers: [], done: true };
     case 'word':
       return listed(kind.words, words);
     case 'any word':
@@ -74,14 +81,16 @@ export function nextInValue(
         ? { offers: [], done: true }
         : open([
             ...known.sizes(row),
-            ...freeWords(kind.what, known).map(word => value(word, undefined, WORDS[word])),
-            ...(kind.what === 'shaft line' ? [] : [UNKNOWN]),
+            ...freeWords(kind.what, known).map(word =>
+              value(word, undefined, kind.what === 'duty class' ? DUTY_MEANINGS[word] : undefined),
+            ),
+            ...(kind.what === 'shaft line' ? [] : [OPEN_VALUE]),
           ]);
     case 'name':
       if (typed.length > 0) return { offers: [], done: true };
       return open([
         ...(kind.of === 'clutch' ? known.clutches.map(name => value(name, 'clutch')) : known.materials()),
-        UNKNOWN,
+        OPEN_VALUE,
       ]);
     case 'source':
       return words.at(-1) === 'dated'
@@ -90,13 +99,10 @@ export function nextInValue(
     case 'rotation':
       return rotation(words);
     case 'output sense':
-      return listed(['same', 'opposite'], words, ['seen from aft', 'each seen at its own end']);
+      return listed(OUTPUT_SENSES, words, [`seen ${SEEN[0]}`, SEEN[1]]);
     case 'layout':
       return typed.length === 0
-        ? open([
-            ...['coaxial', 'parallel-offset', 'down-angle', 'V-drive', 'U-drive'].map(word => value(word)),
-            UNKNOWN,
-          ])
+        ? open([...LAYOUTS.map(word => value(word)), OPEN_VALUE])
         : typed.length === 1
           ? { offers: [], done: true }
           : quantity('angle', typed.slice(1), partial);
@@ -106,24 +112,37 @@ export function nextInValue(
         : open(typed.length === 1 ? [keyword('x')] : []);
     case 'pilot': {
       const size = quantity('length', typed, partial);
-      return size.done && typed.length >= 2 ? { offers: [value('male'), value('female')], done: true } : size;
+      return size.done && typed.length >= 2
+        ? { offers: PILOT_KINDS.map(one => value(one)), done: true }
+        : size;
     }
     case 'mesh':
       return typed.length === 2
         ? open([keyword('with')])
         : {
-            offers: typed.length === 4 ? MESHES.map(words => value(words)).concat(keyword('on')) : [],
+            offers:
+              typed.length === 4
+                ? MESH_KINDS.flatMap(([words, kind]) => (kind === 'external' ? [] : [value(words)])).concat(
+                    keyword('on'),
+                  )
+                : [],
             done: typed.length >= 4 && words.at(-1) !== 'on',
           };
     case 'lock':
       return typed.length === 1 ? open([keyword('with')]) : { offers: [], done: typed.length >= 3 };
     case 'date':
-      return typed.length === 0 ? open([value(known.today, 'today'), UNKNOWN]) : { offers: [], done: true };
+      return typed.length === 0
+        ? open([value(known.today, 'today'), OPEN_VALUE])
+        : { offers: [], done: true };
     case 'shaft criterion': {
       if (words.at(-1) === 'factor') return open([]);
       return words.includes('factor')
         ? { offers: [], done: true }
-        : listed(['small-craft formula', 'class formula'], words, ['factor']);
+        : listed(
+            SHAFT_FORMULAS.map(([formula]) => formula),
+            words,
+            ['factor'],
+          );
     }
     case 'text':
       return { offers: [], done: typed.length > 0 };
@@ -161,7 +180,7 @@ function quantity(dimension: Dimension, typed: readonly Token[], partial: Token)
   const last = typed.at(-1);
   if (!last && partial.kind === 'number' && partial.text)
     return open(dimension === 'number' ? [] : unitOffers(dimension, numberOf(partial.text), true));
-  if (!last) return open([UNKNOWN]);
+  if (!last) return open([OPEN_VALUE]);
   if (dimension === 'number') return { offers: [], done: true };
   if (last.kind === 'number') {
     const whole = typed.at(-2)?.kind === 'number' ? numberOf(typed.at(-2)!.text) : 0;
@@ -189,7 +208,7 @@ function withSizes(
 function span(dimension: Dimension, typed: readonly Token[], partial: Token): NextInValue {
   const dots = typed.findIndex(token => token.text === '..');
   if (dots >= 0) return quantity(dimension, typed.slice(dots + 1), partial);
-  if (typed.length === 0) return open([UNKNOWN]);
+  if (typed.length === 0) return open([OPEN_VALUE]);
   return open([keyword('..', 'From the lower to the higher end.')]);
 }
 
@@ -197,28 +216,25 @@ function point(of: Dimension, at: Dimension, typed: readonly Token[], partial: T
   const joint = typed.findIndex(token => token.text === 'at');
   if (joint >= 0) {
     const rest = quantity(at, typed.slice(joint + 1), partial);
-    return rest.offers.length === 1 && rest.offers[0] === UNKNOWN ? { offers: [], done: false } : rest;
+    return rest.offers.length === 1 && rest.offers[0] === OPEN_VALUE ? { offers: [], done: false } : rest;
   }
   const first = quantity(of, typed, partial);
   return first.done && typed.length > 0 ? open([keyword('at')]) : first;
 }
 
+const ROTATION_NOTES: Readonly<Partial<Record<RotationWord, string>>> = {
+  standard: 'counter-clockwise at the flywheel end (SAE J824)',
+  opposite: 'clockwise at the flywheel end (SAE J824)',
+  'either by pump index': 'the pump must be set for it',
+};
+
 function rotation(words: readonly string[]): NextInValue {
-  const views = ['flywheel', 'front', 'aft', 'forward'];
   if (words.length === 0)
-    return open([
-      value('standard', 'counter-clockwise at the flywheel end (SAE J824)'),
-      value('opposite', 'clockwise at the flywheel end (SAE J824)'),
-      value('clockwise'),
-      value('counter-clockwise'),
-      value('either'),
-      value('either by pump index', 'the pump must be set for it'),
-      UNKNOWN,
-    ]);
-  if (words.at(-1) === 'from') return open(views.map(view => value(view)));
+    return open([...ROTATIONS.map(word => value(word, ROTATION_NOTES[word])), OPEN_VALUE]);
+  if (words.at(-1) === 'from') return open(VIEWS.map(view => value(view)));
   if (words.at(-1) === 'viewed') return open([keyword('from')]);
   if (words.includes('from') || words[0] === 'either') return { offers: [], done: true };
-  return { offers: views.map(view => value(`viewed from ${view}`)), done: true };
+  return { offers: VIEWS.map(view => value(`viewed from ${view}`)), done: true };
 }
 
 /** One of some words, of which the first may be typed already, and what may follow. */
@@ -227,7 +243,8 @@ function listed(
   words: readonly string[],
   then: readonly string[] = [],
 ): NextInValue {
-  if (words.length === 0) return open([...choices.map(one => value(one, undefined, WORDS[one])), UNKNOWN]);
+  if (words.length === 0)
+    return open([...choices.map(one => value(one, undefined, VALUE_MEANINGS[one])), OPEN_VALUE]);
   const typed = words.join(' ');
   const rest = choices
     .filter(one => one.startsWith(`${typed} `))
@@ -240,7 +257,8 @@ const open = (offers: readonly Offer[]): NextInValue => ({ offers, done: false }
 
 function freeWords(what: string, known: KnownNames): readonly string[] {
   if (what === 'shaft line') return known.lines;
-  return what === 'duty class' ? [...new Set([...known.duties, ...DUTIES])] : (FREE_WORDS[what] ?? []);
+  const usual = (USUAL_WORDS as Readonly<Record<string, readonly string[]>>)[what] ?? [];
+  return what === 'duty class' ? [...new Set([...known.duties, ...usual])] : usual;
 }
 
 function meaning(unit: Unit, dimension: Dimension, number: number): string {

@@ -1,5 +1,4 @@
-import type { Row } from '@tailshaft/vocabulary';
-import { HEADER_ROWS } from '@tailshaft/vocabulary';
+import { EVIDENCE_KINDS, HEADER_ROWS, partsOf, type Row, type Spelling } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { Position, SignatureHelp, SignatureHelpOptions } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
@@ -58,15 +57,16 @@ const HEADER_WORDS: Readonly<Record<string, keyof typeof HEADER_ROWS>> = {
   clutch: 'ahead',
   hand: 'hand',
   side: 'side',
-};
+} satisfies Partial<Record<Spelling, keyof typeof HEADER_ROWS>>;
 
 function sentenceHelp({ statement, partial }: CursorContext): SignatureHelp | undefined {
   const sentence = sentenceOf(statement[0]!.text);
   if (!sentence) return undefined;
-  const isHead = sentence.parts.length === 2;
+  const parts = partsOf(sentence);
+  const isHead = parts.length === 2;
   if (isHead && statement.length > 1 && partial.text === '') return undefined;
-  const documentation = `${sentence.doc}\n\nExample: \`${sentence.example}\``;
-  return help(sentence.parts, placeInSentence(sentence, statement), documentation);
+  const documentation = `${sentence.doc}\n\nExample: \`${sentence.example.split('\n')[0]}\``;
+  return help(parts, placeInSentence(parts, statement), documentation);
 }
 
 function rowHelp(row: Row, active: number): SignatureHelp {
@@ -76,10 +76,7 @@ function rowHelp(row: Row, active: number): SignatureHelp {
 
 function evidenceHelp(typed: number): SignatureHelp {
   return help(
-    [
-      { fill: 'measured, plate, drawing, sheet, sister vessel, hearsay, assumed' },
-      { fill: 'date, or document in quotes' },
-    ],
+    [{ fill: EVIDENCE_KINDS.join(', ') }, { fill: 'date, or document in quotes' }],
     Math.min(typed, 1),
     'How the value is known. Hearsay and assumption close no check of rotation.\n\nExample: `[measured 2026-01-14]`',
   );

@@ -1,14 +1,21 @@
-import { type Statement, statement } from '@tailshaft/vocabulary';
+import {
+  asSpelling,
+  BOUNDS,
+  partsOf,
+  type Statement,
+  type StatementPart,
+  statement,
+} from '@tailshaft/vocabulary';
 import type { Token } from '../../text/scan.js';
 
 /** The statement of a vessel that begins with this word, where more than the word belongs to it. */
 export function sentenceOf(word: string): Statement | undefined {
-  const found = statement(word);
-  return found?.where === 'vessel' && found.parts.length > 1 ? found : undefined;
+  const found = statement(word, 'vessel');
+  return found && partsOf(found).length > 1 ? found : undefined;
 }
 
 /** Which place of a sentence is being filled in: the one behind its last word that stands before the cursor. */
-export function placeInSentence({ parts }: Statement, typed: readonly Token[]): number {
+export function placeInSentence(parts: readonly StatementPart[], typed: readonly Token[]): number {
   const said = typed.map(token => token.text);
   let place = 0;
   let fills = -1;
@@ -21,10 +28,10 @@ export function placeInSentence({ parts }: Statement, typed: readonly Token[]): 
 
 /** `at` of a condition is no `at least`: it stands behind the bound. */
 function leads(said: readonly string[], words: string): boolean {
-  const bound = said.findIndex(
-    (one, at) => one === 'is' || (one === 'at' && ['least', 'most'].includes(said[at + 1] ?? '')),
+  const bound = said.findIndex((_, at) =>
+    BOUNDS.some(one => one === said.slice(at, at + one.split(' ').length).join(' ')),
   );
-  if (words === 'at least') return bound >= 0;
-  if (words === 'at') return bound >= 0 && said.lastIndexOf('at') > bound;
+  if ((BOUNDS as readonly string[]).includes(words)) return bound >= 0;
+  if (asSpelling(words) === 'at') return bound >= 0 && said.lastIndexOf(words) > bound;
   return said.includes(words);
 }

@@ -1,4 +1,12 @@
-import type { ValueKind } from '@tailshaft/vocabulary';
+import {
+  LAYOUTS,
+  OUTPUT_SENSES,
+  PILOT_KINDS,
+  ROTATIONS,
+  SHAFT_FORMULAS,
+  type ValueKind,
+  VIEWS,
+} from '@tailshaft/vocabulary';
 import type { Token } from '../../text/scan.js';
 
 /** A value as it is typed: places to fill in, and the words between them. */
@@ -32,23 +40,23 @@ export function valueParts(kind: ValueKind): readonly ValuePart[] {
       return [fill('document in quotes'), word('dated'), fill('date')];
     case 'rotation':
       return [
-        fill('standard, opposite, clockwise, counter-clockwise, either'),
+        fill(ROTATIONS.filter(one => !one.includes(' ')).join(', ')),
         word('viewed from'),
-        fill('flywheel, front, aft, forward'),
+        fill(VIEWS.join(', ')),
       ];
     case 'output sense':
-      return [fill('same or opposite'), word('seen'), fill('from aft, or each at its own end')];
+      return [fill(OUTPUT_SENSES.join(' or ')), word('seen'), fill('from aft, or each at its own end')];
     case 'layout':
-      return [fill('coaxial, parallel-offset, down-angle, V-drive, U-drive'), fill('its angle')];
+      return [fill(LAYOUTS.join(', ')), fill('its angle')];
     case 'bolts':
       return [fill('number'), word('x'), fill('size with its unit')];
     case 'pilot':
-      return [fill('diameter with its unit'), fill('male or female')];
+      return [fill('diameter with its unit'), fill(PILOT_KINDS.join(' or '))];
     case 'date':
       return [fill('date, as 2026-05-01')];
     case 'shaft criterion':
       return [
-        fill('small-craft formula, class formula'),
+        fill(SHAFT_FORMULAS.map(([words]) => words).join(', ')),
         word('factor'),
         fill('number'),
         fill('why, in quotes'),

@@ -1,4 +1,14 @@
 import { countsOf, countWords, type Part, type Shaft } from '@tailshaft/drivetrain';
+import {
+  asSpelling,
+  DUTY_MEANINGS,
+  meaningOf,
+  type Spelling,
+  STATEMENT_MEANINGS,
+  statement,
+  VALUE_MEANINGS,
+  VIEW_MEANINGS,
+} from '@tailshaft/vocabulary';
 import { type LangiumDocument, URI } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
@@ -21,7 +31,6 @@ import { entryHover, placedPartHover } from './part.js';
 import { blockHover, propertyHover } from './property.js';
 import { ruleHover } from './rule.js';
 import { acceptanceHover, assumptionHover, requirementHover, revisionHover, trialHover } from './sentence.js';
-import { KEYWORDS, VIEWS, WORDS } from './words.js';
 
 /** What there is to say of the thing under the pointer. */
 export class Hovers implements HoverProvider {
@@ -37,8 +46,7 @@ export class Hovers implements HoverProvider {
     const spot = spotAt(reading, offset) ?? titledSpot(reading, tokens, token);
     const markdown =
       this.of(spot, token, document) ??
-      WORDS[token.text] ??
-      KEYWORDS[token.text] ??
+      meaningOf(token.text) ??
       this.recordAt(reading, offset, document) ??
       this.dateHover(token);
     return markdown
@@ -78,7 +86,7 @@ export class Hovers implements HoverProvider {
       }
       case 'line':
       case 'mirrored': {
-        if (token.text === 'mirrors') return WORDS.mirrors;
+        if (asSpelling(token.text) === 'mirrors') return meaningOf(token.text);
         const reading =
           spot.kind === 'line'
             ? spot.line
@@ -94,24 +102,28 @@ export class Hovers implements HoverProvider {
             : undefined;
           return entry && entryHover(entry, this.linesOfEntry(entry));
         }
-        if (token.text in WORDS) return undefined;
+        if (VALUE_MEANINGS[token.text] ?? DUTY_MEANINGS[token.text]) return undefined;
         if (spot.part.action === 'remove')
-          return `**${spot.part.role}** of ${plain(spot.line.name)}, removed: ${WORDS.remove}`;
+          return `**${spot.part.role}** of ${plain(spot.line.name)}, removed: ${statement('remove', 'line')?.doc}`;
         return placedPartHover(spot.part.role, line, spot.part.host);
       }
       case 'fact':
         return this.factHover(spot, token, document);
       case 'nested':
-        return paragraphs(blockHover(spot.nested.row), standardBlock(spot.nested), WORDS[token.text]);
+        return paragraphs(
+          blockHover(spot.nested.row),
+          standardBlock(spot.nested),
+          VALUE_MEANINGS[token.text],
+        );
       case 'acceptance': {
         const judged = this.judged(spot.vessel, document);
         const named = ruleHover(token.text);
-        if (named || token.text in KEYWORDS || token.text === 'accept') return named;
+        if (named || STATEMENT_MEANINGS[token.text]) return named;
         return judged && acceptanceHover(judged, spot.acceptance, project.today());
       }
       case 'requirement':
       case 'assumption': {
-        if (token.text === 'require' || token.text === 'assume' || token.text === 'because') return undefined;
+        if (SENTENCE_WORDS.has(token.text)) return undefined;
         const judged = this.judged(spot.vessel, document);
         if (!judged) return undefined;
         const said =
@@ -151,10 +163,10 @@ export class Hovers implements HoverProvider {
     return paragraphs(
       valueHover(fact, place, lines),
       choiceHover(fact.row.field, own),
-      fact.row.kind.form === 'rotation' && VIEWS[token.text],
+      fact.row.kind.form === 'rotation' && VIEW_MEANINGS[token.text],
       this.dateHover(token),
       standardAt(fact, block),
-      WORDS[fact.row.field === 'class' && token.text === 'continuous' ? 'continuousDuty' : token.text],
+      (fact.row.field === 'class' ? DUTY_MEANINGS : { ...DUTY_MEANINGS, ...VALUE_MEANINGS })[token.text],
       own && ROTATES.has(fact.row.field) && rotationHover(own),
     );
   }
@@ -210,7 +222,7 @@ export class Hovers implements HoverProvider {
 /** A title in quotes stands for what it is the title of. */
 function titledSpot(reading: DocumentReading, tokens: readonly Token[], token: Token): Spot | undefined {
   const at = tokens.indexOf(token);
-  const before = tokens[at - 1]?.text === 'because' ? tokens[at - 2] : tokens[at - 1];
+  const before = asSpelling(tokens[at - 1]?.text) === 'because' ? tokens[at - 2] : tokens[at - 1];
   if (token.kind !== 'string' || !before) return undefined;
   const spot = spotAt(reading, before.start);
   return spot && TITLED.has(spot.kind) ? spot : undefined;
@@ -223,6 +235,9 @@ function entriesOf(part: Part): object[] {
   const grade = part.role === 'shaft' ? (part as Shaft).grade?.origin : undefined;
   return [part.entry?.origin, grade].filter(one => one !== undefined);
 }
+
+/** Words of sentences that mean the same wherever they stand. */
+const SENTENCE_WORDS: ReadonlySet<string> = new Set<Spelling>(['require', 'assume', 'because']);
 
 /** Facts that decide which way the shaft turns, or must agree with it. */
 const ROTATES = new Set([

@@ -1,6 +1,7 @@
+import type { Spelling } from '@tailshaft/vocabulary';
 import type { Repaired, Token } from './tokens.js';
 
-const RATIO_WORDS = new Set(['ratio', 'exact']);
+const RATIO_WORDS: ReadonlySet<string> = new Set<Spelling>(['ratio', 'exact']);
 
 /** `ratio 2.04:` and `ratio 2.`: the sign that waits for a digit is left out, as the reader asks for the whole ratio anyway. */
 export function halfRatio(tokens: readonly Token[]): Repaired | undefined {

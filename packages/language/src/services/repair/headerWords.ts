@@ -1,9 +1,13 @@
+import type { Spelling } from '@tailshaft/vocabulary';
 import type { TokenType } from 'chevrotain';
 import { nearest } from '../../reading/misspelt.js';
 import { errorAt, isFirst, type Repaired, type Token } from './tokens.js';
 
 /** The word that may stand behind name and title of a header, by what the header begins with. */
-const JOINS: Readonly<Record<string, string>> = { arrangement: 'revises', shaftline: 'mirrors' };
+const JOINS: Readonly<Record<string, Spelling>> = {
+  arrangement: 'revises',
+  shaftline: 'mirrors',
+} satisfies Partial<Record<Spelling, Spelling>>;
 const SHORTEST = 3;
 
 /** A message about one word, with the word that was probably meant. */

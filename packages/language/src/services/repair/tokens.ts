@@ -1,4 +1,6 @@
+import { type Spelling, statementsOf } from '@tailshaft/vocabulary';
 import type { LexerResult } from 'langium';
+import { DEPTH_OF } from '../../text/depth.js';
 
 export type Token = LexerResult['tokens'][number];
 type LexerError = LexerResult['errors'][number];
@@ -34,18 +36,17 @@ export function balanceOf(tokens: readonly Token[]): number {
   return balance;
 }
 
-/** Keywords that, at the start of a line, can only stand at this depth of braces. */
+/** Keywords that, at the start of a line, can only stand at this depth of braces; others of a vessel are property words too. */
 const DEPTH: Readonly<Record<string, number>> = {
-  vessel: 0,
-  import: 0,
-  arrangement: 1,
+  ...DEPTH_OF,
   criteria: 1,
   require: 1,
   accept: 1,
   revision: 1,
-  shaftline: 2,
-};
-const ENTRIES = new Set(['engine', 'motor', 'gear', 'transfer', 'coupling', 'shaft', 'propeller']);
+} satisfies Partial<Record<Spelling, number>>;
+const ENTRIES = new Set(statementsOf('file').filter(word => !(word in DEPTH)));
+/** What holds statements in braces. */
+const HOLDERS: ReadonlySet<string> = new Set<Spelling>(['vessel', 'arrangement', 'shaftline']);
 
 /** The depth that the line beginning with this token must have, where its first word decides it. */
 export function depthOf(tokens: readonly Token[], at: number): number | undefined {
@@ -66,7 +67,7 @@ export function lineOf(tokens: readonly Token[], at: number): Token[] {
 
 /** Whether this token begins a line that opens a block, were its brace there. */
 export function opensBlock(token: Token): boolean {
-  if (token.image === 'vessel' || token.image === 'arrangement' || token.image === 'shaftline') return true;
+  if (HOLDERS.has(token.image)) return true;
   return token.startColumn === 1 && ENTRIES.has(token.image);
 }
 
