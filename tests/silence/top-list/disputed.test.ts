@@ -24,6 +24,18 @@ describe('what rests on facts that contradict cannot be told', () => {
     expect(all.filter(one => one.rule === resting && one.outcome === 'holds')).toEqual([]);
   });
 
+  it('power, torque and base speed of a motor: what rests on one of them waits', async () => {
+    const rule = 'capacity/motor-equivalent';
+    const spec = passing(rule).replace(/power 30 kW at 1100 rpm/, 'power 45 kW at 1100 rpm');
+    expect(spec).toContain('base speed');
+    const all = await judge(spec);
+    const said = all.find(one => one.rule === 'capacity/power-and-torque')!;
+    expect(said.outcome).toBe('fails');
+    expect(said.disputes?.map(one => one.written)).toContain('45 kW at 1100 rpm');
+    expect(said.folds?.map(one => one.rule)).toContain(rule);
+    expect(all.filter(one => one.rule === rule && one.outcome === 'holds')).toEqual([]);
+  });
+
   it('a preload past the yield of its bolts: both are disputed', async () => {
     const spec = passing('shafting/coupling-bolts')
       .replaceAll('bolts 4 x 1/2 in', 'bolts 4 x 6 mm')

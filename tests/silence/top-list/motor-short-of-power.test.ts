@@ -17,7 +17,7 @@ it.each([
 ])('a motor of %s said to equal 40 hp, its ratio not chosen: %s', async (power, outcome, words) => {
   const spec = passing(RULE)
     .replace(/said to equal [^\n]*/, 'said to equal 40 hp at 1100 rpm')
-    .replace(/ {2}power 30 kW at 1100 rpm/, `  power ${power} at 1100 rpm`)
+    .replace(/ {2}power 30 kW at 1100 rpm\n {2}torque [^\n]*\n/, `  power ${power} at 1100 rpm\n`)
     .replace('      motor Eddy-30\n', '      motor Eddy-30\n      gear Box ahead clutch A\n');
   const [said] = await saidBy(RULE, BOX + spec);
   expect(said!.outcome).toBe(outcome);

@@ -18,14 +18,23 @@ export interface Resting {
  */
 export function settled(rule: Rule, about: Judged, check: () => Verdicts): Resting[] {
   const { value: said, reads } = recorded(() => isolated(rule, about, check));
-  if (said.length === 0) {
-    const asked = openIn(reads).filter(one => !isAskedBy(rule, one));
-    return asked.length > 0 ? [{ verdict: ask(rule, about, asked.map(missingFact)), reads, rule }] : [];
-  }
-  return said.map(verdict => {
+  const told = said.map(verdict => {
     const own = readsOf(verdict, reads);
     return { verdict: withheld(rule, verdict, own), reads: own, rule };
   });
+  const silent = said.length === 0 ? [reads, ...reads.silent] : reads.silent;
+  return [...told, ...stillOpen(rule, about, told, silent)];
+}
+
+/** What was looked at for subjects of which nothing was said, and is not known: it is asked, once. */
+function stillOpen(rule: Rule, about: Judged, told: readonly Resting[], silent: readonly Reads[]): Resting[] {
+  const asked = new Set(told.flatMap(({ verdict }) => verdict.missing.map(one => one.at)));
+  const open = [...new Set(silent.flatMap(openIn))].filter(
+    one => !isAskedBy(rule, one) && !asked.has(one.origin),
+  );
+  if (open.length === 0) return [];
+  const reads: Reads = { facts: new Set(open), absent: new Map(), silent: [] };
+  return [{ verdict: ask(rule, about, open.map(missingFact)), reads, rule }];
 }
 
 function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {

@@ -16,11 +16,14 @@ export interface AbsentRead {
 export interface Reads {
   readonly facts: ReadonlySet<Fact<unknown>>;
   readonly absent: ReadonlyMap<string, AbsentRead>;
+  /** What was read for those of several subjects of which nothing was said in the end. */
+  readonly silent: readonly Reads[];
 }
 
 interface Recording {
   readonly facts: Set<Fact<unknown>>;
   readonly absent: Map<string, AbsentRead>;
+  readonly silent: Reads[];
 }
 
 let open: Recording | undefined;
@@ -43,7 +46,7 @@ export function isRecording(): boolean {
 /** Does a piece of work and tells what it read. What it read goes to no other recording. */
 export function recorded<T>(work: () => T): { readonly value: T; readonly reads: Reads } {
   const outer = open;
-  const own: Recording = { facts: new Set(), absent: new Map() };
+  const own: Recording = { facts: new Set(), absent: new Map(), silent: [] };
   open = own;
   try {
     return { value: work(), reads: own };
@@ -54,11 +57,33 @@ export function recorded<T>(work: () => T): { readonly value: T; readonly reads:
 
 const ownReads = new WeakMap<object, Reads>();
 
-/** Makes one of several results, so that it rests on what its own making read, and not on what the others did. */
-export function apart<T extends object>(make: () => T): T {
-  const { value, reads } = recorded(make);
-  ownReads.set(value, reads);
-  return value;
+declare const APART: unique symbol;
+
+/** Several results of which each rests on what its own making read: nothing but `each` makes such a list. */
+export type Apart<T> = readonly T[] & { readonly [APART]: true };
+
+/**
+ * Makes what is to be said of each of several subjects, so that it rests on what its own making read, and not on what the
+ * others did. Where nothing is said of one, what was read for it is kept: an open question among it is still one.
+ */
+export function each<S, T extends object>(
+  subjects: Iterable<S>,
+  make: (subject: S, index: number) => T | Apart<T> | undefined,
+): Apart<T> {
+  const made = [...subjects].flatMap((subject, index): readonly T[] => {
+    const { value, reads } = recorded(() => make(subject, index));
+    const results: readonly T[] = value === undefined ? [] : Array.isArray(value) ? value : [value as T];
+    if (results.length === 0) open?.silent.push(reads);
+    open?.silent.push(...reads.silent.map(one => merged(reads, one)));
+    for (const one of results) ownReads.set(one, readsOf(one, reads));
+    return results;
+  });
+  return made as readonly T[] as Apart<T>;
+}
+
+/** The same of a few checks that have nothing in common. */
+export function apart<T extends object>(...makes: readonly (() => T | Apart<T> | undefined)[]): Apart<T> {
+  return each(makes, make => make());
 }
 
 /** A copy of a result rests on what the result does. */
@@ -71,10 +96,14 @@ export function likewise<T extends object>(copy: T, result: object): T {
 /** What a result rests on: what was read for all of them, and for it alone. */
 export function readsOf(result: object, shared: Reads): Reads {
   const own = ownReads.get(result);
-  if (!own) return shared;
+  return own ? merged(shared, own) : shared;
+}
+
+function merged(one: Reads, other: Reads): Reads {
   return {
-    facts: new Set([...shared.facts, ...own.facts]),
-    absent: new Map([...shared.absent, ...own.absent]),
+    facts: new Set([...one.facts, ...other.facts]),
+    absent: new Map([...one.absent, ...other.absent]),
+    silent: [],
   };
 }
 

@@ -7,6 +7,7 @@ import type {
   UnitsContext,
 } from '../judge/context.js';
 import type { Severity, Verdict } from '../judge/verdict.js';
+import type { Apart } from '../model/reads.js';
 import type { Examples } from './examples.js';
 
 /** Everything about a rule but its check; manual, hover, `explain` and schema are made from it. */
@@ -39,8 +40,8 @@ export interface RuleInfo {
   readonly examples: () => Examples;
 }
 
-/** A check may give no verdict (it does not concern this subject), one, or several. */
-export type Verdicts = Verdict | readonly Verdict[] | undefined;
+/** A check may give no verdict (it does not concern this subject), one, or several, each of which rests on its own reading. */
+export type Verdicts = Verdict | Apart<Verdict> | undefined;
 
 export type Rule = RuleInfo &
   (

@@ -11,7 +11,7 @@ import {
 } from '../../src/index.js';
 import { disputedBy, underTheirDispute, whileDisputed } from '../../src/judge/disputes.js';
 import { settled } from '../../src/judge/settle.js';
-import { apart, aside } from '../../src/model/reads.js';
+import { apart, aside, each } from '../../src/model/reads.js';
 
 const PLACE = { name: 'place' } as never;
 const ABOUT = { subject: 'proposed.Port', place: PLACE };
@@ -110,16 +110,36 @@ describe('the record of what was read', () => {
     expect([take(), take()]).toEqual([1, 1]);
   });
 
-  test('of one result that is made apart is not that of the others', () => {
-    const open = fact({ value: undefined, written: 'unknown' });
-    const said = settled(RULE, ABOUT, () => [
-      apart(() => {
-        void open.value;
-        return say.holds(told);
-      }),
-      apart(() => say.holds(told)),
-    ]);
+  const open = fact({ value: undefined, written: 'unknown' });
+  const looking = (at: Fact<string>) => () => {
+    void at.value;
+    return say.holds(told);
+  };
+
+  test('of one of several subjects is not that of the others', () => {
+    const said = settled(RULE, ABOUT, () => apart(looking(open), looking(fact({}))));
     expect(said.map(one => one.verdict.outcome)).toEqual(['cannot tell', 'holds']);
+  });
+
+  test('of a subject within a subject is that of both', () => {
+    const said = settled(RULE, ABOUT, () =>
+      each([open, fact({})], outer => {
+        void outer.value;
+        return apart(looking(fact({})), looking(fact({})));
+      }),
+    );
+    expect(said.map(one => one.verdict.outcome)).toEqual(['cannot tell', 'cannot tell', 'holds', 'holds']);
+  });
+
+  test('of a subject of which nothing is said still asks what is open, once', () => {
+    const silent = () => {
+      void open.value;
+      return undefined;
+    };
+    const said = settled(RULE, ABOUT, () => apart(silent, looking(fact({})), silent));
+    expect(said.map(one => one.verdict.outcome)).toEqual(['holds', 'cannot tell']);
+    const asked = settled(RULE, ABOUT, () => apart(silent, looking(open)));
+    expect(asked.map(one => one.verdict.outcome)).toEqual(['cannot tell']);
   });
 
   test('is of the work alone, and leaves out what is looked at in passing', () => {

@@ -10,6 +10,7 @@ import type { Criterion, Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { judgeKnown } from '../known-half.js';
@@ -66,15 +67,15 @@ const INFO: RuleInfo = {
 
 export const clutchHolding: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { gear, engine, motor } = context.line;
-  if (!gear || !(engine || motor)) return [];
+  if (!gear || !(engine || motor)) return undefined;
   const used = [
     ['ahead', aheadClutchOf(gear)],
     ['astern', asternClutchOf(gear)],
   ] as const;
-  return used.flatMap(([direction, clutch]) =>
-    clutch && hasPlates(clutch) ? [judge(context, gear, clutch, direction)] : [],
+  return each(used, ([direction, clutch]) =>
+    clutch && hasPlates(clutch) ? judge(context, gear, clutch, direction) : undefined,
   );
 }
 

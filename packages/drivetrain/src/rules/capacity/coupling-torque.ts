@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -57,12 +58,12 @@ const INFO: RuleInfo = {
 
 export const couplingTorque: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.couplings
-    .filter(one => one.torque !== undefined || one.kind?.value !== 'rigid')
-    .map(coupling => judge(context, coupling));
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.couplings, one =>
+    one.torque !== undefined || one.kind?.value !== 'rigid' ? judge(context, one) : undefined,
+  );
 }
 
 function judge(context: LineContext, coupling: Coupling): Verdict {

@@ -7,6 +7,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
@@ -43,10 +44,10 @@ const INFO: RuleInfo = {
 
 export const couplingVibratoryTorque: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line, analysis } = context;
-  if (!line.propeller || !hasExcitation(analysis)) return [];
-  return line.couplings.filter(one => one.vibratoryTorque).flatMap(one => judge(context, one) ?? []);
+  if (!line.propeller || !hasExcitation(analysis)) return undefined;
+  return each(line.couplings, one => (one.vibratoryTorque ? judge(context, one) : undefined));
 }
 
 function judge(context: LineContext, coupling: Coupling): Verdict | undefined {

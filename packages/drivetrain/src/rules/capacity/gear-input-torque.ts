@@ -8,6 +8,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { wantedDuty } from '../planned.js';
@@ -42,14 +43,14 @@ const INFO: RuleInfo = {
 
 export const gearInputTorque: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
   const { gear } = line;
-  if (!gear || !(line.engine || line.motor)) return [];
+  if (!gear || !(line.engine || line.motor)) return undefined;
   const ratings = ratingsOf(gear, gear.variant);
   const reverses = gear.reversing?.value !== 'no' && clutchesOf(gear, gear.variant).length !== 1;
   const told = reverses && ratings.some(rating => rating.direction);
-  return (told ? (['ahead', 'astern'] as const) : (['ahead'] as const)).map(direction =>
+  return each(told ? (['ahead', 'astern'] as const) : (['ahead'] as const), direction =>
     judge(context, direction),
   );
 }

@@ -7,6 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine, Motor } from '../../model/engine.js';
 import type { Fact } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, apart } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -39,9 +40,12 @@ export const powerAndTorque: Rule = { ...INFO, scope: 'line', check };
 /** Rounding of sheets and tolerance of test benches; common practice, no source. */
 const TOLERANCE = 0.03;
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> {
   const { engine, motor } = context.line;
-  return [...(engine ? ofEngine(context, engine) : []), ...(motor ? ofMotor(context, motor) : [])];
+  return apart(
+    () => engine && ofEngine(context, engine),
+    () => motor && ofMotor(context, motor),
+  );
 }
 
 interface Stated {
@@ -50,9 +54,9 @@ interface Stated {
   readonly words: string;
 }
 
-function ofEngine(context: LineContext, engine: Engine): Verdict[] {
+function ofEngine(context: LineContext, engine: Engine): Verdict | undefined {
   const peak = engine.peakTorque;
-  if (!peak?.value) return [];
+  if (!peak?.value) return undefined;
   const most = renamed(peak.value.y, 'peak torque', 'T');
   const others: Stated[] = [];
   const rated = ratingOf(engine)?.power;
@@ -75,30 +79,26 @@ function ofEngine(context: LineContext, engine: Engine): Verdict[] {
   const say = sayFor(INFO, line.path);
   if (!over)
     return others.length === 0
-      ? []
-      : [
-          say.holds({
-            place: peak.origin,
-            workings: others.map(one => one.torque),
-            message: `${line.name}: no stated point of ${nameOf(engine)} has more than its peak torque of ${analysis.tell(most)}.`,
-          }),
-        ];
-  return [
-    say.fails({
-      place: peak.origin,
-      workings: [over.torque],
-      message:
-        `${line.name}: ${over.words} of ${nameOf(engine)} is ${analysis.tell(over.torque)}, ${percent(over.torque.si / most.si - 1)} more than its ` +
-        `peak torque of ${peak.written}, the largest that it has. One of the two is misread or of another rating: look both up.`,
-      disputes: [peak, over.fact],
-      related: [{ at: over.fact.origin, message: `${analysis.tell(over.torque)} by power and speed` }],
-    }),
-  ];
+      ? undefined
+      : say.holds({
+          place: peak.origin,
+          workings: others.map(one => one.torque),
+          message: `${line.name}: no stated point of ${nameOf(engine)} has more than its peak torque of ${analysis.tell(most)}.`,
+        });
+  return say.fails({
+    place: peak.origin,
+    workings: [over.torque],
+    message:
+      `${line.name}: ${over.words} of ${nameOf(engine)} is ${analysis.tell(over.torque)}, ${percent(over.torque.si / most.si - 1)} more than its ` +
+      `peak torque of ${peak.written}, the largest that it has. One of the two is misread or of another rating: look both up.`,
+    disputes: [peak, over.fact],
+    related: [{ at: over.fact.origin, message: `${analysis.tell(over.torque)} by power and speed` }],
+  });
 }
 
-function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict[] {
+function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict | undefined {
   const { power, torque, baseSpeed } = motor;
-  if (!power?.value || !torque?.value) return [];
+  if (!power?.value || !torque?.value) return undefined;
   const at = (speed: Value<'rotational speed'>) =>
     powerFromTorque({
       torque: renamed(torque.value!, 'torque of the motor', 'T'),
@@ -112,19 +112,17 @@ function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict[] {
   const say = sayFor(INFO, line.path);
   const numbers = `${torque.written} of ${nameOf(motor)} at its speed is ${analysis.tell(nearest)}`;
   if (off(nearest) <= TOLERANCE || (!baseSpeed?.value && stated.si < nearest.si))
-    return [
-      say.holds({
-        place: power.origin,
-        workings: [nearest],
-        message: `${line.name}: ${numbers}, beside ${power.written}.`,
-      }),
-    ];
-  return [
-    say.fails({
+    return say.holds({
       place: power.origin,
-      workings: possible,
-      message: `${line.name}: ${numbers}, but ${power.written} is declared, ${percent(off(nearest))} off. One of power, torque and speed is misread or of another rating: look them up.`,
-      related: [{ at: torque.origin, message: 'torque' }],
-    }),
-  ];
+      workings: [nearest],
+      message: `${line.name}: ${numbers}, beside ${power.written}.`,
+    });
+  return say.fails({
+    place: power.origin,
+    workings: possible,
+    message: `${line.name}: ${numbers}, but ${power.written} is declared, ${percent(off(nearest))} off. One of power, torque and speed is misread or of another rating: look them up.`,
+    // Without a base speed the torque is a limit of the motor: nothing says up to which speed it is given.
+    ...(baseSpeed?.value ? { disputes: [power, torque, baseSpeed] } : {}),
+    related: [{ at: torque.origin, message: 'torque' }],
+  });
 }

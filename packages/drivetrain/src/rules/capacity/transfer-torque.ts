@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { judgeKnown } from '../known-half.js';
@@ -58,10 +59,10 @@ const INFO: RuleInfo = {
 
 export const transferTorque: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.transfers.map(transfer => judge(context, transfer));
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.transfers, transfer => judge(context, transfer));
 }
 
 function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {

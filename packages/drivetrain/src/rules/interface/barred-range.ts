@@ -16,6 +16,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Span } from '../../model/fact.js';
 import { statementOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -61,30 +62,29 @@ const INFO: RuleInfo = {
 
 export const barredRangeRule: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Verdict | Apart<Verdict> | undefined {
   const { line, analysis } = context;
-  if (!(line.engine || line.motor) || !line.propeller) return [];
+  if (!(line.engine || line.motor) || !line.propeller) return undefined;
   const declared = line.shafts.some(one => (one.barredRanges ?? []).length > 0);
-  if (!declared && !hasStressData(analysis)) return [];
+  if (!declared && !hasStressData(analysis)) return undefined;
   const needs = new Needs();
   const stress = needs.take(torsionalStressOf(analysis));
   const plates = line.shafts.map(shaft => ({ shaft, plates: platesOf(shaft, needs) }));
   if (!stress) {
-    if (!declared || !needs.any) return [];
-    return [
-      waits(
-        sayFor(INFO, line.path),
-        needs,
-        line.nameOrigin,
-        `${line.name}: whether the barred range is as wide as it must be`,
-      ),
-    ];
+    if (!declared || !needs.any) return undefined;
+    const say = sayFor(INFO, line.path);
+    return waits(
+      say,
+      needs,
+      line.nameOrigin,
+      `${line.name}: whether the barred range is as wide as it must be`,
+    );
   }
   // Where the stress may not even be passed, bars are no answer: the rule on the stress speaks.
   const needed = barredRanges(stress).filter(
     one => !stress.points.some(point => point.section.shaft === one.shaft && isForbidden(point)),
   );
-  return plates.flatMap(one =>
+  return each(plates, one =>
     judge(
       context,
       stress,
@@ -118,7 +118,7 @@ function judge(
   plates: readonly Plate[],
   needed: readonly BarredRange[],
   needs: Needs,
-): Verdict[] {
+): Verdict | undefined {
   const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
   const place = plates[0]?.origin ?? shaft.origin;
@@ -129,38 +129,34 @@ function judge(
   ];
   if (wrong.length > 0) {
     const first = needed.find(one => !coveredBy(one, plates));
-    return [
-      say.fails({
-        place,
-        workings,
-        message: `${line.name}: ${wrong.join(' ')}`,
-        routes: () => [
-          ...softerRoutes(context, free),
-          ...(first && plates.length === 0 && allowed(stress, first) ? [markIt(shaft, first)] : []),
-        ],
-      }),
-    ];
+    return say.fails({
+      place,
+      workings,
+      message: `${line.name}: ${wrong.join(' ')}`,
+      routes: () => [
+        ...softerRoutes(context, free),
+        ...(first && plates.length === 0 && allowed(stress, first) ? [markIt(shaft, first)] : []),
+      ],
+    });
   }
   if (stress.open.length > 0 || needs.any) {
-    if (plates.length === 0 && !(shaft.barredRanges ?? []).length) return [];
+    if (plates.length === 0 && !(shaft.barredRanges ?? []).length) return undefined;
     needs.take({ value: undefined, missing: stress.open });
-    return [waits(say, needs, place, `${line.name}: whether the barred range is as wide as it must be`)];
+    return waits(say, needs, place, `${line.name}: whether the barred range is as wide as it must be`);
   }
-  if (stress.points.some(one => one.section.shaft === shaft && isForbidden(one))) return [];
+  if (stress.points.some(one => one.section.shaft === shaft && isForbidden(one))) return undefined;
   const marked = plates.map(one => spanWords(analysis, one.low, one.high)).join(', ');
   const most = stress.points
     .filter(one => one.section.shaft === shaft)
     .sort((one, other) => other.stress / other.continuous - one.stress / one.continuous)[0];
-  return [
-    say.holds({
-      place,
-      workings: [...workings, ...(most ? [stressValue(most, stress)] : [])],
-      message:
-        needed.length === 0
-          ? `${line.name}: no speed from idle up needs to be barred${marked ? `; the plate bars ${marked} of the shaft` : ''}.`
-          : `${line.name}: ${marked} of the shaft are barred; the stress asks for ${needed.map(one => spanWords(analysis, one.from, one.to)).join(', ')}.`,
-    }),
-  ];
+  return say.holds({
+    place,
+    workings: [...workings, ...(most ? [stressValue(most, stress)] : [])],
+    message:
+      needed.length === 0
+        ? `${line.name}: no speed from idle up needs to be barred${marked ? `; the plate bars ${marked} of the shaft` : ''}.`
+        : `${line.name}: ${marked} of the shaft are barred; the stress asks for ${needed.map(one => spanWords(analysis, one.from, one.to)).join(', ')}.`,
+  });
 }
 
 /** A plate that bars idle, or speeds where none may be barred. */

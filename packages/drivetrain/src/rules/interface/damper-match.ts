@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
@@ -36,12 +37,10 @@ const INFO: RuleInfo = {
 
 export const damperMatch: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { engine } = context.line;
-  if (!engine) return [];
-  return inputCouplings(context.line)
-    .filter(isDamper)
-    .map(one => judge(context, engine, one));
+  if (!engine) return undefined;
+  return each(inputCouplings(context.line), one => (isDamper(one) ? judge(context, engine, one) : undefined));
 }
 
 function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict {

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
@@ -36,13 +37,13 @@ const INFO: RuleInfo = {
 
 export const damperSpline: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
   const { gear } = line;
-  if (!gear) return [];
-  return inputCouplings(line)
-    .filter(one => one.splineTeeth || one.splinePitch)
-    .map(one => judge(context, gear, one));
+  if (!gear) return undefined;
+  return each(inputCouplings(line), one =>
+    one.splineTeeth || one.splinePitch ? judge(context, gear, one) : undefined,
+  );
 }
 
 function judge(context: LineContext, gear: Gear, damper: Coupling): Verdict {

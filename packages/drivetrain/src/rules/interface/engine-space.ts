@@ -6,7 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine, EngineFacts } from '../../model/engine.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
-import { apart } from '../../model/reads.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -57,12 +57,12 @@ const ROOMS: readonly Room[] = [
   { room: 'removalLength', property: 'way out length', size: 'length' },
 ];
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { engine } = context.line;
-  if (!engine) return [];
-  return ROOMS.flatMap(room => {
+  if (!engine) return undefined;
+  return each(ROOMS, room => {
     const fact = engine[room.room];
-    return fact ? [apart(() => judge(context, engine, room, fact))] : [];
+    return fact && judge(context, engine, room, fact);
   });
 }
 

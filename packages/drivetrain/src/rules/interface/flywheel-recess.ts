@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { couplingRoutes } from '../coupling-routes.js';
 import { changed } from '../example-specs.js';
@@ -39,14 +40,12 @@ const INFO: RuleInfo = {
 
 export const flywheelRecess: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { engine } = context.line;
-  if (!engine) return [];
-  return (
-    inputCouplings(context.line)
-      // What says which flywheel it is made for stands on one, whatever its kind.
-      .filter(one => one.flywheelSize || one.rivetRing)
-      .map(one => judge(context, engine, one))
+  if (!engine) return undefined;
+  // What says which flywheel it is made for stands on one, whatever its kind.
+  return each(inputCouplings(context.line), one =>
+    one.flywheelSize || one.rivetRing ? judge(context, engine, one) : undefined,
   );
 }
 

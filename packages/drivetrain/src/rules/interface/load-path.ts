@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import { gapOf } from '../../judge/uncovered.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -47,14 +48,14 @@ const INFO: RuleInfo = {
 
 export const loadPath: Rule = { ...INFO, scope: 'line', judgesCover: true, check };
 
-function check({ line }: LineContext): Verdict[] {
+function check({ line }: LineContext): Verdict | Apart<Verdict> | undefined {
   const say = sayFor(INFO, line.path);
   const found = uncoveredIn(line);
   if (found.length === 0) {
-    if (line.chain.length === 0) return [];
-    return [say.holds({ place: line.nameOrigin, message: `${line.name} has one of each part.` })];
+    if (line.chain.length === 0) return undefined;
+    return say.holds({ place: line.nameOrigin, message: `${line.name} has one of each part.` });
   }
-  return found.map(one => {
+  return each(found, one => {
     const needs = new Needs();
     needs.take({ value: undefined, missing: [gapOf(one)] });
     const because = `No check of ${line.name} that rests on ${one.refused ? 'one of them' : 'either of them'} is made`;

@@ -5,6 +5,7 @@ import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
+import { type Apart, apart } from '../../model/reads.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -69,15 +70,16 @@ export const weightChange: Rule = { ...INFO, scope: 'arrangement', check };
 const WEIGHT = 0.02;
 const BALANCE = 0.01;
 
-function check(context: ArrangementContext): Verdict[] {
+function check(context: ArrangementContext): Apart<Verdict> | undefined {
   const { arrangement, vessel } = context;
-  if (!arrangement.before) return [];
+  if (!arrangement.before) return undefined;
   const { hull, criteria } = vessel;
   const moved = heavyChanges(arrangement);
-  if (moved.length === 0) return [];
-  const asked = hull?.lightship ?? criteria?.weightChange;
-  const placed = hull?.centreOfGravity ?? criteria?.balanceChange;
-  return [...(asked ? [judgeWeight(context)] : []), ...(placed ? [judgeBalance(context)] : [])];
+  if (moved.length === 0) return undefined;
+  return apart(
+    () => ((hull?.lightship ?? criteria?.weightChange) ? judgeWeight(context) : undefined),
+    () => ((hull?.centreOfGravity ?? criteria?.balanceChange) ? judgeBalance(context) : undefined),
+  );
 }
 
 function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {

@@ -1,6 +1,7 @@
 import type { Context } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Acceptance } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -43,9 +44,9 @@ export const PAPER_ACCEPTANCE = INFO.id;
 
 export const acceptance: Rule = { ...INFO, scope: 'vessel', check };
 
-function check({ vessel, today }: Context): Verdict[] {
+function check({ vessel, today }: Context): Apart<Verdict> {
   const say = sayFor(INFO, vessel.name);
-  return vessel.acceptances.map(one => {
+  return each(vessel.acceptances, one => {
     const wrong = wrongWith(one, today);
     const what = `The acceptance of ${one.rule} on ${one.on}`;
     const loose = looseIn(one);

@@ -2,6 +2,7 @@ import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf, type Part } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -30,31 +31,27 @@ const INFO: RuleInfo = {
 
 export const placeAgainstEntry: Rule = { ...INFO, scope: 'line', check, judgesEvidence: true };
 
-function check({ line }: LineContext): Verdict[] {
-  return line.chain.flatMap(part => judge(line.name, part));
+function check({ line }: LineContext): Apart<Verdict> {
+  return each(line.chain, part => judge(line.name, part));
 }
 
-function judge(line: string, part: Part): Verdict[] {
+function judge(line: string, part: Part): Verdict | undefined {
   const { restated = [] } = part;
   const say = sayFor(INFO, part.path);
   const [first] = restated;
-  if (!first) return [];
+  if (!first) return undefined;
   const other = restated.filter(one => !one.same);
   if (other.length === 0)
-    return [
-      say.holds({
-        place: first.atPlace.origin,
-        message: `${line}: ${nameOf(part)} says at its place what its entry says.`,
-      }),
-    ];
+    return say.holds({
+      place: first.atPlace.origin,
+      message: `${line}: ${nameOf(part)} says at its place what its entry says.`,
+    });
   const words = other.map(
     one => `${one.property} ${one.atPlace.written}, where the entry says ${one.inEntry.written}`,
   );
-  return [
-    say.fails({
-      place: other[0]!.atPlace.origin,
-      message: `${line}: at its place ${nameOf(part)} has ${words.join('; ')}. Every check uses the figure of the place: say how it is known, or correct the entry.`,
-      related: other.map(one => ({ at: one.inEntry.origin, message: `${one.property} of the entry` })),
-    }),
-  ];
+  return say.fails({
+    place: other[0]!.atPlace.origin,
+    message: `${line}: at its place ${nameOf(part)} has ${words.join('; ')}. Every check uses the figure of the place: say how it is known, or correct the entry.`,
+    related: other.map(one => ({ at: one.inEntry.origin, message: `${one.property} of the entry` })),
+  });
 }

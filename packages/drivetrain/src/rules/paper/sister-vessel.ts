@@ -12,6 +12,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { proposalsOf } from '../../model/as-found.js';
 import type { Fact } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -50,7 +51,7 @@ interface Stated {
   readonly fact: Fact<unknown>;
 }
 
-function check({ vessel }: Context): Verdict[] {
+function check({ vessel }: Context): Verdict | Apart<Verdict> {
   const say = sayFor(INFO, vessel.name);
   const found = new Map<Origin, Stated>();
   const look = (block: object | undefined, of: string, vocabulary: Vocabulary | undefined) => {
@@ -67,10 +68,8 @@ function check({ vessel }: Context): Verdict[] {
         look(part, `${nameOf(part)} of ${line.path}`, PLACE_VOCABULARY[part.role]);
   }
   if (found.size === 0)
-    return [
-      say.holds({ place: vessel.nameOrigin, message: 'No value was taken over from a sister vessel.' }),
-    ];
-  return [...found.values()].map(({ what, of, fact }) =>
+    return say.holds({ place: vessel.nameOrigin, message: 'No value was taken over from a sister vessel.' });
+  return each(found.values(), ({ what, of, fact }) =>
     say.fails({
       place: fact.origin,
       message: `The ${what} of ${of}, ${fact.written}, comes from a sister vessel, not from this one. Measure it here and write how it was found, before anything is ordered to it.`,

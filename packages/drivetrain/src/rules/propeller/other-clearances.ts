@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -49,7 +50,7 @@ const INFO: RuleInfo = {
 
 export const otherClearances: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict | readonly Verdict[] | undefined {
+function check(context: LineContext): Verdict | Apart<Verdict> | undefined {
   const { line, vessel, analysis } = context;
   const { propeller } = line;
   if (!propeller) return undefined;
@@ -84,7 +85,7 @@ function check(context: LineContext): Verdict | readonly Verdict[] | undefined {
       })
     : [];
   if (short.length > 0) {
-    return short.map(({ what, fact, value, needed, wanted }) =>
+    return each(short, ({ what, fact, value, needed, wanted }) =>
       say.fails({
         place: fact!.origin,
         capacity: value,

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, apart } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -44,13 +45,13 @@ const INFO: RuleInfo = {
 
 export const stampedSize: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { propeller } = context.line;
-  if (!propeller) return [];
-  return [
-    ...judge(context, propeller, 'diameter', propeller.diameter, propeller.stampedDiameter),
-    ...judge(context, propeller, 'pitch', propeller.pitch, propeller.stampedPitch),
-  ];
+  if (!propeller) return undefined;
+  return apart(
+    () => judge(context, propeller, 'diameter', propeller.diameter, propeller.stampedDiameter),
+    () => judge(context, propeller, 'pitch', propeller.pitch, propeller.stampedPitch),
+  );
 }
 
 function judge(
@@ -59,9 +60,9 @@ function judge(
   what: 'diameter' | 'pitch',
   actual: Quantity<'length'> | undefined,
   stamped: Quantity<'length'> | undefined,
-): Verdict[] {
+): Verdict | undefined {
   const fromPlate = actual?.evidence?.kind === 'plate';
-  if (!stamped && !fromPlate) return [];
+  if (!stamped && !fromPlate) return undefined;
   const say = sayFor(INFO, line.path);
   const place = (actual ?? stamped)!.origin;
   if (fromPlate || !actual) {
@@ -71,12 +72,10 @@ function judge(
         ? 'and the propeller has been at work since'
         : 'and it has not been measured';
     const then = fromPlate ? '' : `, so no check has a ${what} to work with`;
-    return [
-      say.fails({
-        place,
-        message: `${line.name}: the ${what} of ${nameOf(propeller)}, ${words}, is as stamped, ${risk}${then}. Have it measured and write it with [measured ...].`,
-      }),
-    ];
+    return say.fails({
+      place,
+      message: `${line.name}: the ${what} of ${nameOf(propeller)}, ${words}, is as stamped, ${risk}${then}. Have it measured and write it with [measured ...].`,
+    });
   }
   const needs = new Needs();
   const value = needs.fact(actual, {
@@ -84,11 +83,11 @@ function judge(
     host: home(propeller),
     property: what,
   });
-  if (!value) return [waits(say, needs, place, `${line.name}: the ${what} that the propeller really has`)];
+  if (!value) return waits(say, needs, place, `${line.name}: the ${what} that the propeller really has`);
   const off = stamped?.value ? value.si / stamped.value.si - 1 : undefined;
   const differs =
     off !== undefined && Math.abs(off) > 1e-6
       ? `, ${percent(Math.abs(off))} ${off > 0 ? 'above' : 'below'} its stamp of ${stamped!.written}`
       : ', as stamped';
-  return [say.holds({ place, message: `${line.name}: the ${what} is ${actual.written}${differs}.` })];
+  return say.holds({ place, message: `${line.name}: the ${what} is ${actual.written}${differs}.` });
 }

@@ -11,6 +11,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Clutch, Train } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -65,8 +66,8 @@ interface Declared {
   readonly clutch?: Clutch;
 }
 
-function check(context: LineContext): Verdict[] {
-  return trainsOf(context.line).map(one => judge(context, one));
+function check(context: LineContext): Apart<Verdict> {
+  return each(trainsOf(context.line), one => judge(context, one));
 }
 
 /** Every train in the line, in each clutch that it stands for, with the exact ratio that is declared beside it. */

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Accessory, Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -41,10 +42,11 @@ interface Fitted {
   readonly accessory: Accessory;
 }
 
-function check(context: Context): Verdict[] {
-  return usesOf(context.vessel, ({ engine }) =>
+function check(context: Context): Apart<Verdict> {
+  const uses = usesOf(context.vessel, ({ engine }) =>
     (engine?.accessories ?? []).map(one => ({ of: { engine: engine!, accessory: one }, at: one.origin })),
-  ).map(judge);
+  );
+  return each(uses, judge);
 }
 
 function judge({ of, line }: Use<Fitted>): Verdict {

@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -44,12 +45,14 @@ const INFO: RuleInfo = {
 
 export const gearsExchanged: Rule = { ...INFO, scope: 'arrangement', check };
 
-function check(context: ArrangementContext): Verdict[] {
+function check(context: ArrangementContext): Verdict | Apart<Verdict> {
   const pair = pairOf(context.arrangement);
-  const exchanged = pair && judgePair(context, pair);
-  if (exchanged?.outcome === 'fails') return [exchanged];
-  const expected = context.arrangement.lines.flatMap(line => judgeExpected(context, line));
-  return exchanged ? [exchanged, ...expected] : expected;
+  const exchanged = apart(() => pair && judgePair(context, pair));
+  if (exchanged[0]?.outcome === 'fails') return exchanged;
+  return apart(
+    () => exchanged,
+    () => each(context.arrangement.lines, line => judgeExpected(context, line)),
+  );
 }
 
 function judgePair(context: ArrangementContext, pair: Pair): Verdict | undefined {
@@ -92,50 +95,44 @@ function judgePair(context: ArrangementContext, pair: Pair): Verdict | undefined
 }
 
 /** What one gear gives against what the plan expects of it. */
-function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict[] {
+function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict | undefined {
   const expected = line.gear?.expectedOutput;
-  if (!expected?.value || !line.gear) return [];
+  if (!expected?.value || !line.gear) return undefined;
   const say = sayFor(INFO, line.path);
   const analysis = context.analysisOf(line);
   const { ahead, missing } = analysis.rotation;
   if (!ahead) {
     const needs = new Needs();
     needs.take({ value: ahead, missing });
-    return [
-      say.cannotTell(needs, {
-        place: expected.origin,
-        message: `${line.name}: whether the gear gives the expected ${expected.value} output cannot be told without ${missing.map(gap => gap.what).join('; ')}.`,
-        explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
-        routes: () => stubRoutes(missing),
-      }),
-    ];
+    return say.cannotTell(needs, {
+      place: expected.origin,
+      message: `${line.name}: whether the gear gives the expected ${expected.value} output cannot be told without ${missing.map(gap => gap.what).join('; ')}.`,
+      explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
+      routes: () => stubRoutes(missing),
+    });
   }
   const turn = turnWords(ahead);
   if (turn === expected.value) {
-    return [
-      say.holds({
-        place: expected.origin,
-        message: `${line.name}: the output turns ${turn} ahead, as expected.`,
-      }),
-    ];
+    return say.holds({
+      place: expected.origin,
+      message: `${line.name}: the output turns ${turn} ahead, as expected.`,
+    });
   }
   const wanted: Sense = ahead === 1 ? -1 : 1;
-  return [
-    say.fails({
-      place: expected.origin,
-      message: `${line.name}: the plan expects ${otherTurn(turn)} output ahead of ${nameOf(line.gear)}, but with this engine and clutch it turns ${turn} seen from aft.`,
-      related: analysis.rotation.steps.map(step => ({ at: step.at, message: step.text })),
-      explains: handFolds(line.path, context.arrangement.path),
-      routes: () => [
-        ...(analysis.hand?.state === 'wrong' ? handRoutes({ ...context, line, analysis }) : []),
-        {
-          title: `Expect ${turn} output, as this engine and clutch give`,
-          edits: [{ do: 'replace', at: expected.origin, text: turn }],
-        },
-        ...(analysis.hand?.state === 'wrong' ? [] : gearRoutes({ ...context, line, analysis }, wanted)),
-      ],
-    }),
-  ];
+  return say.fails({
+    place: expected.origin,
+    message: `${line.name}: the plan expects ${otherTurn(turn)} output ahead of ${nameOf(line.gear)}, but with this engine and clutch it turns ${turn} seen from aft.`,
+    related: analysis.rotation.steps.map(step => ({ at: step.at, message: step.text })),
+    explains: handFolds(line.path, context.arrangement.path),
+    routes: () => [
+      ...(analysis.hand?.state === 'wrong' ? handRoutes({ ...context, line, analysis }) : []),
+      {
+        title: `Expect ${turn} output, as this engine and clutch give`,
+        edits: [{ do: 'replace', at: expected.origin, text: turn }],
+      },
+      ...(analysis.hand?.state === 'wrong' ? [] : gearRoutes({ ...context, line, analysis }, wanted)),
+    ],
+  });
 }
 
 /**

@@ -7,6 +7,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -50,10 +51,11 @@ const INFO: RuleInfo = {
 
 export const sheetView: Rule = { ...INFO, scope: 'vessel', check };
 
-function check(context: Context): Verdict[] {
-  return usesOf(context.vessel, ({ engine }) =>
+function check(context: Context): Apart<Verdict> {
+  const uses = usesOf(context.vessel, ({ engine }) =>
     engine?.sheetRotation ? [{ of: engine, at: engine.sheetRotation.origin }] : [],
-  ).map(judge);
+  );
+  return each(uses, judge);
 }
 
 function judge({ of: engine, line, lines }: Use<Engine>): Verdict {

@@ -9,7 +9,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
-import { apart } from '../../model/reads.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -48,13 +48,14 @@ interface Engaged {
   readonly clutch: Clutch;
 }
 
-function check(context: Context): Verdict[] {
-  return usesOf(context.vessel, ({ gear }) => {
+function check(context: Context): Apart<Verdict> {
+  const uses = usesOf(context.vessel, ({ gear }) => {
     const clutches = gear ? clutchesOf(gear, gear.variant) : [];
     return clutches
       .filter(one => trainOf(gear!, one) && one.output)
       .map(clutch => ({ of: { gear: gear!, clutch }, at: clutch.output!.origin }));
-  }).map(one => apart(() => judge(one)));
+  });
+  return each(uses, judge);
 }
 
 function judge({ of, line, lines }: Use<Engaged>): Verdict {

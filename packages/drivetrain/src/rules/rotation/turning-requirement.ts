@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { isAsFound } from '../../model/as-found.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { Requirement, ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
@@ -46,11 +47,12 @@ const INFO: RuleInfo = {
 
 export const turningRequirement: Rule = { ...INFO, scope: 'arrangement', check };
 
-function check(context: ArrangementContext): Verdict[] {
-  if (isAsFound(context.arrangement, context.vessel)) return [];
-  return context.vessel.requirements
-    .filter(one => one.about === 'propellers turn')
-    .flatMap(one => (one.word === 'outward' || one.word === 'inward' ? judge(context, one, one.word) : []));
+function check(context: ArrangementContext): Apart<Verdict> | undefined {
+  if (isAsFound(context.arrangement, context.vessel)) return undefined;
+  const turning = context.vessel.requirements.filter(one => one.about === 'propellers turn');
+  return each(turning, one =>
+    one.word === 'outward' || one.word === 'inward' ? judge(context, one, one.word) : undefined,
+  );
 }
 
 /** The hand that would drive ahead as the shaft turns; of a motor that runs either way, the hand that it has. */
@@ -66,7 +68,7 @@ function turningHand(
   return undefined;
 }
 
-function judge(context: ArrangementContext, requirement: Requirement, wanted: Turning): Verdict[] {
+function judge(context: ArrangementContext, requirement: Requirement, wanted: Turning): Verdict {
   const { arrangement } = context;
   const say = sayFor(INFO, arrangement.path);
   const place = requirement.origin;
@@ -81,62 +83,54 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
       },
       arrangement.nameOrigin,
     );
-    return [
-      say.cannotTell(needs, {
-        place,
-        answers: place,
-        message: `${arrangement.path} has no two propellers that could turn ${wanted} as a pair: the requirement cannot be told.`,
-      }),
-    ];
+    return say.cannotTell(needs, {
+      place,
+      answers: place,
+      message: `${arrangement.path} has no two propellers that could turn ${wanted} as a pair: the requirement cannot be told.`,
+    });
   }
   // How they turn is how the shafts turn, whatever hands the spec lists.
   const hands = two.map(line => turningHand(context, line, needs));
   const sides = two.map(line => sideNeeded(line, needs));
   if (needs.any) {
-    return [
-      say.cannotTell(needs, {
-        place,
-        answers: place,
-        message: `Whether the propellers of ${arrangement.path} turn ${wanted}, as required, cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
-        explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
-          rule,
-          subject: arrangement.path,
-        })),
-        routes: () => stubRoutes(needs.missing),
-      }),
-    ];
+    return say.cannotTell(needs, {
+      place,
+      answers: place,
+      message: `Whether the propellers of ${arrangement.path} turn ${wanted}, as required, cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
+        rule,
+        subject: arrangement.path,
+      })),
+      routes: () => stubRoutes(needs.missing),
+    });
   }
   const turns = two.map((_, index) => {
     const side = sides[index];
     return side !== 'port' && side !== 'starboard' ? undefined : handFor(side, wanted) === hands[index];
   });
   if (turns.every(Boolean)) {
-    return [
-      say.holds({
-        place,
-        answers: place,
-        message: `The propellers of ${arrangement.path} turn ${wanted}, as required.`,
-      }),
-    ];
+    return say.holds({
+      place,
+      answers: place,
+      message: `The propellers of ${arrangement.path} turn ${wanted}, as required.`,
+    });
   }
   const now =
     hands[0] === hands[1]
       ? `both turn ${hands[0] === 'right' ? 'clockwise' : 'counter-clockwise'} seen from aft`
       : `turn ${wanted === 'outward' ? 'inward' : 'outward'}`;
-  return [
-    say.fails({
-      place,
-      answers: place,
-      message: `The propellers of ${arrangement.path} are required to turn ${wanted}; they ${now}.`,
-      related: two.map(line => ({
-        at: handFact(line.propeller)?.origin ?? line.propeller.origin,
-        message: `propeller of ${line.path}`,
-      })),
-      explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
-        rule,
-        subject: arrangement.path,
-      })),
-      routes: () => turningRoutes(context, wanted),
-    }),
-  ];
+  return say.fails({
+    place,
+    answers: place,
+    message: `The propellers of ${arrangement.path} are required to turn ${wanted}; they ${now}.`,
+    related: two.map(line => ({
+      at: handFact(line.propeller)?.origin ?? line.propeller.origin,
+      message: `propeller of ${line.path}`,
+    })),
+    explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
+      rule,
+      subject: arrangement.path,
+    })),
+    routes: () => turningRoutes(context, wanted),
+  });
 }

@@ -4,6 +4,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { type Fact, isWeak } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -42,17 +43,15 @@ interface Stated {
   readonly fact: Fact<unknown>;
 }
 
-function check(context: Context): Verdict[] {
+function check(context: Context): Verdict | Apart<Verdict> {
   const uses = usesOf(context.vessel, line => factsOf(context, line));
-  const findings = uses.flatMap(judge);
+  const findings = each(uses, judge);
   if (findings.length > 0 || uses.length === 0) return findings;
   const { name, nameOrigin } = context.vessel;
-  return [
-    sayFor(INFO, name).holds({
-      place: nameOrigin,
-      message: 'No fact that decides a rotation is hearsay or assumed.',
-    }),
-  ];
+  return sayFor(INFO, name).holds({
+    place: nameOrigin,
+    message: 'No fact that decides a rotation is hearsay or assumed.',
+  });
 }
 
 /** The facts that decide how this line turns. The permission of a clutch has a rule of its own. */
@@ -80,27 +79,25 @@ function factsOf(context: Context, line: ShaftLine) {
   );
 }
 
-function judge({ of, line, lines }: Use<Stated>): Verdict[] {
+function judge({ of, line, lines }: Use<Stated>): Verdict | undefined {
   const { what, fact } = of;
-  if (!isWeak(fact)) return [];
+  if (!isWeak(fact)) return undefined;
   const say = sayFor(INFO, line.path);
   const unusable = new Needs();
   unusable.miss(
     { what: `${what} by more than ${fact.evidence?.kind}`, host: line.origin, property: what },
     fact.origin,
   );
-  return [
-    say.fails(
-      {
-        place: fact.origin,
-        message:
-          `The ${what} (${fact.written}) on ${lines.map(one => one.path).join(', ')} is only ${fact.evidence?.kind}, so it closes no check of rotation. ` +
-          'Add a plate, a manual, a measurement, and mark it for proof at the dock trial.',
-        explains: [...foldOn(lines, ...WAITING), ...lines.flatMap(one => pairFolds(one.arrangement))],
-      },
-      unusable.missing,
-    ),
-  ];
+  return say.fails(
+    {
+      place: fact.origin,
+      message:
+        `The ${what} (${fact.written}) on ${lines.map(one => one.path).join(', ')} is only ${fact.evidence?.kind}, so it closes no check of rotation. ` +
+        'Add a plate, a manual, a measurement, and mark it for proof at the dock trial.',
+      explains: [...foldOn(lines, ...WAITING), ...lines.flatMap(one => pairFolds(one.arrangement))],
+    },
+    unusable.missing,
+  );
 }
 
 /** Rules that wait for better evidence. */

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Fact, Rotation } from '../../model/fact.js';
 import { home, nameOf, type Part } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -53,8 +54,8 @@ interface Stated {
   readonly property: string;
 }
 
-function check(context: Context): Verdict[] {
-  return usesOf(context.vessel, statedOn).map(judge);
+function check(context: Context): Apart<Verdict> {
+  return each(usesOf(context.vessel, statedOn), judge);
 }
 
 function statedOn(line: ShaftLine): { of: Stated; at: Origin }[] {

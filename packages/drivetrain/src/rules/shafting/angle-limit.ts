@@ -6,7 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
-import { apart } from '../../model/reads.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -46,8 +46,8 @@ interface Limit {
   readonly angle: (needs: Needs) => Value<'angle'> | undefined;
 }
 
-function check(context: LineContext): Verdict[] {
-  return limitsOf(context).map(limit => apart(() => judge(context, limit)));
+function check(context: LineContext): Apart<Verdict> {
+  return each(limitsOf(context), limit => judge(context, limit));
 }
 
 function limitsOf({ line, vessel }: LineContext): Limit[] {

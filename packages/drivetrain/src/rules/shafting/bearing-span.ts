@@ -11,6 +11,7 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { type Criterion, marginOf, type Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -54,32 +55,31 @@ const INFO: RuleInfo = {
 
 export const bearingSpan: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.shafts.flatMap((shaft, index) =>
-    hasSupports(shaft) ? judgeShaft(context, shaft, line.shafts[index - 1]) : [],
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.shafts, (shaft, index) =>
+    hasSupports(shaft) ? judgeShaft(context, shaft, line.shafts[index - 1]) : undefined,
   );
 }
 
-function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefined): Verdict[] {
+function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefined): Verdict | Apart<Verdict> {
   const { line, analysis } = context;
   const needs = new Needs();
   const whirls = spanWhirls(shaft, before, needs);
   const fastest = greatestKnownShaftSpeed(analysis, shaft, needs);
-  if (fastest && whirls.length > 0) return whirls.map(whirl => judge(context, shaft, whirl, fastest, needs));
+  if (fastest && whirls.length > 0)
+    return each(whirls, whirl => judge(context, shaft, whirl, fastest, needs));
   const known = fastest
     ? `the shaft turns up to ${analysis.tell(fastest)}`
     : whirls
         .map(({ span, whirling }) => `the span from ${span.name} whirls at ${analysis.tell(whirling)}`)
         .join(', ');
-  return [
-    waits(sayFor(INFO, line.path), needs, shaft.origin, whatOf(context), {
-      criterion: wantedMargin(context).criterion,
-      workings: whirls.map(one => one.whirling),
-      ...(known ? { known } : {}),
-    }),
-  ];
+  return waits(sayFor(INFO, line.path), needs, shaft.origin, whatOf(context), {
+    criterion: wantedMargin(context).criterion,
+    workings: whirls.map(one => one.whirling),
+    ...(known ? { known } : {}),
+  });
 }
 
 function whatOf({ line }: LineContext): string {

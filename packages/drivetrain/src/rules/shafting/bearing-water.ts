@@ -3,6 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Bearing, Shaft, WaterSupply } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -34,56 +35,52 @@ const INFO: RuleInfo = {
 
 export const bearingWater: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
-  return context.line.shafts.flatMap(shaft => [
-    ...(shaft.bearings ?? []).flatMap(bearing => ofBearing(context, shaft, bearing)),
-    ...ofSeal(context, shaft),
-  ]);
+function check(context: LineContext): Apart<Verdict> {
+  return each(context.line.shafts, shaft =>
+    apart(
+      () => each(shaft.bearings ?? [], bearing => ofBearing(context, shaft, bearing)),
+      () => ofSeal(context, shaft),
+    ),
+  );
 }
 
-function ofBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict[] {
+function ofBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict | undefined {
   const { line } = context;
   const name = `bearing ${bearing.name}`;
   const subject = `${shaft.path}.${bearing.name}`;
   const say = sayFor(INFO, subject);
   const needs = new Needs();
   const inside = bearing.kind?.value === 'intermediate' || bearing.kind?.value === 'thrust';
-  if (inside && !bearing.lubrication) return [];
+  if (inside && !bearing.lubrication) return undefined;
   const by = needs.fact(bearing.lubrication, {
     what: `lubrication of ${name}`,
     host: bearing.origin,
     property: 'lubrication',
   });
-  if (!by) return [waits(say, needs, bearing.origin, `${line.name}: what ${name} needs`)];
+  if (!by) return waits(say, needs, bearing.origin, `${line.name}: what ${name} needs`);
   if (by !== 'water') {
-    return [
-      say.holds({
-        place: bearing.lubrication!.origin,
-        message: `${line.name}: ${name} runs on ${by}.`,
-      }),
-    ];
+    return say.holds({
+      place: bearing.lubrication!.origin,
+      message: `${line.name}: ${name} runs on ${by}.`,
+    });
   }
   const strut = bearing.kind?.value === 'strut' && !bearing.water;
   if (strut) {
-    return [
-      say.holds({
-        place: bearing.origin,
-        message: `${line.name}: ${name} stands in a strut, open to the sea.`,
-      }),
-    ];
+    return say.holds({
+      place: bearing.origin,
+      message: `${line.name}: ${name} stands in a strut, open to the sea.`,
+    });
   }
-  return [judge(context, subject, name, bearing.water, { host: bearing.origin, property: 'water from' })];
+  return judge(context, subject, name, bearing.water, { host: bearing.origin, property: 'water from' });
 }
 
-function ofSeal(context: LineContext, shaft: Shaft): Verdict[] {
+function ofSeal(context: LineContext, shaft: Shaft): Verdict | undefined {
   const seal = shaft.seal?.value;
-  if (seal !== 'lip seal' && seal !== 'face seal' && !shaft.sealWater) return [];
-  return [
-    judge(context, `${shaft.path}.seal`, `the ${seal ?? 'seal'}`, shaft.sealWater, {
-      host: shaft.origin,
-      property: 'seal water from',
-    }),
-  ];
+  if (seal !== 'lip seal' && seal !== 'face seal' && !shaft.sealWater) return undefined;
+  return judge(context, `${shaft.path}.seal`, `the ${seal ?? 'seal'}`, shaft.sealWater, {
+    host: shaft.origin,
+    property: 'seal water from',
+  });
 }
 
 function judge(

@@ -13,6 +13,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
+import { type Apart, apart } from '../../model/reads.js';
 import type { Propeller, Shaft } from '../../model/shafting.js';
 import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
@@ -81,11 +82,11 @@ export const combinedStressRule: Rule = { ...INFO, scope: 'line', check };
 /** Published with the worked example of the fatigue formula. */
 const FATIGUE_DEFAULT = 2;
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Verdict | Apart<Verdict> | undefined {
   const { line, analysis, vessel } = context;
   const shaft = line.shafts.at(-1);
   const { propeller } = line;
-  if (!shaft?.overhang || !propeller?.mass || !(line.engine || line.motor)) return [];
+  if (!shaft?.overhang || !propeller?.mass || !(line.engine || line.motor)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const torque = greatestTorqueAt(analysis, shaft, needs);
@@ -99,16 +100,17 @@ function check(context: LineContext): Verdict[] {
   const wantsFatigue = shaftFatigueFactor !== undefined;
   const stresses = combinedStress(line, shaft, propeller, load, wantsFatigue, needs);
   if (!stresses || !load) {
-    return [waits(say, needs, shaft.origin, whatOf(line))];
+    return waits(say, needs, shaft.origin, whatOf(line));
   }
   const judging = { context, shaft, propeller, load, stresses, needs };
-  return [
-    byCode(judging),
-    ...(shaftYieldFactor ? [byFactor(judging, shaftYieldFactor, 'yield', one => one.yieldFactor)] : []),
-    ...(stresses.every(one => one.fatigueFactor)
-      ? [byFactor(judging, shaftFatigueFactor, 'fatigue', one => one.fatigueFactor!)]
-      : []),
-  ];
+  return apart(
+    () => byCode(judging),
+    () => shaftYieldFactor && byFactor(judging, shaftYieldFactor, 'yield', one => one.yieldFactor),
+    () =>
+      stresses.every(one => one.fatigueFactor)
+        ? byFactor(judging, shaftFatigueFactor, 'fatigue', one => one.fatigueFactor!)
+        : undefined,
+  );
 }
 
 function whatOf({ name }: LineContext['line']): string {

@@ -23,6 +23,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
@@ -73,13 +74,13 @@ export const couplingBolts: Rule = { ...INFO, scope: 'line', check };
 /** Where the criteria choose none; common practice. */
 const DEFAULT_FACTOR = 2;
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.couplings.filter(saysHowBoltsCarry).flatMap(one => judge(context, one));
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.couplings, one => (saysHowBoltsCarry(one) ? judge(context, one) : undefined));
 }
 
-function judge(context: LineContext, coupling: Coupling): Verdict[] {
+function judge(context: LineContext, coupling: Coupling): Verdict | Apart<Verdict> {
   const { line, analysis, vessel } = context;
   const say = sayFor(INFO, coupling.path);
   const name = nameOf(coupling);
@@ -92,10 +93,10 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
     const known = torque
       ? `${atLeast(analysis)}${analysis.tell(torque)} pass`
       : bolts && `they take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}`;
-    return [waits(say, needs, place, what, known ? { known } : {})];
+    return waits(say, needs, place, what, known ? { known } : {});
   }
   const strained = bolts.by === 'friction' ? preloadTooGreat(context, coupling) : undefined;
-  if (strained) return [strained];
+  if (strained) return strained;
   const factor = vessel.criteria?.boltFactor?.value?.si ?? DEFAULT_FACTOR;
   const own = vessel.criteria?.boltFactor?.written;
   const said = own ?? `${DEFAULT_FACTOR} (common practice, no source)`;
@@ -113,7 +114,10 @@ function judge(context: LineContext, coupling: Coupling): Verdict[] {
     remedy: `. Fit bolts that carry ${analysis.tell({ ...torque, si: torque.si * factor })}: stronger, more or larger${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
     routes: () => routes(context, coupling, torque, factor, bolts),
   });
-  return [verdict, ...(bolts.by === 'shear' ? byClass(context, coupling) : [])];
+  return apart(
+    () => verdict,
+    () => (bolts.by === 'shear' ? byClass(context, coupling) : undefined),
+  );
 }
 
 /**
@@ -175,45 +179,43 @@ function routes(
 }
 
 /** The fitted bolt that class rules want, where the class formula judges the shaft. */
-function byClass(context: LineContext, coupling: Coupling): Verdict[] {
+function byClass(context: LineContext, coupling: Coupling): Verdict | undefined {
   const { line, analysis, vessel } = context;
-  if (!vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class')) return [];
+  if (!vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class')) return undefined;
   const shaft = shaftBehind(line, coupling);
-  if (!shaft) return [];
+  if (!shaft) return undefined;
   const say = sayFor(INFO, coupling.path);
   const needs = new Needs();
   const { bolts, boltCircle } = coupling.flange!;
   const needed = classBolt(context, coupling, shaft, needs);
   const place = bolts!.origin;
   const what = `${line.name}: whether the bolts of ${nameOf(coupling)} are as thick as class rules require`;
-  if (!needed) return [waits(say, needs, place, what)];
+  if (!needed) return waits(say, needs, place, what);
   const capacity = renamed(bolts!.value!.size, 'bolt diameter', 'd_b');
   const [own, its] = [marginOf(capacity, needed.byPower)!, marginOf(capacity, needed.byShaft)!];
   const doubt = outsideRange(needed.byShaft).length > 0 ? ', outside its range of bolt strength' : '';
   const second = ` By the form of IACS UR M34 (from memory${doubt}) it is ${analysis.tell(needed.byShaft, 3)}${own >= 0 === its >= 0 ? '' : ', and the two disagree'}.`;
   const numbers = `by class rules fitted bolts on ${analysis.tell(boltCircle!.value!)} need ${analysis.tell(needed.byPower, 3)}; ${nameOf(coupling)} has ${bolts!.written}`;
-  return [
-    say.compare({
-      place,
-      capacity,
-      demand: needed.byPower,
-      criterion: 'diameter of fitted bolts by class rules, by power (one worked sheet)',
-      workings: [needed.byShaft],
-      message: `${line.name}: ${numbers}.${second}`,
-      failMessage: `${line.name}: ${numbers}: stronger, more or larger bolts.${second}`,
-      routes: () =>
-        boltRoutes(coupling, {
-          classes: STEEL_BOLT_CLASSES,
-          drilled: outputBefore(line, coupling)?.flange?.bolts !== undefined,
-          words: 'margin by class rules',
-          passes: other => {
-            const anew = classBolt(context, other, shaft, new Needs());
-            const margin = anew && marginOf(other.flange!.bolts!.value!.size, anew.byPower);
-            return margin !== undefined && margin >= 0 ? percent(margin) : undefined;
-          },
-        }),
-    }),
-  ];
+  return say.compare({
+    place,
+    capacity,
+    demand: needed.byPower,
+    criterion: 'diameter of fitted bolts by class rules, by power (one worked sheet)',
+    workings: [needed.byShaft],
+    message: `${line.name}: ${numbers}.${second}`,
+    failMessage: `${line.name}: ${numbers}: stronger, more or larger bolts.${second}`,
+    routes: () =>
+      boltRoutes(coupling, {
+        classes: STEEL_BOLT_CLASSES,
+        drilled: outputBefore(line, coupling)?.flange?.bolts !== undefined,
+        words: 'margin by class rules',
+        passes: other => {
+          const anew = classBolt(context, other, shaft, new Needs());
+          const margin = anew && marginOf(other.flange!.bolts!.value!.size, anew.byPower);
+          return margin !== undefined && margin >= 0 ? percent(margin) : undefined;
+        },
+      }),
+  });
 }
 
 function classBolt({ line, analysis }: LineContext, coupling: Coupling, shaft: Shaft, needs: Needs) {

@@ -6,6 +6,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -36,13 +37,13 @@ const INFO: RuleInfo = {
 
 export const couplingBore: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
-  return context.line.couplings.filter(one => one.bore || one.keyWidth).flatMap(one => judge(context, one));
+function check(context: LineContext): Apart<Verdict> {
+  return each(context.line.couplings, one => (one.bore || one.keyWidth ? judge(context, one) : undefined));
 }
 
-function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict[] {
+function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict | undefined {
   const shaft = shaftBehind(line, coupling);
-  if (!shaft) return [];
+  if (!shaft) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const name = nameOf(coupling);
@@ -74,16 +75,14 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict[] {
     ...(key && shaftKey ? [`keyed ${analysis.tell(key)}, the shaft ${analysis.tell(shaftKey)}`] : []),
   ].join('; ');
   if (wrong.length > 0) {
-    return [
-      say.fails({
-        place,
-        message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; a sleeve is no answer.`,
-        related: [{ at: (shaft.couplingEnd ?? shaft.diameter ?? shaft).origin, message: 'the shaft end' }],
-      }),
-    ];
+    return say.fails({
+      place,
+      message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; a sleeve is no answer.`,
+      related: [{ at: (shaft.couplingEnd ?? shaft.diameter ?? shaft).origin, message: 'the shaft end' }],
+    });
   }
-  if (needs.any) return [waits(say, needs, place, `${line.name}: whether ${name} fits the shaft`)];
-  return [say.holds({ place, message: `${line.name}: ${name} is ${numbers}: they go together.` })];
+  if (needs.any) return waits(say, needs, place, `${line.name}: whether ${name} fits the shaft`);
+  return say.holds({ place, message: `${line.name}: ${name} is ${numbers}: they go together.` });
 }
 
 function forwardDiameter(shaft: Shaft, needs: Needs): Value<'length'> | undefined {

@@ -12,6 +12,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Flange } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -69,13 +70,11 @@ const INFO: RuleInfo = {
 
 export const couplingFlange: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> {
   const { line } = context;
-  return (
-    outputCouplings(line)
-      // Between two lengths of shaft no flange of a gear is met.
-      .filter(one => one.flange && outputBefore(line, one))
-      .map(one => judge(context, one))
+  // Between two lengths of shaft no flange of a gear is met.
+  return each(outputCouplings(line), one =>
+    one.flange && outputBefore(line, one) ? judge(context, one) : undefined,
   );
 }
 

@@ -10,6 +10,7 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
@@ -54,13 +55,13 @@ const INFO: RuleInfo = {
 
 export const diameter: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.shafts.flatMap(shaft => judgeShaft(context, shaft));
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.shafts, shaft => judgeShaft(context, shaft));
 }
 
-function judgeShaft(context: LineContext, shaft: Shaft): Verdict[] {
+function judgeShaft(context: LineContext, shaft: Shaft): Apart<Verdict> {
   const { line, analysis, vessel } = context;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
@@ -73,13 +74,13 @@ function judgeShaft(context: LineContext, shaft: Shaft): Verdict[] {
   const strengths = load
     ? criteria.flatMap(one => shaftStrength(shaft, load, one, isLast(line, shaft), needs) ?? [])
     : [];
-  const verdicts = strengths.map(one => judge(context, shaft, load!, one));
+  const verdicts = each(strengths, one => judge(context, shaft, load!, one));
   if (!needs.any) return verdicts;
   const criterion = criteria.map(one => one.said).join('; ') || INFO.criterion;
-  return [
-    ...verdicts,
-    waits(say, needs, shaft.origin, `${line.name}: whether the shaft is thick enough`, { criterion }),
-  ];
+  return apart(
+    () => verdicts,
+    () => waits(say, needs, shaft.origin, `${line.name}: whether the shaft is thick enough`, { criterion }),
+  );
 }
 
 function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftStrength): Verdict {

@@ -3,6 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -54,10 +55,10 @@ const INFO: RuleInfo = {
 
 export const flexibleForMisalignment: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
-  return context.line.couplings
-    .filter(one => one.chosenFor && one.kind?.value !== 'joint')
-    .map(one => judge(context, one));
+function check(context: LineContext): Apart<Verdict> {
+  return each(context.line.couplings, one =>
+    one.chosenFor && one.kind?.value !== 'joint' ? judge(context, one) : undefined,
+  );
 }
 
 function judge({ line }: LineContext, coupling: Coupling): Verdict {

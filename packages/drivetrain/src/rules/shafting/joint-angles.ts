@@ -12,6 +12,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -45,13 +46,13 @@ export const jointAngles: Rule = { ...INFO, scope: 'line', check };
 
 const ALLOWED = Math.PI / 180;
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Verdict | Apart<Verdict> {
   const joints = context.line.couplings.filter(one => one.jointAngle);
   const [first, second] = joints;
   // Two couplings with a joint each are a pair as well.
   if (joints.length === 2 && !first!.secondJointAngle && !second!.secondJointAngle)
-    return [judge(context, first!, { of: second!, fact: second!.jointAngle!, property: 'joint angle' })];
-  return joints.map(one =>
+    return judge(context, first!, { of: second!, fact: second!.jointAngle!, property: 'joint angle' });
+  return each(joints, one =>
     one.secondJointAngle
       ? judge(context, one, { of: one, fact: one.secondJointAngle, property: 'second joint angle' })
       : judgeAlone(context, one),

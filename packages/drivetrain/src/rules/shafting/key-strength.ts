@@ -8,6 +8,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { statementOf } from '../../model/part.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftKey } from '../../model/strength.js';
 import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
@@ -61,13 +62,13 @@ export const keyStrengthRule: Rule = { ...INFO, scope: 'line', check };
 
 const DEFAULT_FACTOR = 2.5;
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.shafts.flatMap(shaft => keysOf(shaft).flatMap(key => judge(context, shaft, key)));
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.shafts, shaft => each(keysOf(shaft), key => judge(context, shaft, key)));
 }
 
-function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
+function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict | Apart<Verdict> {
   const { line, analysis, catalogue } = context;
   const say = sayFor(INFO, `${shaft.path}.${key.name}-key`);
   const needs = new Needs();
@@ -78,7 +79,7 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
   const what = `${line.name}: whether the ${key.name} key bears the torque`;
   if (!strength || !torque) {
     const known = torque && `${atLeast(analysis)}${analysis.tell(torque)} pass`;
-    return [waits(say, needs, place, what, known ? { known } : {})];
+    return waits(say, needs, place, what, known ? { known } : {});
   }
   const { length, width, diameter, inShear, inCrushing } = strength;
   const shears = inShear.si >= inCrushing.si;
@@ -98,15 +99,23 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict[] {
     remedy: `. It ${shears ? 'shears' : 'crushes'} first: fit a longer key, a stronger one or a thicker end.`,
     routes: () => routes(context, shaft, key, demand, torque),
   });
-  return [own, ...byClass(context, shaft, key, strength)];
+  return apart(
+    () => own,
+    () => byClass(context, shaft, key, strength),
+  );
 }
 
 /** The area that class practice wants of a propeller key, where the class formula judges the shaft and can be worked out. */
-function byClass(context: LineContext, shaft: Shaft, key: ShaftKey, strength: KeyStrength): Verdict[] {
+function byClass(
+  context: LineContext,
+  shaft: Shaft,
+  key: ShaftKey,
+  strength: KeyStrength,
+): Verdict | undefined {
   const { line, analysis, vessel } = context;
   const chosen = vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class');
   // The area is that of propeller keys; class says it of no other.
-  if (!chosen || key.name !== 'propeller') return [];
+  if (!chosen || key.name !== 'propeller') return undefined;
   const needs = new Needs();
   const say = sayFor(INFO, `${shaft.path}.${key.name}-key`);
   const load = ratedShaftLoad(analysis, shaft, needs);
@@ -114,23 +123,24 @@ function byClass(context: LineContext, shaft: Shaft, key: ShaftKey, strength: Ke
   const shaftBy = load && shaftStrength(shaft, load, criterion, shaft === line.shafts.at(-1), needs);
   const place = key.length?.origin ?? key.origin;
   if (!shaftBy) {
-    return [
-      waits(say, needs, place, `${line.name}: whether the ${key.name} key has the area of class practice`),
-    ];
+    return waits(
+      say,
+      needs,
+      place,
+      `${line.name}: whether the ${key.name} key has the area of class practice`,
+    );
   }
   const { area, needed } = classKey(strength, shaftBy.needed);
   const numbers = `by class practice the ${key.name} key needs a shear area of ${mm2(needed)} for a rule diameter of ${analysis.tell(shaftBy.needed, 3)}; it has ${mm2(area)}`;
-  return [
-    say.compare({
-      place,
-      capacity: area,
-      demand: needed,
-      criterion: 'class key area d³/(2.55 d₁) (from memory)',
-      message: `${line.name}: ${numbers}.`,
-      failMessage: `${line.name}: ${numbers}. Fit a longer or wider key.`,
-      routes: () => longer(shaft, key, needed.si / strength.width.si),
-    }),
-  ];
+  return say.compare({
+    place,
+    capacity: area,
+    demand: needed,
+    criterion: 'class key area d³/(2.55 d₁) (from memory)',
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}. Fit a longer or wider key.`,
+    routes: () => longer(shaft, key, needed.si / strength.width.si),
+  });
 }
 
 function mm2(area: Value<'area'>): string {

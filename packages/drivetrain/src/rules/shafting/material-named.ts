@@ -3,6 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -56,8 +57,8 @@ const INFO: RuleInfo = {
 
 export const materialNamed: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
-  return context.line.shafts.map(shaft => judge(context, shaft));
+function check(context: LineContext): Apart<Verdict> {
+  return each(context.line.shafts, shaft => judge(context, shaft));
 }
 
 function judge(context: LineContext, shaft: Shaft): Verdict {

@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, apart } from '../../model/reads.js';
 import { atLeast, greatestKnownPoint } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -38,24 +39,25 @@ const INFO: RuleInfo = {
 
 export const mountRating: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line, analysis } = context;
   const prime = line.engine ?? line.motor;
   const mounts = prime?.mounts;
-  if (!prime || !mounts) return [];
-  const torque = judge(context, 'torque', mounts.torque, mounts.origin, needs => {
-    const point = greatestKnownPoint(analysis, needs);
-    const loads = point && analysis.loads(point);
-    if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
-    return loads?.shaft && renamed(loads.shaft.torque, 'torque reaction on the mounts', 'T');
-  });
-  const taker = thrustPath(line).taker?.part;
-  const onMounts = taker !== undefined && (taker === line.gear || taker === line.motor);
-  if (!onMounts || !line.propeller) return [torque];
-  return [
-    torque,
-    judge(context, 'thrust', mounts.thrust, mounts.origin, needs => bollardThrust(analysis, needs)),
-  ];
+  if (!prime || !mounts) return undefined;
+  const torque = () =>
+    judge(context, 'torque', mounts.torque, mounts.origin, needs => {
+      const point = greatestKnownPoint(analysis, needs);
+      const loads = point && analysis.loads(point);
+      if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
+      return loads?.shaft && renamed(loads.shaft.torque, 'torque reaction on the mounts', 'T');
+    });
+  const thrust = () => {
+    const taker = thrustPath(line).taker?.part;
+    const onMounts = taker !== undefined && (taker === line.gear || taker === line.motor);
+    if (!onMounts || !line.propeller) return undefined;
+    return judge(context, 'thrust', mounts.thrust, mounts.origin, needs => bollardThrust(analysis, needs));
+  };
+  return apart(torque, thrust);
 }
 
 function judge(

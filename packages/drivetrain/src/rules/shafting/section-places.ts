@@ -6,6 +6,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftSection } from '../../model/strength.js';
 import { changed } from '../example-specs.js';
@@ -60,13 +61,16 @@ interface Placed {
   readonly end: number;
 }
 
-function check(context: LineContext): Verdict[] {
-  return context.line.shafts.flatMap(shaft => {
+function check(context: LineContext): Apart<Verdict> {
+  return each(context.line.shafts, shaft => {
     const all = sectionsOf(shaft);
     const placed = all
       .flatMap(one => placeOf(one) ?? [])
       .sort((one, other) => one.from.si - other.from.si || one.end - other.end);
-    return [...boreOfShaft(context, shaft), ...all.map(one => judge(context, shaft, one, placed))];
+    return apart(
+      () => boreOfShaft(context, shaft),
+      () => each(all, one => judge(context, shaft, one, placed)),
+    );
   });
 }
 
@@ -144,16 +148,14 @@ function judge(
   return say.holds({ place, message: `${stretch}, clear of the others.` });
 }
 
-function boreOfShaft({ line }: LineContext, shaft: Shaft): Verdict[] {
+function boreOfShaft({ line }: LineContext, shaft: Shaft): Verdict | undefined {
   const [bore, diameter] = [shaft.boreDiameter, shaft.diameter];
-  if (!bore?.value || !diameter?.value || bore.value.si < diameter.value.si) return [];
-  return [
-    sayFor(INFO, `${shaft.path}.bore`).fails({
-      place: bore.origin,
-      related: [{ at: diameter.origin, message: 'diameter of the shaft' }],
-      message: `${line.name}: the shaft is ${diameter.written} thick and bored ${bore.written}: there is no wall left. One of the two figures is wrong.`,
-    }),
-  ];
+  if (!bore?.value || !diameter?.value || bore.value.si < diameter.value.si) return undefined;
+  return sayFor(INFO, `${shaft.path}.bore`).fails({
+    place: bore.origin,
+    related: [{ at: diameter.origin, message: 'diameter of the shaft' }],
+    message: `${line.name}: the shaft is ${diameter.written} thick and bored ${bore.written}: there is no wall left. One of the two figures is wrong.`,
+  });
 }
 
 function placeOf(section: ShaftSection): Placed | undefined {

@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { ShaftCriterion } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -41,11 +42,11 @@ const INFO: RuleInfo = {
 
 export const serviceFactorChosen: Rule = { ...INFO, scope: 'vessel', check };
 
-function check(context: Context): Verdict[] {
+function check(context: Context): Apart<Verdict> {
   const { vessel } = context;
-  return (vessel.criteria?.shaftDiameter ?? []).flatMap(fact => {
+  return each(vessel.criteria?.shaftDiameter ?? [], fact => {
     const factor = fact.value?.formula === 'small-craft' ? fact.value.factor : undefined;
-    return factor ? [judge(context, fact, factor)] : [];
+    return factor && judge(context, fact, factor);
   });
 }
 

@@ -5,6 +5,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -35,18 +36,20 @@ const INFO: RuleInfo = {
 
 export const spanGuide: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> {
   const { line } = context;
-  return line.shafts.flatMap((shaft, index) => {
-    if (!hasSupports(shaft)) return [];
+  return each(line.shafts, (shaft, index) => {
+    if (!hasSupports(shaft)) return undefined;
     const needs = new Needs();
     const spans = spansOf(shaft, line.shafts[index - 1], needs);
     if (spans.length === 0) sizesOf(shaft, needs);
     const sizes = spans.map(span => sizesOfSpan(shaft, span, needs));
     if (!needs.any)
-      return spans.map((span, at) => judge(context, shaft, span, thinnest(sizes[at]!).size.outsideDiameter));
+      return each(spans, (span, at) =>
+        judge(context, shaft, span, thinnest(sizes[at]!).size.outsideDiameter),
+      );
     const what = `${line.name}: how many diameters the spans are`;
-    return [waits(sayFor(INFO, line.path), needs, shaft.origin, what)];
+    return waits(sayFor(INFO, line.path), needs, shaft.origin, what);
   });
 }
 

@@ -2,6 +2,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { writeInPlace } from '../rotation/edits.js';
@@ -38,12 +39,12 @@ const INFO: RuleInfo = {
 
 export const tailshaftExam: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line, today } = context;
-  if (!line.before) return [];
-  return line.shafts.flatMap(shaft => {
+  if (!line.before) return undefined;
+  return each(line.shafts, shaft => {
     const kept = shaft.change === 'retained' || shaft.change === 'modified';
-    if (!kept || !(shaft.examDue || shaft.examined)) return [];
+    if (!kept || !(shaft.examDue || shaft.examined)) return undefined;
     const say = sayFor(INFO, line.path);
     const needs = new Needs();
     const place = shaft.examDue?.origin ?? shaft.origin;
@@ -52,26 +53,25 @@ function check(context: LineContext): Verdict[] {
       host: shaft.origin,
       property: 'examination due',
     });
-    if (!due) return [waits(say, needs, place, `${line.name}: whether the shaft falls due`)];
+    if (!due) return waits(say, needs, place, `${line.name}: whether the shaft falls due`);
     const soon = due <= inAYear(today);
-    if (!soon) return [say.holds({ place, message: `${line.name}: the shaft is next due on ${due}.` })];
+    if (!soon) return say.holds({ place, message: `${line.name}: the shaft is next due on ${due}.` });
     if (shaft.examInScope?.value === 'yes') {
-      return [
-        say.holds({ place, message: `${line.name}: the shaft is due on ${due}, and this work examines it.` }),
-      ];
-    }
-    return [
-      say.fails({
+      return say.holds({
         place,
-        message: `${line.name}: the shaft that stays is due for examination on ${due}. Draw it now, while engine and gear are out.`,
-        routes: () => [
-          {
-            title: 'Put drawing and examining the shaft into this work',
-            edits: [writeInPlace(shaft, 'examination in this work', 'yes')],
-          },
-        ],
-      }),
-    ];
+        message: `${line.name}: the shaft is due on ${due}, and this work examines it.`,
+      });
+    }
+    return say.fails({
+      place,
+      message: `${line.name}: the shaft that stays is due for examination on ${due}. Draw it now, while engine and gear are out.`,
+      routes: () => [
+        {
+          title: 'Put drawing and examining the shaft into this work',
+          edits: [writeInPlace(shaft, 'examination in this work', 'yes')],
+        },
+      ],
+    });
   });
 }
 

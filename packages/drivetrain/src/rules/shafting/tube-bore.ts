@@ -12,6 +12,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -51,22 +52,16 @@ const INFO: RuleInfo = {
 
 export const tubeBore: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
-  return context.line.shafts.flatMap(shaft => [
-    ...(shaft.tubeBore
-      ? [
-          judge(
-            context,
-            shaft,
-            'tube',
-            shaft.tubeBore,
-            { host: shaft.origin, property: 'tube bore' },
-            needs => sizesOf(shaft, needs),
-          ),
-        ]
-      : []),
-    ...(shaft.bearings ?? []).flatMap(bearing => judgeBearing(context, shaft, bearing)),
-  ]);
+function check(context: LineContext): Apart<Verdict> {
+  return each(context.line.shafts, shaft => {
+    const where = { host: shaft.origin, property: 'tube bore' };
+    return apart(
+      () =>
+        shaft.tubeBore &&
+        judge(context, shaft, 'tube', shaft.tubeBore, where, needs => sizesOf(shaft, needs)),
+      () => each(shaft.bearings ?? [], bearing => judgeBearing(context, shaft, bearing)),
+    );
+  });
 }
 
 /** Whether a bearing stands in something bored, of which another bore of the shaft is declared already. */
@@ -77,34 +72,29 @@ function isLeftOut(shaft: Shaft, bearing: Bearing): boolean {
   return shaft.tubeBore !== undefined || others.some(one => one.bore ?? one.housingBore);
 }
 
-function judgeBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdict[] {
+function judgeBearing(
+  context: LineContext,
+  shaft: Shaft,
+  bearing: Bearing,
+): Verdict | Apart<Verdict> | undefined {
   const name = `bearing ${bearing.name}`;
   if (!bearing.bore && !bearing.housingBore) {
-    if (!isLeftOut(shaft, bearing)) return [];
+    if (!isLeftOut(shaft, bearing)) return undefined;
     const needs = new Needs();
     for (const property of ['bore', 'housing bore'])
       needs.miss({ what: `${property} of ${name}`, host: bearing.origin, property });
     const say = sayFor(INFO, `${shaft.path}.${bearing.name}`);
-    return [waits(say, needs, bearing.origin, `${context.line.name}: whether the shaft passes ${name}`)];
+    return waits(say, needs, bearing.origin, `${context.line.name}: whether the shaft passes ${name}`);
   }
   const sizes = (needs: Needs) => sizesAtBearing(shaft, bearing, needs);
-  const bore = bearing.bore
-    ? [judge(context, shaft, name, bearing.bore, { host: bearing.origin, property: 'bore' }, sizes)]
-    : [];
-  if (!bearing.housingBore) return bore;
-  const housing = `the housing of ${name}`;
-  return [
-    ...bore,
-    judge(
-      context,
-      shaft,
-      housing,
-      bearing.housingBore,
-      { host: bearing.origin, property: 'housing bore' },
-      sizes,
-      true,
-    ),
-  ];
+  const bore = { host: bearing.origin, property: 'bore' };
+  const housing = { host: bearing.origin, property: 'housing bore' };
+  return apart(
+    () => bearing.bore && judge(context, shaft, name, bearing.bore, bore, sizes),
+    () =>
+      bearing.housingBore &&
+      judge(context, shaft, `the housing of ${name}`, bearing.housingBore, housing, sizes, true),
+  );
 }
 
 function judge(

@@ -5,6 +5,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Requirement, Vessel } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -43,10 +44,10 @@ const INFO: RuleInfo = {
 
 export const idleInGear: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line, vessel } = context;
-  if (!line.engine || !line.propeller) return [];
-  return idleRequirements(vessel).map(requirement => judge(context, requirement));
+  if (!line.engine || !line.propeller) return undefined;
+  return each(idleRequirements(vessel), requirement => judge(context, requirement));
 }
 
 /** `require speed at most 5.0 kn at idle ahead`. */

@@ -3,6 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Requirement } from '../../model/vessel.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -39,12 +40,11 @@ const INFO: RuleInfo = {
 
 export const slowRunning: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line, vessel } = context;
-  if (!line.gear || !line.engine) return [];
-  return vessel.requirements
-    .filter(one => one.about === 'trolling speed' && one.bound === 'at most')
-    .map(requirement => judge(context, requirement));
+  if (!line.gear || !line.engine) return undefined;
+  const asked = vessel.requirements.filter(one => one.about === 'trolling speed' && one.bound === 'at most');
+  return each(asked, requirement => judge(context, requirement));
 }
 
 function judge(context: LineContext, requirement: Requirement): Verdict {

@@ -6,6 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
 import { DEFER, PART_SHEET } from '../capacity/sources.js';
 import { WITH_TRANSFER } from '../capacity/transfer-torque.js';
 import { changed } from '../example-specs.js';
@@ -36,10 +37,10 @@ const INFO: RuleInfo = {
 
 export const transferInputMaximum: Rule = { ...INFO, scope: 'line', check };
 
-function check(context: LineContext): Verdict[] {
+function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
-  if (!(line.engine || line.motor)) return [];
-  return line.transfers.map(transfer => judge(context, transfer));
+  if (!(line.engine || line.motor)) return undefined;
+  return each(line.transfers, transfer => judge(context, transfer));
 }
 
 function judge(context: LineContext, transfer: Transfer): Verdict {

@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { isAsFound } from '../../model/as-found.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Requirement, ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -43,11 +44,11 @@ export const REQUIREMENT_MET = { id: INFO.id, severity: INFO.severity, criterion
 
 export const requirementMet: Rule = { ...INFO, scope: 'arrangement', check };
 
-function check(context: ArrangementContext): Verdict[] {
-  if (isAsFound(context.arrangement, context.vessel)) return [];
-  return context.vessel.requirements.flatMap(requirement => {
+function check(context: ArrangementContext): Apart<Verdict> | undefined {
+  if (isAsFound(context.arrangement, context.vessel)) return undefined;
+  return each(context.vessel.requirements, requirement => {
     const found = verificationOf(requirement);
-    return found.by === 'quantity' ? judge(context, requirement, found.quantity, found.condition) : [];
+    return found.by === 'quantity' ? judge(context, requirement, found.quantity, found.condition) : undefined;
   });
 }
 
@@ -56,21 +57,22 @@ function judge(
   requirement: Requirement,
   quantity: NamedQuantity,
   condition: string | undefined,
-): Verdict[] {
+): Verdict | Apart<Verdict> | undefined {
   const { arrangement, analysisOf } = context;
   const dimension = requirement.quantity!.value!.dimension;
-  const lines = arrangement.lines.map(line => ({
+  const evaluated = (line: ShaftLine) => ({
     line,
     found: quantity.of(analysisOf(line), condition, dimension),
-  }));
-  if (quantity.over === 'line' || lines.some(({ found }) => found.value === undefined)) {
-    const worth =
-      quantity.over === 'line' ? lines : lines.filter(({ found }) => found.value === undefined).slice(0, 1);
-    return worth.map(one => verdict(context, requirement, quantity, condition, one.line.path, [one]));
-  }
+  });
+  const on = (line: ShaftLine) =>
+    verdict(context, requirement, quantity, condition, line.path, [evaluated(line)]);
+  if (quantity.over === 'line') return each(arrangement.lines, on);
+  const lines = arrangement.lines.map(evaluated);
+  const untold = lines.find(({ found }) => found.value === undefined);
+  if (untold) return on(untold.line);
   return lines.length > 0
-    ? [verdict(context, requirement, quantity, condition, arrangement.path, lines)]
-    : [];
+    ? verdict(context, requirement, quantity, condition, arrangement.path, lines)
+    : undefined;
 }
 
 function verdict(

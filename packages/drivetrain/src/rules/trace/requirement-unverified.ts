@@ -3,6 +3,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { proposalsOf } from '../../model/as-found.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -42,15 +43,15 @@ const INFO: RuleInfo = {
 
 export const requirementUnverified: Rule = { ...INFO, scope: 'vessel', check };
 
-function check(context: Context): Verdict[] {
+function check(context: Context): Verdict | Apart<Verdict> {
   const { vessel } = context;
   const say = sayFor(INFO, vessel.name);
   const built = proposalsOf(vessel).some(one => one.lines.length > 0);
-  const open = vessel.requirements.flatMap(requirement => {
+  const open = each(vessel.requirements, requirement => {
     const found = verificationOf(requirement);
     const why =
       found.by === 'nothing' ? found.why : built ? undefined : 'there is no shaft line to hold it against';
-    if (why === undefined) return [];
+    if (why === undefined) return undefined;
     const meant = found.by === 'nothing' ? found.meant : undefined;
     const note = requirement.note ? ` "${requirement.note}"` : '';
     const routes = (): Route[] =>
@@ -62,21 +63,17 @@ function check(context: Context): Verdict[] {
             },
           ]
         : [];
-    return [
-      say.fails({
-        place: requirement.origin,
-        answers: requirement.origin,
-        message: `Nothing verifies "require ${requirement.written}": ${why}. Word it so that a check meets it, or accept this and name who verifies it.`,
-        routes,
-      }),
-    ];
+    return say.fails({
+      place: requirement.origin,
+      answers: requirement.origin,
+      message: `Nothing verifies "require ${requirement.written}": ${why}. Word it so that a check meets it, or accept this and name who verifies it.`,
+      routes,
+    });
   });
   const first = vessel.requirements[0];
   if (open.length > 0 || !first) return open;
-  return [
-    say.holds({
-      place: first.origin,
-      message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is judged by a check, which says whether it is met.`,
-    }),
-  ];
+  return say.holds({
+    place: first.origin,
+    message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is judged by a check, which says whether it is met.`,
+  });
 }

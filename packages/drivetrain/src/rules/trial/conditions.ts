@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Trial } from '../../model/trial.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -39,8 +40,8 @@ export const trialConditions: Rule = { ...INFO, scope: 'vessel', check };
 /** Within this much of the displacement that the hull declares she counts as loaded; common practice. */
 const LOADED = 0.03;
 
-function check(context: Context): Verdict[] {
-  return (context.vessel.trials ?? []).map(trial => judge(context, trial));
+function check(context: Context): Apart<Verdict> {
+  return each(context.vessel.trials ?? [], trial => judge(context, trial));
 }
 
 function judge(context: Context, trial: Trial): Verdict {

@@ -3,6 +3,7 @@ import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -37,9 +38,9 @@ export const fullThrottle: Rule = { ...INFO, scope: 'vessel', check };
 const READING = 0.01;
 const LIGHT = 0.05;
 
-function check(context: Context): Verdict[] {
-  return runsOf(context).flatMap(one =>
-    one.line && one.run.at?.value === 'full throttle' ? [judge(context, one)] : [],
+function check(context: Context): Apart<Verdict> {
+  return each(runsOf(context), one =>
+    one.line && one.run.at?.value === 'full throttle' ? judge(context, one) : undefined,
   );
 }
 

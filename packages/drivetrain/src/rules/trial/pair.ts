@@ -3,6 +3,7 @@ import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { TrialPoint } from '../../model/trial.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -50,24 +51,27 @@ export const trialPair: Rule = { ...INFO, scope: 'vessel', check };
 const APART = 0.03;
 const POINTS: readonly TrialPoint[] = ['idle ahead', 'part throttle', 'rated speed', 'full throttle'];
 
-function check(context: Context): Verdict[] {
+function check(context: Context): Apart<Verdict> {
   const runs = runsOf(context);
-  return (context.vessel.trials ?? []).flatMap(trial => [
-    ...askedOf(runs.filter(one => one.trial === trial && one.line)),
-    ...POINTS.flatMap(point => {
-      const at = runs.filter(one => one.trial === trial && one.line && one.run.at?.value === point);
-      const lines = new Set(at.map(one => one.line));
-      // Several runs of one line at part throttle are not at one lever.
-      return lines.size === 2 && at.length === 2 ? [judge(context, point, at[0]!, at[1]!)] : [];
-    }),
-  ]);
+  return each(context.vessel.trials ?? [], trial =>
+    apart(
+      () => askedOf(runs.filter(one => one.trial === trial && one.line)),
+      () =>
+        each(POINTS, point => {
+          const at = runs.filter(one => one.trial === trial && one.line && one.run.at?.value === point);
+          const lines = new Set(at.map(one => one.line));
+          // Several runs of one line at part throttle are not at one lever.
+          return lines.size === 2 && at.length === 2 ? judge(context, point, at[0]!, at[1]!) : undefined;
+        }),
+    ),
+  );
 }
 
 /** Runs of two lines that do not say at which point: whether they are a pair is open. */
-function askedOf(runs: readonly PlacedRun[]): Verdict[] {
+function askedOf(runs: readonly PlacedRun[]): Verdict | undefined {
   const open = runs.filter(one => one.run.at?.value === undefined);
   const [first] = open;
-  if (!first || new Set(runs.map(one => one.line)).size < 2) return [];
+  if (!first || new Set(runs.map(one => one.line)).size < 2) return undefined;
   const needs = new Needs();
   for (const { run, line, trial } of open)
     needs.fact(run.at, {
@@ -75,9 +79,8 @@ function askedOf(runs: readonly PlacedRun[]): Verdict[] {
       host: run.origin,
       property: 'at',
     });
-  return [
-    waits(sayFor(INFO, first.line!.arrangement), needs, first.run.origin, 'Whether both engines turn alike'),
-  ];
+  const say = sayFor(INFO, first.line!.arrangement);
+  return waits(say, needs, first.run.origin, 'Whether both engines turn alike');
 }
 
 function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other: PlacedRun): Verdict {

@@ -4,6 +4,7 @@ import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { Vessel } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -38,14 +39,16 @@ export const trialPrediction: Rule = { ...INFO, scope: 'vessel', check };
 /** Where the criteria choose none; common practice. */
 const USUAL = 0.05;
 
-function check(context: Context): Verdict[] {
+function check(context: Context): Apart<Verdict> {
   const criterion = wanted(context.vessel);
-  return runsOf(context).flatMap(one =>
+  return each(runsOf(context), one =>
     one.line
-      ? trialReadings(one.run, context.analysisOf(one.line))
-          .filter(({ predicted, missing }) => predicted || missing.length > 0)
-          .map(reading => judge(context, one, reading, criterion))
-      : [],
+      ? each(trialReadings(one.run, context.analysisOf(one.line)), reading =>
+          reading.predicted || reading.missing.length > 0
+            ? judge(context, one, reading, criterion)
+            : undefined,
+        )
+      : undefined,
   );
 }
 

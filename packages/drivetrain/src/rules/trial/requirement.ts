@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { TrialPoint, TrialRun } from '../../model/trial.js';
 import type { Requirement } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
@@ -48,13 +49,13 @@ const POINTS: Readonly<Record<string, TrialPoint>> = {
   idle: 'idle ahead',
 };
 
-function check(context: Context): Verdict[] {
-  return context.vessel.requirements.flatMap(requirement => {
+function check(context: Context): Apart<Verdict> {
+  return each(context.vessel.requirements, requirement => {
     const point = POINTS[requirement.condition ?? ''];
-    if (!point) return [];
-    return runsOf(context).flatMap(one => {
+    if (!point) return undefined;
+    return each(runsOf(context), one => {
       const reading = one.line && one.run.at?.value === point ? readingFor(requirement, one.run) : undefined;
-      return reading ? [judge(context, requirement, one, reading)] : [];
+      return reading && judge(context, requirement, one, reading);
     });
   });
 }

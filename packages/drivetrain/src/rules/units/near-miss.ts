@@ -3,6 +3,7 @@ import type { Context } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -43,31 +44,28 @@ interface Sized {
   readonly value: Value<'length'>;
 }
 
-function check({ vessel }: Context): Verdict[] {
+function check({ vessel }: Context): Verdict | Apart<Verdict> | undefined {
   const say = sayFor(INFO, vessel.name);
   const sizes = vessel.arrangements.flatMap(one => one.lines.flatMap(sizesOf));
-  const found: Verdict[] = [];
-  for (const [index, one] of sizes.entries()) {
+  const told = new Set<object>();
+  const found = each(sizes, (one, index) => {
     const near = sizes.slice(0, index).find(other => isNear(one.value, other.value));
-    if (!near || found.some(verdict => verdict.place === one.diameter.origin)) continue;
-    found.push(
-      say.fails({
-        place: one.diameter.origin,
-        message:
-          `${one.who} is ${one.value.written} (${exactly(one.value)}) and ${near.who} ${near.value.written} (${exactly(near.value)}): ` +
-          'close enough to be taken for each other, far enough that bearings, seals and couplings differ. Measure both.',
-        related: [{ at: near.diameter.origin, message: `${near.value.written} here` }],
-      }),
-    );
-  }
+    if (!near || told.has(one.diameter.origin)) return undefined;
+    told.add(one.diameter.origin);
+    return say.fails({
+      place: one.diameter.origin,
+      message:
+        `${one.who} is ${one.value.written} (${exactly(one.value)}) and ${near.who} ${near.value.written} (${exactly(near.value)}): ` +
+        'close enough to be taken for each other, far enough that bearings, seals and couplings differ. Measure both.',
+      related: [{ at: near.diameter.origin, message: `${near.value.written} here` }],
+    });
+  });
   const first = sizes[0];
   if (found.length > 0 || !first) return found;
-  return [
-    say.holds({
-      place: first.diameter.origin,
-      message: `${vessel.name}: no two shaft diameters nearly agree across inch and metric.`,
-    }),
-  ];
+  return say.holds({
+    place: first.diameter.origin,
+    message: `${vessel.name}: no two shaft diameters nearly agree across inch and metric.`,
+  });
 }
 
 function sizesOf(line: ShaftLine): Sized[] {

@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { TOOTH_COUNTS } from '../ratio/sources.js';
@@ -32,10 +33,10 @@ const INFO: RuleInfo = {
 
 export const nominalRatio: Rule = { ...INFO, scope: 'entry', check };
 
-function check({ entry: one }: EntryContext): Verdict[] {
-  if (one.kind !== 'gear') return [];
+function check({ entry: one }: EntryContext): Apart<Verdict> | undefined {
+  if (one.kind !== 'gear') return undefined;
   const say = sayFor(INFO, one.entry.name);
-  return (one.entry.facts.ratios ?? []).map(variant => {
+  return each(one.entry.facts.ratios ?? [], variant => {
     const place = variant.nominalFact.origin;
     const clutches = variant.clutches.length > 0 ? variant.clutches : one.entry.facts.clutches;
     const byClutch = clutches.length > 0 && clutches.every(clutch => clutch.exact?.value || clutch.train);

@@ -2,6 +2,7 @@ import type { Dimension, Source } from '@tailshaft/mechanics';
 import type { UnitsContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
 import type { UnitConcern } from '../../model/vessel.js';
 import type { Rule, RuleInfo } from '../rule.js';
 
@@ -45,11 +46,11 @@ function judge(
   context: UnitsContext,
   mine: (concern: UnitConcern) => boolean,
   words: UnitWords,
-): Verdict[] {
+): Verdict | Apart<Verdict> | undefined {
   const say = sayFor(info, context.subject);
   const own = context.concerns.filter(mine);
   if (own.length > 0) {
-    return own.map(concern =>
+    return each(own, concern =>
       say.fails({
         place: concern.origin,
         message: `${whatIsWrong(concern)} ${words.why}`,
@@ -62,13 +63,11 @@ function judge(
     );
   }
   const judged = context.quantities.filter(one => words.dimensions.includes(one.value.dimension));
-  if (judged.length === 0) return [];
-  return [
-    say.holds({
-      place: judged[0]!.origin,
-      message: `${context.subject}: ${judged.length} written with a unit that means one thing.`,
-    }),
-  ];
+  if (judged.length === 0) return undefined;
+  return say.holds({
+    place: judged[0]!.origin,
+    message: `${context.subject}: ${judged.length} written with a unit that means one thing.`,
+  });
 }
 
 function whatIsWrong(concern: UnitConcern): string {
