@@ -89,6 +89,5 @@ function ordersOf(line: ShaftLine, needs: Needs): ExcitationOrder[] {
     property: 'cycle',
   });
   if (!cylinders || !cycle) return byBlades;
-  const firing = cycle === 'four-stroke' ? cylinders.si / 2 : cylinders.si;
-  return [...engineOrders({ cycle, cylinders: cylinders.si, highest: firing, at: ENGINE }), ...byBlades];
+  return [...engineOrders({ cycle, cylinders: cylinders.si, multiples: 1, at: ENGINE }), ...byBlades];
 }

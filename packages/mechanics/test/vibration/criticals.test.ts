@@ -27,42 +27,30 @@ const range: RunningRange = { from: speed(600), to: speed(2300) };
 
 describe('orders', () => {
   it.each([
-    ['four-stroke', 6, 12, [3, 6, 9, 12]],
-    ['four-stroke', 5, 8, [2.5, 5, 7.5]],
-    ['two-stroke', 4, 12, [4, 8, 12]],
+    ['four-stroke', 6, 4, [3, 6, 9, 12]],
+    ['four-stroke', 5, 3, [2.5, 5, 7.5]],
+    ['two-stroke', 4, 3, [4, 8, 12]],
   ] as const)(
     '%s with %i cylinders: cylinders/2 or cylinders, and multiples',
-    (cycle, cylinders, highest, orders) => {
-      const found = engineOrders({ cycle, cylinders, highest, at: 'engine' });
+    (cycle, cylinders, multiples, orders) => {
+      const found = engineOrders({ cycle, cylinders, multiples, at: 'engine' });
       expect(found.map(one => one.order)).toEqual(orders);
       expect(found.every(one => one.kind === 'engine firing')).toBe(true);
     },
   );
 
-  it('counts half orders as minor on a four-stroke', () => {
-    const found = engineOrders({
-      cycle: 'four-stroke',
-      cylinders: 4,
-      highest: 2.5,
-      at: 'engine',
-      minor: true,
-    });
-    expect(found.map(one => [one.order, one.kind])).toEqual([
-      [0.5, 'engine minor'],
-      [1, 'engine minor'],
-      [1.5, 'engine minor'],
-      [2, 'engine firing'],
-      [2.5, 'engine minor'],
-    ]);
-  });
-
   it('has blade rate and multiples for a propeller', () => {
     expect(propellerOrders(4, 3, 'propeller').map(one => one.order)).toEqual([4, 8, 12]);
   });
 
+  it('counts no cylinders, however many are written', () => {
+    const found = engineOrders({ cycle: 'four-stroke', cylinders: 1e308, multiples: 1, at: 'engine' });
+    expect(found.map(one => one.order)).toEqual([5e307]);
+  });
+
   it('has none of an engine or propeller that cannot be', () => {
-    expect(engineOrders({ cycle: 'four-stroke', cylinders: 0, highest: 6, at: 'e' })).toEqual([]);
-    expect(engineOrders({ cycle: 'four-stroke', cylinders: 6, highest: Number.NaN, at: 'e' })).toEqual([]);
+    expect(engineOrders({ cycle: 'four-stroke', cylinders: 0, multiples: 2, at: 'e' })).toEqual([]);
+    expect(engineOrders({ cycle: 'four-stroke', cylinders: Number.NaN, multiples: 2, at: 'e' })).toEqual([]);
     expect(propellerOrders(2.5, 3, 'p')).toEqual([]);
   });
 });
@@ -101,7 +89,7 @@ const train: TorsionalModel = {
 };
 const solution = must(solveTorsional(train));
 const orders = [
-  ...engineOrders({ cycle: 'four-stroke', cylinders: 6, highest: 3, at: 'engine' }),
+  ...engineOrders({ cycle: 'four-stroke', cylinders: 6, multiples: 1, at: 'engine' }),
   ...propellerOrders(4, 1, 'propeller'),
 ];
 

@@ -147,9 +147,10 @@ function judge(
 function moreArea(context: LineContext, method: BladeAreaMethod, now: Propulsion, needed: number): Route[] {
   const { line, vessel } = context;
   const { least, most } = demandBand(vessel);
-  const first = Math.ceil(needed * 100 + 1) / 100;
-  for (let ratio = first; ratio <= Math.min(1.05, first + 0.06); ratio += 0.01) {
-    const written = ratio.toFixed(2);
+  const first = Math.ceil(needed * 100 + 1);
+  for (let step = 0; step <= 6; step += 1) {
+    if (first + step > 105) return [];
+    const written = ((first + step) / 100).toFixed(2);
     const analysis = new LineAnalysis(withArea(line, Number(written), written), vessel);
     const then = analysis.propulsion?.value;
     if (!then || then.curve.series.name !== now.curve.series.name) continue;

@@ -57,9 +57,14 @@ function strongerBolts(coupling: Coupling, { classes, passes, words }: BoltChoic
   return [];
 }
 
+/** So many bolts more are looked at: a flange that needs more of them needs larger ones. */
+const MOST_MORE = 12;
+
 function moreBolts(coupling: Coupling, { passes, words }: BoltChoice): Route[] {
   const now = coupling.flange!.bolts!.value!;
-  for (let count = now.count + 1; count <= 2 * now.count; count += 1) {
+  const more = Math.min(now.count, MOST_MORE);
+  for (let added = 1; added <= more; added += 1) {
+    const count = now.count + added;
     const other = withBolts(coupling, count, now.size);
     if (!fits(other)) return [];
     const reached = passes(other);

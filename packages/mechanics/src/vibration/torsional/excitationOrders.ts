@@ -4,7 +4,7 @@ import type { Source } from '../../core/source.js';
 /** One harmonic of a torque that varies as a shaft turns. */
 export interface ExcitationOrder {
   readonly label: string;
-  readonly kind: 'engine firing' | 'engine minor' | 'propeller blade' | 'shaft';
+  readonly kind: 'engine firing' | 'propeller blade' | 'shaft';
   /** Oscillations per turn of the shaft that the inertia below turns with. */
   readonly order: number;
   /** Name of an inertia at whose speed the order counts. */
@@ -35,39 +35,28 @@ const BLADE_RATE: Source = { title: 'A blade passes the hull once a turn', confi
 export interface EngineOrderInputs {
   readonly cycle: 'two-stroke' | 'four-stroke';
   readonly cylinders: number;
-  /** Highest order wanted. */
-  readonly highest: number;
+  /** How many of them. Not "up to some order": how many that makes would depend on what the author wrote. */
+  readonly multiples: number;
   readonly at: string;
-  /** Also the minor orders: halves on a four-stroke, whole numbers on a two-stroke. They vanish in an ideal, even engine. */
-  readonly minor?: boolean;
 }
 
 /** Firing orders of an engine with even intervals: cylinders/2 and multiples (four-stroke), cylinders and multiples (two-stroke). */
-export function engineOrders(inputs: EngineOrderInputs): ExcitationOrder[] {
-  const { cycle, cylinders, highest, at, minor } = inputs;
-  if (!Number.isInteger(cylinders) || cylinders < 1 || !Number.isFinite(highest)) return [];
-  const step = cycle === 'four-stroke' ? 0.5 : 1;
-  const stepsPerFiring = cylinders;
-  const orders: ExcitationOrder[] = [];
-  for (let steps = 1; steps * step <= highest; steps++) {
-    const firing = steps % stepsPerFiring === 0;
-    if (!firing && !minor) continue;
-    const order = steps * step;
-    orders.push({
-      label: firing ? `engine order ${order}` : `engine minor order ${order}`,
-      kind: firing ? 'engine firing' : 'engine minor',
-      order,
-      at,
-      source: EVEN_FIRING,
-    });
-  }
-  return orders;
+export function engineOrders({ cycle, cylinders, multiples, at }: EngineOrderInputs): ExcitationOrder[] {
+  if (!Number.isInteger(cylinders) || cylinders < 1) return [];
+  const firing = cycle === 'four-stroke' ? cylinders / 2 : cylinders;
+  return Array.from({ length: multiples }, (_, i) => ({
+    label: `engine order ${firing * (i + 1)}`,
+    kind: 'engine firing',
+    order: firing * (i + 1),
+    at,
+    source: EVEN_FIRING,
+  }));
 }
 
 /** Blade rate of the propeller and its multiples. */
 export function propellerOrders(blades: number, multiples: number, at: string): ExcitationOrder[] {
   if (!Number.isInteger(blades) || blades < 1) return [];
-  return Array.from({ length: Math.max(0, Math.floor(multiples)) }, (_, i) => ({
+  return Array.from({ length: multiples }, (_, i) => ({
     label: i === 0 ? `blade rate, order ${blades}` : `blade rate × ${i + 1}, order ${blades * (i + 1)}`,
     kind: 'propeller blade',
     order: blades * (i + 1),

@@ -1,6 +1,6 @@
-import { Matrix, solve } from 'ml-matrix';
 import type { Source } from '../../core/source.js';
 import type { Damper } from './damping.js';
+import { solveSquare } from './squareSystem.js';
 import type { TorsionalModel } from './torsionalModel.js';
 import type { TorsionalSolution } from './torsionalModes.js';
 
@@ -43,9 +43,9 @@ export function forcedResponse(
   const place = new Map(free.map((group, at) => [group, at]));
   const placeOf = (name: string) => place.get(groupOf.get(name)!);
   const size = free.length;
-  const damping = Matrix.zeros(size, size);
+  const damping = zeros(size);
   const add = (i: number | undefined, j: number | undefined, value: number) => {
-    if (i !== undefined && j !== undefined) damping.set(i, j, damping.get(i, j) + value);
+    if (i !== undefined && j !== undefined) damping[i]![j]! += value;
   };
   const across = new Map<string, number>();
   for (const one of dampers) {
@@ -64,25 +64,25 @@ export function forcedResponse(
     add(a, b, -referredDamping);
     add(b, a, -referredDamping);
   }
-  const system = Matrix.zeros(2 * size, 2 * size);
+  const system = zeros(2 * size);
   for (let i = 0; i < size; i++)
     for (let j = 0; j < size; j++) {
       const spring = stiffness[free[i]!]![free[j]!]! - (i === j ? angular ** 2 * inertia[free[i]!]! : 0);
-      const resist = angular * damping.get(i, j);
-      system.set(i, j, spring);
-      system.set(size + i, size + j, spring);
-      system.set(i, size + j, -resist);
-      system.set(size + i, j, resist);
+      const resist = angular * damping[i]![j]!;
+      system[i]![j] = spring;
+      system[size + i]![size + j] = spring;
+      system[i]![size + j] = -resist;
+      system[size + i]![j] = resist;
     }
-  const right = Matrix.zeros(2 * size, 1);
+  const right = system.map(() => [0]);
   for (const { inertia: at, torque, phase = 0 } of torques) {
     const row = placeOf(at);
     if (row === undefined) continue;
     const here = torque * speeds.get(at)!;
-    right.set(row, 0, right.get(row, 0) + here * Math.cos(phase));
-    right.set(size + row, 0, right.get(size + row, 0) + here * Math.sin(phase));
+    right[row]![0]! += here * Math.cos(phase);
+    right[size + row]![0]! += here * Math.sin(phase);
   }
-  const solved = solutionOf(system, right);
+  const solved = solveSquare(system, right)?.flat();
   if (!solved) return undefined;
   const moved = (name: string): readonly [number, number] => {
     const row = placeOf(name);
@@ -102,13 +102,6 @@ export function forcedResponse(
   };
 }
 
-/** The solution, or undefined where the matrix has none to give. */
-function solutionOf(system: Matrix, right: Matrix): number[] | undefined {
-  let values: number[];
-  try {
-    values = solve(system, right).to1DArray();
-  } catch {
-    return undefined;
-  }
-  return values.every(Number.isFinite) ? values : undefined;
+function zeros(size: number): number[][] {
+  return Array.from({ length: size }, () => Array.from({ length: size }, () => 0));
 }
