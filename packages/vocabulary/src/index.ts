@@ -8,7 +8,7 @@ export * from './range.js';
 export * from './statements.js';
 export * from './units.js';
 export * from './words.js';
-export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT };
+export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT, SHAFT_MATERIAL };
 
 import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js';
 import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
@@ -57,7 +57,9 @@ export type SettingsKind = keyof typeof SETTINGS;
 export const ENTRY_VOCABULARY: Readonly<Record<string, Vocabulary>> = ENTRIES;
 export const PLACE_VOCABULARY: Readonly<Record<string, Vocabulary>> = PLACES;
 export const VESSEL_VOCABULARY: Readonly<Record<string, Vocabulary>> = SETTINGS;
-export const ENTRY_KINDS = Object.keys(ENTRIES) as readonly EntryKind[];
+export function isEntryKind(kind: string): kind is EntryKind {
+  return Object.hasOwn(ENTRIES, kind);
+}
 
 /** The vocabularies by kind, with the fields and words of their rows in their types. */
 export interface Vocabularies {

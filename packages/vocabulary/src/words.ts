@@ -98,6 +98,7 @@ export const JOINING = [
 /** An open question, in the place of any value or of any part of one. */
 export const UNKNOWN = 'unknown';
 
+export type Joining = (typeof JOINING)[number];
 export type Role = (typeof ROLES)[number];
 export type Action = (typeof ACTIONS)[number];
 export type EvidenceKind = (typeof EVIDENCE_KINDS)[number];

@@ -1,3 +1,4 @@
+import type { Role } from '@tailshaft/drivetrain';
 import type { Judged } from '../rejudge.js';
 import type { Owner, WrittenBlock } from '../written.js';
 
@@ -25,11 +26,7 @@ export function blockWords(one: WrittenBlock): string {
 }
 
 /** What the line consists of when it is built: its own parts, with those that it mirrors or keeps without a word. */
-export function rolesOf(
-  arrangements: readonly Arrangement[],
-  arrangement: Arrangement,
-  line: Line,
-): string[] {
+export function rolesOf(arrangements: readonly Arrangement[], arrangement: Arrangement, line: Line): Role[] {
   const removed = line.parts.filter(one => one.action === 'remove').map(one => one.role);
   const own = line.parts.filter(one => one.action !== 'remove').map(one => one.role);
   const mirrored = arrangement.lines.find(one => one.name === line.mirrors?.name);

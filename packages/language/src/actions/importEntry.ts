@@ -1,3 +1,4 @@
+import type { EntryKind, Role } from '@tailshaft/vocabulary';
 import type { LangiumDocument, LangiumDocuments } from 'langium';
 import { blocksOf, withNested } from '../elaborate/vessel.js';
 import type { Finding } from '../project/finding.js';
@@ -34,7 +35,7 @@ export function importEntry(
 }
 
 interface NameUsed {
-  readonly kind: string;
+  readonly kind: EntryKind | Role;
   readonly name: string;
   readonly place: { readonly start: number; readonly end: number };
 }
@@ -52,7 +53,7 @@ function namesUsed(reading: DocumentReading): NameUsed[] {
     .flatMap(block => block.facts)
     .flatMap(({ row, value, fact }) =>
       row.kind.form === 'name' && row.kind.of === 'shaft material' && value && fact?.value !== undefined
-        ? [{ kind: 'shaft material', name: fact.written, place: value }]
+        ? [{ kind: row.kind.of, name: fact.written, place: value }]
         : [],
     );
   return [...parts, ...materials];

@@ -1,4 +1,4 @@
-import { ENTRY_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { AHEAD_CLUTCH, ENTRY_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { FactReading } from '../reading/block.js';
 import type { Host, Place } from '../reading/place.js';
 import { lineBreakOf, piecesOf } from '../text/tokens.js';
@@ -88,7 +88,7 @@ export class FactWriter {
   private setInMirror(host: Host, into: Host, property: string, text: string): boolean {
     const role = host.insertAs;
     if (!role) return false;
-    if (role === 'gear' && property === 'ahead clutch') return this.set(into, property, text);
+    if (role === 'gear' && property === AHEAD_CLUTCH.words) return this.set(into, property, text);
     const key = `${keyOf(into)} ${role}`;
     const part = this.newParts.get(key) ?? { into, role, header: [], facts: [] };
     this.newParts.set(key, part);

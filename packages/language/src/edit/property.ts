@@ -1,10 +1,21 @@
-import type { BlockRow } from '@tailshaft/vocabulary';
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import {
+  asSpelling,
+  type BlockRow,
+  ENTRY_VOCABULARY,
+  HEADER_ROWS,
+  PLACE_VOCABULARY,
+  type Spelling,
+} from '@tailshaft/vocabulary';
 import type { NestedReading } from '../reading/block.js';
 import type { Host } from '../reading/place.js';
 
 /** Properties that a part says in its header only. */
-const HEADER_ONLY = ['at', 'ratio', 'ahead clutch'];
+const HEADER_ONLY: readonly string[] = [HEADER_ROWS.at, HEADER_ROWS.ratio, HEADER_ROWS.ahead].map(
+  row => row.words,
+);
+
+/** What a part that nobody has described yet is asked for first. */
+const DECIDES: ReadonlySet<string> = new Set<Spelling>(['rotation', 'layout', 'hand', 'diameter']);
 
 /** What the name of a property stands for at its host. */
 export type PropertyPlan =
@@ -24,7 +35,7 @@ export type PropertyPlan =
 export function planProperty(host: Host, property: string): PropertyPlan {
   if (host.form === 'part') {
     if (HEADER_ONLY.includes(property)) return { kind: 'header', words: property };
-    if (property === 'hand' && !host.block) return { kind: 'header', words: property };
+    if (property === HEADER_ROWS.hand.words && !host.block) return { kind: 'header', words: property };
   }
   if (host.form === 'line' && PLACE_VOCABULARY[property]) return { kind: 'part', role: property };
   if (host.vocabulary.rows.some(row => row.words === property)) return { kind: 'fact', words: property };
@@ -47,14 +58,14 @@ export function insideStatement(row: BlockRow, head: string, rest: string, text:
   if (row.head && !head) return `${begin} unknown`;
   const open = OPEN_FACTS[row.words];
   if (!open) return `${begin} { }`;
-  return row.words === 'rating' ? `${begin} { ${open} }` : `${begin}  ${open}`;
+  return asSpelling(row.words) === 'rating' ? `${begin} { ${open} }` : `${begin}  ${open}`;
 }
 
 /** A statement that brings a part which is not there yet. */
 export function partStatement(role: string, text: string): string {
   if (text !== 'unknown') return `${role} ${text}`;
   const rows = ENTRY_VOCABULARY[role]?.rows ?? PLACE_VOCABULARY[role]?.rows ?? [];
-  const row = rows.find(one => ['rotation', 'layout', 'hand', 'diameter'].includes(one.words)) ?? rows[0];
+  const row = rows.find(one => DECIDES.has(one.words)) ?? rows[0];
   return row ? `${role} { ${row.words} unknown }` : role;
 }
 

@@ -1,3 +1,4 @@
+import type { Action } from '@tailshaft/vocabulary';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { Place } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
@@ -62,7 +63,7 @@ export function tellActionMissing(tell: Tell, part: PartReading): void {
     end: part.whole.start + part.role.length,
     severity: 'error',
     message: `The line before has a ${part.role}: say whether this one replaces it, or whether the old one is retained or modified.`,
-    choices: ['replace', 'modify', 'retain'].map(word => ({
+    choices: (['replace', 'modify', 'retain'] satisfies Action[]).map(word => ({
       title: `Write ${word} ${part.role}`,
       text: `${word} ${part.role}`,
     })),
@@ -78,7 +79,7 @@ export function tellNotMentioned(tell: Tell, reading: LineReading, old: PartLaye
     severity: 'error',
     message: `${reading.name} does not say what becomes of the ${words} it had: retain, modify, replace or remove it.`,
     choices: lineEnd(reading).flatMap(at =>
-      ['retain', 'remove'].map(word => ({
+      (['retain', 'remove'] satisfies Action[]).map(word => ({
         title: `Add ${word} ${words}`,
         text: `  ${word} ${words}\n`,
         start: at,

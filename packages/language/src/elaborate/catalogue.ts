@@ -1,5 +1,5 @@
 import type { Catalogue, CatalogueEntry, ShaftMaterial } from '@tailshaft/drivetrain';
-import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
+import { type EntryKind, type Role, SHAFT_MATERIAL } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { EntryReading } from '../reading/document.js';
 
@@ -18,7 +18,7 @@ export class EntryTable {
     }
   }
 
-  find(kind: string, name: string): EntryReading | undefined {
+  find(kind: EntryKind | Role, name: string): EntryReading | undefined {
     return this.byKind.get(kind)?.get(name);
   }
 
@@ -26,7 +26,7 @@ export class EntryTable {
     return [...(this.byKind.get(kind)?.keys() ?? [])];
   }
 
-  entries(kind: string): EntryReading[] {
+  entries(kind: EntryKind | Role): EntryReading[] {
     return [...(this.byKind.get(kind)?.values() ?? [])];
   }
 
@@ -44,7 +44,7 @@ export class EntryTable {
     return this.made;
   }
 
-  private all<F>(kind: string): CatalogueEntry<F>[] {
+  private all<F>(kind: EntryKind): CatalogueEntry<F>[] {
     return this.entries(kind).map(entry => catalogueEntry<F>(entry));
   }
 }
@@ -69,5 +69,5 @@ export function materialOf(entry: EntryReading): ShaftMaterial {
     ...(rest.title ? { title: rest.title } : {}),
     origin: rest.origin,
   };
-  return notingAbsence(material, ENTRY_VOCABULARY['shaft material']!);
+  return notingAbsence(material, SHAFT_MATERIAL);
 }

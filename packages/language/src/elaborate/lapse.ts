@@ -95,7 +95,7 @@ const WORKED_OUT: Readonly<
         diameter: renamed(diameter, 'diameter before', 'D'),
         newDiameter: renamed(newDiameter, 'diameter now', "D'"),
       }),
-      'tip clearance',
+      wordsOf('tipClearance'),
       'c',
     );
   },

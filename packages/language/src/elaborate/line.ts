@@ -1,4 +1,5 @@
 import type { Change, Part, Role, ShaftLine, Side } from '@tailshaft/drivetrain';
+import type { Action } from '@tailshaft/vocabulary';
 import type { LineReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned } from './ask.js';
@@ -18,7 +19,7 @@ const CHANGE: Readonly<Record<string, Change>> = {
   retain: 'retained',
   modify: 'modified',
 };
-const KEEPS: readonly (string | undefined)[] = ['retain', 'modify'];
+const KEEPS: readonly (Action | undefined)[] = ['retain', 'modify'];
 
 /** What a line consists of, with what it keeps from the line before it or takes from the line it mirrors. */
 export function planLine(

@@ -1,6 +1,6 @@
 import type { Assumption, Requirement } from '@tailshaft/drivetrain';
 import { findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
-import { ASSUMABLE } from '@tailshaft/vocabulary';
+import { ASSUMABLE, BOUNDS } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
 import { outOfRange } from '../reading/forms/outOfRange.js';
@@ -12,6 +12,8 @@ import { type AtomTok, isTok } from '../reading/token.js';
 import { type SentenceReading, textOf } from '../reading/vessel.js';
 import type { Tell } from './ask.js';
 
+const BOUNDED = new RegExp(`^(.*?) (${BOUNDS.join('|')}) (.*)$`);
+
 /** Takes `require ...` apart: what, bound, quantity or word, condition, note. */
 export function makeRequirement(reading: SentenceReading, tell: Tell): Requirement {
   const tokens = reading.tokens.filter(isTok);
@@ -22,7 +24,7 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
   const base = { origin: reading.place, written, ...note };
   const turn = /^propellers turn (\S+)$/.exec(written);
   if (turn) return { ...base, about: 'propellers turn', bound: 'is', word: turn[1]! };
-  const bound = /^(.*?) (at least|at most|is) (.*)$/.exec(written);
+  const bound = BOUNDED.exec(written);
   if (!bound) {
     if (words.length > 0) {
       tell({
@@ -45,7 +47,7 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
   return {
     ...base,
     about: bound[1]!,
-    bound: bound[2] as 'at least' | 'at most' | 'is',
+    bound: bound[2] as (typeof BOUNDS)[number],
     ...(value
       ? { quantity: { value, written: value.written ?? '', origin: value.origin ?? reading.place } }
       : {}),

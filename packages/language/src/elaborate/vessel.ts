@@ -12,7 +12,7 @@ import type {
   Vessel,
 } from '@tailshaft/drivetrain';
 import type { Value } from '@tailshaft/mechanics';
-import { VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { ArrangementReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
@@ -199,7 +199,7 @@ function baseOf(
   return likely;
 }
 
-function settings<T>(reading: VesselReading, kind: string): Partial<Record<string, T>> {
+function settings<T>(reading: VesselReading, kind: SettingsKind): Partial<Record<string, T>> {
   const block = reading.settings[kind];
   if (!block) return {};
   const fields = { ...block.fields, origin: block.host };

@@ -1,4 +1,4 @@
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY, SIDES, UNKNOWN } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, isEntryKind, PLACE_VOCABULARY, SIDES, UNKNOWN } from '@tailshaft/vocabulary';
 import { TailshaftTerminals } from '../generated/ast.js';
 import { WordIndex } from '../reading/wordIndex.js';
 import { KEYWORDS } from '../services/keywords.js';
@@ -28,7 +28,7 @@ export function whyNotNamed(names: Names, one: Occurrence, name: string): string
   if (name === UNKNOWN) return '"unknown" stands for what nobody knows yet, so it cannot be a name.';
   if (/[./]/.test(name) && ['shaft line', 'arrangement', 'vessel'].includes(one.kind))
     return `Acceptances name lines as arrangement.line, so the name of ${article(one.kind)} has no "." or "/" in it.`;
-  if (['clutch', 'shaft material'].includes(one.kind) && beginsProperty(name))
+  if ((one.kind === 'clutch' || one.kind === 'shaft material') && beginsProperty(name))
     return `A property begins with "${name}", so behind "${one.kind === 'clutch' ? 'clutch' : 'material'}" it would not be read as a name.`;
   if (one.kind === 'shaft line' && sidesInclude(name))
     return `A line called ${name} is taken for the ${name.toLowerCase()} one. Write the line's side, and give it another name.`;
@@ -42,7 +42,7 @@ function taken(names: Names, one: Occurrence, name: string): string | undefined 
   for (const document of names.documents.all) {
     const uses = document.textDocument.getText().includes(one.name) ? names.in(document) : [];
     if (!uses.some(other => other.key === one.key)) continue;
-    const entry = ENTRY_VOCABULARY[one.kind] && names.project.entries(document).find(one.kind, name);
+    const entry = isEntryKind(one.kind) && names.project.entries(document).find(one.kind, name);
     if (entry && entryKey(one.kind, entry.namePlace) !== one.key)
       return `${already}, in ${fileName(entry.namePlace.uri)}: a name must say which is meant.`;
   }

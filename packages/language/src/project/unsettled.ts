@@ -1,5 +1,5 @@
 import type { Verdict } from '@tailshaft/drivetrain';
-import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import { HEADER_ROWS, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { LineReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import { type BlockReading, type FactReading, hostOf, placeOf } from '../reading/place.js';
@@ -53,7 +53,7 @@ function lacksRatio({ parts, facts }: LineReading): boolean {
   return parts.some(
     ({ role, facts: own }) =>
       role === 'gear' &&
-      (own.facts.some(one => one.row.words === 'ratio' && !one.fact) ||
+      (own.facts.some(one => one.row.words === HEADER_ROWS.ratio.words && !one.fact) ||
         [...own.unread, ...facts.unread].some(({ text }) => /^rat(?:i|io)?(?: |$)/.test(text))),
   );
 }

@@ -2,9 +2,14 @@ import {
   ACTIONS,
   type Action,
   HEADER_ROWS,
+  leadOf,
   PLACE_VOCABULARY,
   REASONS,
+  type Role,
   type Row,
+  type Spelling,
+  statement,
+  statementsIn,
   statementsOf,
 } from '@tailshaft/vocabulary';
 import { GrammarUtils } from 'langium';
@@ -22,7 +27,7 @@ import { type EvidenceTok, kindOfText } from './token.js';
 
 /** A part as a line names it. */
 export interface PartReading {
-  readonly role: string;
+  readonly role: Role;
   readonly action?: Action;
   /** Name of a catalogue entry. */
   readonly name?: string;
@@ -60,6 +65,8 @@ export interface ArrangementReading {
 }
 
 const LINE_WORDS = statementsOf('line');
+const LINES: readonly Spelling[] = ['shaftline'];
+const MIRRORS: readonly Spelling[] = ['mirrors'];
 
 const LINE_VOCABULARY = { title: 'shaft line', rows: [HEADER_ROWS.side, HEADER_ROWS.ahead], blocks: [] };
 
@@ -98,8 +105,8 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
       else reasons.push({ about, text: unquoted(member.text), place: placeOfNode(context, member) });
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'an arrangement');
     else {
-      stray(context, member, ['shaftline', 'remove shaftline', 'reason for'], 'an arrangement', ['mirrors']);
-      unsure ||= nearest(member.text ?? '', ['shaftline']) !== undefined;
+      stray(context, member, statementsIn('arrangement').map(leadOf), 'an arrangement', MIRRORS);
+      unsure ||= nearest(member.text ?? '', LINES) !== undefined;
     }
   }
   return {
@@ -126,7 +133,7 @@ function readRemoved(context: ReadContext, node: ast.RemovedLine): ArrangementRe
     node.$cstNode,
     'text/name-missing',
     'Say which line is gone: remove shaftline Port.',
-    'remove shaftline'.length,
+    leadOf(statement('remove', 'arrangement')!).length,
   );
   return [];
 }

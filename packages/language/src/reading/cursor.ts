@@ -1,4 +1,5 @@
 import type { UnitConcern } from '@tailshaft/drivetrain';
+import type { Joining } from '@tailshaft/vocabulary';
 import type { Problem } from './problem.js';
 import { type AtomTok, isTok, type Tok } from './token.js';
 
@@ -46,6 +47,11 @@ export class Cursor {
       return false;
     this.index += parts.length;
     return true;
+  }
+
+  /** The word that joins two parts of a value, taken. */
+  takeJoin(word: Joining): boolean {
+    return this.takeWords(word);
   }
 
   /** The next word taken, unless it begins another property. */

@@ -1,4 +1,4 @@
-import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, type EntryKind, leadOf, statementsIn } from '@tailshaft/vocabulary';
 import * as ast from '../generated/ast.js';
 import { atomsOf } from './atoms.js';
 import type { BlockReading } from './block.js';
@@ -27,7 +27,7 @@ export interface ImportReading {
 
 /** A catalogue entry as written. */
 export interface EntryReading {
-  readonly kind: string;
+  readonly kind: EntryKind;
   readonly name: string;
   readonly title?: string;
   readonly doc?: string;
@@ -59,7 +59,7 @@ export function readDocument(document: ast.Document, uri: string, text: string):
       const vessel = readVessel(context, statement);
       if (vessel) vessels.push(vessel);
     } else if (ast.isMisplaced(statement)) misplaced(context, statement);
-    else stray(context, statement, ['import', 'vessel', ...Object.keys(ENTRY_VOCABULARY)], 'a file');
+    else stray(context, statement, statementsIn('file').map(leadOf), 'a file');
   }
   context.problems.push(...impossibleDates(document, text));
   return { uri, imports, entries, vessels, problems: context.problems };
@@ -81,7 +81,7 @@ function readImport(context: ReadContext, statement: ast.Import, imports: Import
 
 function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading[]): void {
   // The parser joins the two words of a shaft material without the space between.
-  const kind = entry.kind.startsWith('shaft') ? 'shaft material' : entry.kind;
+  const kind = (entry.kind.startsWith('shaft') ? 'shaft material' : entry.kind) as EntryKind;
   const vocabulary = ENTRY_VOCABULARY[kind];
   if (!vocabulary) return;
   const namePlace =

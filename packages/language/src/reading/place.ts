@@ -1,6 +1,6 @@
 import type { Fact, UnitConcern } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
-import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import type { BlockRow, Role, Row, Vocabulary } from '@tailshaft/vocabulary';
 import type { Problem } from './problem.js';
 
 /** A stretch of one file: the origin that model objects carry. Offsets are UTF-16 code units. */
@@ -21,7 +21,7 @@ export interface Host extends Place {
   readonly block?: { readonly start: number; readonly end: number };
   /** Set for a part that stands nowhere in the text: new facts are written as a statement of this role in that block. */
   readonly insertInto?: Host;
-  readonly insertAs?: string;
+  readonly insertAs?: Role;
   /** The part names a catalogue entry that does not exist: what is missing of it is no separate finding. */
   readonly unresolved?: boolean;
   /** Facts of the header and the block together. Filled in when the block has been read. */

@@ -4,6 +4,7 @@ import {
   HULL_FORMS,
   type Row,
   type SettingsKind,
+  type Spelling,
   statement,
   statementsOf,
   VESSEL_VOCABULARY,
@@ -67,6 +68,7 @@ export interface VesselReading {
 }
 
 const MEMBERS = statementsOf('vessel');
+const REVISES: readonly Spelling[] = ['revises'];
 
 /** Reads a vessel; one without a name is still read, so that its findings stay. */
 export function readVessel(context: ReadContext, node: ast.Vessel): VesselReading | undefined {
@@ -117,7 +119,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       });
       settings[`trial ${trials.length}`] = facts;
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'a vessel');
-    else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel', ['revises']);
+    else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel', REVISES);
   }
   for (const one of acceptances) checkAcceptance(context, one, node.name ?? '', arrangements);
   const doc = docBefore(context, node);
@@ -152,7 +154,7 @@ function headRow(words: SettingsKind, field: string): Row {
  * A form of hull that there is none of, or a duty class that is probably another one misspelt. Makers have duty words of
  * their own, so that any other word may stand; but one letter off, every rating of the spec would count for nothing.
  */
-function doubtOf(kind: string, word: string, at: Place): Problem | undefined {
+function doubtOf(kind: SettingsKind, word: string, at: Place): Problem | undefined {
   if (word === 'unknown') return undefined;
   const known: readonly string[] = kind === 'hull' ? HULL_FORMS : DUTY_STEPS.flat();
   if (known.includes(word.toLowerCase())) return undefined;

@@ -1,4 +1,5 @@
 import { countsOf, countWords, type Part } from '@tailshaft/drivetrain';
+import { isEntryKind } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import {
   type CallHierarchyIncomingCall,
@@ -45,9 +46,8 @@ export class CallHierarchy {
     }
     if (spot?.kind === 'fact' && spot.fact.row.kind.form === 'name' && spot.fact.fact) {
       const { kind } = spot.fact.row;
-      const entry = project
-        .entries(document)
-        .find(kind.form === 'name' ? kind.of : '', spot.fact.fact.written);
+      const of = kind.form === 'name' && isEntryKind(kind.of) ? kind.of : undefined;
+      const entry = of && project.entries(document).find(of, spot.fact.fact.written);
       if (entry) return this.items(this.ofEntry(entry));
     }
     if (spot && 'line' in spot) {

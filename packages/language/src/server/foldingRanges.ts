@@ -1,3 +1,4 @@
+import { asSpelling } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { FoldingRangeProvider } from 'langium/lsp';
 import { type FoldingRange, FoldingRangeKind } from 'vscode-languageserver';
@@ -15,7 +16,7 @@ export class FoldingRanges implements FoldingRangeProvider {
     const starts = tokens.filter((token, index) => tokens[index - 1]?.line !== token.line);
     ranges.push(
       ...runs(starts, token => token.kind === 'comment', FoldingRangeKind.Comment),
-      ...runs(starts, token => token.text === 'import', FoldingRangeKind.Imports),
+      ...runs(starts, token => asSpelling(token.text) === 'import', FoldingRangeKind.Imports),
     );
     return ranges;
   }

@@ -1,4 +1,5 @@
 import { formatValue, naturalUnit, type Value, workingMarkdown, writtenUnit } from '@tailshaft/mechanics';
+import type { Role } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
 import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-languageserver';
@@ -46,7 +47,7 @@ export class InlayHints implements InlayHintProvider {
     add: (offset: number, label: string, tooltip?: string) => void,
   ) {
     const { settings } = this.services;
-    const beside = (...roles: string[]) => {
+    const beside = (...roles: Role[]) => {
       const part = roles.map(role => reading.parts.find(one => one.role === role)).find(one => one);
       return part ? part.host.headEnd : reading.namePlace.end;
     };

@@ -1,4 +1,4 @@
-import type { Arrangement, LineAnalysis, Part, Shaft, ShaftLine } from '@tailshaft/drivetrain';
+import type { Arrangement, LineAnalysis, Part, Role, Shaft, ShaftLine } from '@tailshaft/drivetrain';
 import type { Turn } from '@tailshaft/mechanics';
 import { type Child, element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
@@ -6,6 +6,9 @@ import { bearingsOf } from './bearings.js';
 import { shaftBody } from './shaft-body.js';
 import { arrowTip, box, drawing, label, lineFrom } from './svg.js';
 import { AHEAD, followed, type LinesView, pointOf, shownLines, stepsOf } from './view.js';
+
+/** Parts that the steps of the rotation name, one after the other. */
+const TURNED: readonly Role[] = ['gear', 'transfer', 'coupling', 'shaft'];
 
 const WIDTH = 560;
 const ROW = 144;
@@ -159,7 +162,7 @@ function turnsOf(analysis: LineAnalysis, line: ShaftLine, view: LinesView): Map<
   const turns = new Map<Part, Turn | undefined>();
   const mover = line.engine ?? line.motor;
   if (mover) turns.set(mover, steps[0]?.turn);
-  const stages = line.chain.filter(part => ['gear', 'transfer', 'coupling', 'shaft'].includes(part.role));
+  const stages = line.chain.filter(part => TURNED.includes(part.role));
   stages.forEach((part, index) => {
     turns.set(part, steps[index + 1]?.turn);
   });

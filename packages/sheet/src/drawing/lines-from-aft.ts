@@ -1,4 +1,4 @@
-import type { Arrangement, Hull, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
+import type { Arrangement, Hand, Hull, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
 import { type Turn, turnFromAft } from '@tailshaft/mechanics';
 import { element, joined, type Markup } from '../document/markup.js';
 import type { Sheet } from '../sheet.js';
@@ -125,7 +125,7 @@ function blades(
   y: number,
   radius: number,
   count: number | undefined,
-  hand: string | undefined,
+  hand: Hand | undefined,
 ): Markup {
   const number = count && count >= 2 && count <= 7 ? Math.round(count) : 3;
   const sweep = hand === 'left' ? 1 : hand === 'right' ? -1 : 0;

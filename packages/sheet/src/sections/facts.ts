@@ -1,5 +1,6 @@
 import type { Evidence, Fact } from '@tailshaft/drivetrain';
 import type { Origin, Value } from '@tailshaft/mechanics';
+import { blockOf, rowOf, type Vocabulary } from '@tailshaft/vocabulary';
 import { siWords, wordsOf } from '../words.js';
 
 /** One declared fact of a part or block, flat. */
@@ -17,8 +18,12 @@ export interface FactRow {
  * Every declared fact below an object of the model, in the order in which it holds them. `skip` names fields that are
  * told elsewhere. New kinds of fact need no change here.
  */
-export function factRows(host: object, skip: readonly string[] = []): FactRow[] {
-  return rowsOf(host, '', new Set([...NEVER, ...skip]));
+export function factRows(
+  host: object,
+  vocabulary: Vocabulary | undefined,
+  skip: readonly string[] = [],
+): FactRow[] {
+  return rowsOf(host, vocabulary, '', new Set([...NEVER, ...skip]));
 }
 
 /**
@@ -40,17 +45,25 @@ const NEVER = [
   'variant',
 ];
 
-function rowsOf(host: object, prefix: string, skip: ReadonlySet<string>): FactRow[] {
+function rowsOf(
+  host: object,
+  vocabulary: Vocabulary | undefined,
+  prefix: string,
+  skip: ReadonlySet<string>,
+): FactRow[] {
   const rows: FactRow[] = [];
   for (const [key, value] of Object.entries(host)) {
     if (skip.has(key) || value === null || typeof value !== 'object') continue;
+    const inner = blockOf(vocabulary, key)?.block;
     if (Array.isArray(value)) {
       for (const one of value) {
-        if (isFact(one)) rows.push(row(prefix + label(singular(key)), one));
-        else if (isObject(one)) rows.push(...rowsOf(one, `${prefix}${nameOf(key, one)}: `, skip));
+        if (isFact(one)) rows.push(row(prefix + label(key, vocabulary), one));
+        else if (isObject(one))
+          rows.push(...rowsOf(one, inner, `${prefix}${nameOf(label(key, vocabulary), one)}: `, skip));
       }
-    } else if (isFact(value)) rows.push(row(prefix + label(key), value));
-    else if (!('si' in value)) rows.push(...rowsOf(value, `${prefix}${label(key)}: `, skip));
+    } else if (isFact(value)) rows.push(row(prefix + label(key, vocabulary), value));
+    else if (!('si' in value))
+      rows.push(...rowsOf(value, inner, `${prefix}${label(key, vocabulary)}: `, skip));
   }
   return rows;
 }
@@ -85,7 +98,7 @@ function pair(one: Value, other: Value, between: string): string | undefined {
 }
 
 /** `rating medium`, `clutch A`, `mesh`. */
-function nameOf(key: string, one: object): string {
+function nameOf(words: string, one: object): string {
   const { duty, name, order } = one as { duty?: unknown; name?: unknown; order?: unknown };
   const own =
     typeof name === 'string'
@@ -95,45 +108,13 @@ function nameOf(key: string, one: object): string {
         : isValue(order)
           ? order.written
           : undefined;
-  return own ? `${label(singular(key))} ${own}` : label(singular(key));
+  return own ? `${words} ${own}` : words;
 }
 
-/** Field names of the model in the words of the trade, where taking the field name apart does not give them. */
-const WORDS: Readonly<Record<string, string>> = {
-  flywheelFaces: 'flywheel',
-  inputSpeedMax: 'input speed at most',
-  inputSpeedMin: 'input speed at least',
-  areaRatio: 'blade area ratio',
-  ratedAt: 'used at',
-  ratioUsed: 'ratio',
-  takeOff: 'power take-off',
-  powerCurve: 'full-load power',
-  torqueCurve: 'full-load torque',
-  boreDiameter: 'bore of hollow shaft',
-  powerPerSpeed: 'rated, power per speed',
-  pumpIndex: 'pump set for',
-  sheetRotation: 'rotation as the data sheet words it',
-  thrust: 'thrust at most',
-  nominalFact: 'nominal ratio',
-  exact: 'exact ratio',
-  gravityForward: 'centre of gravity forward of transom',
-  gravityHeight: 'centre of gravity above keel',
-  youngsModulus: 'elastic modulus',
-  installedAngleMax: 'installed angle at most',
-  runningAngleMax: 'running angle at most',
-  takeOffState: 'state of the power take-off',
-  underSail: 'under way with engine stopped',
-  couplingEnd: 'coupling end diameter',
-  leastCylinders: 'fewest cylinders',
-  hours: 'hours per year',
-  excitation: 'excitation order',
-  magnifier: 'dynamic magnifier',
-  vibratoryTorque: 'vibratory torque at most',
-  vibratoryStresse: 'vibratory stress',
-};
-
-function label(key: string): string {
-  return WORDS[key] ?? wordsOf(key);
+/** The words of the property as the text has them, or the field's own where no row fills it. */
+function label(key: string, vocabulary: Vocabulary | undefined): string {
+  if (key === 'nominalFact') return 'nominal ratio';
+  return (rowOf(vocabulary, key) ?? blockOf(vocabulary, key))?.words ?? wordsOf(singular(key));
 }
 
 function singular(key: string): string {

@@ -1,3 +1,4 @@
+import { type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { type Block, section } from '../document/blocks.js';
 import { quiet, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -7,7 +8,7 @@ import { factRows } from './facts.js';
 /** What the vessel is and what it is for, with the criteria that its author chose. */
 export function particularsSection(sheet: Sheet): Block {
   const { vessel } = sheet;
-  const blocks: readonly (readonly [string, object | undefined])[] = [
+  const blocks: readonly (readonly [SettingsKind, object | undefined])[] = [
     ['duty', vessel.duty],
     ['hull', vessel.hull],
     ['certificate', vessel.certificate],
@@ -27,7 +28,7 @@ export function particularsSection(sheet: Sheet): Block {
       groups: blocks.map(([name, block]) => ({
         title: capital(name),
         rows: block
-          ? factRows(block).map((row): Text[] => [
+          ? factRows(block, VESSEL_VOCABULARY[name]).map((row): Text[] => [
               row.label,
               row.written,
               row.si ?? '',

@@ -1,4 +1,5 @@
 import type { Change, Gear, Part, ShaftLine } from '@tailshaft/drivetrain';
+import { blockOf, PLACE_VOCABULARY, SHAFT_MATERIAL } from '@tailshaft/vocabulary';
 import { type Block, type Column, paragraph, type RowGroup, section } from '../document/blocks.js';
 import { lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -80,18 +81,32 @@ const CHANGE_WORDS: Readonly<Record<Change, string>> = {
 
 /** Own facts; of a gear those of the fitted ratio, of an engine those of the used rating. */
 function partRows(part: Part): FactRow[] {
-  const rows = factRows(part, ['ratios', 'ratings']);
+  const vocabulary = PLACE_VOCABULARY[part.role];
+  const rows = factRows(part, vocabulary, ['ratios', 'ratings']);
   if (part.role === 'gear') {
     const gear = part as Gear;
-    if (gear.variant) rows.push(...factRows(gear.variant, gear.ratioUsed ? ['nominalFact'] : []));
+    if (gear.variant)
+      rows.push(
+        ...factRows(
+          gear.variant,
+          blockOf(vocabulary, 'ratios')?.block,
+          gear.ratioUsed ? ['nominalFact'] : [],
+        ),
+      );
     // Ratings of the whole gear count where its fitted ratio has none of its own.
-    if (!gear.variant?.ratings.length) rows.push(...factRows({ ratings: gear.ratings }));
+    if (!gear.variant?.ratings.length) rows.push(...factRows({ ratings: gear.ratings }, vocabulary));
   } else if (part.role === 'engine') {
     const { rating, ratings } = part as Part & { rating?: object; ratings?: readonly object[] };
-    rows.push(...factRows({ ratings: rating ? [rating] : ratings }));
+    rows.push(...factRows({ ratings: rating ? [rating] : ratings }, vocabulary));
   }
   const grade = (part as Part & { grade?: object & { name: string } }).grade;
-  if (grade) rows.push(...factRows(grade).map(row => ({ ...row, label: `${grade.name}: ${row.label}` })));
+  if (grade)
+    rows.push(
+      ...factRows(grade, SHAFT_MATERIAL).map(row => ({
+        ...row,
+        label: `${grade.name}: ${row.label}`,
+      })),
+    );
   return rows;
 }
 

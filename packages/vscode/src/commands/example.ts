@@ -1,3 +1,4 @@
+import type { Hand } from '@tailshaft/drivetrain';
 import * as vscode from 'vscode';
 import { LANGUAGE } from '../session.js';
 
@@ -30,10 +31,10 @@ export class Example {
     const { document } = editor;
     const found = /arrangement proposed[\s\S]*?\bhand (left|right)\b/.exec(document.getText());
     if (!found) return;
-    const [all, hand] = [found[0]!, found[1]!];
+    const [all, hand] = [found[0]!, found[1] as Hand];
     const end = found.index + all.length;
     const range = new vscode.Range(document.positionAt(end - hand.length), document.positionAt(end));
-    const other = hand === 'left' ? 'right' : 'left';
+    const other: Hand = hand === 'left' ? 'right' : 'left';
     if (!isFound(document)) await editor.edit(edit => edit.replace(range, other));
     editor.selection = new vscode.Selection(range.start, range.start);
     editor.revealRange(range, vscode.TextEditorRevealType.InCenter);

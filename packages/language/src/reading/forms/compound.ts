@@ -1,6 +1,6 @@
 import type { Point, Span } from '@tailshaft/drivetrain';
 import { type Datum, type Dimension, findUnit, given, measures, toSI, unitsOf } from '@tailshaft/mechanics';
-import type { ValueKind } from '@tailshaft/vocabulary';
+import { asSpelling, type ValueKind } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
 import { takeNumber } from './number.js';
@@ -23,7 +23,7 @@ export function goesOn(cursor: Cursor, kind: ValueKind): boolean {
   if (!isTok(next)) return false;
   switch (kind.form) {
     case 'point':
-      return next.text === 'at';
+      return asSpelling(next.text) === 'at';
     case 'span':
       return TO.includes(next.text);
     case 'bolts':
@@ -87,10 +87,10 @@ export function takePoint<Y extends Dimension, X extends Dimension>(
   const yOpen = takeOpen(cursor, of);
   const y = yOpen ? undefined : takeQuantity(cursor, property, of);
   if (!y && !yOpen) {
-    if (cursor.takeWords('at') && !takeOpen(cursor, at)) takeQuantity(cursor, `${property}, at`, at);
+    if (cursor.takeJoin('at') && !takeOpen(cursor, at)) takeQuantity(cursor, `${property}, at`, at);
     return undefined;
   }
-  if (!cursor.takeWords('at')) {
+  if (!cursor.takeJoin('at')) {
     const end = cursor.previous!;
     const unit = unitsOf(at)[0];
     return cursor.problem(

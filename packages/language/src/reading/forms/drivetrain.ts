@@ -9,8 +9,8 @@ import { takeWord, wrongToken } from './words.js';
 /** `standard viewed from flywheel`. The view may be absent: then no check takes the word for a fact. */
 export function takeRotation(cursor: Cursor, property: string): Rotation | undefined {
   const word = takeWord(cursor, property, ROTATIONS) as Rotation['word'] | undefined;
-  if (!word || !cursor.takeWords('viewed')) return word && { word };
-  if (!cursor.takeWords('from')) {
+  if (!word || !cursor.takeJoin('viewed')) return word && { word };
+  if (!cursor.takeJoin('from')) {
     cursor.problem(
       'text/value-missing',
       wrongToken(cursor),
@@ -48,7 +48,7 @@ export function takeLayout(cursor: Cursor, property: string): GearLayout | undef
 export function takeBolts(cursor: Cursor, property: string): Bolts | undefined {
   const countOpen = takeOpen(cursor, 'number of bolts');
   const count = countOpen ? undefined : takeNumber(cursor);
-  if ((!count && !countOpen) || !(cursor.takeWords('x') || cursor.take('mark', '×'))) {
+  if ((!count && !countOpen) || !(cursor.takeJoin('x') || cursor.take('mark', '×'))) {
     return cursor.problem(
       'text/value',
       wrongToken(cursor),

@@ -14,7 +14,7 @@ export function takeShaftCriterion(cursor: Cursor, property: string): ShaftCrite
   );
   const formula = SHAFT_FORMULAS.find(([words]) => words === word)?.[1];
   if (!formula) return undefined;
-  const wanted = cursor.takeWords('factor');
+  const wanted = cursor.takeJoin('factor');
   // A factor that is not known is not the default one: nothing is judged by it.
   const open = wanted && takeOpen(cursor, 'factor');
   const factor = wanted && !open ? takeQuantity(cursor, `${property}, factor`, 'number') : undefined;

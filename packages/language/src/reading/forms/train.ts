@@ -15,7 +15,7 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
     return teeth && { name: name.text, teeth: teeth.number };
   };
   const driver = wheel();
-  const driven = driver && cursor.takeWords('with') ? wheel() : undefined;
+  const driven = driver && cursor.takeJoin('with') ? wheel() : undefined;
   if (!driver || !driven || !(driver.teeth > 0) || !(driven.teeth > 0)) {
     return cursor.problem(
       'text/value',
@@ -32,10 +32,10 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
     kind,
   };
   if (cursor.open.length > 0) {
-    if (cursor.takeWords('on')) cursor.takeFreeWord();
+    if (cursor.takeJoin('on')) cursor.takeFreeWord();
     return undefined;
   }
-  if (!cursor.takeWords('on')) return pair;
+  if (!cursor.takeJoin('on')) return pair;
   const carrier = cursor.takeFreeWord();
   if (carrier) return { ...pair, carrier: carrier.text };
   cursor.problem(
@@ -49,7 +49,7 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
 /** `sun with carrier`. */
 export function takeLock(cursor: Cursor, property: string): Lock | undefined {
   const one = cursor.takeFreeWord();
-  const other = one && cursor.takeWords('with') ? cursor.takeFreeWord() : undefined;
+  const other = one && cursor.takeJoin('with') ? cursor.takeFreeWord() : undefined;
   if (one && other && one.text !== other.text) return { one: one.text, other: other.text };
   return cursor.problem(
     'text/value',

@@ -15,7 +15,7 @@ import {
   toSI,
   type Unit,
 } from '@tailshaft/mechanics';
-import { unitsRead } from '@tailshaft/vocabulary';
+import { JOINING, UNKNOWN, unitsRead } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
 import { endlessProblem } from './finite.js';
@@ -29,7 +29,7 @@ export interface UnitRead {
 }
 
 /** Words that go on with a value and are no unit. */
-const JOINING = new Set(['at', 'per', 'x', 'dated', 'unknown']);
+const JOINS: ReadonlySet<string> = new Set([...JOINING, UNKNOWN]);
 
 /** The longest spelling of a unit, in tokens: `kW/(r/min)`. */
 const LONGEST = 6;
@@ -76,7 +76,7 @@ export function takeUnit(
   }
   const next = cursor.peek();
   const spelled = spelledUnit(cursor);
-  if (!spelled && (!isTok(next) || next.kind !== 'word' || JOINING.has(next.text)))
+  if (!spelled && (!isTok(next) || next.kind !== 'word' || JOINS.has(next.text)))
     return concern('no unit', number.end, undefined, usual());
   // A property's first word ends the value, unless it is a unit too (`in`, `t`).
   if (!spelled && cursor.atNextProperty) return concern('no unit', number.end, undefined, usual());
@@ -119,7 +119,7 @@ export function spelledUnit(
   let found: { unit?: Unit; text: string; count: number } | undefined;
   for (let ahead = 0; ahead < LONGEST; ahead++) {
     const token = cursor.peek(ahead);
-    if (!isTok(token) || token.kind === 'string' || JOINING.has(token.text)) break;
+    if (!isTok(token) || token.kind === 'string' || JOINS.has(token.text)) break;
     text += end !== undefined && token.start > end ? ` ${token.text}` : token.text;
     end = token.end;
     const unit = findUnit(text);

@@ -53,7 +53,7 @@ export function takeDate(cursor: Cursor, property: string): string | undefined {
 export function takeSource(cursor: Cursor, property: string): SourceNote | undefined {
   const title = takeText(cursor, property);
   if (title === undefined) return undefined;
-  if (!cursor.takeWords('dated')) return { title };
+  if (!cursor.takeJoin('dated')) return { title };
   if (cursor.takeWords('unknown')) {
     cursor.open.push('date');
     return { title };

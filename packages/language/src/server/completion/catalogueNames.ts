@@ -1,4 +1,5 @@
 import type { CatalogueEntry, GearFacts, RatioVariant } from '@tailshaft/drivetrain';
+import type { EntryKind, Role } from '@tailshaft/vocabulary';
 import { CompletionItemKind, type TextEdit } from 'vscode-languageserver';
 import { catalogueEntry, type EntryTable } from '../../elaborate/catalogue.js';
 import type { Importable } from '../../project/importable.js';
@@ -18,7 +19,7 @@ const MOST_OTHERS = 200;
  * in sight come those of other files of the workspace, which bring their import with them.
  */
 export function entryOffers(
-  role: string,
+  role: EntryKind | Role,
   table: EntryTable,
   line: JudgedLine | undefined,
   others: readonly OtherFile[] = [],
@@ -52,7 +53,11 @@ export function entryOffers(
   ];
 }
 
-function fitsOf(role: string, line: JudgedLine, entries: readonly EntryReading[]): ReadonlyMap<string, Fit> {
+function fitsOf(
+  role: EntryKind | Role,
+  line: JudgedLine,
+  entries: readonly EntryReading[],
+): ReadonlyMap<string, Fit> {
   if (role !== 'gear') return judgeEntries(role, line, entries);
   return judgeGears(
     line,

@@ -1,5 +1,5 @@
 import { type CatalogueEntry, clutchesOf, type GearFacts } from '@tailshaft/drivetrain';
-import { asSpelling, DUTY_CLASSES } from '@tailshaft/vocabulary';
+import { asSpelling, DUTY_CLASSES, type EntryKind, type Role } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { CompletionProvider } from 'langium/lsp';
 import { type CompletionList, type CompletionParams, CompletionTriggerKind } from 'vscode-languageserver';
@@ -164,7 +164,7 @@ export class Completions implements CompletionProvider {
   }
 
   /** Entries of files that this one does not import, as far as they have been read. */
-  private others(role: string, document: LangiumDocument): OtherFile[] {
+  private others(role: EntryKind | Role, document: LangiumDocument): OtherFile[] {
     const { project, shared } = this.services;
     const text = document.textDocument;
     const reading = project.reading(document);

@@ -1,5 +1,6 @@
 import {
   ACTIONS,
+  AHEAD_CLUTCH,
   asSpelling,
   DUTY_MEANINGS,
   HANDS,
@@ -21,7 +22,7 @@ import { keyword, type Offer, value } from './items.js';
 export interface LineNames {
   /** The arrangement revises another: parts are retained, replaced, modified or removed. */
   readonly revising: boolean;
-  readonly entries: (role: string) => Offer[];
+  readonly entries: (role: Role) => Offer[];
   readonly duties: (engine: string | undefined) => readonly string[];
   readonly ratios: (gear: string | undefined) => Offer[];
   readonly clutches: (gear: string | undefined, ratio: string | undefined) => readonly string[];
@@ -43,7 +44,7 @@ export function lineOffers(typed: readonly Token[], names: LineNames): Offer[] {
     const roles = [...ROLES]
       .sort((a, b) => Number(names.present.has(a)) - Number(names.present.has(b)))
       .map(one => keyword(one, statement(one, 'line')?.doc));
-    const others = [keyword('side'), keyword('ahead clutch')];
+    const others = [keyword('side'), keyword(AHEAD_CLUTCH.words)];
     return names.revising ? [...actions, ...roles, ...others] : [...roles, ...others];
   }
   if (acted && words.length === 1) return ROLES.map(one => keyword(one, statement(one, 'line')?.doc));
@@ -88,9 +89,9 @@ function headerOffers(
     if (left('ratio')) offers.push({ ...keyword('ratio'), goOn: true, insert: 'ratio ' });
     if (role === 'gear' && left('ahead'))
       offers.push({
-        ...keyword('ahead clutch'),
+        ...keyword(AHEAD_CLUTCH.words),
         goOn: true,
-        insert: 'ahead clutch ',
+        insert: `${AHEAD_CLUTCH.words} `,
       });
   }
   if (role === 'propeller' && left('hand') && name === undefined)

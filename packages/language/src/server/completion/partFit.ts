@@ -1,18 +1,22 @@
 import type { Engine, EngineFacts, Part, Role, ShaftLine, ShaftMaterial } from '@tailshaft/drivetrain';
 import { given } from '@tailshaft/mechanics';
+import type { EntryKind } from '@tailshaft/vocabulary';
 import { catalogueEntry, materialOf } from '../../elaborate/catalogue.js';
 import type { EntryReading } from '../../reading/document.js';
 import type { JudgedLine } from '../lines.js';
 import { type Fit, fitOf, MOST_TRIALS, tryLine } from './lineTrial.js';
 
+/** Rules that judge a bar by its diameter and strength. */
+const OF_SHAFTS = /^(shafting\/diameter|capacity\/retained-shaft)/;
+
 /** Rules that a part of each role can break where it stands. Gears are tried in each clutch, by a list of their own. */
-const ASKED: Readonly<Record<string, RegExp>> = {
+const ASKED: Readonly<Partial<Record<EntryKind | Role, RegExp>>> = {
   engine: /^(rotation|capacity|interface)\//,
   motor: /^(rotation|capacity)\//,
   transfer: /^(rotation\/|capacity\/transfer|speed\/transfer)/,
   coupling: /^(capacity\/coupling|interface\/damper|shafting\/(coupling|joint|flexible|soft))/,
   propeller: /^(rotation\/(propeller-hand|convertible)|propeller\/|capacity\/retained-propeller)/,
-  'shaft material': /^(shafting\/diameter|capacity\/retained-shaft)/,
+  'shaft material': OF_SHAFTS,
 };
 
 /** To try a propeller is to work out the speed of the vessel: three times the work of any other part. */
@@ -20,7 +24,7 @@ const MOST_PROPELLERS = 40;
 
 /** Puts each entry in the place of the line's own part, keeps what is said of the place, and lets the rules judge it. */
 export function judgeEntries(
-  role: string,
+  role: EntryKind | Role,
   line: JudgedLine,
   entries: readonly EntryReading[],
 ): ReadonlyMap<string, Fit> {
@@ -111,10 +115,10 @@ export function diameterFit(line: JudgedLine, metres: number, written: string): 
     shafts: [made],
     chain: line.line.chain.map(part => (part === shaft ? made : part)),
   };
-  return fitOf(tryLine(line, tried, ASKED['shaft material']!));
+  return fitOf(tryLine(line, tried, OF_SHAFTS));
 }
 
-function dutyOf(line: ShaftLine, role: string): string {
+function dutyOf(line: ShaftLine, role: EntryKind | Role): string {
   const duty = role === 'engine' ? line.engine?.ratedAt?.value : undefined;
   return duty ? `at ${duty}` : '';
 }

@@ -1,6 +1,6 @@
 import { NAMED_QUANTITIES } from '@tailshaft/drivetrain';
 import type { Dimension } from '@tailshaft/mechanics';
-import { ASSUMABLE } from '@tailshaft/vocabulary';
+import { ASSUMABLE, BOUNDS } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
 import type { Offer } from './items.js';
@@ -16,7 +16,7 @@ interface Sentence {
 /** Every requirement that some check verifies: those over a computed quantity, and those with a rule of their own. */
 const REQUIREMENTS: readonly Sentence[] = [
   ...NAMED_QUANTITIES.flatMap(({ name, doc, example, conditions, dimensions }) =>
-    ['at least', 'at most'].flatMap(bound =>
+    BOUNDS.slice(0, 2).flatMap(bound =>
       (conditions.length > 0 ? conditions.map(one => ` at ${one}`) : ['']).map(
         (condition): Sentence => ({
           text: `${name} ${bound} …${condition}`,

@@ -7,16 +7,18 @@ import {
   toSI,
   type Unit,
 } from '@tailshaft/mechanics';
-import type { Row } from '@tailshaft/vocabulary';
 import {
+  asSpelling,
   DUTY_MEANINGS,
   EVIDENCE_KINDS,
+  type Joining,
   LAYOUTS,
   MESH_KINDS,
   OUTPUT_SENSES,
   PILOT_KINDS,
   ROTATIONS,
   type RotationWord,
+  type Row,
   SEEN,
   SHAFT_FORMULAS,
   UNKNOWN,
@@ -93,7 +95,7 @@ export function nextInValue(
         OPEN_VALUE,
       ]);
     case 'source':
-      return words.at(-1) === 'dated'
+      return asSpelling(words.at(-1)) === 'dated'
         ? open([value(known.today, 'today')])
         : { offers: typed.length === 1 ? [keyword('dated')] : [], done: typed.length > 0 };
     case 'rotation':
@@ -126,7 +128,7 @@ export function nextInValue(
                     keyword('on'),
                   )
                 : [],
-            done: typed.length >= 4 && words.at(-1) !== 'on',
+            done: typed.length >= 4 && asSpelling(words.at(-1)) !== 'on',
           };
     case 'lock':
       return typed.length === 1 ? open([keyword('with')]) : { offers: [], done: typed.length >= 3 };
@@ -213,7 +215,7 @@ function span(dimension: Dimension, typed: readonly Token[], partial: Token): Ne
 }
 
 function point(of: Dimension, at: Dimension, typed: readonly Token[], partial: Token): NextInValue {
-  const joint = typed.findIndex(token => token.text === 'at');
+  const joint = typed.findIndex(token => asSpelling(token.text) === 'at');
   if (joint >= 0) {
     const rest = quantity(at, typed.slice(joint + 1), partial);
     return rest.offers.length === 1 && rest.offers[0] === OPEN_VALUE ? { offers: [], done: false } : rest;
@@ -231,9 +233,10 @@ const ROTATION_NOTES: Readonly<Partial<Record<RotationWord, string>>> = {
 function rotation(words: readonly string[]): NextInValue {
   if (words.length === 0)
     return open([...ROTATIONS.map(word => value(word, ROTATION_NOTES[word])), OPEN_VALUE]);
-  if (words.at(-1) === 'from') return open(VIEWS.map(view => value(view)));
-  if (words.at(-1) === 'viewed') return open([keyword('from')]);
-  if (words.includes('from') || words[0] === 'either') return { offers: [], done: true };
+  if ((words.at(-1) as Joining) === 'from') return open(VIEWS.map(view => value(view)));
+  if ((words.at(-1) as Joining) === 'viewed') return open([keyword('from')]);
+  if ((words as readonly Joining[]).includes('from') || words[0] === 'either')
+    return { offers: [], done: true };
   return { offers: VIEWS.map(view => value(`viewed from ${view}`)), done: true };
 }
 

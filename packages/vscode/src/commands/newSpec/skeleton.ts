@@ -1,3 +1,5 @@
+import type { Spelling } from '@tailshaft/vocabulary';
+
 /** What the author of a new spec has said so far. */
 export interface Wanted {
   readonly lines: 'single' | 'twin';
@@ -95,7 +97,7 @@ function wholeLine(side: string, when: string, places: Places, named: (name: str
     `      gear ${named(`Gear-${when}`)} ratio ${open()} ahead clutch ${open()}`,
     `      shaft { material ${open()}  diameter ${open()} }`,
     '      propeller {',
-    ...['hand', 'blades', 'diameter', 'pitch', 'area ratio', 'material'].map(
+    ...(['hand', 'blades', 'diameter', 'pitch', 'area ratio', 'material'] satisfies Spelling[]).map(
       words => `        ${words} ${open()}`,
     ),
     '      }',
@@ -111,7 +113,7 @@ function catalogueLines({ job }: Wanted, places: Places): string[] {
 
 function engineLines(name: string, places: Places): string[] {
   const { open } = places;
-  const facts = (indent: string, ...words: readonly string[]) =>
+  const facts = (indent: string, ...words: readonly Spelling[]) =>
     words.map(one => `${indent}${one} ${open()}`);
   return [
     '',
@@ -127,7 +129,7 @@ function engineLines(name: string, places: Places): string[] {
 
 function gearLines(name: string, places: Places): string[] {
   const { open } = places;
-  const facts = (...words: readonly string[]) => words.map(one => `  ${one} ${open()}`);
+  const facts = (...words: readonly Spelling[]) => words.map(one => `  ${one} ${open()}`);
   return [
     '',
     `gear ${places.name(name)} "${places.free('what it is')}" {`,
