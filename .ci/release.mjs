@@ -36,7 +36,7 @@ const sums = ['tailshaft.vsix', archive].map(
 writeFileSync(join(into, 'SHA256SUMS'), `${sums.join('\n')}\n`);
 console.log(sums.join('\n'));
 
-/** The archive of the command line: its bundle, schemas and licences, and a manifest that asks for nothing else. */
+/** The archive of the command line: its bundles, types, schemas and licences, and a manifest that asks for nothing else. */
 function packed() {
   const stage = mkdtempSync(join(tmpdir(), 'tailshaft-release-'));
   try {
@@ -44,11 +44,11 @@ function packed() {
     for (const name of ['dist', 'schema']) cpSync(from(name), join(stage, name), { recursive: true });
     cpSync(join(home, 'LICENSE'), join(stage, 'LICENSE'));
     cpSync(join(home, 'README.md'), join(stage, 'README.md'));
-    const { name, version, description, license, bin, files } = JSON.parse(
+    const { name, version, description, license, bin, types, exports, files } = JSON.parse(
       readFileSync(from('package.json'), 'utf8'),
     );
     const { engines } = JSON.parse(readFileSync(join(home, 'package.json'), 'utf8'));
-    const manifest = { name, version, description, license, bin, files, engines };
+    const manifest = { name, version, description, license, bin, types, exports, files, engines };
     writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
     // Who may read a file in a checkout depends on who made it.
     for (const file of readdirSync(stage, { recursive: true, withFileTypes: true }))

@@ -47,6 +47,8 @@ function tryCommandLine(archive) {
   ])
     expect(`the npm archive holds ${name}`, existsSync(join(home, name)));
   writeFileSync(join(folder, 'spec.shaft'), SPEC);
+  tryGlobally(archive, folder);
+  tryLibrary(folder);
   for (const [words, status, says] of [
     [['--version'], 0, /^tailshaft \d/],
     [['check', 'spec.shaft'], 1, /has no unit/],
@@ -61,6 +63,32 @@ function tryCommandLine(archive) {
       answer.stdout + answer.stderr,
     );
   }
+}
+
+/** On the search path of everybody, and for one run. */
+function tryGlobally(archive, folder) {
+  const prefix = join(empty, 'global');
+  const quiet = ['--offline', '--no-audit', '--no-fund'];
+  const installed = inFolder(folder, 'npm', ['install', '--global', '--prefix', prefix, ...quiet, archive]);
+  expect('npm install --global', installed.status === 0, installed.stderr);
+  const bin = process.platform === 'win32' ? prefix : join(prefix, 'bin');
+  for (const [what, program, words] of [
+    ['tailshaft, installed for all', join(bin, 'tailshaft'), []],
+    ['npx', 'npx', ['--yes', '--offline', '--package', archive, 'tailshaft']],
+  ]) {
+    const answer = inFolder(join(empty, 'global'), program, [...words, 'check', join(folder, 'spec.shaft')]);
+    expect(what, answer.status === 1 && /has no unit/.test(answer.stdout), answer.stdout + answer.stderr);
+  }
+}
+
+/** What other programs import, with its types. */
+function tryLibrary(folder) {
+  const script = `import { check, version } from 'tailshaft';
+const { files } = await check(${JSON.stringify(SPEC)});
+console.log(version, files[0].findings[0].message);`;
+  const answer = inFolder(folder, process.execPath, ['--input-type=module', '--eval', script]);
+  expect('import tailshaft', answer.status === 0 && /has no unit/.test(answer.stdout), answer.stderr);
+  expect('its types', existsSync(join(folder, 'node_modules/tailshaft/dist/index.d.ts')));
 }
 
 async function tryExtension(archive) {

@@ -1,17 +1,54 @@
-import { chmod, cp, mkdir, readFile, rename, rm } from 'node:fs/promises';
+import { chmod, cp, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { writeNotices } from '../../.ci/notices.mjs';
 
 const here = path => fileURLToPath(new URL(path, import.meta.url));
 const { version } = JSON.parse(await readFile(here('package.json'), 'utf8'));
+/** The examples of the rules are for the manual, which the library leaves out. */
+const withoutExamples = {
+  name: 'without-examples',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /[\\/]drivetrain[\\/]src[\\/]rules[\\/]examples\.ts$/ }, async ({ path }) => ({
+      contents: await readFile(path.replace(/examples\.ts$/, 'no-examples.ts'), 'utf8'),
+      loader: 'ts',
+    })),
+};
 await mkdir(here('dist'), { recursive: true });
 
 /** One file that needs nothing but Node: all packages, the parser library and the language server are in it. */
 const command = await bundled('src/main.ts', 'tailshaft.cjs');
 /** The tools for agents bring a protocol library along that nobody else needs. */
 const tools = await bundled('src/tools/main.ts', 'tools.cjs');
-writeNotices([command, tools], here('dist'), { name: 'tailshaft', version });
+/** What other programs import, in Node and in browsers: it takes nothing of either. */
+const library = await libraryBundle();
+writeNotices([command, tools, library], here('dist'), { name: 'tailshaft', version });
+
+async function libraryBundle() {
+  const beside = here(`dist/.${process.pid}-index.mjs`);
+  const { metafile } = await build({
+    metafile: true,
+    entryPoints: [here('src/library/index.ts')],
+    outfile: beside,
+    bundle: true,
+    platform: 'browser',
+    mainFields: ['browser', 'module', 'main'],
+    target: 'es2022',
+    format: 'esm',
+    minify: true,
+    legalComments: 'none',
+    logLevel: 'warning',
+    define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
+    inject: [here('../language/scripts/group-by.mjs')],
+    plugins: [withoutExamples],
+  });
+  await rename(beside, here('dist/index.mjs'));
+  const api = await readFile(here('src/library/api.ts'), 'utf8');
+  const names = /interface Library \{([\s\S]*?)\n\}/.exec(api)[1].matchAll(/^ {2}readonly (\w+):/gm);
+  const values = [...names].map(([, name]) => `export declare const ${name}: Library['${name}'];`);
+  await writeFile(here('dist/index.d.ts'), `${api}\n${values.join('\n')}\n`);
+  return metafile;
+}
 
 async function bundled(entry, name) {
   // Whoever runs the old one meanwhile never meets half of the new one.

@@ -17,6 +17,7 @@ import { comparisonJson } from '../report/compare-json.js';
 import { comparisonText, summaryText } from '../report/compare-text.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { isRevision, mergeBaseOf, RevisionFiles, repositoryOf, STAGED } from '../specs/git-files.js';
+import { isPattern, patternBase } from '../specs/pattern.js';
 import { decodeSpec } from '../specs/read-text.js';
 import { comparable, judgedOf, type NamedSet, unread } from '../specs/spec-set.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
@@ -244,14 +245,18 @@ async function setOnDisk(io: Io, given: Given, path: string): Promise<NamedSet> 
   const { paths, links } = await findSpecs([path], io.cwd);
   if (links.length > 0) io.complain(linksTold(links));
   const specs = new Specs(optionsOf(io, given));
-  return { label: path, base: resolve(io.cwd, path), ...(await checkAll(io, specs, paths)) };
+  return {
+    label: path,
+    below: below(resolve(io.cwd, isPattern(path) ? patternBase(path) : path)),
+    ...(await checkAll(io, specs, paths)),
+  };
 }
 
 async function setOfStdin(io: Io, given: Given): Promise<NamedSet> {
   const path = resolve(io.cwd, textOf(given, 'stdin-name') ?? 'stdin.shaft');
   const specs = new Specs(optionsOf(io, given));
   const text = decodeSpec(await io.readStdin(), 'standard input');
-  return { label: '-', base: path, specs: [await specs.checkText(path, text)], refused: [] };
+  return { label: '-', below: below(path), specs: [await specs.checkText(path, text)], refused: [] };
 }
 
 async function setOfRevision(
@@ -266,7 +271,7 @@ async function setOfRevision(
   const paths = files.specsUnder(path);
   if (paths.length === 0)
     throw new CannotRun(`at ${revision} there is no spec in ${shownPath(path, io.cwd)}`);
-  return { label: revision, base: path, ...(await checkAll(io, specs, paths)) };
+  return { label: revision, below: below(path), ...(await checkAll(io, specs, paths)) };
 }
 
 async function checkAll(io: Io, specs: Specs, paths: readonly string[]) {
@@ -284,6 +289,11 @@ async function checkAll(io: Io, specs: Specs, paths: readonly string[]) {
   }
   io.progress('');
   return { specs: checked, refused };
+}
+
+/** What a spec is called below the folder or file that was named. */
+function below(base: string): (path: string) => string {
+  return path => relative(base, path);
 }
 
 function optionsOf(io: Io, given: Given) {

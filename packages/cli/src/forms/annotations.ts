@@ -1,5 +1,5 @@
 import type { Finding } from '@tailshaft/language';
-import { isKnown, type Judged } from '../report/baseline.js';
+import { isKnown, type Judged } from '../report/judged.js';
 import { gravestFirst, severityOf } from '../report/severity.js';
 import type { Specs } from '../specs/specs.js';
 import { count } from '../terminal/layout.js';

@@ -1,6 +1,6 @@
 import type { Finding } from '@tailshaft/language';
-import type { Judged } from '../report/baseline.js';
 import { identitiesOf } from '../report/identity.js';
+import type { Judged } from '../report/judged.js';
 import { gravestFirst, severityOf } from '../report/severity.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import { jsonText } from '../terminal/visible.js';

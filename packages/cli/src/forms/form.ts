@@ -1,4 +1,4 @@
-import type { Judged } from '../report/baseline.js';
+import type { Judged } from '../report/judged.js';
 import type { Tally } from '../report/tally.js';
 
 /** What a whole run came to. */

@@ -1,5 +1,5 @@
-import type { Judged } from '../report/baseline.js';
 import { checkJson, questionJson, specJson } from '../report/check-json.js';
+import type { Judged } from '../report/judged.js';
 import { OpenQuestions } from '../report/open-questions.js';
 import type { Specs } from '../specs/specs.js';
 import { jsonText } from '../terminal/visible.js';

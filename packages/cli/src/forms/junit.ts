@@ -1,6 +1,6 @@
 import type { Verdict } from '@tailshaft/drivetrain';
 import { everyFinding } from '@tailshaft/language';
-import { isKnown, type Judged } from '../report/baseline.js';
+import { isKnown, type Judged } from '../report/judged.js';
 import { severityOf } from '../report/severity.js';
 import type { Form } from './form.js';
 

@@ -1,7 +1,7 @@
 import { findRule, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding, Place } from '@tailshaft/language';
-import type { Judged, Standing } from '../report/baseline.js';
 import { identitiesOf, identityOf } from '../report/identity.js';
+import type { Judged, Standing } from '../report/judged.js';
 import { severityOf } from '../report/severity.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import { jsonText } from '../terminal/visible.js';

@@ -2,21 +2,8 @@ import { everyFinding, type Finding } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import { identitiesOf, marginOf } from './identity.js';
+import type { Standing } from './judged.js';
 import { SEVERITIES, type Severity, severityOf } from './severity.js';
-
-/** How a finding stands to the baseline. One that is known and got worse is told as a new one is. */
-export type Standing = 'new' | 'worse' | 'known';
-
-/** A judged file, with how each of its findings stands to the baseline, where there is one. */
-export interface Judged {
-  readonly spec: CheckedSpec;
-  readonly standings?: ReadonlyMap<Finding, Standing>;
-}
-
-/** Whether a finding was there when the baseline was written, and has become no worse since. */
-export function isKnown({ standings }: Judged, finding: Finding): boolean {
-  return standings?.get(finding) === 'known';
-}
 
 interface Known {
   readonly id: string;

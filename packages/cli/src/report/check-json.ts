@@ -1,19 +1,20 @@
 import { countsOf, silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding, Place } from '@tailshaft/language';
 import { formatValue, type Value } from '@tailshaft/mechanics';
-import type { CheckedSpec, Specs, Spot } from '../specs/specs.js';
+import type { CheckedSpec } from '../specs/specs.js';
+import type { Spot, Spots } from '../specs/spot.js';
 import { VERSION } from '../version.js';
-import type { Standing } from './baseline.js';
 import { CAUTION } from './cautions.js';
+import type { Standing } from './judged.js';
 import type { Question } from './open-questions.js';
 import { gravestFirst, severityOf } from './severity.js';
 import type { Tally } from './tally.js';
 
 /** Grows by one when a reader of the old form would misread the new one. */
-export const FORM = 1;
+export const FORM = 1 as const;
 
 /** One file as the schema `check.schema.json` has it. */
-export function specJson(specs: Specs, spec: CheckedSpec, standings?: ReadonlyMap<Finding, Standing>) {
+export function specJson(specs: Spots, spec: CheckedSpec, standings?: ReadonlyMap<Finding, Standing>) {
   return {
     path: spec.shown,
     findings: [...spec.findings].sort(gravestFirst).map(one => findingJson(specs, one, standings?.get(one))),
@@ -40,22 +41,22 @@ export function specJson(specs: Specs, spec: CheckedSpec, standings?: ReadonlyMa
   };
 }
 
-export function checkJson(
-  files: readonly object[],
+export function checkJson<F extends object, Q extends object>(
+  files: readonly F[],
   failures: readonly string[],
   tally: Tally,
   today: string,
-  openQuestions: readonly object[],
+  openQuestions: readonly Q[],
 ) {
   const { smallest, ...numbers } = tally;
   return {
     form: FORM,
-    program: 'tailshaft',
+    program: 'tailshaft' as const,
     version: VERSION,
     today,
     summary: {
       ...numbers,
-      ...(smallest
+      ...(smallest?.margin !== undefined
         ? { smallestMargin: { rule: smallest.rule, subject: smallest.subject, margin: smallest.margin } }
         : {}),
     },
@@ -66,14 +67,14 @@ export function checkJson(
   };
 }
 
-function findingJson(specs: Specs, finding: Finding, baseline: Standing | undefined) {
+function findingJson(specs: Spots, finding: Finding, baseline: Standing | undefined) {
   return {
     code: finding.code,
     severity: severityOf(finding),
     message: finding.message,
     ...placeJson(specs, finding.place),
     ...(finding.verdict ? { subject: finding.verdict.subject } : {}),
-    ...(finding.verdict?.asFound ? { asFound: true } : {}),
+    ...(finding.verdict?.asFound ? { asFound: true as const } : {}),
     ...(baseline ? { baseline } : {}),
     related: finding.related.map(one => ({ message: one.message, ...placeJson(specs, one.place) })),
     waysOut: [
@@ -85,7 +86,7 @@ function findingJson(specs: Specs, finding: Finding, baseline: Standing | undefi
 }
 
 /** A finding that is told under another of the same cause. */
-function foldedJson(specs: Specs, finding: Finding) {
+function foldedJson(specs: Spots, finding: Finding) {
   return {
     code: finding.code,
     severity: severityOf(finding),
@@ -100,14 +101,14 @@ export function questionJson({ what, property, spot, written, waiting }: Questio
   return { what, property, written, checks: [...waiting], ...(spot ? spotJson(spot) : {}) };
 }
 
-export function verdictJson(specs: Specs, verdict: Verdict) {
+export function verdictJson(specs: Spots, verdict: Verdict) {
   const { capacity, demand, margin, criterion, criterionChosenBy } = verdict;
   return {
     rule: verdict.rule,
     subject: verdict.subject,
     outcome: verdict.outcome,
     severity: verdict.severity,
-    ...(verdict.asFound ? { asFound: true } : {}),
+    ...(verdict.asFound ? { asFound: true as const } : {}),
     message: verdict.message,
     ...(criterion ? { criterion } : {}),
     ...(criterionChosenBy ? { criterionChosenBy } : {}),
@@ -135,7 +136,7 @@ function valueJson(value: Value) {
 }
 
 /** Lines and columns from 1, columns in UTF-16 code units; the end stands behind the last one. */
-export function placeJson(specs: Specs, place: Place) {
+export function placeJson(specs: Spots, place: Place) {
   const spot = specs.spot(place);
   return spot ? spotJson(spot) : {};
 }

@@ -16,13 +16,13 @@ import type { Value } from '@tailshaft/mechanics';
 import { VERSION } from '../version.js';
 
 /** Grows by one when a reader of the old form would misread the new one. */
-export const FORM = 1;
+export const FORM = 1 as const;
 
 /** A comparison as the schema `compare.schema.json` has it. */
 export function comparisonJson(before: string, after: string, comparison: Comparison, marginLost: number) {
   return {
     form: FORM,
-    program: 'tailshaft',
+    program: 'tailshaft' as const,
     version: VERSION,
     before,
     after,

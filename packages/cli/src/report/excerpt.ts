@@ -1,4 +1,4 @@
-import type { Spot } from '../specs/specs.js';
+import type { Spot } from '../specs/spot.js';
 import { visible } from '../terminal/visible.js';
 
 /** Widest stretch of a source line that is shown. */

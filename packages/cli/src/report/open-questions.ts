@@ -1,6 +1,7 @@
 import type { Missing, Verdict } from '@tailshaft/drivetrain';
 import { type Place, waitsForText } from '@tailshaft/language';
-import type { CheckedSpec, Specs, Spot } from '../specs/specs.js';
+import type { CheckedSpec } from '../specs/specs.js';
+import type { Spot, Spots } from '../specs/spot.js';
 import type { Io } from '../terminal/io.js';
 import { count, wrapped } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
@@ -32,7 +33,7 @@ export class OpenQuestions {
   private checks = 0;
   private readonly files = new Set<string>();
 
-  add(specs: Specs, spec: CheckedSpec): void {
+  add(specs: Spots, spec: CheckedSpec): void {
     this.files.add(spec.shown);
     for (const judged of spec.check.vessels)
       for (const verdict of judged.verdicts)
@@ -70,7 +71,7 @@ export class OpenQuestions {
     return this.files.size === 1 && this.files.has(shown) ? `, line ${line}` : `, ${shown}:${line}`;
   }
 
-  private take(specs: Specs, spec: CheckedSpec, verdict: Verdict, of: string, behindText: boolean): void {
+  private take(specs: Spots, spec: CheckedSpec, verdict: Verdict, of: string, behindText: boolean): void {
     // What is not known of the vessel as found is asked for by the proposals that rest on it.
     if (verdict.outcome !== 'cannot tell' || verdict.asFound) return;
     this.checks += 1;
@@ -85,7 +86,7 @@ export class OpenQuestions {
     } else for (const gap of verdict.missing) this.ask(specs, verdict, gap, of);
   }
 
-  private ask(specs: Specs, verdict: Verdict, gap: Missing, of: string): void {
+  private ask(specs: Spots, verdict: Verdict, gap: Missing, of: string): void {
     const place = (gap.at ?? gap.host) as Place;
     const key = `${place.uri} ${place.start} ${place.end} ${gap.property}`;
     let asked = this.byDatum.get(key);

@@ -1,6 +1,6 @@
 import { countsOf, type Outcome, type Verdict } from '@tailshaft/drivetrain';
 import type { CheckedSpec } from '../specs/specs.js';
-import { isKnown, type Judged } from './baseline.js';
+import { isKnown, type Judged } from './judged.js';
 import { severityOf } from './severity.js';
 
 /** What a check came to, in numbers. */

@@ -1,4 +1,3 @@
-import { relative } from 'node:path';
 import {
   type Judged,
   type KnownEntry,
@@ -15,8 +14,8 @@ import type { CheckedSpec } from './specs.js';
 export interface NamedSet {
   readonly label: string;
   readonly specs: readonly CheckedSpec[];
-  /** The folder or file that was named: specs go by their path below it. */
-  readonly base: string;
+  /** The path of a spec below the folder or file that was named: specs go by it. */
+  readonly below: (path: string) => string;
   /** Specs that could not be opened at all, in a sentence each. */
   readonly refused: readonly string[];
 }
@@ -65,11 +64,11 @@ function doubled({ specs }: NamedSet): string[] {
 }
 
 function setOf(set: NamedSet, shared: ReadonlySet<string>): SpecSet {
-  const { specs, base } = set;
+  const { specs, below } = set;
   const vessels = specs.flatMap(spec =>
     spec.check.vessels.map(one => {
       const { name } = one.vessel;
-      const file = relative(base, spec.path);
+      const file = below(spec.path);
       return judgedOf(one, shared.has(name) ? `${name} (${file || spec.shown})` : undefined, file);
     }),
   );

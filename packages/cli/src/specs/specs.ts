@@ -12,6 +12,7 @@ import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI
 import { CannotRun, reasonOf } from '../cannot-run.js';
 import { rootOf, shownPath } from './find.js';
 import { readSpec } from './read-text.js';
+import { type Spot, type Spots, spotIn } from './spot.js';
 
 /** A spec file with everything judged of it. */
 export interface CheckedSpec {
@@ -20,19 +21,6 @@ export interface CheckedSpec {
   readonly shown: string;
   readonly check: FileCheck;
   readonly findings: readonly Finding[];
-}
-
-/** A stretch of text as people count: lines and columns from 1. */
-export interface Spot {
-  readonly shown: string;
-  readonly line: number;
-  readonly column: number;
-  readonly endLine: number;
-  readonly endColumn: number;
-  readonly start: number;
-  readonly end: number;
-  /** The whole first line. */
-  readonly text: string;
 }
 
 export interface SpecsOptions {
@@ -47,7 +35,7 @@ export interface SpecsOptions {
 }
 
 /** Opens and judges specs, each file once. */
-export class Specs {
+export class Specs implements Spots {
   private readonly core;
 
   constructor(private readonly options: SpecsOptions) {
@@ -93,24 +81,8 @@ export class Specs {
 
   /** Lines and columns of a place in any file that was read. */
   spot(place: Place): Spot | undefined {
-    const uri = URI.parse(place.uri);
-    const text = this.core.shared.workspace.LangiumDocuments.getDocument(uri)?.textDocument;
-    if (!text) return undefined;
-    const [start, end] = [text.positionAt(place.start), text.positionAt(Math.max(place.start, place.end))];
-    const line = text.getText({
-      start: { line: start.line, character: 0 },
-      end: { line: start.line + 1, character: 0 },
-    });
-    return {
-      shown: shownPath(uri.fsPath, this.options.cwd),
-      line: start.line + 1,
-      column: start.character + 1,
-      endLine: end.line + 1,
-      endColumn: end.character + 1,
-      start: place.start,
-      end: place.end,
-      text: line.replace(/[\r\n]+$/, ''),
-    };
+    const documents = this.core.shared.workspace.LangiumDocuments;
+    return spotIn(documents, place, uri => shownPath(uri.fsPath, this.options.cwd));
   }
 
   private rootAround(path: string): string {
