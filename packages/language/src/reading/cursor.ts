@@ -60,7 +60,12 @@ export class Cursor {
   }
 
   get atNextProperty(): boolean {
-    return this.beginsProperty(this.index);
+    return this.beginsAt(0);
+  }
+
+  /** Whether a property begins so many atoms ahead. */
+  beginsAt(ahead: number): boolean {
+    return this.beginsProperty(this.index + ahead);
   }
 
   /** The line whose end bounds the value moves on to where the next atom stands. */

@@ -1,5 +1,6 @@
 import type { Fact } from '@tailshaft/drivetrain';
 import {
+  type BlockRow,
   ENTRY_VOCABULARY,
   PLACE_VOCABULARY,
   type Row,
@@ -25,17 +26,39 @@ export function readLine(vocabulary: Vocabulary, text: string) {
   return { reading, fact: reading.facts[0]?.fact as Fact<unknown> | undefined };
 }
 
-/** Every row of every block once, with the words that lead to it. */
-export function everyRow(): (readonly [path: string, Vocabulary, Row])[] {
+type Wrap = (facts: string) => string;
+
+/** Every row of every block once, with the words that lead to it, and a text around facts of that block. */
+export function everyRow(): (readonly [path: string, Vocabulary, Row, around: Wrap])[] {
   const seen = new Set<Vocabulary>();
-  const found: (readonly [string, Vocabulary, Row])[] = [];
-  const visit = (path: string, vocabulary: Vocabulary): void => {
+  const found: (readonly [string, Vocabulary, Row, Wrap])[] = [];
+  const visit = (path: string, vocabulary: Vocabulary, around: Wrap): void => {
     if (seen.has(vocabulary)) return;
     seen.add(vocabulary);
-    for (const row of vocabulary.rows) found.push([`${path}: ${row.words}`, vocabulary, row]);
-    for (const one of vocabulary.blocks) visit(`${path} ${one.words}`, one.block);
+    for (const row of vocabulary.rows) found.push([`${path}: ${row.words}`, vocabulary, row, around]);
+    for (const one of vocabulary.blocks)
+      visit(`${path} ${one.words}`, one.block, facts => around(`${one.words}${headOf(one)} {\n${facts}\n}`));
   };
-  for (const table of [ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY])
-    for (const [kind, vocabulary] of Object.entries(table)) visit(kind, vocabulary);
+  for (const [kind, vocabulary] of Object.entries(ENTRY_VOCABULARY))
+    visit(kind, vocabulary, facts => `${kind} N {\n${facts}\n}\n`);
+  for (const [role, vocabulary] of Object.entries(PLACE_VOCABULARY))
+    visit(role, vocabulary, facts =>
+      inVessel(`arrangement a {\nshaftline Port {\n${role} {\n${facts}\n}\n}\n}`),
+    );
+  for (const [kind, vocabulary] of Object.entries(VESSEL_VOCABULARY)) {
+    const heads: Readonly<Record<string, string>> = { duty: ' medium', hull: ' planing', trial: ' "t"' };
+    visit(kind, vocabulary, facts => inVessel(`${kind}${heads[kind] ?? ''} {\n${facts}\n}`));
+  }
   return found;
+}
+
+const inVessel: Wrap = members => `vessel V {\n${members}\n}\n`;
+
+/** What a block may be headed by. */
+function headOf({ head }: BlockRow): string {
+  if (!head) return '';
+  const { kind } = head;
+  if (kind.form === 'word') return ` ${kind.words[0]}`;
+  if (kind.form === 'ratio') return ' 2:1';
+  return kind.form === 'quantity' ? ' 2' : ' A';
 }

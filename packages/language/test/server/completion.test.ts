@@ -116,7 +116,7 @@ describe('completion of values', () => {
       `"standard, opposite, clockwise, counter-clockwise, either, either by pump index, unknown"`,
     );
     expect(await labels(typing('viewed from flywheel', 'viewed from '))).toBe(
-      'flywheel, front, aft, forward',
+      'flywheel, front, aft, forward, unknown',
     );
   });
   it('puts the hand that the line needs first', async () => {

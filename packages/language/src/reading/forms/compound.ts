@@ -1,37 +1,50 @@
 import type { Point, Span } from '@tailshaft/drivetrain';
 import { type Datum, type Dimension, findUnit, given, measures, toSI, unitsOf } from '@tailshaft/mechanics';
-import { asSpelling, type ValueKind } from '@tailshaft/vocabulary';
+import { asSpelling, PILOT_KINDS, UNKNOWN, type ValueKind } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
 import { takeNumber } from './number.js';
+import { isUnitOf, takeOpen } from './open.js';
 import { missingNumber, takeQuantity } from './quantity.js';
 import { symbolOf } from './symbol.js';
 
 /** Marks between the two ends of a range. */
 const TO = ['..', '…', '–', '—'];
 
-/** `unknown` for a part of a compound value: noted, so that the whole is an open question and the rest is kept. */
-export function takeOpen(cursor: Cursor, part: string): boolean {
-  if (!cursor.takeWords('unknown')) return false;
-  cursor.open.push(part);
-  return true;
-}
-
 /** Whether `unknown`, which stands here, is only the first part of a value of this form. */
 export function goesOn(cursor: Cursor, kind: ValueKind): boolean {
   const next = cursor.peek(1);
   if (!isTok(next)) return false;
+  const own = !cursor.beginsAt(1);
   switch (kind.form) {
+    case 'quantity':
+      return own && isUnitOf(next, kind.dimension);
+    case 'ratio':
+      return own && kind.slope === true && isUnitOf(next, 'ratio');
+    case 'layout':
+      return next.kind === 'number' || next.text === UNKNOWN;
+    case 'mesh':
+      return next.kind === 'number' || next.text === UNKNOWN;
+    case 'lock':
+      return next.text === 'with';
+    case 'shaft criterion':
+      return next.text === 'factor';
+    case 'source':
+      return asSpelling(next.text) === 'dated';
     case 'point':
-      return asSpelling(next.text) === 'at';
+      return asSpelling(next.text) === 'at' || (own && isUnitOf(next, kind.of));
     case 'span':
-      return TO.includes(next.text);
+      return TO.includes(next.text) || (own && isUnitOf(next, kind.dimension));
     case 'bolts':
       return next.text === 'x' || next.text === '×';
     case 'pilot':
-      return next.text === 'male' || next.text === 'female';
+      return (
+        next.text === UNKNOWN ||
+        (PILOT_KINDS as readonly string[]).includes(next.text) ||
+        (own && isUnitOf(next, 'length'))
+      );
     case 'per year':
-      return next.text === 'per';
+      return next.text === 'per' || next.text === 'h';
     case 'rotation':
       return next.text === 'viewed';
     case 'output sense':
@@ -63,7 +76,7 @@ export function takeSpan<D extends Dimension>(
       `"${property}" is a range: write both ends with two dots between, as in "20 .. 24 bar".`,
     );
   }
-  if (takeOpen(cursor, 'high end')) return undefined;
+  if (takeOpen(cursor, 'high end', dimension)) return undefined;
   const high = takeQuantity(cursor, property, dimension, datum);
   if (lowOpen && high) cursor.known = { high };
   if (!high || !low || low.refused) return undefined;
@@ -84,10 +97,10 @@ export function takePoint<Y extends Dimension, X extends Dimension>(
   of: Y,
   at: X,
 ): Point<Y, X> | undefined {
-  const yOpen = takeOpen(cursor, of);
+  const yOpen = takeOpen(cursor, of, of);
   const y = yOpen ? undefined : takeQuantity(cursor, property, of);
   if (!y && !yOpen) {
-    if (cursor.takeJoin('at') && !takeOpen(cursor, at)) takeQuantity(cursor, `${property}, at`, at);
+    if (cursor.takeJoin('at') && !takeOpen(cursor, at, at)) takeQuantity(cursor, `${property}, at`, at);
     return undefined;
   }
   if (!cursor.takeJoin('at')) {
@@ -99,7 +112,7 @@ export function takePoint<Y extends Dimension, X extends Dimension>(
       `"${property} ${y?.written ?? 'unknown'}" does not say at what ${at}: write it as "${property} ${y?.written ?? 'unknown'} at ${unit ? `100 ${unit.symbol}` : '1'}".`,
     );
   }
-  const xOpen = takeOpen(cursor, at);
+  const xOpen = takeOpen(cursor, at, at);
   const x = xOpen ? undefined : takeQuantity(cursor, `${property}, at`, at);
   if (y && x) return { y, x };
   if (yOpen || xOpen) cursor.known = { ...(y ? { y } : {}), ...(x ? { x } : {}) };

@@ -2,6 +2,7 @@ import { type Datum, type Dimension, findUnit, given, toSI, unitsOf, type Value 
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
 import { type NumberRead, takeNumber } from './number.js';
+import { takeOpen } from './open.js';
 import { symbolOf } from './symbol.js';
 import { takeUnit } from './unit.js';
 
@@ -12,6 +13,7 @@ export function takeQuantity<D extends Dimension>(
   dimension: D,
   datum?: Datum,
 ): Value<D> | undefined {
+  if (takeOpen(cursor, dimension, dimension)) return undefined;
   const number = takeNumber(cursor);
   if (!number) return missingNumber(cursor, property, dimension);
   if (dimension === 'number' || dimension === 'ratio') return takePlain(cursor, property, dimension, number);
@@ -70,8 +72,9 @@ const INCHES = ['in', 'inch', 'inches', '″'];
 
 /** `1500 per year`, `1500 h per year`. */
 export function takePerYear(cursor: Cursor, property: string): Value<'number'> | undefined {
-  if (cursor.takeWords('unknown per year')) {
-    cursor.open.push('number');
+  if (takeOpen(cursor, 'number')) {
+    cursor.take('word', 'h');
+    cursor.takeWords('per year');
     return undefined;
   }
   const number = takeNumber(cursor);
@@ -96,6 +99,7 @@ export function takePerYear(cursor: Cursor, property: string): Value<'number'> |
 
 /** `2.04:1`; of a taper `3/4 in/ft` too. */
 export function takeRatio(cursor: Cursor, property: string, slope = false): Value<'ratio'> | undefined {
+  if (takeOpen(cursor, 'ratio', 'ratio')) return undefined;
   const token = cursor.take('ratio');
   if (token) {
     const [over, under] = token.text.split(':').map(Number) as [number, number];

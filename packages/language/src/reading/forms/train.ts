@@ -1,15 +1,17 @@
 import type { Lock, Mesh } from '@tailshaft/drivetrain';
-import { MESH_KINDS } from '@tailshaft/vocabulary';
+import { MESH_KINDS, UNKNOWN } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
-import { takeOpen } from './compound.js';
+import { isTok } from '../token.js';
 import { takeNumber } from './number.js';
+import { takeOpen } from './open.js';
 import { wrongToken } from './words.js';
 
 /** `A 23 with B 47 internal`, `sun 30 with planet 20 on carrier`. */
 export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
   const wheel = () => {
-    const name = cursor.take('word');
-    if (name && takeOpen(cursor, `teeth of ${name.text}`))
+    const nameOpen = takeOpen(cursor, 'name of a wheel');
+    const name = nameOpen ? { text: UNKNOWN } : cursor.take('word');
+    if (name && takeOpen(cursor, nameOpen ? 'its teeth' : `teeth of ${name.text}`))
       return { name: name.text, teeth: Number.POSITIVE_INFINITY };
     const teeth = name && takeNumber(cursor);
     return teeth && { name: name.text, teeth: teeth.number };
@@ -31,11 +33,14 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
     drivenTeeth: driven.teeth,
     kind,
   };
+  const carried = cursor.takeJoin('on');
+  if (carried) takeOpen(cursor, 'member that carries the planet');
   if (cursor.open.length > 0) {
-    if (cursor.takeJoin('on')) cursor.takeFreeWord();
+    if (carried && cursor.previous && isTok(cursor.previous) && cursor.previous.text !== UNKNOWN)
+      cursor.takeFreeWord();
     return undefined;
   }
-  if (!cursor.takeJoin('on')) return pair;
+  if (!carried) return pair;
   const carrier = cursor.takeFreeWord();
   if (carrier) return { ...pair, carrier: carrier.text };
   cursor.problem(
@@ -48,8 +53,10 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
 
 /** `sun with carrier`. */
 export function takeLock(cursor: Cursor, property: string): Lock | undefined {
-  const one = cursor.takeFreeWord();
-  const other = one && cursor.takeJoin('with') ? cursor.takeFreeWord() : undefined;
+  const member = () => (takeOpen(cursor, 'member') ? { text: UNKNOWN } : cursor.takeFreeWord());
+  const one = member();
+  const other = one && cursor.takeJoin('with') ? member() : undefined;
+  if (one && other && cursor.open.length > 0) return undefined;
   if (one && other && one.text !== other.text) return { one: one.text, other: other.text };
   return cursor.problem(
     'text/value',

@@ -15,7 +15,7 @@ import {
   toSI,
   type Unit,
 } from '@tailshaft/mechanics';
-import { JOINING, UNKNOWN, unitsRead } from '@tailshaft/vocabulary';
+import { type Joining, UNKNOWN, unitsRead } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
 import { endlessProblem } from './finite.js';
@@ -29,7 +29,7 @@ export interface UnitRead {
 }
 
 /** Words that go on with a value and are no unit. */
-const JOINS: ReadonlySet<string> = new Set([...JOINING, UNKNOWN]);
+const JOINS: ReadonlySet<string> = new Set<Joining | typeof UNKNOWN>(['at', 'per', 'x', 'dated', UNKNOWN]);
 
 /** The longest spelling of a unit, in tokens: `kW/(r/min)`. */
 const LONGEST = 6;

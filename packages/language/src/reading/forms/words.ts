@@ -2,6 +2,7 @@ import type { SourceNote } from '@tailshaft/drivetrain';
 import type { Cursor } from '../cursor.js';
 import { nearest } from '../misspelt.js';
 import { isTok } from '../token.js';
+import { takeOpen } from './open.js';
 
 /** One of the listed words, which may be two or three words long. */
 export function takeWord(cursor: Cursor, property: string, words: readonly string[]): string | undefined {
@@ -51,13 +52,11 @@ export function takeDate(cursor: Cursor, property: string): string | undefined {
 
 /** `source "title" dated 2025-02-10`. */
 export function takeSource(cursor: Cursor, property: string): SourceNote | undefined {
-  const title = takeText(cursor, property);
-  if (title === undefined) return undefined;
-  if (!cursor.takeJoin('dated')) return { title };
-  if (cursor.takeWords('unknown')) {
-    cursor.open.push('date');
-    return { title };
-  }
+  const titleOpen = takeOpen(cursor, 'title');
+  const title = titleOpen ? undefined : takeText(cursor, property);
+  if (title === undefined && !titleOpen) return undefined;
+  if (!cursor.takeJoin('dated') || takeOpen(cursor, 'date'))
+    return title === undefined ? undefined : { title };
   const date = cursor.take('date');
   if (!date) {
     cursor.problem(
@@ -65,9 +64,9 @@ export function takeSource(cursor: Cursor, property: string): SourceNote | undef
       wrongToken(cursor),
       'The date of a source is written year-month-day: dated 2025-02-10.',
     );
-    return { title };
-  }
-  return { title, dated: date.text };
+  } else if (title === undefined) cursor.known = { dated: date.text };
+  if (title === undefined) return undefined;
+  return date ? { title, dated: date.text } : { title };
 }
 
 /** The token that stands where something else is wanted, taken; or the one before, when nothing stands there. */

@@ -60,7 +60,6 @@ export function nextInValue(
 ): NextInValue {
   const words = typed.map(token => token.text);
   const kind = row.kind;
-  if (words[0] === UNKNOWN) return { offers: [], done: true };
   switch (kind.form) {
     case 'quantity':
       return withSizes(quantity(kind.dimension, typed, partial), known.sizes(row), typed, partial);
@@ -69,11 +68,12 @@ export function nextInValue(
     case 'point':
       return point(kind.of, kind.at, typed, partial);
     case 'per year':
-      return typed.length === 0
-        ? open([OPEN_VALUE])
-        : words.at(-1) === 'year'
-          ? { offers: [], done: true }
-          : open([keyword(words.at(-1) === 'per' ? 'year' : 'per year')]);
+      if (typed.length === 0) return open([OPEN_VALUE]);
+      if (words.at(-1) === 'year') return { offers: [], done: true };
+      return {
+        offers: [keyword(words.at(-1) === 'per' ? 'year' : 'per year')],
+        done: isOpen(words),
+      };
     case 'ratio':
       return typed.length === 0 ? open([...known.sizes(row), OPEN_VALUE]) : { offers: [], done: true };
     case 'word':
@@ -95,59 +95,49 @@ export function nextInValue(
         OPEN_VALUE,
       ]);
     case 'source':
-      return asSpelling(words.at(-1)) === 'dated'
-        ? open([value(known.today, 'today')])
-        : { offers: typed.length === 1 ? [keyword('dated')] : [], done: typed.length > 0 };
+      if (typed.length === 0) return open([OPEN_VALUE]);
+      if (asSpelling(words.at(-1)) === 'dated') return open([value(known.today, 'today'), OPEN_VALUE]);
+      return { offers: typed.length === 1 ? [keyword('dated')] : [], done: true };
     case 'rotation':
       return rotation(words);
     case 'output sense':
+      if ((words.at(-1) as Joining) === 'from') return open([value('aft'), OPEN_VALUE]);
       return listed(OUTPUT_SENSES, words, [`seen ${SEEN[0]}`, SEEN[1]]);
     case 'layout':
-      return typed.length === 0
-        ? open([...LAYOUTS.map(word => value(word)), OPEN_VALUE])
-        : typed.length === 1
-          ? { offers: [], done: true }
-          : quantity('angle', typed.slice(1), partial);
+      if (typed.length === 0) return open([...LAYOUTS.map(word => value(word)), OPEN_VALUE]);
+      return typed.length === 1
+        ? { offers: [OPEN_VALUE], done: true }
+        : quantity('angle', typed.slice(1), partial);
     case 'bolts':
-      return words.includes('x')
-        ? quantity('length', typed.slice(words.indexOf('x') + 1), partial)
-        : open(typed.length === 1 ? [keyword('x')] : []);
+      if (words.includes('x')) return quantity('length', typed.slice(words.indexOf('x') + 1), partial);
+      return typed.length === 0 ? open([OPEN_VALUE]) : { offers: [keyword('x')], done: isOpen(words) };
     case 'pilot': {
       const size = quantity('length', typed, partial);
-      return size.done && typed.length >= 2
-        ? { offers: PILOT_KINDS.map(one => value(one)), done: true }
-        : size;
+      const ends = typed.length > 1 && (size.done || typed.at(-1)!.kind === 'word');
+      if (!ends && !isOpen(words)) return size;
+      return { offers: [...PILOT_KINDS.map(one => value(one)), OPEN_VALUE], done: true };
     }
     case 'mesh':
-      return typed.length === 2
-        ? open([keyword('with')])
-        : {
-            offers:
-              typed.length === 4
-                ? MESH_KINDS.flatMap(([words, kind]) => (kind === 'external' ? [] : [value(words)])).concat(
-                    keyword('on'),
-                  )
-                : [],
-            done: typed.length >= 4 && asSpelling(words.at(-1)) !== 'on',
-          };
+      return mesh(words);
     case 'lock':
-      return typed.length === 1 ? open([keyword('with')]) : { offers: [], done: typed.length >= 3 };
+      if (typed.length === 0 || words.at(-1) === 'with') return open([OPEN_VALUE]);
+      return words.includes('with')
+        ? { offers: [], done: true }
+        : { offers: [keyword('with')], done: isOpen(words) };
     case 'date':
       return typed.length === 0
         ? open([value(known.today, 'today'), OPEN_VALUE])
         : { offers: [], done: true };
-    case 'shaft criterion': {
-      if (words.at(-1) === 'factor') return open([]);
-      return words.includes('factor')
-        ? { offers: [], done: true }
-        : listed(
-            SHAFT_FORMULAS.map(([formula]) => formula),
-            words,
-            ['factor'],
-          );
-    }
+    case 'shaft criterion':
+      if (words.at(-1) === 'factor') return open([OPEN_VALUE]);
+      if (words.includes('factor')) return { offers: [OPEN_VALUE], done: true };
+      return listed(
+        SHAFT_FORMULAS.map(([formula]) => formula),
+        words,
+        ['factor'],
+      );
     case 'text':
-      return { offers: [], done: typed.length > 0 };
+      return { offers: typed.length === 0 ? [OPEN_VALUE] : [], done: typed.length > 0 };
   }
 }
 
@@ -211,17 +201,17 @@ function span(dimension: Dimension, typed: readonly Token[], partial: Token): Ne
   const dots = typed.findIndex(token => token.text === '..');
   if (dots >= 0) return quantity(dimension, typed.slice(dots + 1), partial);
   if (typed.length === 0) return open([OPEN_VALUE]);
-  return open([keyword('..', 'From the lower to the higher end.')]);
+  return { offers: [keyword('..')], done: typed[0]!.text === UNKNOWN };
 }
 
 function point(of: Dimension, at: Dimension, typed: readonly Token[], partial: Token): NextInValue {
   const joint = typed.findIndex(token => asSpelling(token.text) === 'at');
   if (joint >= 0) {
-    const rest = quantity(at, typed.slice(joint + 1), partial);
-    return rest.offers.length === 1 && rest.offers[0] === OPEN_VALUE ? { offers: [], done: false } : rest;
+    return quantity(at, typed.slice(joint + 1), partial);
   }
   const first = quantity(of, typed, partial);
-  return first.done && typed.length > 0 ? open([keyword('at')]) : first;
+  if (!first.done || typed.length === 0) return first;
+  return { offers: [keyword('at')], done: typed[0]!.text === UNKNOWN };
 }
 
 const ROTATION_NOTES: Readonly<Partial<Record<RotationWord, string>>> = {
@@ -233,7 +223,7 @@ const ROTATION_NOTES: Readonly<Partial<Record<RotationWord, string>>> = {
 function rotation(words: readonly string[]): NextInValue {
   if (words.length === 0)
     return open([...ROTATIONS.map(word => value(word, ROTATION_NOTES[word])), OPEN_VALUE]);
-  if ((words.at(-1) as Joining) === 'from') return open(VIEWS.map(view => value(view)));
+  if ((words.at(-1) as Joining) === 'from') return open([...VIEWS.map(view => value(view)), OPEN_VALUE]);
   if ((words.at(-1) as Joining) === 'viewed') return open([keyword('from')]);
   if ((words as readonly Joining[]).includes('from') || words[0] === 'either')
     return { offers: [], done: true };
@@ -252,8 +242,25 @@ function listed(
   const rest = choices
     .filter(one => one.startsWith(`${typed} `))
     .map(one => value(one.slice(typed.length + 1)));
-  const done = choices.includes(typed);
+  const done = choices.includes(typed) || typed === UNKNOWN;
   return { offers: [...rest, ...(done ? then.map(one => value(one)) : [])], done: done || rest.length === 0 };
+}
+
+/** `A 23 with B 47 by chain`, `sun 30 with planet 20 on carrier`. */
+function mesh(words: readonly string[]): NextInValue {
+  const joined = words.indexOf('with');
+  const wheel = words.length - (joined < 0 ? 0 : joined + 1);
+  if (asSpelling(words.at(-1)) === 'on') return open([OPEN_VALUE]);
+  if (isOpen(words)) return { offers: [OPEN_VALUE], done: true };
+  if (wheel < 2) return open([OPEN_VALUE]);
+  if (joined < 0) return open([keyword('with')]);
+  const kinds = MESH_KINDS.flatMap(([said, kind]) => (kind === 'external' ? [] : [value(said)]));
+  return { offers: wheel === 2 ? [...kinds, keyword('on')] : [keyword('on')], done: true };
+}
+
+/** Only `unknown` is said, which may be the whole value or the first part of one. */
+function isOpen(words: readonly string[]): boolean {
+  return words.length === 1 && words[0] === UNKNOWN;
 }
 
 const open = (offers: readonly Offer[]): NextInValue => ({ offers, done: false });
