@@ -29,6 +29,15 @@ const withoutExamples = {
       loader: 'ts',
     })),
 };
+/** Nor their texts: the client answers for them from the same pages. */
+const withoutTexts = {
+  name: 'without-texts',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /[\\/]drivetrain[\\/]src[\\/]rules[\\/].*[\\/][^\\/]*\.ts$/ }, async ({ path }) => {
+      const text = await readFile(path, 'utf8');
+      return { contents: withoutProperty(withoutProperty(text, 'manual'), 'caution'), loader: 'ts' };
+    }),
+};
 const node = { platform: 'node', format: 'cjs' };
 const web = { platform: 'browser', mainFields: ['browser', 'module', 'main'] };
 const external = ['vscode'];
@@ -51,7 +60,7 @@ const bundles = await Promise.all([
     entryPoints: ['src/server/main.ts'],
     outfile: 'dist/server.js',
     format: 'iife',
-    plugins: [withoutExamples],
+    plugins: [withoutExamples, withoutTexts],
   }),
   build({
     ...common,
@@ -76,6 +85,11 @@ await writeFile('dist/manual.json', JSON.stringify(await installedPages()));
 const { panelStyle } = await run('src/webview/panelStyle.ts');
 await writeFile('dist/panel.css', panelStyle());
 await writeFile('dist/example.shaft', await exampleText());
+
+/** The value of a property, which the formatter keeps further in than its name, becomes an empty text. */
+function withoutProperty(text, name) {
+  return text.replace(new RegExp(`^( +)${name}:.*\\n(?:\\1 +.*\\n)*`, 'gm'), `$1${name}: '',\n`);
+}
 
 /** The exports of a module, bundled and run. */
 async function run(entry) {

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { rulePage } from './commands/rulePages.js';
 
 /**
  * A server in a web worker has no disk: it asks the editor, which knows every file system that is mounted.
@@ -25,6 +26,8 @@ export function answerFileRequests(client: BaseLanguageClient): void {
       return null;
     }
   });
+  // The server carries no texts of the rules: they are read from their pages when somebody asks.
+  client.onRequest('tailshaft/page', async ({ code }: { code: string }) => ({ text: await rulePage(code) }));
   client.onRequest('tailshaft/fs/readDirectory', async ({ uri }: { uri: string }) => {
     try {
       const listed = await vscode.workspace.fs.readDirectory(vscode.Uri.parse(uri));

@@ -6,11 +6,14 @@ import {
   ProposedFeatures,
 } from 'vscode-languageserver/browser';
 import { ClientFileSystem } from './clientFileSystem.js';
-import type { TailshaftServices } from './services.js';
+import type { ServerContext, TailshaftServices } from './services.js';
 import { startServer } from './start.js';
 
 /** The server in a web worker; the files of the workspace are asked of the client. */
-export function startBrowserServer(scope: DedicatedWorkerScope, version?: string): TailshaftServices {
+export function startBrowserServer(
+  scope: DedicatedWorkerScope,
+  about: Pick<ServerContext, 'version' | 'asksForPages'> = {},
+): TailshaftServices {
   const reader = new BrowserMessageReader(scope as never);
   const writer = new BrowserMessageWriter(scope as never);
   const connection = createConnection(ProposedFeatures.all, reader, writer);
@@ -19,7 +22,7 @@ export function startBrowserServer(scope: DedicatedWorkerScope, version?: string
   return startServer({
     connection,
     fileSystemProvider: () => new ClientFileSystem(connection),
-    ...(version ? { version } : {}),
+    ...about,
   });
 }
 

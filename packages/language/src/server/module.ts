@@ -26,6 +26,7 @@ import { FoldingRanges } from './foldingRanges.js';
 import { Hovers } from './hover/hover.js';
 import { InlayHints } from './inlayHints.js';
 import { TailshaftLanguageServer } from './languageServer.js';
+import { pagesOfClient } from './ruleTexts.js';
 import { SemanticTokenColours } from './semanticTokens.js';
 import type { ServerAdded, ServerContext, TailshaftServices } from './services.js';
 import { Settings } from './settings.js';
@@ -61,7 +62,7 @@ export function createTailshaftServices(context: ServerContext): {
     createDefaultCoreModule({ shared }),
     TailshaftGeneratedModule,
     tailshaftCoreModule(project),
-    serverModule(shared, log, context.pages),
+    serverModule(shared, log, context),
   ) as TailshaftServices;
   shared.ServiceRegistry.register(language);
   project.freshen = document =>
@@ -103,7 +104,7 @@ function sharedModule(
 function serverModule(
   shared: LangiumSharedServices,
   log: ServerAdded['log'],
-  pages: string | undefined,
+  context: ServerContext,
 ): Module<TailshaftServices, DeepPartial<TailshaftServices>> {
   const { workspace } = shared;
   let names: NameProviders | undefined;
@@ -128,8 +129,9 @@ function serverModule(
     RenameProvider: namesOf,
   };
   return {
-    settings: () => new Settings(pages),
+    settings: () => new Settings(context.pages),
     log: () => log,
+    pageOf: () => pagesOfClient(context, log),
     queue: () =>
       new BuildQueue(
         workspace.DocumentBuilder as Builder,

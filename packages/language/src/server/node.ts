@@ -5,7 +5,9 @@ import type { ServerContext, TailshaftServices } from './services.js';
 import { startServer } from './start.js';
 
 /** The server as a process of its own, over stdio or the channel that its arguments name. */
-export function startNodeServer(about: Pick<ServerContext, 'version' | 'pages'> = {}): TailshaftServices {
+export function startNodeServer(
+  about: Pick<ServerContext, 'version' | 'pages' | 'asksForPages'> = {},
+): TailshaftServices {
   const connection = process.argv.includes('--stdio')
     ? createConnection(ProposedFeatures.all, guardedInput(), process.stdout)
     : createConnection(ProposedFeatures.all);

@@ -2,6 +2,7 @@ import type { DefaultSharedCoreModuleContext } from 'langium';
 import type { LangiumServices } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import type { TailshaftAdded } from '../services/module.js';
+import type { PageOf } from './ruleTexts.js';
 import type { Settings } from './settings.js';
 import type { BuildQueue } from './workspace/buildQueue.js';
 import type { Days } from './workspace/days.js';
@@ -13,6 +14,7 @@ export interface ServerAdded extends TailshaftAdded {
   readonly days: Days;
   /** Tells the client's log what went wrong; the server lives on. */
   readonly log: (what: string, error: unknown) => void;
+  readonly pageOf: PageOf;
 }
 
 export type TailshaftServices = LangiumServices & ServerAdded;
@@ -23,4 +25,6 @@ export interface ServerContext extends DefaultSharedCoreModuleContext {
   readonly version?: string;
   /** Address of the folder with the pages of the findings, where they are installed with the server. */
   readonly pages?: string;
+  /** The client has their texts and answers for them: the server itself was built without. */
+  readonly asksForPages?: boolean;
 }

@@ -1,4 +1,4 @@
 import { startNodeServer } from '@tailshaft/language/node';
 import { answerExtension } from './answers.js';
 
-answerExtension(startNodeServer());
+answerExtension(startNodeServer({ asksForPages: true }));

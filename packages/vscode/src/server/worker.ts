@@ -1,4 +1,4 @@
 import { startBrowserServer } from '@tailshaft/language/browser';
 import { answerExtension } from './answers.js';
 
-answerExtension(startBrowserServer(globalThis));
+answerExtension(startBrowserServer(globalThis, { asksForPages: true }));

@@ -109,7 +109,7 @@ function acceptOffers(rest: readonly string[], around: Surroundings): Offer[] {
       label: rule.id,
       kind: CompletionItemKind.Reference,
       detail: rule.title,
-      doc: rule.manual,
+      doc: `Compared: ${rule.criterion}.`,
     }));
   const last = asSpelling(rest.at(-1));
   if (last === 'on') return around.paths.map(path => value(path));

@@ -36,7 +36,7 @@ import { acceptanceHover, assumptionHover, requirementHover, revisionHover, tria
 export class Hovers implements HoverProvider {
   constructor(private readonly services: TailshaftServices) {}
 
-  getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
+  async getHoverContent(document: LangiumDocument, { position }: HoverParams): Promise<Hover | undefined> {
     const text = document.textDocument;
     const offset = text.offsetAt(position);
     const tokens = scan(text.getText());
@@ -45,6 +45,7 @@ export class Hovers implements HoverProvider {
     const reading = this.services.project.reading(document);
     const spot = spotAt(reading, offset) ?? titledSpot(reading, tokens, token);
     const markdown =
+      (spot?.kind === 'acceptance' ? await ruleHover(token.text, this.services.pageOf) : undefined) ??
       this.of(spot, token, document) ??
       meaningOf(token.text) ??
       this.recordAt(reading, offset, document) ??
@@ -117,8 +118,7 @@ export class Hovers implements HoverProvider {
         );
       case 'acceptance': {
         const judged = this.judged(spot.vessel, document);
-        const named = ruleHover(token.text);
-        if (named || STATEMENT_MEANINGS[token.text]) return named;
+        if (STATEMENT_MEANINGS[token.text]) return undefined;
         return judged && acceptanceHover(judged, spot.acceptance, project.today());
       }
       case 'requirement':

@@ -1,16 +1,18 @@
 import { findRule } from '@tailshaft/drivetrain';
 import { citeSource } from '@tailshaft/mechanics';
+import { type PageOf, textsOf } from '../ruleTexts.js';
 import { paragraphs } from './markdown.js';
 
-/** The page of a rule. */
-export function ruleHover(id: string): string | undefined {
+/** The page of a rule; its texts may have to be fetched. */
+export async function ruleHover(id: string, pageOf: PageOf): Promise<string | undefined> {
   const rule = findRule(id);
   if (!rule) return undefined;
+  const { manual, caution } = await textsOf(rule, pageOf);
   return paragraphs(
     `**${rule.id}** · ${rule.title}`,
-    rule.manual,
+    manual,
     `Criterion: ${rule.criterion}.`,
     `Source: ${citeSource(rule.source)}`,
-    `_${rule.caution}_`,
+    caution && `_${caution}_`,
   );
 }
