@@ -1,7 +1,10 @@
 import { zlibSync } from 'fflate';
 import type { Page } from 'playwright-core';
 
-/** The same picture in at most 256 colours: screenshots of text need no more, and weigh a third. */
+/** Screenshots of text need no more, and weigh a quarter. */
+const MOST_COLOURS = 64;
+
+/** The same picture in few colours. */
 export async function palettePng(page: Page, png: Buffer): Promise<Buffer> {
   const { width, height, base64 } = await page.evaluate(async file => {
     const bytes = Uint8Array.from(atob(file), letter => letter.charCodeAt(0));
@@ -17,7 +20,12 @@ export async function palettePng(page: Page, png: Buffer): Promise<Buffer> {
   const pixels = Buffer.from(base64, 'base64');
   const colours: number[] = [];
   for (let at = 0; at < pixels.length; at += 4) colours.push(pixels.readUIntBE(at, 3));
-  const palette = commonest(colours);
+  return inFewColours(colours, width, height);
+}
+
+/** The file of a picture, given the colours of its pixels. */
+export function inFewColours(colours: readonly number[], width: number, height: number): Buffer {
+  const palette = chosenFrom(colours);
   const nearest = new Map<number, number>();
   const rows = Buffer.alloc((width + 1) * height);
   for (const [index, colour] of colours.entries()) {
@@ -44,28 +52,40 @@ export async function palettePng(page: Page, png: Buffer): Promise<Buffer> {
   ]);
 }
 
-/** The commonest colours, one for each small box of the colour space first, so that rare hues are not lost. */
-function commonest(colours: readonly number[]): number[] {
+/** One after the other, the colour that brings those that are not in it yet nearest, the common ones before the rare. */
+function chosenFrom(colours: readonly number[]): number[] {
   const counts = new Map<number, number>();
   for (const colour of colours) counts.set(colour, (counts.get(colour) ?? 0) + 1);
-  const sorted = [...counts].sort((one, other) => other[1] - one[1]).map(([colour]) => colour);
-  const boxes = new Set<number>();
-  const first = sorted.filter(colour => {
-    const box = colour & 0xc0c0c0;
-    return boxes.has(box) ? false : Boolean(boxes.add(box));
-  });
-  return [...new Set([...first, ...sorted])].slice(0, 256);
+  const all = [...counts]
+    .sort((one, other) => other[1] - one[1])
+    .slice(0, 512)
+    .map(([colour, count]) => ({ colour, weight: Math.sqrt(count), left: Number.MAX_SAFE_INTEGER }));
+  const palette: number[] = [];
+  while (palette.length < Math.min(MOST_COLOURS, all.length)) {
+    const gain = (candidate: number) =>
+      all.reduce(
+        (sum, { colour, weight, left }) => sum + weight * Math.max(0, left - far(colour, candidate)),
+        0,
+      );
+    const open = all.filter(one => one.left > 0).map(({ colour }) => ({ colour, gain: gain(colour) }));
+    const best = open.reduce((one, other) => (other.gain > one.gain ? other : one)).colour;
+    palette.push(best);
+    for (const one of all) one.left = Math.min(one.left, far(one.colour, best));
+  }
+  return palette;
 }
 
 function nearestOf(palette: readonly number[], colour: number): number {
-  const parts = (one: number) => [one >> 16, (one >> 8) & 255, one & 255] as const;
-  const wanted = parts(colour);
-  const far = (one: number) =>
-    parts(one).reduce((sum, part, index) => sum + (part - wanted[index]!) * (part - wanted[index]!), 0);
   let best = 0;
   for (let index = 1; index < palette.length; index++)
-    if (far(palette[index]!) < far(palette[best]!)) best = index;
+    if (far(palette[index]!, colour) < far(palette[best]!, colour)) best = index;
   return best;
+}
+
+function far(one: number, other: number): number {
+  const parts = (colour: number) => [colour >> 16, (colour >> 8) & 255, colour & 255] as const;
+  const [a, b] = [parts(one), parts(other)];
+  return a.reduce((sum, part, index) => sum + (part - b[index]!) ** 2, 0);
 }
 
 /** PNG specification, section 5.3: length, type, data, and a checksum of type and data. */

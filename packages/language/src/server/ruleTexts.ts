@@ -1,5 +1,5 @@
 import type { Rule } from '@tailshaft/drivetrain';
-import type { ServerAdded, ServerContext } from './services.js';
+import type { Connection } from 'vscode-languageserver';
 
 /** The page of a finding in Markdown by its code, where the pages are installed beside a server that carries none. */
 export type PageOf = (code: string) => Promise<string | undefined>;
@@ -26,8 +26,16 @@ export function textsInPage(page: string): RuleTexts {
 /** Asked of a client that has the pages: `{ code }` is answered with `{ text }`, or null where there is no such page. */
 export const PAGE = 'tailshaft/page';
 
+interface PagesClient {
+  readonly connection?: Pick<Connection, 'sendRequest'>;
+  readonly asksForPages?: boolean;
+}
+
 /** Pages by way of the client, each asked for once; without one that has them there are none. */
-export function pagesOfClient({ connection, asksForPages }: ServerContext, log: ServerAdded['log']): PageOf {
+export function pagesOfClient(
+  { connection, asksForPages }: PagesClient,
+  log: (what: string, error: unknown) => void,
+): PageOf {
   const asked = new Map<string, Promise<string | undefined>>();
   return async code => {
     if (!asksForPages || !connection) return undefined;
