@@ -6,6 +6,7 @@ import {
   type Route,
   type RouteKind,
   type Verdict,
+  wantedParts,
 } from '@tailshaft/drivetrain';
 import { textEditsFor } from '../edit/modelEdits.js';
 import { problemEdits } from '../edit/problemEdits.js';
@@ -45,12 +46,16 @@ export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
     offers.push(...successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED));
     if (offers.length === 0)
       offers.push(...successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED));
+    // A part that nobody has found yet comes last: only where all else makes something worse.
+    if (!offers.some(one => !one.makesWorse))
+      offers.push(...successes(wantedParts(verdict, vessel), finding, textOf, judge, WANTED));
   }
   return once(offers);
 }
 
-/** So many ways out are offered that a search found. */
+/** So many ways out are offered that a search found, and so many parts to be found. */
 const SEARCHED = 3;
+const WANTED = 2;
 
 function successes(
   routes: readonly Route[],
@@ -122,6 +127,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
     edits,
     finding,
     route: kind,
+    ...(others.length > 0 ? { makesWorse: true } : {}),
     ...(preferred ? { preferred } : {}),
   };
 }
