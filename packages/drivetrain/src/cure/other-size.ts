@@ -7,8 +7,9 @@ import type { Fact } from '../model/fact.js';
 import type { Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { findRule } from '../rules/index.js';
+import { chosenOf, isOfEntry } from './chosen.js';
 import { type Judgement, lineOf, sameCheck } from './judgement.js';
-import { KNOBS, type Knob } from './knobs.js';
+import type { Knob } from './knobs.js';
 import { leastChange, type Reach } from './least-change.js';
 import { rewrite } from './rewrite.js';
 import type { Size } from './sizes.js';
@@ -50,25 +51,10 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
 
 function chosenIn({ chain }: ShaftLine): Chosen[] {
   return chain.flatMap(part =>
-    (KNOBS[part.role] ?? []).flatMap(knob => factsOf(part, knob).map(fact => ({ part, knob, fact }))),
+    chosenOf(part)
+      .filter(one => !isOfEntry(one.fact, part))
+      .map(one => ({ part, ...one })),
   );
-}
-
-/** The facts of that name, of the part and of the blocks inside it. */
-function factsOf(part: Part, { of, field }: Knob): Fact<Value>[] {
-  const holders: object[] = of === part.role ? [part] : [];
-  const lists: Readonly<Record<string, string>> = {
-    bearing: 'bearings',
-    'collar bearing': 'bearings',
-    key: 'keys',
-    section: 'sections',
-  };
-  const list = lists[of] && (part as unknown as Record<string, unknown>)[lists[of]];
-  if (Array.isArray(list)) holders.push(...list);
-  return holders.flatMap(holder => {
-    const fact = (holder as Record<string, Fact<Value> | undefined>)[field];
-    return fact?.value && 'si' in fact.value ? [fact] : [];
-  });
 }
 
 /** How far a size of a part is changed at most, either way. */

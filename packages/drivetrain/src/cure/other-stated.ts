@@ -1,9 +1,13 @@
+import type { Value } from '@tailshaft/mechanics';
 import { homeOfFact } from '../model/declared-fact.js';
 import type { Engine } from '../model/engine.js';
+import type { Fact } from '../model/fact.js';
 import type { Gear } from '../model/gear.js';
 import type { Part } from '../model/part.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
-import { leastChange, type Reach } from './least-change.js';
+import { chosenOf, isOfEntry } from './chosen.js';
+import type { Knob } from './knobs.js';
+import { leastChange, type Reach, type Settling } from './least-change.js';
 import { dutyOfEngine, dutyOfGear } from './other-duty.js';
 import { copiesFor, type Limit, limitsOf, otherWords } from './stated-facts.js';
 import { otherFact, quantityAs } from './swap.js';
@@ -19,6 +23,8 @@ export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: 
   if (part.role === 'gear') found.push(...dutyOfGear(part as Gear, vessel, trial));
   if (found.length > 0) return found;
   for (const limit of limitsOf(part)) found.push(...otherLimit(limit, trial));
+  for (const { knob, fact } of chosenOf(part))
+    if (isOfEntry(fact, part)) found.push(...otherMake(fact, knob, trial));
   const groups = [...copiesFor(part, line), ...otherWords(part)];
   for (const swaps of groups) found.push(...all(swaps, trial));
   if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), trial));
@@ -30,16 +36,24 @@ function otherLimit({ fact, way, says, further }: Limit, trial: Trial): OtherSta
   const settling = leastChange(fact.value!, { metric: 0.005, inch: 1 / 8 }, reach, value =>
     trial(new Map([[fact, quantityAs(fact, value)]]), further),
   );
-  if (!settling) return [];
-  const { size, verdict } = settling;
+  return settling ? [statedAs(fact, settling, says)] : [];
+}
+
+function statedAs(fact: Fact<Value>, { size, verdict }: Settling, says?: string): OtherStated {
   const words = says ?? homeOfFact(fact)?.property ?? '';
-  return [
-    {
-      says: `${words} ${size.written}`.trim(),
-      settled: verdict,
-      changes: [{ at: fact.origin, text: size.written }],
-    },
-  ];
+  return {
+    says: `${words} ${size.written}`.trim(),
+    settled: verdict,
+    changes: [{ at: fact.origin, text: size.written }],
+  };
+}
+
+/** Made in another size, whichever way. */
+function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial): OtherStated[] {
+  const settling = leastChange(fact.value!, knob, { times: 2.5, ways: [1, -1], strides: 8 }, value =>
+    trial(new Map([[fact, quantityAs(fact, value)]])),
+  );
+  return settling ? [statedAs(fact, settling)] : [];
 }
 
 function all(swaps: ReturnType<typeof copiesFor>[number], trial: Trial): OtherStated[] {

@@ -41,7 +41,8 @@ export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
   }
   const routes = (verdict?.routes() ?? []).filter(one => kindOf(one, verdict!) !== 'asks');
   offers.push(...successes(routes, finding, textOf, judge));
-  if (verdict && vessel && !verdict.asFound) {
+  // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
+  if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
     // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
     offers.push(...successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED));
     if (offers.length === 0)
