@@ -63,8 +63,6 @@ async function bundled(entry, name) {
     format: 'cjs',
     minify: true,
     legalComments: 'none',
-    // Without it each letter outside ASCII would be written as six.
-    charset: 'utf8',
     logLevel: 'warning',
     banner: { js: '#!/usr/bin/env node' },
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },

@@ -17,9 +17,8 @@ const common = {
   target: 'es2022',
   logLevel: 'warning',
 };
-// Node 20 lacks what the parser library groups by. A worker reads its script as UTF-8 whatever the page is in; without it
-// each letter outside ASCII would be written as six.
-const server = { ...common, inject: ['../language/scripts/group-by.mjs'], charset: 'utf8' };
+// Node 20 lacks what the parser library groups by.
+const server = { ...common, inject: ['../language/scripts/group-by.mjs'] };
 /** The examples of the rules are read from the pages that are installed, so the server carries none. */
 const withoutExamples = {
   name: 'without-examples',

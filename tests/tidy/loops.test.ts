@@ -10,7 +10,6 @@ const ENDS: readonly (readonly [file: string, holds: string, end: string])[] = [
   ['compare/statements.ts', 'map.has(free)', 'the statements that share a name'],
   ['document/to-markdown.ts', 'Math.min(6, level)', 'six'],
   ['drawing/lines-from-aft.ts', 'length: number', 'seven blades, others are drawn as three'],
-  ['drawing/scale.ts', 'Math.max(0, count)', 'MOST_TICKS'],
   ['hull/monotone-curve.ts', 'piece < last', 'the points of the curve'],
   ['hull/planing-resistance.ts', 'steps', 'the steps that the code asks for'],
   ['hull/savitsky.ts', 'high < 1e6', 'twenty doublings'],

@@ -1,7 +1,7 @@
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import { curveMonotoneX, line } from 'd3-shape';
 import type { Markup } from '../document/markup.js';
 import { element } from '../document/markup.js';
-import { curveThrough } from './curve.js';
-import { linearScale, type Scale } from './scale.js';
 import { box, drawing, label, lineFrom, path } from './svg.js';
 
 /** A point of a chart, in the units of its axes. */
@@ -44,9 +44,8 @@ const SECOND = 232;
 /** A line chart from zero with its legend below. */
 export function chart({ id, title, xTitle, yTitle, series, band, barred = [] }: ChartSpec): Markup {
   const all = series.flatMap(one => one.points);
-  const furthest = (axis: 0 | 1) => Math.max(...all.map(point => point[axis]));
-  const x = linearScale({ domain: [0, furthest(0) * 1.04], range: [LEFT, RIGHT], nice: 6 });
-  const y = linearScale({ domain: [0, furthest(1) * 1.06], range: [BASE, TOP], nice: 5 });
+  const x = scaleLinear([0, Math.max(...all.map(point => point[0])) * 1.04], [LEFT, RIGHT]).nice(6);
+  const y = scaleLinear([0, Math.max(...all.map(point => point[1])) * 1.06], [BASE, TOP]).nice(5);
   return drawing(
     id,
     WIDTH,
@@ -87,9 +86,16 @@ function drawBand({ from, to, name }: Stretch, x: Scale): Markup[] {
 
 function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale) {
   if (isMark(kind)) return points.map(point => mark(kind, x(point[0]), y(point[1])));
-  const drawn = curveThrough(points.map(point => [x(point[0]), y(point[1])] as const));
+  const drawn = line<XY>(
+    point => x(point[0]),
+    point => y(point[1]),
+  )
+    .digits(1)
+    .curve(curveMonotoneX)(points);
   return drawn ? path(drawn, `series series-${index} ${kind}`) : undefined;
 }
+
+type Scale = ScaleLinear<number, number>;
 
 function isMark(kind: Series['kind']): kind is 'marks' | 'rings' {
   return kind === 'marks' || kind === 'rings';

@@ -1,5 +1,5 @@
+import { scaleLinear } from 'd3-scale';
 import type { Markup } from '../document/markup.js';
-import { linearScale } from './scale.js';
 import { box, drawing, label, lineFrom } from './svg.js';
 
 /** One critical speed, or the two between which it lies. */
@@ -27,11 +27,10 @@ const TOP = 46;
 /** Critical speeds on one scale, with the running range as a band through all of them. In rpm. */
 export function speedsPicture({ id, title, running, rows }: SpeedsSpec): Markup {
   const height = TOP + rows.length * ROW + 12;
-  const x = linearScale({
-    domain: [0, Math.max(running.to, ...rows.map(one => one.to)) * 1.04],
-    range: [NAMES, WIDTH - 112],
-    nice: 5,
-  });
+  const x = scaleLinear(
+    [0, Math.max(running.to, ...rows.map(one => one.to)) * 1.04],
+    [NAMES, WIDTH - 112],
+  ).nice(5);
   return drawing(
     id,
     WIDTH,

@@ -1,7 +1,7 @@
 import { type Arrangement, Needs, type ShaftLine, spanWhirls, type Verdict } from '@tailshaft/drivetrain';
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { type Block, section } from '../document/blocks.js';
 import { VERDICT_SIGN } from '../document/text.js';
-import { linearScale, type Scale } from '../drawing/scale.js';
 import { arrowTip, box, drawing, label, lineFrom } from '../drawing/svg.js';
 import type { Sheet } from '../sheet.js';
 import { percentWords } from '../words.js';
@@ -75,12 +75,9 @@ function bars(arrangement: Arrangement, groups: readonly Group[]) {
   const height = TOP + (rows.length + groups.length + heads) * ROW + 10;
   const least = Math.min(-0.25, ...rows.map(one => one.margin));
   const most = Math.max(0.5, ...rows.map(one => one.margin));
-  const scale = linearScale({
-    domain: [Math.max(-1, least), Math.min(2, most)],
-    range: [NAMES, WIDTH - 76],
-    nice: 4,
-    clamp: true,
-  });
+  const scale = scaleLinear([Math.max(-1, least), Math.min(2, most)], [NAMES, WIDTH - 76])
+    .nice(4)
+    .clamp(true);
   const words = (one: Row) =>
     `${one.name}${one.part ? `, ${one.part},` : ''} ${one.verdict.outcome}, ${percentWords(one.margin)}.`;
   let y = TOP;
@@ -115,7 +112,7 @@ function headed(one: Row, index: number, all: readonly Row[]): boolean {
   return one.part !== undefined && all[index - 1]?.name !== one.name;
 }
 
-function bar({ name, part, verdict, margin }: Row, y: number, scale: Scale) {
+function bar({ name, part, verdict, margin }: Row, y: number, scale: ScaleLinear<number, number>) {
   const [zero, end] = [scale(0), scale(margin)];
   return [
     label(part ? 12 : 0, y + 15, `${VERDICT_SIGN[verdict.outcome]} ${part ?? name}`, 'label', 'start'),
@@ -127,7 +124,7 @@ function bar({ name, part, verdict, margin }: Row, y: number, scale: Scale) {
       `bar ${verdict.outcome.replaceAll(' ', '-')}`,
     ),
     // A bar that runs out of the picture ends in an arrow.
-    margin > scale.ends[1] ? arrowTip(end + 9, y + 11, 0, 10, 'axis-tip') : undefined,
+    margin > scale.domain()[1]! ? arrowTip(end + 9, y + 11, 0, 10, 'axis-tip') : undefined,
     label(WIDTH - 2, y + 15, percentWords(margin), 'label strong', 'end'),
   ];
 }
