@@ -16,6 +16,8 @@ export async function faultsOf(before: Checked, { finding }: Offered, offer: Off
     old.set(one.code, left - 1);
   }
   if (formatText(before.text) === before.text && formatText(text) !== text) faults.push('is not laid out');
+  if (!ORDERED_WITH_IT.has(finding.code) && writesEntry(before.text, offer))
+    faults.push('alters what a catalogue entry says');
   if (finding.verdict && !offer.asks) {
     const left = worst(after).get(keyOf(finding.verdict));
     if (left === 'fails' || left === 'cannot tell') faults.push('does not clear its finding');
@@ -86,4 +88,14 @@ function worst(checked: Checked): Map<string, Verdict['outcome']> {
 
 function keyOf({ rule, subject }: Verdict): string {
   return `${rule} ${subject}`;
+}
+
+/** Bolts and starters are ordered with the part, and written where it is described. */
+const ORDERED_WITH_IT = new Set(['rotation/accessory', 'shafting/coupling-bolts']);
+
+/** Whether an offer for a vessel changes words of an entry: a bought part is what its sheet says. */
+function writesEntry(text: string, { edits, route }: Offer): boolean {
+  if (route !== 'changes the design') return false;
+  const vessel = text.search(/^vessel\b/m);
+  return vessel > 0 && edits.some(edit => edit.end > edit.start && edit.start < vessel);
 }

@@ -30,6 +30,7 @@ export * from './compare/index.js';
 export type { Judgement } from './cure/judgement.js';
 export { otherParts } from './cure/other-part.js';
 export { otherSizes } from './cure/other-size.js';
+export { wantedParts } from './cure/wanted-part.js';
 export * from './judge/acceptance-policy.js';
 export * from './judge/context.js';
 export * from './judge/counts.js';

@@ -1,6 +1,8 @@
+import { judgeVessel } from '../judge/judge.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
+import type { Rule } from '../rules/rule.js';
 
 /** A vessel as it was judged. */
 export interface Judgement {
@@ -14,4 +16,15 @@ export function lineOf({ subject }: Verdict, { arrangements }: Vessel): ShaftLin
   return arrangements
     .flatMap(one => one.lines)
     .find(one => subject === one.path || subject.startsWith(`${one.path}.`));
+}
+
+/** The worst that these rules say of the same subject, with the vessel as it would be. */
+export function sameCheck(
+  { subject }: Verdict,
+  vessel: Vessel,
+  { catalogue, today }: Judgement,
+  rules: readonly Rule[],
+): Verdict | undefined {
+  const said = judgeVessel(vessel, catalogue, today, rules).filter(one => one.subject === subject);
+  return said.find(one => one.outcome !== 'holds') ?? said[0];
 }

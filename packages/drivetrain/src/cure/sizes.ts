@@ -1,5 +1,10 @@
 import { findUnit, formatQuantity, fromSI, given, toSI, type Unit, type Value } from '@tailshaft/mechanics';
-import type { Knob } from './knobs.js';
+
+/** Metric and inch steps that a length is made or set in, metres and inches. */
+export interface Steps {
+  readonly metric: number;
+  readonly inch: number;
+}
 
 /** A size as it would be written: in the unit of the one before, in a step that it is made in. */
 export interface Size {
@@ -8,10 +13,10 @@ export interface Size {
 }
 
 /** The nearest size in steps that is not short of `si`, seen from the size now; undefined where its unit is not known. */
-export function sizeBeyond(now: Value, si: number, knob: Knob): Size | undefined {
+export function sizeBeyond(now: Value, si: number, knob: Steps): Size | undefined {
   const unit = unitOf(now);
   if (!unit && now.dimension !== 'ratio') return undefined;
-  const step = stepIn(now, unit, knob);
+  const step = stepIn(now, unit, knob, si);
   const number = unit ? fromSI(si, unit) : si;
   const away = si > now.si ? Math.ceil(number / step - 1e-9) : Math.floor(number / step + 1e-9);
   const rounded = Number((away * step).toPrecision(10));
@@ -29,12 +34,13 @@ function unitOf(value: Value): Unit | undefined {
   return symbol === undefined ? undefined : findUnit(symbol.trim());
 }
 
-function stepIn(now: Value, unit: Unit | undefined, knob: Knob): number {
+function stepIn(now: Value, unit: Unit | undefined, knob: Steps, si: number): number {
   if (unit?.symbol === 'in') return knob.inch;
   if (now.dimension === 'length' && unit) return fromSI(knob.metric, unit);
   if (now.dimension === 'angle') return 0.5;
   if (now.dimension === 'ratio') return unit ? 1 : 0.01;
-  const size = Math.abs(unit ? fromSI(now.si, unit) : now.si);
+  // Two figures are what a rating is ordered by.
+  const size = Math.abs(unit ? fromSI(si, unit) : si);
   return 10 ** (Math.floor(Math.log10(size || 1)) - 1);
 }
 

@@ -30,30 +30,37 @@ const OF_THE_OLD = new Set([
   'vibratoryStresses',
 ]);
 
-/** `replace propeller { ... }`: a new part like the one that is kept, but for one fact. */
-export function replacementFor(part: Part, changed: Fact<unknown>, written: string): string | undefined {
-  const facts = factsIn(part as unknown as Record<string, unknown>, changed, written);
+/** Facts with what is written in their place. */
+export type Rewritten = ReadonlyMap<Fact<unknown>, string>;
+
+/** `replace propeller { ... }`: a new part like the one that is kept, but for some facts. */
+export function replacementFor(part: Part, changed: Rewritten): string | undefined {
+  const facts = factsIn(part as unknown as Record<string, unknown>, changed);
   return facts && `replace ${part.role} { ${facts} }`;
 }
 
-function factsIn(
-  fields: Readonly<Record<string, unknown>>,
-  changed: Fact<unknown>,
-  written: string,
-): string | undefined {
+function factsIn(fields: Readonly<Record<string, unknown>>, changed: Rewritten): string | undefined {
   const words: string[] = [];
+  const blocks: string[] = [];
   for (const [field, value] of Object.entries(fields)) {
-    if (OF_THE_OLD.has(field)) continue;
+    if (OF_THE_OLD.has(field) || isHead(field, fields)) continue;
     for (const one of Array.isArray(value) ? value : [value]) {
       if (typeof one !== 'object' || one === null) continue;
       const home = 'written' in one ? homeOfFact(one as Fact<unknown>) : undefined;
-      if (home) words.push(`${home.property} ${one === changed ? written : (one as Fact<unknown>).written}`);
+      if (home)
+        words.push(`${home.property} ${changed.get(one as Fact<unknown>) ?? (one as Fact<unknown>).written}`);
       else if (BLOCKS[field] && 'origin' in one) {
-        const inner = factsIn(one as Record<string, unknown>, changed, written);
+        const inner = factsIn(one as Record<string, unknown>, changed);
         const name = 'name' in one ? ` ${String(one.name)}` : '';
-        words.push(`${BLOCKS[field]}${name} { ${inner ?? ''} }`);
+        blocks.push(`${BLOCKS[field]}${name} { ${inner ?? ''} }`);
       }
     }
   }
-  return words.length > 0 ? words.join('  ') : undefined;
+  const all = [...words, ...blocks];
+  return all.length > 0 ? all.join('  ') : undefined;
+}
+
+/** The word that tells a block from others of its kind stands in front of its brace. */
+function isHead(field: string, fields: Readonly<Record<string, unknown>>): boolean {
+  return field.endsWith('Fact') && fields[field.slice(0, -'Fact'.length)] !== undefined;
 }

@@ -1,14 +1,11 @@
-import type { Fact } from '../model/fact.js';
 import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
 
-/** The vessel with another fact in the place of one of a line; whatever points to it points to the other one. */
-export function vesselWith(
-  vessel: Vessel,
-  line: ShaftLine,
-  fact: Fact<unknown>,
-  other: Fact<unknown>,
-): Vessel {
-  const changed = replaced(line, fact, other);
+/** What stands in the place of what: facts, or blocks of facts. */
+export type Exchanged = ReadonlyMap<object, object>;
+
+/** The vessel with other facts in the place of some of a line; whatever points to one points to the other one. */
+export function vesselWith(vessel: Vessel, line: ShaftLine, others: Exchanged): Vessel {
+  const changed = replaced(line, others);
   const arrangements = new Map<Arrangement, Arrangement>();
   for (const one of vessel.arrangements) {
     const before = one.before && (arrangements.get(one.before) ?? one.before);
@@ -22,12 +19,14 @@ export function vesselWith(
 /** What a line is compared with stays as it was, and places are no part of it. */
 const LEFT = new Set(['before', 'origin', 'nameOrigin', 'entry', 'grade', 'keptFrom', 'reference']);
 
-/** The same objects where nothing changed, one new one for each that holds the fact. */
-function replaced<T extends object>(whole: T, fact: Fact<unknown>, other: Fact<unknown>): T {
+/** The same objects where nothing changed, one new one for each that holds what is exchanged. */
+function replaced<T extends object>(whole: T, others: Exchanged): T {
   const done = new Map<object, object>();
   const visit = (value: unknown): unknown => {
-    if (value === fact) return other;
-    if (typeof value !== 'object' || value === null || isLeaf(value)) return value;
+    if (typeof value !== 'object' || value === null) return value;
+    const other = others.get(value);
+    if (other) return other;
+    if (isLeaf(value)) return value;
     const had = done.get(value);
     if (had) return had;
     done.set(value, value);

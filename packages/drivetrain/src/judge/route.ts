@@ -8,10 +8,35 @@ export type ModelEdit =
   | { readonly do: 'replace'; readonly at: Origin; readonly text: string }
   /** Declares an entry, in front of the vessel that a place belongs to. */
   | { readonly do: 'declare'; readonly before: Origin; readonly text: string }
+  /**
+   * Declares an entry in front of a vessel that says what another one says, but for some words. It is a part to be found: no
+   * document vouches for it, so its source is an open question.
+   */
+  | {
+      readonly do: 'declare like';
+      readonly before: Origin;
+      readonly entry: Origin;
+      readonly name: string;
+      readonly title: string;
+      readonly changes: readonly WordChange[];
+    }
+  /** Puts another part in the place of one that is kept, in the words of the statement that fitted it, but for some. */
+  | {
+      readonly do: 'fit anew';
+      readonly at: Origin;
+      readonly like: Origin;
+      readonly changes: readonly WordChange[];
+    }
   /** Takes a whole statement out, with the lines it stands on. */
   | { readonly do: 'remove'; readonly at: Origin }
   /** Exchanges two declared places. */
   | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
+
+/** Other words for a declared value or name; of a block, for the word that tells it from others of its kind. */
+export interface WordChange {
+  readonly at: Origin;
+  readonly text: string;
+}
 
 /**
  * What a way out is. It *corrects the record* where the text is wrong about the vessel, *changes the design* where the

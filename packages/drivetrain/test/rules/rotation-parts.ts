@@ -94,5 +94,7 @@ function showEdit(edit: ModelEdit): string {
   if (edit.do === 'remove') return `- ${nameOfPlace(edit.at)}`;
   if (edit.do === 'declare') return `+ ${edit.text}`;
   if (edit.do === 'swap') return `${nameOfPlace(edit.one)} <> ${nameOfPlace(edit.other)}`;
+  if (edit.do === 'declare like') return `+ ${edit.name} like ${nameOfPlace(edit.entry)}`;
+  if (edit.do === 'fit anew') return `${nameOfPlace(edit.at)} := ${nameOfPlace(edit.like)}`;
   return `${nameOfPlace(edit.at)} := ${edit.text}`;
 }

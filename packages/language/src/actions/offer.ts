@@ -11,6 +11,8 @@ export interface Offer {
   readonly preferred?: boolean;
   /** What a way out of a rule's finding is. */
   readonly route?: RouteKind;
+  /** Something else gets worse, as its title says. */
+  readonly makesWorse?: true;
   /** It leaves a blank for the author to fill. */
   readonly asks?: true;
   /** What it puts right. */

@@ -6,6 +6,7 @@ import {
   type Route,
   type RouteKind,
   type Verdict,
+  wantedParts,
 } from '@tailshaft/drivetrain';
 import { textEditsFor } from '../edit/modelEdits.js';
 import { problemEdits } from '../edit/problemEdits.js';
@@ -40,17 +41,22 @@ export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
   }
   const routes = (verdict?.routes() ?? []).filter(one => kindOf(one, verdict!) !== 'asks');
   offers.push(...successes(routes, finding, textOf, judge));
-  if (verdict && vessel && !verdict.asFound) {
+  // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
+  if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
     // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
     offers.push(...successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED));
     if (offers.length === 0)
       offers.push(...successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED));
+    // A part that nobody has found yet comes last: only where all else makes something worse.
+    if (!offers.some(one => !one.makesWorse))
+      offers.push(...successes(wantedParts(verdict, vessel), finding, textOf, judge, WANTED));
   }
   return once(offers);
 }
 
-/** So many ways out are offered that a search found. */
+/** So many ways out are offered that a search found, and so many parts to be found. */
 const SEARCHED = 3;
+const WANTED = 2;
 
 function successes(
   routes: readonly Route[],
@@ -122,6 +128,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
     edits,
     finding,
     route: kind,
+    ...(others.length > 0 ? { makesWorse: true } : {}),
     ...(preferred ? { preferred } : {}),
   };
 }

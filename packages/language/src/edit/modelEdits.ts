@@ -3,6 +3,7 @@ import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
 import { piecesOf } from '../text/tokens.js';
 import { FactWriter } from './factWriter.js';
 import { beforeStatement, statementStart } from './layout.js';
+import { declareLike, statementLike } from './likeAnother.js';
 import { removal } from './removal.js';
 import { merged, type TextEdit } from './textEdit.js';
 
@@ -36,6 +37,12 @@ function madeOf(
       return swap(placeOf(edit.one), placeOf(edit.other), textOf);
     case 'remove':
       return removal(placeOf(edit.at), textOf);
+    case 'declare like':
+      return declareLike(edit, textOf);
+    case 'fit anew': {
+      const words = statementLike(placeOf(edit.like), edit.changes, textOf);
+      return words === undefined ? undefined : replace(writer, placeOf(edit.at), words, textOf);
+    }
     case 'declare':
       return declare(placeOf(edit.before), edit.text, textOf);
   }

@@ -8,6 +8,8 @@ import type { EngineTorsion, RollingThrustBearing } from './torsion.js';
 export interface EngineRating {
   /** Duty class the rating is for. */
   readonly duty: string;
+  /** The same with its place. */
+  readonly dutyFact?: Fact<string>;
   readonly origin: Origin;
   readonly power?: Fact<Point<'power', 'rotational speed'>>;
   readonly measuredAt?: Fact<'crankshaft' | 'propeller shaft'>;

@@ -42,6 +42,8 @@ export interface Clutch {
 /** Capacity for one duty: torque, power per speed, or power at a speed. */
 export interface GearRating {
   readonly duty: string;
+  /** The same with its place. */
+  readonly dutyFact?: Fact<string>;
   readonly origin: Origin;
   readonly powerPerSpeed?: Quantity<'power per speed'>;
   readonly torque?: Quantity<'torque'>;

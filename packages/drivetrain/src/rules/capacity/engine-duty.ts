@@ -10,6 +10,7 @@ import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { serviceWithin } from './service-routes.js';
 import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -29,8 +30,6 @@ const INFO: RuleInfo = {
     'Choose a rating of the right class, which gives less power from the same engine, or change the duty of the ' +
     'vessel, with a reason.',
   caution: `${DEFER} Hours a year are the coarsest limit: load factor and time at full power count as much.`,
-  noCure:
-    'The hours and duty of the vessel are what they are; another rating is offered where the engine has one, else another engine is to be found.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hours 3000 per year', 'hours 500 per year']),
     passing: SINGLE_LINE,
@@ -60,7 +59,7 @@ function check(context: LineContext): Verdict | undefined {
       place,
       related,
       message: `${line.name}: ${nameOf(engine)} is used at its ${rating.duty} rating, the vessel is specified for ${wanted} duty. ${instead}`,
-      routes: () => routesToOther(context),
+      routes: () => [...routesToOther(context), ...serviceWithin(vessel, rating, nameOf(engine))],
     });
   }
   if (!duty.hours && !rating.hours) return undefined;
@@ -90,7 +89,7 @@ function check(context: LineContext): Verdict | undefined {
     workings: [],
     message: `${line.name}: the ${rating.duty} rating allows ${hoursWords(rating.hours!)}, the vessel runs ${hoursWords(duty.hours!)}.`,
     failMessage: `${line.name}: the vessel runs ${hoursWords(duty.hours!)}, the ${rating.duty} rating of ${nameOf(engine)} allows ${hoursWords(rating.hours!)}. ${instead}`,
-    routes: () => routesToOther(context),
+    routes: () => [...routesToOther(context), ...serviceWithin(vessel, rating, nameOf(engine))],
   });
 }
 

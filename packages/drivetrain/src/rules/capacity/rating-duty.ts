@@ -12,6 +12,7 @@ import { wantedDuty } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { gearsThatCarry } from './gear-routes.js';
+import { serviceWithin } from './service-routes.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/rating-duty',
@@ -90,7 +91,10 @@ function check(context: LineContext): Verdict | undefined {
     message:
       `${line.name}: the rating of ${nameOf(gear)} is for ${duties.join(' and ')} duty, the vessel is specified for ${duty}. ` +
       'A lighter rating does not hold for it: ask for the rating of this duty, or take a larger gear.',
-    routes: () => gearsThatCarry(context, duty, 'ahead', vessel.criteria?.gearTorqueMargin?.value?.si ?? 0),
+    routes: () => [
+      ...gearsThatCarry(context, duty, 'ahead', vessel.criteria?.gearTorqueMargin?.value?.si ?? 0),
+      ...serviceWithin(vessel, { duty: [...duties].sort((a, b) => lighterFirst(b, a))[0]! }, nameOf(gear)),
+    ],
   });
 }
 

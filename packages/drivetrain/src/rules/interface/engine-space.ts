@@ -32,8 +32,6 @@ const INFO: RuleInfo = {
     'and with the hatch it must pass. Choose another engine, a down-angle gear that levels it, or a structural ' +
     'change that is designed.',
   caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow need their own check.`,
-  noCure:
-    'The space and the way out are those of the vessel: another engine, or work on the vessel, is a decision of the designer.',
   examples: examples(() => ({
     failing: changed(WITH_SPACE, ['space height 1050 mm', 'space height 940 mm']),
     passing: WITH_SPACE,

@@ -26,8 +26,6 @@ const INFO: RuleInfo = {
     'where the maker offers one, and moves the gear aft by its thickness, damper included. The same size may ' +
     'have inch or metric holes: a suffix M means metric.',
   caution: `${DEFER} Bore and face run-out of the housing are measured at fitting.`,
-  noCure:
-    'An adaptor or another part is a choice of the designer; a catalogue part that meets is offered where there is one.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['  input housing SAE-3\n', '  input housing SAE-4\n']),
     passing: SINGLE_LINE,

@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { gearsThatTurn } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
 import { percent, ratioWords } from '../../analysis/telling.js';
@@ -133,6 +134,8 @@ function judgePitches(
     routes: () => [
       ...takeRatioOf(pair.port, pair.starboard, 'starboard', context),
       ...takeRatioOf(pair.starboard, pair.port, 'port', context),
+      ...takeGearOf(pair.port, pair.starboard, 'starboard', context),
+      ...takeGearOf(pair.starboard, pair.port, 'port', context),
     ],
   });
 }
@@ -176,6 +179,30 @@ function takeRatioOf(
       edits: gearEdits(gear, { ratio: offered.nominalFact.written }),
     },
   ];
+}
+
+/** Gives one side the gear of the other, in each clutch that may run ahead and turns the shaft as it turns now. */
+function takeGearOf(
+  from: ShaftLine,
+  to: ShaftLine,
+  side: string,
+  { analysisOf, catalogue, arrangement }: ArrangementContext,
+): Route[] {
+  const [theirs, gear] = [from.gear!, to.gear!];
+  const entry = catalogue.gears.filter(one => one.name === theirs.entry?.name);
+  const turns = analysisOf(to).rotation.ahead;
+  if (!turns || !theirs.variant || theirs.entry?.name === gear.entry?.name) return [];
+  return gearsThatTurn(to, turns, entry)
+    .filter(one => one.variant.nominal.si === theirs.variant!.nominal.si)
+    .map(({ variant, clutch, entry: { name } }) => ({
+      title: `Fit gear ${name} at ${variant.nominalFact.written} to ${side} as on the other side, with clutch ${clutch.name} ahead`,
+      edits: gearEdits(gear, {
+        name,
+        ratio: variant.nominalFact.written,
+        clutch: clutch.name,
+        fitted: arrangement.revises === undefined ? 'gear' : 'replace gear',
+      }),
+    }));
 }
 
 function hasClutch(gear: Gear, variant: NonNullable<Gear['variant']>): boolean {

@@ -28,7 +28,6 @@ const INFO: RuleInfo = {
     'opposite or either rotation. Choose a gear that accepts this engine, or an engine of the rotation that the ' +
     'gear accepts.',
   caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
-  noCure: 'A gear that takes the rotation is offered where the catalogue has one; else one is to be found.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [TAKES, 'input rotation opposite viewed from flywheel']),
     passing: SINGLE_LINE,

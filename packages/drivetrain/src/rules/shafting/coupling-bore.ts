@@ -3,17 +3,20 @@ import { shaftBehind } from '../../analysis/couplings.js';
 import { sizesForward, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import type { ModelEdit, Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import { home, nameOf } from '../../model/part.js';
+import { home, nameOf, statementOf } from '../../model/part.js';
 import { type Apart, each } from '../../model/reads.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_HALF_COUPLING } from './coupling-flange.js';
 import { DEFER } from './sources.js';
+import { usualKeyWidth } from './usual-key.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/coupling-bore',
@@ -79,10 +82,61 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict | u
       place,
       message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; a sleeve is no answer.`,
       related: [{ at: (shaft.couplingEnd ?? shaft.diameter ?? shaft).origin, message: 'the shaft end' }],
+      routes: () => fittingRoutes(coupling, shaft),
     });
   }
   if (needs.any) return waits(say, needs, place, `${line.name}: whether ${name} fits the shaft`);
   return say.holds({ place, message: `${line.name}: ${name} is ${numbers}: they go together.` });
+}
+
+/**
+ * The half-coupling bored for the shaft end, or the end of a new shaft turned down for the bore. The keyway of a new shaft is
+ * cut for the key of the coupling; that of a shaft that stays is looked at, not chosen.
+ */
+function fittingRoutes(coupling: Coupling, shaft: Shaft): Route[] {
+  const { bore, keyWidth } = coupling;
+  const end = shaft.couplingEnd ?? shaft.diameter;
+  const isNew = ['new', 'replaced'].includes(statementOf(shaft));
+  const theirs = shaft.couplingKeyWidth;
+  if (!bore?.value || !end?.value || !keyWidth?.value) return [];
+  const routes: Route[] = [];
+  const key = theirs?.value ? theirs.written : isNew && !theirs ? usualKeyWidth(end.value) : undefined;
+  if (key !== undefined)
+    routes.push({
+      title: `Order the half-coupling bored ${end.written} instead of ${bore.written}${theirs ? '' : `, with the usual key for that shaft, ${key}`}`,
+      edits: [
+        ...ordered(coupling, [
+          ...(end.written === bore.written ? [] : [['bore', end.written] as const]),
+          ...(key === keyWidth.written ? [] : [['key width', key] as const]),
+        ]),
+        ...(theirs ? [] : [writeInPlace(shaft, 'coupling key width', key)]),
+      ],
+    });
+  if (isNew && bore.value.si <= (shaft.diameter?.value?.si ?? 0))
+    routes.push({
+      title: `Turn the coupling end of the shaft to ${bore.written} instead of ${end.written}, with its ${keyWidth.written} key`,
+      edits: [
+        writeInPlace(shaft, 'coupling end diameter', bore.written),
+        writeInPlace(shaft, 'coupling key width', keyWidth.written),
+      ],
+    });
+  return routes;
+}
+
+/** A kept half-coupling with another bore is another one. */
+function ordered(coupling: Coupling, facts: readonly (readonly [string, string])[]): ModelEdit[] {
+  if (statementOf(coupling) !== 'retained')
+    return facts.map(([property, text]) => writeInPlace(coupling, property, text));
+  const words = facts.map(one => one.join(' ')).join('  ');
+  return coupling.entry
+    ? [
+        {
+          do: 'replace',
+          at: coupling.origin,
+          text: `replace coupling ${coupling.entry.name} { ${words} }`,
+        },
+      ]
+    : [];
 }
 
 function forwardDiameter(shaft: Shaft, needs: Needs): Value<'length'> | undefined {

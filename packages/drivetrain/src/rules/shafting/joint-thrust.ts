@@ -10,6 +10,7 @@ import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
+import { thrustBearingRoutes } from './thrust-routes.js';
 
 /** Two joints between gear and shaft, with a thrust bearing behind them. */
 export const WITH_JOINT = changed(
@@ -55,7 +56,6 @@ const INFO: RuleInfo = {
     'or binds. Declare the thrust bearing in the shaft with its thrust rating, or leave out the joint. Only a ' +
     'joint whose maker says so passes thrust: "passes thrust yes".',
   caution: `${DEFER} Plunge, yoke phase and equal angles are for its maker to state.`,
-  noCure: 'A thrust bearing behind the joint is a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(WITH_JOINT, [
       '        bearing block { kind thrust  at 1.4 m  lubrication oil  thrust at most 40 kN }\n',
@@ -107,6 +107,7 @@ function check(context: LineContext): Verdict | undefined {
     related: joint.passesThrust
       ? [{ at: joint.passesThrust.origin, message: 'what its sheet says of thrust' }]
       : [],
+    routes: () => thrustBearingRoutes(context, stoppedBy ?? joint),
   });
 }
 

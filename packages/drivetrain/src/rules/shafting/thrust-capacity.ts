@@ -10,6 +10,7 @@ import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
+import { thrustBearingRoutes } from './thrust-routes.js';
 
 const WITH_THRUST = changed(SINGLE_LINE, [
   '  slip device offered\n',
@@ -76,5 +77,6 @@ function check(context: LineContext): Verdict | undefined {
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. Fit a separate thrust bearing or a gear rated for it, or give a thrust figure for the service of the vessel.`,
     related: [{ at: taker.limit!.origin, message: 'thrust that it may carry' }],
+    routes: () => (taker.bearing ? [] : thrustBearingRoutes(context, taker.part)),
   });
 }

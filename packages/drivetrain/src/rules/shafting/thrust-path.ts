@@ -9,6 +9,7 @@ import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
+import { thrustBearingRoutes } from './thrust-routes.js';
 
 /** An electric motor straight on the shaft, with its own thrust bearing. */
 const ELECTRIC = changed(
@@ -47,7 +48,6 @@ const INFO: RuleInfo = {
     'a transfer must declare its thrust rating. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in ' +
     'the shaft, or choose a motor rated for thrust.',
   caution: `${DEFER} The bearing must be tied to the hull: a flexing seat does not carry thrust.`,
-  noCure: 'What takes the thrust is a part to be chosen, with its seat.',
   examples: examples(() => ({
     failing: changed(ELECTRIC, ['  thrust at most 30 kN\n', '']),
     passing: ELECTRIC,
@@ -93,15 +93,19 @@ function check(context: LineContext): Verdict | undefined {
     place,
     message: `${line.name}: nothing in the line carries the propeller thrust: there is no gear, no thrust bearing, and ${nameOf(prime)} does not say that it may.${before} Add a thrust bearing, or take a motor rated for thrust.`,
     related: line.before?.gear ? [{ at: line.before.gear.origin, message: 'the gear of before' }] : [],
-    routes: () =>
-      line.motor
+    routes: () => [
+      ...thrustBearingRoutes(context, prime),
+      ...(line.motor
         ? [
             {
               title: 'Write the thrust that the motor may carry as an open question: its sheet must say',
-              edits: [{ do: 'set', host: home(line.motor), property: 'thrust at most', text: 'unknown' }],
+              edits: [
+                { do: 'set' as const, host: home(line.motor), property: 'thrust at most', text: 'unknown' },
+              ],
               stub: true,
             },
           ]
-        : [],
+        : []),
+    ],
   });
 }

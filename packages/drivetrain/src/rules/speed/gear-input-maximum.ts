@@ -24,8 +24,6 @@ const INFO: RuleInfo = {
     'not only rated speed. Overspeed churns and overheats the oil and overstresses clutch drums. Lower the ' +
     'governed speed with the maker’s consent, or choose a gear for faster engines.',
   caution: DEFER,
-  noCure:
-    'A gear that allows the speed is offered where the catalogue has one; a lower governed speed is set by the maker of the engine.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['input speed at most 3000 rpm', 'input speed at most 2400 rpm']),
     passing: SINGLE_LINE,

@@ -32,7 +32,6 @@ const INFO: RuleInfo = {
     'arrangement, and the margin is shown. Where it is not met, change what the quantity depends on, or agree ' +
     'another requirement with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial must confirm it.`,
-  noCure: 'What is required is for the owner to change; other sizes are offered where they meet it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),
     passing: REQUIRED,

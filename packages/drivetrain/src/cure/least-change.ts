@@ -1,0 +1,62 @@
+import type { Value } from '@tailshaft/mechanics';
+import type { Verdict } from '../judge/verdict.js';
+import { type Size, type Steps, sizeBeyond } from './sizes.js';
+
+/** How far a size is changed at most, which way, and in how many strides. */
+export interface Reach {
+  readonly times: number;
+  readonly ways: readonly (1 | -1)[];
+  readonly strides: number;
+}
+
+/** A size that settles a check, and what the check then says. */
+export interface Settling {
+  readonly size: Size;
+  readonly verdict: Verdict;
+}
+
+/** The smallest change of a size with which the check holds. */
+export function leastChange(
+  now: Value,
+  steps: Steps,
+  { times, ways, strides }: Reach,
+  outcome: (value: Value) => Verdict | undefined,
+): Settling | undefined {
+  if (!(now.si > 0)) return undefined;
+  const found = ways.flatMap(way => {
+    let short = now.si;
+    for (let stride = 1; stride <= strides; stride += 1) {
+      const size = sizeBeyond(now, now.si * times ** ((way * stride) / strides), steps);
+      if (!size || size.value.si === short) continue;
+      if (outcome(size.value)?.outcome !== 'holds') short = size.value.si;
+      else return [nearest(now, short, size, steps, outcome)];
+    }
+    return [];
+  });
+  const best = found.sort((a, b) => distance(a.value, now) - distance(b.value, now))[0];
+  const verdict = best && outcome(best.value);
+  return best && verdict?.outcome === 'holds' ? { size: best, verdict } : undefined;
+}
+
+function distance(one: Value, now: Value): number {
+  return Math.abs(Math.log(one.si / now.si));
+}
+
+/** Between a size that does not do and one that does: the one nearest to the size now that does. */
+function nearest(
+  now: Value,
+  short: number,
+  enough: Size,
+  steps: Steps,
+  outcome: (value: Value) => Verdict | undefined,
+): Size {
+  let low = short;
+  let best = enough;
+  for (let step = 0; step < 8; step += 1) {
+    const middle = sizeBeyond(now, (low + best.value.si) / 2, steps);
+    if (!middle || middle.value.si === best.value.si || middle.value.si === low) break;
+    if (outcome(middle.value)?.outcome === 'holds') best = middle;
+    else low = middle.value.si;
+  }
+  return best;
+}

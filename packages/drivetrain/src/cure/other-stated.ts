@@ -1,0 +1,70 @@
+import type { Value } from '@tailshaft/mechanics';
+import { homeOfFact } from '../model/declared-fact.js';
+import type { Engine } from '../model/engine.js';
+import type { Fact } from '../model/fact.js';
+import type { Gear } from '../model/gear.js';
+import type { Part } from '../model/part.js';
+import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { chosenOf, isOfEntry } from './chosen.js';
+import type { Knob } from './knobs.js';
+import { leastChange, type Reach, type Settling } from './least-change.js';
+import { dutyOfEngine, dutyOfGear } from './other-duty.js';
+import { copiesFor, type Limit, limitsOf, otherWords } from './stated-facts.js';
+import { otherFact, quantityAs } from './swap.js';
+import type { OtherStated, Trial } from './trial.js';
+
+/** A rating is raised to so many times itself at most: beyond, another kind of part is wanted. */
+const REACH = 30;
+
+/** One fact after the other of a bought part, and those that it must share with its neighbours together. */
+export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: Trial): OtherStated[] {
+  const found: OtherStated[] = [];
+  if (part.role === 'engine') found.push(...dutyOfEngine(part as Engine, vessel, trial));
+  if (part.role === 'gear') found.push(...dutyOfGear(part as Gear, vessel, trial));
+  if (found.length > 0) return found;
+  for (const limit of limitsOf(part)) found.push(...otherLimit(limit, trial));
+  for (const { knob, fact } of chosenOf(part))
+    if (isOfEntry(fact, part)) found.push(...otherMake(fact, knob, trial));
+  const groups = [...copiesFor(part, line), ...otherWords(part)];
+  for (const swaps of groups) found.push(...all(swaps, trial));
+  if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), trial));
+  return found;
+}
+
+function otherLimit({ fact, way, says, further }: Limit, trial: Trial): OtherStated[] {
+  const reach: Reach = { times: REACH, ways: [way], strides: 8 };
+  const settling = leastChange(fact.value!, { metric: 0.005, inch: 1 / 8 }, reach, value =>
+    trial(new Map([[fact, quantityAs(fact, value)]]), further),
+  );
+  return settling ? [statedAs(fact, settling, says)] : [];
+}
+
+function statedAs(fact: Fact<Value>, { size, verdict }: Settling, says?: string): OtherStated {
+  const words = says ?? homeOfFact(fact)?.property ?? '';
+  return {
+    says: `${words} ${size.written}`.trim(),
+    settled: verdict,
+    changes: [{ at: fact.origin, text: size.written }],
+  };
+}
+
+/** Made in another size, whichever way. */
+function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial): OtherStated[] {
+  const settling = leastChange(fact.value!, knob, { times: 2.5, ways: [1, -1], strides: 8 }, value =>
+    trial(new Map([[fact, quantityAs(fact, value)]])),
+  );
+  return settling ? [statedAs(fact, settling)] : [];
+}
+
+function all(swaps: ReturnType<typeof copiesFor>[number], trial: Trial): OtherStated[] {
+  const others = new Map(swaps.map(({ fact, value, written }) => [fact, otherFact(fact, value, written)]));
+  const verdict = trial(others);
+  if (verdict?.outcome !== 'holds') return [];
+  return [
+    {
+      says: swaps.map(({ fact, written }) => `${homeOfFact(fact)?.property} ${written}`).join(', '),
+      settled: verdict,
+      changes: swaps.map(({ fact, written }) => ({ at: fact.origin, text: written })),
+    },
+  ];
+}

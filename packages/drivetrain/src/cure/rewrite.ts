@@ -1,0 +1,12 @@
+import type { ModelEdit } from '../judge/route.js';
+import { type Part, statementOf } from '../model/part.js';
+import { type Rewritten, replacementFor } from './statement.js';
+
+/** Other sizes of a part: written over the old ones where it is new, and as another part where it is kept. */
+export function rewrite(part: Part, sizes: Rewritten): ModelEdit[] {
+  const stated = statementOf(part);
+  if (stated !== 'retained' && stated !== 'modified')
+    return [...sizes].map(([fact, text]) => ({ do: 'replace', at: fact.origin, text }));
+  const text = replacementFor(part, sizes);
+  return text ? [{ do: 'replace', at: part.origin, text }] : [];
+}

@@ -1,0 +1,143 @@
+import type { Value } from '@tailshaft/mechanics';
+import { shaftBehind } from '../analysis/couplings.js';
+import { ratingsOf } from '../analysis/gear-data.js';
+import type { Engine, Motor } from '../model/engine.js';
+import type { Fact, Rotation } from '../model/fact.js';
+import type { Flange, Gear, Pilot, Transfer } from '../model/gear.js';
+import type { Part } from '../model/part.js';
+import type { Coupling } from '../model/shafting.js';
+import type { ShaftLine } from '../model/vessel.js';
+
+/** A figure that bounds what a bought part may be used for, and the way in which it is relaxed. */
+export interface Limit {
+  readonly fact: Fact<Value>;
+  readonly way: 1 | -1;
+  /** Where the words of its property do not say it. */
+  readonly says?: string;
+  /** Rules that must hold as well. */
+  readonly further?: readonly string[];
+}
+
+/** Another value of one fact. */
+export interface Swap {
+  readonly fact: Fact<unknown>;
+  readonly value: unknown;
+  readonly written: string;
+}
+
+/** What its sheet allows a part, that another one could be made for. */
+export function limitsOf(part: Part): Limit[] {
+  const up = (...facts: (Fact<Value> | undefined)[]) => bounds(facts, 1);
+  const down = (...facts: (Fact<Value> | undefined)[]) => bounds(facts, -1);
+  switch (part.role) {
+    case 'gear': {
+      const gear = part as Gear;
+      return [
+        ...ratingsOf(gear, gear.variant).flatMap(one =>
+          bounds([one.powerPerSpeed ?? one.torque], 1).map(limit => ({
+            ...limit,
+            says: `rated ${one.duty}`,
+          })),
+        ),
+        ...up(gear.inputSpeedMax, gear.thrust, gear.installedAngleMax, gear.runningAngleMax),
+        ...down(gear.inputSpeedMin),
+      ];
+    }
+    case 'coupling': {
+      const coupling = part as Coupling;
+      return [...up(coupling.torque, coupling.vibratoryTorque), ...down(coupling.rivetRing)];
+    }
+    case 'transfer': {
+      const transfer = part as Transfer;
+      return up(transfer.torque, transfer.inputSpeedMax, transfer.thrust);
+    }
+    case 'motor': {
+      const motor = part as Motor;
+      return up(motor.thrustCapacity, motor.torque);
+    }
+    case 'engine': {
+      const engine = part as Engine;
+      return [
+        ...up(engine.installedAngleMax, engine.runningAngleMax),
+        ...down(engine.height, engine.width, engine.length, engine.lowIdle),
+      ];
+    }
+    default:
+      return [];
+  }
+}
+
+function bounds(facts: readonly (Fact<Value> | undefined)[], way: 1 | -1): Limit[] {
+  return facts.flatMap(fact => (fact?.value ? [{ fact, way }] : []));
+}
+
+/** What a part must share with its neighbours, as they have it: in groups that go together. */
+export function copiesFor(part: Part, line: ShaftLine): Swap[][] {
+  const { engine, gear } = line;
+  const groups: (Swap | undefined)[][] = [];
+  if (part.role === 'coupling') {
+    const coupling = part as Coupling;
+    const shaft = shaftBehind(line, coupling);
+    groups.push(
+      [like(coupling.flywheelSize, engine?.flywheelSize)],
+      [like(coupling.leastCylinders, engine?.cylinders)],
+      [like(coupling.splineTeeth, gear?.splineTeeth), like(coupling.splinePitch, gear?.splinePitch)],
+      [
+        like(coupling.bore, shaft?.couplingEnd ?? shaft?.diameter),
+        like(coupling.keyWidth, shaft?.couplingKeyWidth),
+      ],
+      flangeLike(coupling.flange, gear?.outputFlange),
+    );
+  }
+  if (part.role === 'gear' && gear)
+    groups.push(
+      [like(gear.inputHousing, engine?.housing)],
+      [like(gear.inputRotation, engine?.rotation)],
+      flangeLike(gear.outputFlange, line.couplings.find(one => one.flange)?.flange),
+    );
+  return groups.map(group => group.filter(one => one !== undefined)).filter(group => group.length > 0);
+}
+
+function like<T>(fact: Fact<T> | undefined, model: Fact<T> | undefined): Swap | undefined {
+  const value = model?.value;
+  if (!fact || value === undefined || fact.written === model!.written) return undefined;
+  return { fact, value, written: model!.written };
+}
+
+function flangeLike(flange: Flange | undefined, model: Flange | undefined): (Swap | undefined)[] {
+  if (!flange || !model) return [];
+  return [
+    like(flange.outsideDiameter, model.outsideDiameter),
+    like(flange.boltCircle, model.boltCircle),
+    like(flange.bolts, model.bolts),
+    pilotFor(flange.pilot, model.pilot),
+  ];
+}
+
+/** A spigot for a recess, a recess for a spigot. */
+function pilotFor(fact: Fact<Pilot> | undefined, model: Fact<Pilot> | undefined): Swap | undefined {
+  const theirs = model?.value;
+  if (!fact || !theirs?.kind) return undefined;
+  const kind = theirs.kind === 'male' ? 'female' : 'male';
+  const written = model!.written.replace(theirs.kind, kind);
+  return written === fact.written ? undefined : { fact, value: { ...theirs, kind }, written };
+}
+
+const OTHER_ROTATION: Readonly<Partial<Record<Rotation['word'], Rotation['word']>>> = {
+  standard: 'opposite',
+  opposite: 'standard',
+  clockwise: 'counter-clockwise',
+  'counter-clockwise': 'clockwise',
+};
+
+/** What a part of the same size is also made as. */
+export function otherWords(part: Part): Swap[][] {
+  const { passesThrust } = part as Coupling;
+  if (part.role === 'coupling' && passesThrust?.value === 'no')
+    return [[{ fact: passesThrust, value: 'yes', written: 'yes' }]];
+  const { rotation } = part as Engine;
+  const other = part.role === 'engine' && rotation?.value && OTHER_ROTATION[rotation.value.word];
+  if (!rotation?.value || !other) return [];
+  const written = rotation.written.replace(rotation.value.word, other);
+  return [[{ fact: rotation, value: { ...rotation.value, word: other }, written }]];
+}

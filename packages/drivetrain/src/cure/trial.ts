@@ -1,0 +1,17 @@
+import type { WordChange } from '../judge/route.js';
+import type { Verdict } from '../judge/verdict.js';
+import type { Exchanged } from './with-fact.js';
+
+/** What the sheet of another part would state so that a check holds. */
+export interface OtherStated {
+  /** `input speed at most 3000 rpm` */
+  readonly says: string;
+  readonly settled: Verdict;
+  /** Of the entry. */
+  readonly changes: readonly WordChange[];
+  /** The rating that the line then names. */
+  readonly placed?: string;
+}
+
+/** What the check says with facts exchanged; the worst of it and of further rules, by their ids. */
+export type Trial = (others: Exchanged, further?: readonly string[]) => Verdict | undefined;

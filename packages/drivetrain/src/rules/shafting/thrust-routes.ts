@@ -1,0 +1,36 @@
+import { given } from '@tailshaft/mechanics';
+import { bollardThrust } from '../../analysis/thrust.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
+import { nameOf, type Part } from '../../model/part.js';
+import { writeInPlace } from '../rotation/edits.js';
+
+/**
+ * A thrust bearing in the shaft, rated for the thrust at the bollard: the first shaft behind what cannot carry it. Where it
+ * stands is not invented: its place is asked for by the checks that need it.
+ */
+export function thrustBearingRoutes({ line, analysis }: LineContext, insteadOf: Part): Route[] {
+  const from = line.chain.indexOf(insteadOf);
+  const shaft = line.shafts.find(one => line.chain.indexOf(one) > from);
+  const thrust = bollardThrust(analysis, new Needs());
+  if (!shaft || !thrust) return [];
+  const rated = roundedUp(thrust.si);
+  const written = `${rated / 1000} kN`;
+  const taken = new Set((shaft.bearings ?? []).map(one => one.name));
+  const name = ['thrust', 'thrust-block', 'thrust-2'].find(one => !taken.has(one));
+  if (name === undefined) return [];
+  const words = analysis.tell(given('thrust', 'T', 'force', thrust.si), 3);
+  return [
+    {
+      title: `Add a thrust bearing for ${written} to the shaft behind ${nameOf(insteadOf)}, on a seat tied to the hull: it carries the ${words} estimated at the bollard; its place and lubrication are still to be written`,
+      edits: [writeInPlace(shaft, `bearing ${name}`, `{ kind thrust  thrust at most ${written} }`)],
+    },
+  ];
+}
+
+/** Two figures, and never less. */
+function roundedUp(force: number): number {
+  const step = 10 ** (Math.floor(Math.log10(force)) - 1);
+  return Math.ceil(force / step - 1e-9) * step;
+}
