@@ -49,6 +49,8 @@ export interface Verdict {
   readonly capacity?: Value;
   readonly demand?: Value;
   readonly missing: readonly { readonly what: string; readonly property: string; readonly place?: Place }[];
+  /** What the check would find, by the answer to what is missing: only where a few answers settle it. */
+  readonly byAnswer?: readonly { readonly given: readonly string[]; readonly result: string }[];
   readonly place?: Place;
 }
 

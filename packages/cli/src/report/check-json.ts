@@ -120,6 +120,7 @@ export function verdictJson(specs: Spots, verdict: Verdict) {
       property: one.property,
       ...placeJson(specs, (one.at ?? one.host) as Place),
     })),
+    ...(verdict.byAnswer ? { byAnswer: verdict.byAnswer } : {}),
     ...placeJson(specs, verdict.place as Place),
   };
 }

@@ -1,4 +1,4 @@
-import type { Missing, Verdict } from '@tailshaft/drivetrain';
+import type { ByAnswer, Missing, Verdict } from '@tailshaft/drivetrain';
 import { type Place, waitsForText } from '@tailshaft/language';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Spot, Spots } from '../specs/spot.js';
@@ -29,6 +29,7 @@ const WEIGHT = { error: 4, warning: 2, note: 1 } as const;
 export class OpenQuestions {
   private readonly byDatum = new Map<string, Question>();
   private readonly numberless = new Map<string, string>();
+  private readonly tables = new Map<string, Verdict['byAnswer'] & object>();
   private behindText = 0;
   private checks = 0;
   private readonly files = new Set<string>();
@@ -57,6 +58,7 @@ export class OpenQuestions {
     for (const one of all ? list : list.slice(0, MOST))
       lines.push(questionText(io, one, this.atWords(one), all));
     if (!all && list.length > MOST) lines.push(`  and ${list.length - MOST} more: see --all`);
+    for (const [of, rows] of this.tables) lines.push(...tableText(io, of, rows));
     for (const message of this.numberless.values())
       lines.push(wrapped(visible(message), io.width, '      ', '  '));
     if (this.behindText > 0)
@@ -75,6 +77,8 @@ export class OpenQuestions {
     // What is not known of the vessel as found is asked for by the proposals that rest on it.
     if (verdict.outcome !== 'cannot tell' || verdict.asFound) return;
     this.checks += 1;
+    if (verdict.byAnswer)
+      this.tables.set(`${shortName(verdict.rule)} of ${of}, ${verdict.subject}`, verdict.byAnswer);
     if (behindText) this.behindText += 1;
     else if (verdict.missing.length === 0) {
       const spot = specs.spot(verdict.place as Place);
@@ -108,6 +112,16 @@ export class OpenQuestions {
     // A check that waits for two data is half settled by each of them.
     asked.value += WEIGHT[verdict.severity] / verdict.missing.length;
   }
+}
+
+/** Which answer gives what. */
+function tableText(io: Io, of: string, rows: readonly ByAnswer[]): string[] {
+  return [
+    wrapped(`${visible(of)}, by answer:`, io.width, '      ', '  '),
+    ...rows.map(({ given, result }) =>
+      wrapped(visible(`${given.join(', ')}: ${result}`), io.width, '        ', '      '),
+    ),
+  ];
 }
 
 /** `material of the shaft, line 63: 4 checks wait`. */

@@ -31,6 +31,7 @@ export interface Said {
   readonly disputes?: Verdict['disputes'];
   /** The requirement that is judged. */
   readonly answers?: Origin;
+  readonly byAnswer?: Verdict['byAnswer'];
   readonly routes?: () => readonly Route[];
 }
 
@@ -61,6 +62,7 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
       explains: said.explains ?? [],
       ...(said.disputes ? { disputes: said.disputes } : {}),
       ...(said.answers ? { answers: said.answers } : {}),
+      ...(said.byAnswer?.length ? { byAnswer: said.byAnswer } : {}),
       routes: said.routes ?? NO_ROUTES,
     };
   };

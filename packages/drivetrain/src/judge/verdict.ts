@@ -33,6 +33,12 @@ export interface Related {
   readonly message: string;
 }
 
+/** One answer to each open question, and what a check would then find. */
+export interface ByAnswer {
+  readonly given: readonly string[];
+  readonly result: string;
+}
+
 /** What one rule says of one subject. */
 export interface Verdict {
   readonly rule: string;
@@ -72,6 +78,8 @@ export interface Verdict {
   readonly acceptance?: Acceptance;
   /** The requirement that this verdict is the answer to. */
   readonly answers?: Origin;
+  /** What the check would find, by the answer to what is missing: only where a few answers settle it. */
+  readonly byAnswer?: readonly ByAnswer[];
   /** Ways out, made when somebody asks. */
   readonly routes: () => readonly Route[];
 }

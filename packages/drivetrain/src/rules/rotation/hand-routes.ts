@@ -18,6 +18,7 @@ import type { Clutch, Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { type GearWords, gearEdits } from '../gear-edits.js';
 import { engineWord, fitHand, handWords, turnWords, useClutch } from './edits.js';
+import { otherEngineRoutes } from './other-engine-routes.js';
 import { isWelcome } from './turning-routes.js';
 
 /** How many catalogue gears are offered. */
@@ -50,6 +51,7 @@ export function handRoutes(context: About, without?: Offered): Route[] {
     ...clutchRoutes(context, hand),
     ...pairRoutes(context),
     ...gearRoutes(context, senseThatDrivesAhead(hand), without),
+    ...otherEngineRoutes(context),
   ];
 }
 

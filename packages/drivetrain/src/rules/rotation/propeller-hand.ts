@@ -1,8 +1,10 @@
-import { otherHand } from '@tailshaft/mechanics';
+import { type Hand, otherHand } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
+import { handByAnswer } from '../../analysis/hand-by-answer.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
-import type { Verdict } from '../../judge/verdict.js';
+import type { ByAnswer, Verdict } from '../../judge/verdict.js';
+import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -46,10 +48,16 @@ function check(context: LineContext): Verdict | undefined {
   const steps = rotation.steps.map(step => step.text);
   if (checked.state === 'cannot tell') {
     const gaps = checked.needs.missing.map(gap => gap.what).join('; ');
+    const byAnswer = handsByAnswer(line, checked.hand);
+    const known =
+      rotation.neededHand && rotation.ahead
+        ? ` The shaft turns ${turnWords(rotation.ahead)} seen from aft, which needs a ${rotation.neededHand}-hand one.`
+        : byAnswer.map(one => ` With ${one.given.join(' and ')}: ${one.result}.`).join('');
     return say.cannotTell(checked.needs, {
       place: checked.needs.missing[0]?.at ?? place,
-      message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.`,
+      message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.${known}`,
       steps,
+      byAnswer,
       explains: [...pairFolds(arrangement.path), ...foldOn([line], ...WAITING)],
       routes: () => [...openRoutes(context, checked.needs.missing), ...stubRoutes(checked.needs.missing)],
     });
@@ -81,6 +89,19 @@ function check(context: LineContext): Verdict | undefined {
     explains: pairFolds(arrangement.path),
     routes: () => handRoutes(context),
   });
+}
+
+/** What each answer would mean for the propeller that is listed, or for the one to be chosen. */
+function handsByAnswer(line: ShaftLine, hand: Hand | undefined): ByAnswer[] {
+  return handByAnswer(line).map(({ given, hand: needed }) => ({
+    given,
+    result:
+      hand === undefined
+        ? `a ${needed}-hand propeller is needed`
+        : hand === needed
+          ? `a ${needed}-hand propeller is needed, as listed`
+          : `a ${needed}-hand propeller is needed, and a ${hand}-hand one is listed`,
+  }));
 }
 
 /** Rules that may ask for the same fact of this line. */

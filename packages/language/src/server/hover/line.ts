@@ -1,4 +1,4 @@
-import { countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
+import { type ByAnswer, countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
 import { formatValue } from '@tailshaft/mechanics';
 import { derivedValues, type JudgedLine, marginWords, tightest } from '../lines.js';
 import { bullets, paragraphs, plain } from './markdown.js';
@@ -44,11 +44,19 @@ export function rotationHover(line: JudgedLine): string | undefined {
       : rotation.neededHand
         ? `It needs a **${rotation.neededHand}-hand** propeller.`
         : `It cannot be told without ${rotation.missing.map(one => one.what).join('; ')}.`;
+  const open = line.verdicts.find(one => one.byAnswer);
   return paragraphs(
     `**Rotation of ${plain(line.line.path)}**, lever ahead`,
     rotation.steps.map((step, index) => `${index + 1}. ${plain(step.text)}`).join('\n'),
     verdict,
+    open?.byAnswer && answersTable(open.byAnswer),
   );
+}
+
+/** Which answer to what is missing gives what. */
+function answersTable(rows: readonly ByAnswer[]): string {
+  const cells = rows.map(row => `| ${plain(row.given.join(', '))} | ${plain(row.result)} |`);
+  return ['| with | result |', '| --- | --- |', ...cells].join('\n');
 }
 
 function turnOf(line: JudgedLine): string {
