@@ -1,6 +1,7 @@
 export * from './bearing/index.js';
 export * from './clutch/index.js';
 export * from './core/dimension.js';
+export * from './core/figure.js';
 export * from './core/formula.js';
 export * from './core/source.js';
 export * from './core/value.js';

@@ -1,5 +1,6 @@
 import { compareDuty, lighterFirst } from '../analysis/duty-class.js';
 import { ratingsOf } from '../analysis/gear-data.js';
+import { hoursWords } from '../analysis/hours-words.js';
 import type { WordChange } from '../judge/route.js';
 import type { Engine, EngineRating } from '../model/engine.js';
 import type { Gear, GearRating } from '../model/gear.js';
@@ -33,7 +34,7 @@ export function dutyOfEngine(engine: Engine, { duty }: Vessel, trial: Trial): Ot
   ];
   return [
     {
-      says: `a ${other.duty} rating of ${power ?? 'the same power'}${short ? ` for ${hours.written.replace(/ per year$/, ' hours a year')}` : ''}`,
+      says: `a ${other.duty} rating of ${power ?? 'the same power'}${short ? ` for ${hoursWords(hours)}` : ''}`,
       settled,
       changes,
       ...(lighter ? { placed: wanted } : {}),

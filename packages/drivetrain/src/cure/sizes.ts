@@ -1,4 +1,12 @@
-import { findUnit, formatQuantity, fromSI, given, toSI, type Unit, type Value } from '@tailshaft/mechanics';
+import {
+  formatQuantity,
+  fromSI,
+  given,
+  toSI,
+  type Unit,
+  type Value,
+  writtenUnit,
+} from '@tailshaft/mechanics';
 
 /** Metric and inch steps that a length is made or set in, metres and inches. */
 export interface Steps {
@@ -14,7 +22,7 @@ export interface Size {
 
 /** The nearest size in steps that is not short of `si`, seen from the size now; undefined where its unit is not known. */
 export function sizeBeyond(now: Value, si: number, knob: Steps): Size | undefined {
-  const unit = unitOf(now);
+  const unit = writtenUnit(now);
   if (!unit && now.dimension !== 'ratio') return undefined;
   const step = stepIn(now, unit, knob, si);
   const number = unit ? fromSI(si, unit) : si;
@@ -26,12 +34,6 @@ export function sizeBeyond(now: Value, si: number, knob: Steps): Size | undefine
     written,
   });
   return { value, written };
-}
-
-/** The unit that a length, an angle or a power is written in. */
-function unitOf(value: Value): Unit | undefined {
-  const symbol = /[^\d\s./,+-].*$/.exec(value.written ?? '')?.[0];
-  return symbol === undefined ? undefined : findUnit(symbol.trim());
 }
 
 function stepIn(now: Value, unit: Unit | undefined, knob: Steps, si: number): number {
@@ -55,7 +57,5 @@ function wordsFor(number: number, unit: Unit): string {
 }
 
 function asRatio(number: number, now: Value): string {
-  return now.written?.includes('%')
-    ? `${Number((number * 100).toFixed(1))} %`
-    : String(Number(number.toFixed(3)));
+  return now.unit === '%' ? `${Number((number * 100).toFixed(1))} %` : String(Number(number.toFixed(3)));
 }

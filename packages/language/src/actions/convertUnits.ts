@@ -53,8 +53,7 @@ function isHandy(number: number): boolean {
 
 /** The number in another unit, with as many digits as were written and at least four. */
 function inUnit(value: Value, unit: Unit): string {
-  const digits = (/^[\d.]+/.exec(value.written ?? '')?.[0] ?? '').replace(/^0+|\./g, '').length;
-  return formatNumber(fromSI(value.si, unit), Math.max(4, digits));
+  return formatNumber(fromSI(value.si, unit), Math.max(4, value.figure?.digits ?? 0));
 }
 
 function quantityAt(reading: DocumentReading, check: FileCheck, offset: number): Written | undefined {
@@ -96,10 +95,6 @@ function written(values: readonly Value[], uri: string, offset: number): Written
   const { end, uri: file } = placeOf(last.origin);
   const unit = writtenUnit(last);
   if (!unit || file !== uri || offset < start || offset > end) return undefined;
-  const words = values.length === 1 ? (last.written ?? '') : `${numberOf(first)} .. ${last.written}`;
+  const words = values.length === 1 ? (last.written ?? '') : `${first.figure?.text ?? ''} .. ${last.written}`;
   return { start, end, dimension: first.dimension, words, unit, values };
-}
-
-function numberOf(value: Value): string {
-  return (value.written ?? '').split(' ').slice(0, -1).join(' ');
 }

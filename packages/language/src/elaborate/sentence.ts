@@ -1,5 +1,5 @@
 import type { Assumption, Requirement } from '@tailshaft/drivetrain';
-import { findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
+import { figureOf, findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
 import { ASSUMABLE, BOUNDS } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
@@ -147,6 +147,7 @@ function quantityAt(
   const value = given('required value', symbolOf(dimension), dimension, toSI(number.number, unit ?? ONE), {
     written,
     unit: unit?.symbol ?? '1',
+    figure: figureOf(number.written),
     origin: { uri, start: number.start, end: cursor.previous!.end },
   });
   return { value, next: cursor.index };

@@ -1,4 +1,4 @@
-import { findUnit, toSI, type Unit, type Value } from '@tailshaft/mechanics';
+import { findUnit, provenanceOf, toSI, type Unit, type Value } from '@tailshaft/mechanics';
 import {
   ENTRY_VOCABULARY,
   PLACE_VOCABULARY,
@@ -129,12 +129,6 @@ describe('unknown inside a compound value', () => {
     expect(fact?.value).toBeUndefined();
     expect(fact!.known!.y).toMatchObject({ written: '350 hp', unit: 'hp' });
   });
-
-  it.each(everyRow())('%s takes unknown for the whole', (_, vocabulary, row) => {
-    const { reading, fact } = readLine(vocabulary, `${row.words} unknown`);
-    expect([...reading.problems, ...reading.concerns]).toEqual([]);
-    expect(fact).toMatchObject({ value: undefined, written: 'unknown' });
-  });
 });
 
 describe('a decimal comma', () => {
@@ -170,6 +164,8 @@ function back(
   const got = row.kind.form === 'point' ? value.y : row.kind.form === 'span' ? value.high : value;
   expect(findUnit(got.unit!)?.symbol, line).toBe(unit.symbol);
   expect(got.si / toSI(number, unit), line).toBeCloseTo(1, 9);
+  expect(got.figure?.text.replace(/\s/g, ' '), line).toBe(text.replace(/\s/g, ' '));
+  expect(provenanceOf(got)).toBe('declared');
 }
 
 /** A number may be outside what such a thing can be: that is another test. */

@@ -20,12 +20,26 @@ export interface Value<D extends Dimension = Dimension> {
   readonly written?: string;
   /** Symbol of the unit that the author wrote: `kW`, `%`; `1` behind a number without one. Absent of computed values. */
   readonly unit?: string;
+  /** The number as the author wrote it. Absent of computed values. */
+  readonly figure?: Figure;
   readonly origin?: Origin;
   /** Why this default stands where nothing was declared. */
   readonly assumed?: string;
   /** What a person writes to put another value in the place of this default: a property, or `assume` with its thing. */
   readonly replaceWith?: string;
   readonly working?: Working;
+}
+
+/** A number as it was written, and how fine it is. */
+export interface Figure {
+  /** Without its unit: `1 3/4`, `2.04`. */
+  readonly text: string;
+  /** Digits behind the point; none of a fraction, which is exact. A whole number means itself. */
+  readonly decimals?: number;
+  /** Digits from the first that is not nil; none of a fraction. */
+  readonly digits?: number;
+  /** What it is to, of a ratio: 1 in `2.04:1`. */
+  readonly to?: number;
 }
 
 /** How a value was computed. Text is made from it only when somebody looks. */
@@ -63,7 +77,7 @@ export function given<D extends Dimension>(
   symbol: string,
   dimension: D,
   si: number,
-  more: { written?: string; unit?: string; origin?: Origin; assumed?: string; replaceWith?: string } = {},
+  more: Pick<Partial<Value>, 'written' | 'unit' | 'figure' | 'origin' | 'assumed' | 'replaceWith'> = {},
 ): Value<D> {
   return { label, symbol, dimension, si, ...more };
 }
@@ -75,6 +89,15 @@ export function renamed<D extends Dimension>(
   symbol = value.symbol,
 ): Value<D> {
   return { ...value, label, symbol };
+}
+
+/** How a value came to be: an author declared it, a formula computed it, or it stands because nothing was declared. */
+export type Provenance = 'declared' | 'computed' | 'default' | 'constant';
+
+export function provenanceOf(value: Value): Provenance {
+  if (value.origin) return 'declared';
+  if (value.assumed) return 'default';
+  return value.working ? 'computed' : 'constant';
 }
 
 /** Every value below this one, itself first, each once. */

@@ -1,5 +1,5 @@
 import { findRule } from '@tailshaft/drivetrain';
-import { citeSource, type Source } from '@tailshaft/mechanics';
+import { citeSource, provenanceOf, type Source } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -39,12 +39,13 @@ function defaults(sheet: Sheet): Block | undefined {
   for (const entry of sheet.workings.entries) {
     // Whatever lies deeper is an input of an entry of its own.
     for (const value of [entry.value, ...entry.value.working!.inputs]) {
-      if (!value.assumed || !value.replaceWith || value.origin) continue;
-      const key = `${value.label} ${value.assumed}`;
+      if (provenanceOf(value) !== 'default' || !value.replaceWith) continue;
+      const assumed = value.assumed!;
+      const key = `${value.label} ${assumed}`;
       if (!rows.has(key))
         rows.set(key, [
           value.label,
-          value.assumed,
+          assumed,
           value.replaceWith,
           { as: 'reference', text: `W${entry.number}`, to: `w${entry.number}` },
         ]);

@@ -1,10 +1,10 @@
 import { compareDuty } from '../../analysis/duty-class.js';
 import { ratingOf } from '../../analysis/engine-points.js';
+import { hoursWords } from '../../analysis/hours-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -111,8 +111,4 @@ function routesToOther({ line, vessel, analysis }: LineContext) {
         edits: [{ do: 'replace' as const, at: engine.ratedAt!.origin, text: one.duty }],
       };
     });
-}
-
-function hoursWords(hours: Quantity<'number'>): string {
-  return hours.written.replace(/ per year$/, ' hours a year');
 }

@@ -1,4 +1,5 @@
 import { ratingOf } from '../../analysis/engine-points.js';
+import { hoursWords } from '../../analysis/hours-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -104,7 +105,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   return say.holds({
     place,
-    message: `${line.name}: ${power}, ${rating.duty}, ${rating.standard!.written}, ${rating.hours!.written.replace(/ per year$/, ' hours a year')}.`,
+    message: `${line.name}: ${power}, ${rating.duty}, ${rating.standard!.written}, ${hoursWords(rating.hours!)}.`,
   });
 }
 

@@ -1,4 +1,5 @@
 import { compareDuty } from '../../analysis/duty-class.js';
+import { hoursWords } from '../../analysis/hours-words.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Vessel } from '../../model/vessel.js';
@@ -23,11 +24,7 @@ export function serviceWithin(
   ];
   const words = [
     ...(lighter ? [`${rating.duty} duty instead of ${now.value}`] : []),
-    ...(fewer
-      ? [
-          `${most.written.replace(/ per year$/, ' hours a year')} instead of ${hours.written.replace(/ per year$/, '')}`,
-        ]
-      : []),
+    ...(fewer ? [`${hoursWords(most)} instead of ${hoursWords(hours)}`] : []),
   ];
   return edits.length > 0
     ? [

@@ -1,4 +1,4 @@
-import { type Origin, torqueOfShare, type Value } from '@tailshaft/mechanics';
+import { lastDigit, type Origin, torqueOfShare, type Value } from '@tailshaft/mechanics';
 import { sharesOf } from '../../analysis/clutch-torque.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioWords } from '../../analysis/telling.js';
@@ -141,14 +141,14 @@ function judge(context: LineContext, { name, train, exact, host, clutch }: Decla
     });
   }
   const workings = [result.ratio, declared, ...carried.values];
-  if (Math.abs(size - declared.si) <= lastDigit(declared.written) + 1e-9) {
+  if (Math.abs(size - declared.si) <= lastDigit(declared.figure) + 1e-9) {
     return say.holds({
       place: exact.origin,
       message: `${line.name}: the tooth counts of ${name} give ${derived}, which is the declared ${ratioWords(declared.si)}.${carried.words}`,
       workings,
     });
   }
-  const places = Math.max(3, decimalsOf(declared.written));
+  const places = Math.max(3, declared.figure?.decimals ?? 0);
   return say.fails({
     place: exact.origin,
     message:
@@ -183,14 +183,4 @@ function carriedBy({ line, analysis }: LineContext, clutch: Clutch): { values: V
     };
   });
   return { values: all.map(one => one.value), words: all.map(one => one.words).join('') };
-}
-
-/** One unit of the last digit written: sheets round as often as they cut off. A whole number means itself. */
-function lastDigit(written: string | undefined): number {
-  const decimals = decimalsOf(written);
-  return decimals === 0 ? 0 : 10 ** -decimals;
-}
-
-function decimalsOf(written: string | undefined): number {
-  return /\.(\d+)/.exec(written ?? '')?.[1]?.length ?? 0;
 }

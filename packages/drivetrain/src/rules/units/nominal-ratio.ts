@@ -1,4 +1,4 @@
-import type { Origin } from '@tailshaft/mechanics';
+import type { Origin, Value } from '@tailshaft/mechanics';
 import type { EntryContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -47,7 +47,7 @@ function check({ entry: one }: EntryContext): Apart<Verdict> | undefined {
       });
     }
     const message = `${one.entry.name} is offered as ${variant.nominal.written}: is that exact? Write its tooth-count ratio as "exact ..."; plate or sheet gives it.`;
-    if (isRound(variant.nominal.written) && !variant.exact)
+    if (isRound(variant.nominal) && !variant.exact)
       return say.fails({ place, message, routes: () => stub(variant.origin) });
     const needs = new Needs();
     needs.miss(
@@ -63,8 +63,8 @@ function check({ entry: one }: EntryContext): Apart<Verdict> | undefined {
 }
 
 /** At most one decimal: a label rather than a number. */
-function isRound(written: string | undefined): boolean {
-  return /^\d+(\.\d)?:1$/.test(written ?? '');
+function isRound({ figure }: Value): boolean {
+  return figure?.to === 1 && (figure.decimals ?? 0) <= 1;
 }
 
 function stub(host: Origin): Route[] {

@@ -1,5 +1,14 @@
 import type { Point, Span } from '@tailshaft/drivetrain';
-import { type Datum, type Dimension, findUnit, given, measures, toSI, unitsOf } from '@tailshaft/mechanics';
+import {
+  type Datum,
+  type Dimension,
+  figureOf,
+  findUnit,
+  given,
+  measures,
+  toSI,
+  unitsOf,
+} from '@tailshaft/mechanics';
 import { asSpelling, PILOT_KINDS, UNKNOWN, type ValueKind } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
@@ -85,6 +94,7 @@ export function takeSpan<D extends Dimension>(
   const lowValue = given(property, symbolOf(dimension), dimension, toSI(low.number, unit), {
     written: low.unit ? low.written : `${low.written} ${lowUnit?.text ?? unit.symbol}`,
     unit: unit.symbol,
+    figure: figureOf(low.written),
     origin: { uri: cursor.uri, start: low.start, end: lowUnit?.end ?? low.end },
   });
   return { low: lowValue, high };

@@ -1,4 +1,14 @@
-import { type Datum, type Dimension, findUnit, given, toSI, unitsOf, type Value } from '@tailshaft/mechanics';
+import {
+  type Datum,
+  type Dimension,
+  type Figure,
+  figureOf,
+  findUnit,
+  given,
+  toSI,
+  unitsOf,
+  type Value,
+} from '@tailshaft/mechanics';
 import type { Cursor } from '../cursor.js';
 import { isTok } from '../token.js';
 import { type NumberRead, takeNumber } from './number.js';
@@ -27,6 +37,7 @@ export function takeQuantity<D extends Dimension>(
     written: `${number.written}${unit.written}${inches?.written ?? ''}`,
     end: inches?.end ?? unit.end,
     unit: inches ? 'in' : unit.unit.symbol,
+    ...(inches ? { figure: { text: `${number.written}${unit.written}${inches.written}` } } : {}),
   });
 }
 
@@ -106,6 +117,7 @@ export function takeRatio(cursor: Cursor, property: string, slope = false): Valu
     if (over > 0 && under > 0) {
       return given(property, 'i', 'ratio', over / under, {
         written: token.text,
+        figure: figureOf(token.text.split(':')[0]!, under),
         origin: { uri: cursor.uri, start: token.start, end: token.end },
       });
     }
@@ -140,9 +152,10 @@ function made<D extends Dimension>(
   property: string,
   dimension: D,
   number: NumberRead,
-  { si, end, ...more }: { si: number; written: string; end: number; unit: string },
+  { si, end, ...more }: { si: number; written: string; end: number; unit: string; figure?: Figure },
 ): Value<D> {
   return given(property, symbolOf(dimension), dimension, si, {
+    figure: figureOf(number.written),
     ...more,
     origin: { uri: cursor.uri, start: number.start, end },
   });

@@ -47,7 +47,7 @@ export function valueHover(
 export function unitHover(symbol: string, fact: FactReading | undefined): string | undefined {
   const unit = findUnit(symbol);
   if (!unit) return undefined;
-  const value = fact && quantitiesIn(fact.fact?.value).find(one => one.written?.endsWith(symbol));
+  const value = fact && quantitiesIn(fact.fact?.value).find(one => one.unit === unit.symbol);
   return paragraphs(`**${unit.name}**`, plain(describeUnit(unit)), value && bullets([conversionLine(value)]));
 }
 
