@@ -147,6 +147,7 @@ export interface BlockRow<
   F extends string = string,
   W extends string = string,
   V extends Vocabulary = Vocabulary,
+  H extends string = string,
 > {
   readonly words: W;
   readonly field: F;
@@ -159,7 +160,7 @@ export interface BlockRow<
   /** What the block is taken as when it is left out, in words. Without it an absent block is an open question. */
   readonly absent?: string;
   /** What stands between the words and the facts. */
-  readonly head?: { readonly field: string; readonly kind: ValueKind; readonly range?: Range };
+  readonly head?: { readonly field: H; readonly kind: ValueKind; readonly range?: Range };
 }
 
 /** The properties that one kind of block knows. Order is the order of completion and of the reference page. */
@@ -178,6 +179,16 @@ export function vocabulary<R extends Row, B extends BlockRow>(all: Vocabulary<R,
   return all;
 }
 
+/** The model fields that the rows and blocks of a vocabulary fill. */
+export type FieldsOf<V> =
+  V extends Vocabulary<infer R extends Row, infer B extends BlockRow> ? R['field'] | B['field'] : never;
+
+type List<T> = NonNullable<T> extends readonly unknown[] ? true : false;
+type Element<T> = NonNullable<T> extends readonly (infer E)[] ? E : NonNullable<T>;
+
+/** Where the field is a list the row may stand more than once, and nowhere else. */
+type Many<T> = List<T> extends true ? { readonly many: true } : { readonly many?: never };
+
 /** Makes rows whose field and form are checked against the model interface `F`. */
 export function rowsFor<F>() {
   return <K extends keyof F & string, const W extends string>(
@@ -186,21 +197,41 @@ export function rowsFor<F>() {
     kind: ValueKind<Held<F[K]>>,
     doc: string,
     example: string,
-    more: RowMore = {},
+    ...more: List<F[K]> extends true ? [more: RowMore & Many<F[K]>] : [more?: RowMore & Many<F[K]>]
   ): Row<K, W> => {
     const bound = boundOf(words);
-    return { words, field, kind, doc, example, ...(bound ? { bound } : {}), ...more };
+    return { words, field, kind, doc, example, ...(bound ? { bound } : {}), ...more[0] };
   };
 }
 
-/** Makes block rows whose field is checked against the model interface `F`. */
+type BlockMore<T, H extends string> = Pick<
+  BlockRow<string, string, Vocabulary, H>,
+  'handed' | 'absent' | 'head'
+> &
+  Many<T>;
+
+/** Fields of the block's model interface that no row fills: what heads it, and where it stands. */
+type Unfilled<T, V, H> = Exclude<
+  keyof Element<T>,
+  FieldsOf<V> | 'origin' | H | (H extends string ? `${H}Fact` : never)
+>;
+
+/**
+ * Makes block rows whose field is checked against the model interface `F`: the block fills every field of what that one
+ * holds, and no other.
+ */
 export function blocksFor<F>() {
-  return <K extends keyof F & string, const W extends string, V extends Vocabulary>(
+  return <
+    K extends keyof F & string,
+    const W extends string,
+    V extends Vocabulary,
+    const H extends string = never,
+  >(
     field: K,
     words: W,
-    block: V,
+    block: V & (Unfilled<F[K], V, H> extends never ? unknown : { readonly unfilled: Unfilled<F[K], V, H> }),
     doc: string,
     example: string,
-    more: Pick<BlockRow, 'many' | 'handed' | 'absent' | 'head'> = {},
-  ): BlockRow<K, W, V> => ({ words, field, block, doc, example, ...more });
+    ...more: List<F[K]> extends true ? [more: BlockMore<F[K], H>] : [more?: BlockMore<F[K], H>]
+  ): BlockRow<K, W, V, H> => ({ words, field, block, doc, example, ...more[0] });
 }

@@ -28,7 +28,10 @@ export const EXCITATION = vocabulary({
   blocks: [],
 });
 
-const HEAD = { many: true, head: { field: 'order', kind: quantity('number'), range: between('0.5', '100') } };
+const HEAD = {
+  many: true,
+  head: { field: 'order', kind: quantity('number'), range: between('0.5', '100') },
+} as const;
 
 const engine = rowsFor<EngineTorsion>();
 export const ENGINE_TORSION = [
