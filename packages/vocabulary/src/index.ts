@@ -5,6 +5,7 @@ export * from './kinds.js';
 export * from './lookup.js';
 export * from './meanings.js';
 export * from './range.js';
+export * from './requirable.js';
 export * from './statements.js';
 export * from './units.js';
 export * from './words.js';

@@ -1,6 +1,6 @@
-import type { Assumption, Requirement } from '@tailshaft/drivetrain';
+import { type Assumption, declareFact, type Quantity, type Requirement } from '@tailshaft/drivetrain';
 import { figureOf, findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
-import { ASSUMABLE, BOUNDS } from '@tailshaft/vocabulary';
+import { ASSUMABLE, BOUNDS, REQUIRABLE, type Row } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
 import { outOfRange } from '../reading/forms/outOfRange.js';
@@ -40,6 +40,9 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
   }
   const at = bound[1]!.split(' ').length + bound[2]!.split(' ').length;
   const { value, next } = quantityAt(words, at, reading.place.uri, tell);
+  const row = REQUIRABLE.find(one => one.words === bound[1]);
+  const range = value && row?.ranges[value.dimension];
+  const outside = range && outsideOf({ words: row.words, range }, value, reading, tell);
   const condition = words
     .slice(next)
     .map(word => word.text)
@@ -48,9 +51,7 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
     ...base,
     about: bound[1]!,
     bound: bound[2] as (typeof BOUNDS)[number],
-    ...(value
-      ? { quantity: { value, written: value.written ?? '', origin: value.origin ?? reading.place } }
-      : {}),
+    ...(value ? { quantity: quantityFact(`require ${bound[1]}`, value, outside, reading) } : {}),
     ...(condition ? { condition: condition.replace(/^at /, '') } : {}),
   };
 }
@@ -78,23 +79,14 @@ export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption
   return {
     origin: reading.place,
     about,
-    ...(value
-      ? {
-          quantity: {
-            value,
-            written: value.written ?? '',
-            origin: value.origin ?? reading.place,
-            ...(outside ? { outOfRange: outside } : {}),
-          },
-        }
-      : {}),
+    ...(value ? { quantity: quantityFact(`assume ${about}`, value, outside, reading) } : {}),
     ...(reading.because ? { because: reading.because } : {}),
   };
 }
 
 /** Says that nothing goes by the assumed thing, or that the number lies outside what it can be. */
 function checkAssumption(reading: SentenceReading, about: string, value: Value, tell: Tell) {
-  const { uri, start, end } = reading.place;
+  const { start, end } = reading.place;
   const row = ASSUMABLE.find(one => one.words === about);
   if (!row) {
     const known = ASSUMABLE.map(one => one.words);
@@ -118,11 +110,31 @@ function checkAssumption(reading: SentenceReading, about: string, value: Value, 
     });
     return value.written;
   }
-  const cursor = new Cursor([], uri, () => false);
-  const kind = { form: 'quantity', dimension: row.dimension } as const;
-  const outside = outOfRange(cursor, { words: about, kind, range: row.range }, value, { start, end });
+  return outsideOf({ words: about, range: row.range }, value, reading, tell);
+}
+
+/** Says that a number lies outside what such a thing can be; nothing then holds on it. */
+function outsideOf(row: Pick<Row, 'words' | 'range'>, value: Value, reading: SentenceReading, tell: Tell) {
+  const cursor = new Cursor([], reading.place.uri, () => false);
+  const kind = { form: 'quantity', dimension: value.dimension } as const;
+  const outside = outOfRange(cursor, { ...row, kind }, value, reading.place);
   cursor.problems.forEach(tell);
   return outside;
+}
+
+function quantityFact(
+  property: string,
+  value: Value,
+  outside: string | undefined,
+  { place }: SentenceReading,
+) {
+  const fact: Quantity = {
+    value,
+    written: value.written ?? '',
+    origin: value.origin ?? place,
+    ...(outside ? { outOfRange: outside } : {}),
+  };
+  return declareFact(fact, { host: place, property, of: 'vessel' });
 }
 
 /** A number with its unit; without one it is a ratio. */

@@ -1,6 +1,5 @@
-import { NAMED_QUANTITIES } from '@tailshaft/drivetrain';
 import type { Dimension } from '@tailshaft/mechanics';
-import { ASSUMABLE, BOUNDS } from '@tailshaft/vocabulary';
+import { ASSUMABLE, BOUNDS, REQUIRABLE, TURNS } from '@tailshaft/vocabulary';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
 import type { Offer } from './items.js';
@@ -15,27 +14,31 @@ interface Sentence {
 
 /** Every requirement that some check verifies: those over a computed quantity, and those with a rule of their own. */
 const REQUIREMENTS: readonly Sentence[] = [
-  ...NAMED_QUANTITIES.flatMap(({ name, doc, example, conditions, dimensions }) =>
-    BOUNDS.slice(0, 2).flatMap(bound =>
-      (conditions.length > 0 ? conditions.map(one => ` at ${one}`) : ['']).map(
-        (condition): Sentence => ({
-          text: `${name} ${bound} …${condition}`,
-          doc: `${doc}\n\n\`${example}\``,
-          ...(dimensions[0] ? { dimension: dimensions[0] } : {}),
-        }),
+  ...REQUIRABLE.flatMap(({ words, doc, example, conditions, ranges }) =>
+    BOUNDS.slice(0, 2)
+      .filter(bound => isVerified(words, bound))
+      .flatMap(bound =>
+        (conditions.length > 0 ? conditions.map(one => ` at ${one}`) : ['']).map(
+          (condition): Sentence => ({
+            text: `${words} ${bound} …${condition}`,
+            doc: `${doc}
+
+\`${example}\``,
+            dimension: Object.keys(ranges)[0] as Dimension,
+          }),
+        ),
       ),
-    ),
   ),
-  {
-    text: 'trolling speed at most …',
-    doc: 'The slowest speed in gear, with a slip device where the gear has one.\n\n`require trolling speed at most 2 kn`',
-    dimension: 'speed',
-  },
-  ...['outward', 'inward'].map(way => ({
+  ...TURNS.map(way => ({
     text: `propellers turn ${way}`,
     doc: 'Which way the propellers of a twin turn over the top, seen from aft.',
   })),
 ];
+
+/** The slowest speed is only ever bounded from above. */
+function isVerified(words: string, bound: string): boolean {
+  return words !== 'trolling speed' || bound === 'at most';
+}
 
 const ASSUMPTIONS: readonly Sentence[] = ASSUMABLE.map(({ words, doc, example, dimension }) => ({
   text: `${words} … because "…"`,

@@ -2,14 +2,9 @@ import { given } from '@tailshaft/mechanics';
 import { derive } from '../../../analysis/derived.js';
 import { inputTorques } from '../../../analysis/input-torque.js';
 import { wantedDuty } from '../../planned.js';
-import type { NamedQuantity } from './quantity.js';
+import { named } from './quantity.js';
 
-export const GEAR_TORQUE_MARGIN: NamedQuantity = {
-  name: 'gear torque margin',
-  doc: 'Rating of the gear over the torque that enters it, less one: the least over rated power and peak torque.',
-  example: 'require gear torque margin at least 10 %',
-  dimensions: ['ratio'],
-  conditions: [],
+export const GEAR_TORQUE_MARGIN = named('gear torque margin', {
   over: 'line',
   of: analysis =>
     derive(needs => {
@@ -32,4 +27,4 @@ export const GEAR_TORQUE_MARGIN: NamedQuantity = {
         assumed: `${least.capacity.label} over ${least.demand.label}, less one`,
       });
     }),
-};
+});

@@ -3,15 +3,10 @@ import { derive } from '../../../analysis/derived.js';
 import type { LineAnalysis } from '../../../analysis/line.js';
 import { bollardOf } from '../../../analysis/propulsion/bollard.js';
 import { Needs } from '../../../judge/needs.js';
-import type { Evaluated, NamedQuantity } from './quantity.js';
+import { type Evaluated, named } from './quantity.js';
 import { missPropeller } from './shaft.js';
 
-export const TIP_CLEARANCE: NamedQuantity = {
-  name: 'tip clearance',
-  doc: 'Room between blade tip and hull, as a length or as a share of the diameter.',
-  example: 'require tip clearance at least 17 %',
-  dimensions: ['length', 'ratio'],
-  conditions: [],
+export const TIP_CLEARANCE = named('tip clearance', {
   over: 'line',
   of: (analysis, _, dimension) =>
     derive(needs => {
@@ -20,14 +15,9 @@ export const TIP_CLEARANCE: NamedQuantity = {
       const room = tipRoomOf(propeller, needs);
       return room && (dimension === 'length' ? room.gap : room.share);
     }),
-};
+});
 
-export const BOLLARD_THRUST: NamedQuantity = {
-  name: 'bollard thrust',
-  doc: 'Thrust of all propellers together with the vessel held, by the B-series and the torque of the engine.',
-  example: 'require bollard thrust at least 12 kN',
-  dimensions: ['force'],
-  conditions: [],
+export const BOLLARD_THRUST = named('bollard thrust', {
   over: 'sum',
   of: analysis => {
     if (!analysis.line.propeller) return without(analysis);
@@ -39,21 +29,16 @@ export const BOLLARD_THRUST: NamedQuantity = {
       note: 'By the Wageningen B series at rest; what the propeller sucks from the hull is not taken off.',
     };
   },
-};
+});
 
-export const PROPELLER_DEMAND: NamedQuantity = {
-  name: 'propeller demand',
-  doc: 'Power that the propeller absorbs at rated speed over the power that reaches it.',
-  example: 'require propeller demand at most 95 %',
-  dimensions: ['ratio'],
-  conditions: ['rated power'],
+export const PROPELLER_DEMAND = named('propeller demand', {
   over: 'line',
   of: analysis => {
     const result = analysis.propulsion;
     if (!result) return without(analysis);
     return result.value ? { value: result.value.demand, missing: [] } : { ...result, value: undefined };
   },
-};
+});
 
 function without(analysis: LineAnalysis): Evaluated {
   const needs = new Needs();

@@ -1,4 +1,5 @@
 import type { Dimension, Value } from '@tailshaft/mechanics';
+import { type RequirableWords, requirable } from '@tailshaft/vocabulary';
 import type { LineAnalysis } from '../../../analysis/line.js';
 import type { Missing } from '../../../judge/verdict.js';
 
@@ -11,16 +12,20 @@ export interface Evaluated {
   readonly note?: string;
 }
 
-/** A derived quantity that a requirement can be about. */
+/** A derived quantity that a requirement can be about: its row, and how it is worked out. */
 export interface NamedQuantity {
   /** As it stands behind `require`. */
-  readonly name: string;
-  readonly doc: string;
+  readonly name: RequirableWords;
   readonly example: string;
   readonly dimensions: readonly Dimension[];
-  /** What may stand behind `at`; the first is meant where nothing does. None: it takes no condition. */
   readonly conditions: readonly string[];
   /** Of each line by itself; of the vessel, the least of its lines; or of all lines together. */
   readonly over: 'line' | 'vessel' | 'sum';
   readonly of: (analysis: LineAnalysis, condition: string | undefined, dimension: Dimension) => Evaluated;
+}
+
+/** The quantity of this row. */
+export function named(name: RequirableWords, how: Pick<NamedQuantity, 'over' | 'of'>): NamedQuantity {
+  const { example, conditions, ranges } = requirable(name);
+  return { name, example, conditions, dimensions: Object.keys(ranges) as Dimension[], ...how };
 }

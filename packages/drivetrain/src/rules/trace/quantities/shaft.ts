@@ -4,14 +4,9 @@ import type { LineAnalysis } from '../../../analysis/line.js';
 import type { Load } from '../../../analysis/loads.js';
 import type { Needs } from '../../../judge/needs.js';
 import { home, nameOf } from '../../../model/part.js';
-import type { NamedQuantity } from './quantity.js';
+import { named } from './quantity.js';
 
-export const SHAFT_SPEED: NamedQuantity = {
-  name: 'shaft speed',
-  doc: 'Speed of the propeller shaft.',
-  example: 'require shaft speed at most 1200 rpm at rated power',
-  dimensions: ['rotational speed'],
-  conditions: ['rated power', 'full power', 'idle ahead', 'full throttle'],
+export const SHAFT_SPEED = named('shaft speed', {
   over: 'line',
   of: (analysis, condition) => {
     if (condition === 'idle ahead') return analysis.idleShaftSpeed;
@@ -23,25 +18,15 @@ export const SHAFT_SPEED: NamedQuantity = {
     }
     return derive(needs => shaftLoad(analysis, 'rated', needs)?.speed);
   },
-};
+});
 
-export const SHAFT_TORQUE: NamedQuantity = {
-  name: 'shaft torque',
-  doc: 'Torque in the propeller shaft, the whole output of the engine carried through the stages.',
-  example: 'require shaft torque at most 2600 N.m at full power',
-  dimensions: ['torque'],
-  conditions: ['full power', 'rated power', 'peak torque'],
+export const SHAFT_TORQUE = named('shaft torque', {
   over: 'line',
   of: (analysis, condition) =>
     derive(needs => shaftLoad(analysis, condition === 'peak torque' ? 'peakTorque' : 'rated', needs)?.torque),
-};
+});
 
-export const TIP_SPEED: NamedQuantity = {
-  name: 'tip speed',
-  doc: 'Speed of the blade tips by turning alone, at rated shaft speed.',
-  example: 'require tip speed at most 40 m/s',
-  dimensions: ['speed'],
-  conditions: ['rated power', 'full power'],
+export const TIP_SPEED = named('tip speed', {
   over: 'line',
   of: analysis =>
     derive(needs => {
@@ -58,7 +43,7 @@ export const TIP_SPEED: NamedQuantity = {
       if (!shaftSpeed || !diameter) return undefined;
       return tipSpeed({ shaftSpeed, diameter: renamed(diameter, 'propeller diameter', 'D') });
     }),
-};
+});
 
 /** A line without a propeller is a question about the line. */
 export function missPropeller({ line }: LineAnalysis, needs: Needs): undefined {

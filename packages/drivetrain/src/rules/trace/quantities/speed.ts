@@ -1,20 +1,15 @@
 import type { LineAnalysis } from '../../../analysis/line.js';
 import { Needs } from '../../../judge/needs.js';
 import { methodWords } from '../../propeller/run-words.js';
-import type { Evaluated, NamedQuantity } from './quantity.js';
+import { type Evaluated, named } from './quantity.js';
 
-export const SPEED: NamedQuantity = {
-  name: 'speed',
-  doc: 'Speed of the vessel, by the speed method; in gear at idle by pitch and slip.',
-  example: 'require speed at least 22 kn at full power',
-  dimensions: ['speed'],
-  conditions: ['full power', 'full throttle', 'rated power', 'idle ahead', 'idle'],
+export const SPEED = named('speed', {
   over: 'vessel',
   of: (analysis, condition) => {
     if (condition?.startsWith('idle')) return analysis.idleVesselSpeed;
     return condition === 'rated power' ? atRated(analysis) : atFullThrottle(analysis);
   },
-};
+});
 
 function atFullThrottle(analysis: LineAnalysis): Evaluated {
   const result = analysis.propulsion;
