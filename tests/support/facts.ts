@@ -31,7 +31,10 @@ function factsOf(block: Block): WrittenFact[] {
           {
             property: found.row.words,
             moreThanAbsent:
-              found.fact !== undefined && found.fact.value === undefined && found.row.absent !== undefined,
+              found.fact !== undefined &&
+              found.fact.value === undefined &&
+              found.row.absent !== undefined &&
+              !found.row.estimated,
             start: Math.min(found.words.start, found.value.start),
             end: found.evidence?.end ?? found.value.end,
           },

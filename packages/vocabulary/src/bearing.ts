@@ -30,7 +30,6 @@ export const BEARING = vocabulary({
     }),
     row('bore', 'bore', quantity('length'), 'Bore that the shaft runs in.', 'bore 45 mm', {
       range: between('5 mm', '1.6 m'),
-      absent: 'bored for the shaft',
     }),
     row(
       'housingBore',
@@ -40,8 +39,6 @@ export const BEARING = vocabulary({
       'housing bore 2 5/8 in',
       {
         range: between('8 mm', '3 m'),
-        absent:
-          'made for its bearing; where another bore of the shaft is declared and none of this bearing, an open question',
       },
     ),
     row(
@@ -57,7 +54,6 @@ export const BEARING = vocabulary({
       word(...WATER),
       'Where its water comes from; a strut bearing outside the hull is open to sea.',
       'water from own engine',
-      { absent: 'where the check asks for it, an open question' },
     ),
     row(
       'thrust',

@@ -43,7 +43,7 @@ export const ENGINE_RATING = vocabulary({
       word('crankshaft', 'propeller shaft'),
       'Where the power was measured: the gear takes about 3 % in between.',
       'measured at crankshaft',
-      { absent: 'at the crankshaft' },
+      { absent: 'at the propeller shaft, which is the heavier reading, until it is said', estimated: true },
     ),
     rating(
       'standard',
@@ -62,7 +62,7 @@ export const ENGINE_RATING = vocabulary({
       source,
       'Document of this rating, when it is not the one of the engine.',
       'source "Rating sheet 12" dated 2025-02-10',
-      { absent: 'the source of the entry' },
+      { absent: 'the source of the entry', estimated: true },
     ),
   ],
   blocks: [],
@@ -226,6 +226,7 @@ export const RATED_AT = rowsFor<Engine>()(
   anyWord('duty class'),
   'The rating that is used, by its duty class.',
   'at medium',
+  { absent: 'the only rating there is' },
 );
 
 const MOUNTS_EXAMPLE = 'mounts { kind soft  deflection 3 mm  thrust at most 15 kN  torque at most 4200 N.m }';

@@ -35,7 +35,6 @@ export const FLANGE = vocabulary({
     ),
     flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm', {
       range: between('1 mm', '500 mm'),
-      absent: 'not compared',
     }),
   ],
   blocks: [],

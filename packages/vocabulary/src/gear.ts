@@ -132,11 +132,9 @@ export const CLUTCH = vocabulary({
     clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
       measuredWith: ['steelPlates', 'frictionPlates'],
       range: between('1', '120'),
-      absent: 'worked out from the plates',
     }),
     clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7', {
       range: between('1', '80'),
-      absent: 'no data of the plates',
     }),
     clutch(
       'frictionPlates',
@@ -144,7 +142,7 @@ export const CLUTCH = vocabulary({
       quantity('number'),
       'Friction plates in the pack.',
       'friction plates 6',
-      { range: between('1', '80'), absent: 'no data of the plates' },
+      { range: between('1', '80') },
     ),
     clutch(
       'outerDiameter',
@@ -152,7 +150,7 @@ export const CLUTCH = vocabulary({
       quantity('length'),
       'Outer diameter of the friction faces.',
       'outer diameter 160 mm',
-      { range: between('20 mm', '3 m'), absent: 'no data of the plates' },
+      { range: between('20 mm', '3 m') },
     ),
     clutch(
       'innerDiameter',
@@ -160,7 +158,7 @@ export const CLUTCH = vocabulary({
       quantity('length'),
       'Inner diameter of the friction faces.',
       'inner diameter 110 mm',
-      { range: between('5 mm', '3 m'), absent: 'no data of the plates' },
+      { range: between('5 mm', '3 m') },
     ),
     clutch(
       'pistonOuterDiameter',
@@ -168,7 +166,7 @@ export const CLUTCH = vocabulary({
       quantity('length'),
       'Outer diameter of the clamping piston.',
       'piston outer diameter 155 mm',
-      { range: between('20 mm', '3 m'), absent: 'no data of the piston' },
+      { range: between('20 mm', '3 m') },
     ),
     clutch(
       'pistonInnerDiameter',
@@ -176,7 +174,7 @@ export const CLUTCH = vocabulary({
       quantity('length'),
       'Inner diameter of the clamping piston.',
       'piston inner diameter 90 mm',
-      { range: between('0 mm', '3 m'), absent: 'a piston without a hole' },
+      { range: between('0 mm', '3 m') },
     ),
     clutch(
       'springForce',
@@ -195,7 +193,6 @@ export const CLUTCH = vocabulary({
       {
         measuredWith: ['pistonOuterDiameter', 'pistonInnerDiameter', 'springForce', 'oilPressure'],
         range: between('0.1 kN', '10 MN'),
-        absent: 'worked out from piston, pressure and spring',
       },
     ),
     clutch(
@@ -204,7 +201,11 @@ export const CLUTCH = vocabulary({
       gauge,
       'Lowest working oil pressure at this clutch.',
       'oil pressure 20 bar',
-      { range: between('0.5 bar', '80 bar') },
+      {
+        range: between('0.5 bar', '80 bar'),
+        absent: 'the least working pressure of the gear',
+        estimated: true,
+      },
     ),
     clutch(
       'friction',
@@ -261,12 +262,11 @@ export const GEAR_RATING = vocabulary({
       quantity('power per speed'),
       'Input capacity as power per speed.',
       'power per speed 0.112 kW/rpm',
-      { bare: true, range: between('0.0001 kW/rpm', '500 kW/rpm'), absent: 'stated in another form' },
+      { bare: true, range: between('0.0001 kW/rpm', '500 kW/rpm') },
     ),
     rated('torque', 'torque', quantity('torque'), 'Input capacity as torque.', 'torque 1070 N.m', {
       bare: true,
       range: between('1 N.m', '5 MN.m'),
-      absent: 'stated in another form',
     }),
     rated(
       'power',
@@ -277,7 +277,6 @@ export const GEAR_RATING = vocabulary({
       {
         bare: true,
         range: between('0.1 kW', '30 MW', between('50 rpm', '12000 rpm')),
-        absent: 'stated in another form',
       },
     ),
     rated(
@@ -323,6 +322,7 @@ export const GEAR_RATIO = vocabulary({
       measuredWith: ['train'],
       range: between('0.1:1', '30:1'),
       absent: 'the nominal ratio, as a rounded figure',
+      estimated: true,
     }),
   ],
   blocks: [
@@ -398,7 +398,6 @@ export const GEAR = vocabulary({
       'thrust at most 18 kN',
       {
         range: between('50 N', '10 MN'),
-        absent: 'no thrust bearing rated; where a coupling says that it passes thrust, an open question',
       },
     ),
     row(
@@ -407,7 +406,7 @@ export const GEAR = vocabulary({
       gaugeSpan,
       'Working range of clutch oil pressure.',
       'oil pressure 20 .. 24 bar',
-      { range: between('0.5 bar', '80 bar'), absent: 'no data of the oil' },
+      { range: between('0.5 bar', '80 bar') },
     ),
     row('efficiency', 'efficiency', quantity('ratio'), 'Output power over input power.', 'efficiency 97 %', {
       range: between('60 %', '100 %'),
@@ -442,7 +441,7 @@ export const GEAR = vocabulary({
       word('yes', 'no'),
       'Whether it has an astern clutch; yes when two clutches are declared.',
       'reversing no',
-      { absent: 'yes when two clutches are declared' },
+      { absent: 'yes when two clutches are declared', estimated: true },
     ),
     ...GEAR_FIT,
   ],
@@ -502,7 +501,7 @@ export const GEAR_PLACE = vocabulary({
       rotation,
       'Input rotation that the oil pump is set for.',
       'pump set for standard',
-      { handed: true, evidence: 'strict', absent: 'a gear whose pump turns either way' },
+      { handed: true, evidence: 'strict' },
     ),
     row(
       'shiftCable',
@@ -521,7 +520,6 @@ export const GEAR_PLACE = vocabulary({
       {
         handed: true,
         measuredWith: ['aheadClutch', 'engine.rotation', 'engine.flywheelFaces'],
-        absent: 'nothing expected',
       },
     ),
     ...GEAR_PLACE_FIT,

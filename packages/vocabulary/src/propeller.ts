@@ -32,7 +32,7 @@ export const PROPELLER_MAKE = [
     quantity('length'),
     'Diameter stamped on the hub; no check takes it for the diameter.',
     'stamped diameter 24 in',
-    { range: between('80 mm', '12 m'), absent: 'no stamp read' },
+    { range: between('80 mm', '12 m') },
   ),
   make(
     'stampedPitch',
@@ -40,7 +40,7 @@ export const PROPELLER_MAKE = [
     quantity('length'),
     'Pitch stamped on the hub; no check takes it for the pitch.',
     'stamped pitch 24 in',
-    { range: between('30 mm', '15 m'), absent: 'no stamp read' },
+    { range: between('30 mm', '15 m') },
   ),
   make(
     'cup',
@@ -55,7 +55,7 @@ export const PROPELLER_MAKE = [
     quantity('length'),
     'Pitch that loads as the blade with its cup does, from whoever cupped it.',
     'effective pitch 25 in',
-    { measuredWith: ['pitch', 'cup'], range: between('30 mm', '15 m'), absent: 'the pitch' },
+    { measuredWith: ['pitch', 'cup'], range: between('30 mm', '15 m') },
   ),
   make(
     'toleranceClass',
@@ -63,7 +63,7 @@ export const PROPELLER_MAKE = [
     word('S', 'I', 'II', 'III'),
     'Class of manufacture by ISO 484: S is the finest, III the coarsest.',
     'tolerance class I',
-    { absent: 'asked for where it is ordered' },
+    { absent: 'class II, asked for where it is ordered', estimated: true },
   ),
   make(
     'material',
@@ -78,11 +78,9 @@ export const PROPELLER_MAKE = [
     ),
     'What it is cast of.',
     'material nickel-aluminium bronze',
-    { absent: 'not yet ordered' },
   ),
   make('boreTaper', 'bore taper', slope, 'Change of diameter of the bore per length.', 'bore taper 1:16', {
     range: between('1:60', '1:3'),
-    absent: 'not yet ordered',
   }),
   make(
     'boreLargeEnd',
@@ -90,7 +88,7 @@ export const PROPELLER_MAKE = [
     quantity('length'),
     'Diameter of the bore at its forward, large end.',
     'bore large end 2 1/4 in',
-    { range: between('5 mm', '1.5 m'), absent: 'not yet ordered' },
+    { range: between('5 mm', '1.5 m') },
   ),
   make(
     'keywayWidth',
@@ -98,7 +96,7 @@ export const PROPELLER_MAKE = [
     quantity('length'),
     'Width of the keyway in the bore.',
     'keyway width 9/16 in',
-    { range: between('1 mm', '250 mm'), absent: 'not yet ordered' },
+    { range: between('1 mm', '250 mm') },
   ),
   make(
     'hubLength',
@@ -123,7 +121,6 @@ export const PROPELLER_STANDS = [
     {
       measuredWith: ['shaft.angle'],
       range: between('30 mm', '20 m'),
-      absent: 'measured by the tip clearance',
     },
   ),
   place(
@@ -135,7 +132,6 @@ export const PROPELLER_STANDS = [
     {
       measuredWith: ['diameter', 'axisToHull'],
       range: between('0 mm', '10 m'),
-      absent: 'what the axis to the hull leaves',
     },
   ),
   place(

@@ -107,7 +107,7 @@ export const COUPLING_TORSION = [
     quantity('torque'),
     'Vibratory torque that it may carry continuously, either side of the mean.',
     'vibratory torque at most 600 N.m',
-    { range: between('0.5 N.m', '1 MN.m'), absent: 'no limit stated' },
+    { range: between('0.5 N.m', '1 MN.m') },
   ),
 ];
 

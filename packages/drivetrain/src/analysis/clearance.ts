@@ -10,6 +10,7 @@ import type { Needs } from '../judge/needs.js';
 import type { Criterion } from '../judge/verdict.js';
 import type { Quantity } from '../model/fact.js';
 import { home, nameOf } from '../model/part.js';
+import { isSaid } from '../model/reads.js';
 import type { Propeller } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
 import { percent } from './telling.js';
@@ -24,7 +25,7 @@ export interface TipRoom {
 
 /** Whether anything is said of the room above the propeller. */
 export function hasTipRoom(propeller: Propeller): boolean {
-  return propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
+  return isSaid(() => propeller.tipClearance) || isSaid(() => propeller.axisToHull);
 }
 
 /** The tip clearance as declared, or from the height of the hull over the shaft axis. */
@@ -49,7 +50,7 @@ function gapOf(
   const name = nameOf(propeller);
   const here = <D extends Dimension>(fact: Quantity<D> | undefined, property: string) =>
     needs.fact(fact, { what: `${property} of ${name}`, host: propeller.origin, property });
-  if (propeller.tipClearance || !propeller.axisToHull) {
+  if (isSaid(() => propeller.tipClearance) || !isSaid(() => propeller.axisToHull)) {
     const own = here(propeller.tipClearance, 'tip clearance');
     return own && renamed(own, 'tip clearance', 'c');
   }

@@ -10,6 +10,7 @@ import {
 import type { Needs, Wanted } from '../judge/needs.js';
 import type { Quantity } from '../model/fact.js';
 import type { Clutch } from '../model/gear.js';
+import { isSaid } from '../model/reads.js';
 
 /** What the plates of a clutch hold: worn in, which is the cautious reading, and new. */
 export interface HoldingTorque {
@@ -20,21 +21,21 @@ export interface HoldingTorque {
 /** Whether anything is said of the plates of a clutch. */
 export function hasPlates(clutch: Clutch): boolean {
   return [
-    clutch.faces,
-    clutch.steelPlates,
-    clutch.frictionPlates,
-    clutch.outerDiameter,
-    clutch.innerDiameter,
-    clutch.pistonOuterDiameter,
-    clutch.pistonInnerDiameter,
-    clutch.clampForce,
-  ].some(fact => fact !== undefined);
+    () => clutch.faces,
+    () => clutch.steelPlates,
+    () => clutch.frictionPlates,
+    () => clutch.outerDiameter,
+    () => clutch.innerDiameter,
+    () => clutch.pistonOuterDiameter,
+    () => clutch.pistonInnerDiameter,
+    () => clutch.clampForce,
+  ].some(isSaid);
 }
 
 /** Holding torque of a clutch from its faces, radii, friction and clamp force. `name` is for the gaps. */
 export function holdingTorque(
   clutch: Clutch,
-  leastOilPressure: Quantity<'pressure'> | undefined,
+  leastOilPressure: () => Quantity<'pressure'> | undefined,
   name: string,
   needs: Needs,
 ): HoldingTorque | undefined {
@@ -67,9 +68,10 @@ function facesOf(
   wanted: (property: string) => Wanted,
   needs: Needs,
 ): Value<'number'> | undefined {
+  const plates = [() => clutch.frictionPlates, () => clutch.steelPlates];
+  if (isSaid(() => clutch.faces) || !plates.every(isSaid)) return needs.fact(clutch.faces, wanted('faces'));
   const { frictionPlates, steelPlates } = clutch;
-  if (clutch.faces || !frictionPlates?.value || !steelPlates?.value)
-    return needs.fact(clutch.faces, wanted('faces'));
+  if (!frictionPlates?.value || !steelPlates?.value) return needs.fact(undefined, wanted('faces'));
   return clutchFaces({
     driving: renamed(frictionPlates.value, 'friction plates', 'n_1'),
     driven: renamed(steelPlates.value, 'steel plates', 'n_2'),
@@ -79,14 +81,15 @@ function facesOf(
 /** The clamp force as given, or that of the piston at the lowest oil pressure less its return springs. */
 function clampOf(
   clutch: Clutch,
-  leastOilPressure: Quantity<'pressure'> | undefined,
+  leastOilPressure: () => Quantity<'pressure'> | undefined,
   wanted: (property: string) => Wanted,
   needs: Needs,
 ): Value<'force'> | undefined {
-  if (clutch.clampForce) return needs.fact(clutch.clampForce, wanted('clamp force'));
+  if (isSaid(() => clutch.clampForce)) return needs.fact(clutch.clampForce, wanted('clamp force'));
   const outside = needs.fact(clutch.pistonOuterDiameter, wanted('piston outer diameter'));
   const inside = needs.fact(clutch.pistonInnerDiameter, wanted('piston inner diameter'));
-  const pressure = needs.fact(clutch.oilPressure ?? leastOilPressure, wanted('oil pressure'));
+  const own = clutch.oilPressure?.value ? clutch.oilPressure : leastOilPressure();
+  const pressure = needs.fact(own, wanted('oil pressure'));
   const spring = needs.fact(clutch.springForce, wanted('spring force'));
   if (!outside || !inside || !pressure || !spring) return undefined;
   return hydraulicClamp({

@@ -15,6 +15,7 @@ import {
   yieldFactor,
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import { isSaid } from '../model/reads.js';
 import type { Propeller, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { bowingSize, type ShaftStation, shaftStations } from './shaft-stations.js';
@@ -61,7 +62,7 @@ export function combinedStress(
   const tensileYield = grade && needs.fact(grade.tensileYield, wantedOf(grade, 'tensile yield'));
   const strength = grade && needs.fact(grade.tensileStrength, wantedOf(grade, 'tensile strength'));
   const endurance =
-    grade && (wantsFatigue || grade.enduranceLimit)
+    grade && (wantsFatigue || isSaid(() => grade.enduranceLimit))
       ? needs.fact(grade.enduranceLimit, wantedOf(grade, 'endurance limit'))
       : undefined;
   const columnFactor = tensileYield && columnFactorOf(line, shaft, tensileYield, needs);

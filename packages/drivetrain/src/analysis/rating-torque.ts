@@ -1,11 +1,12 @@
 import { renamed, torqueFromPower, torqueOfCapacity, type Value } from '@tailshaft/mechanics';
 import type { GearRating } from '../model/gear.js';
+import { isSaid } from '../model/reads.js';
 
 /** The input torque that a rating stands for, in whichever way it is written; undefined when it is left open. */
 export function ratingTorque(rating: GearRating): Value<'torque'> | undefined {
-  const torque = rating.torque?.value;
+  const torque = isSaid(() => rating.torque) && rating.torque?.value;
   if (torque) return renamed(torque, 'torque allowed', 'T');
-  const capacity = rating.powerPerSpeed?.value;
+  const capacity = isSaid(() => rating.powerPerSpeed) && rating.powerPerSpeed?.value;
   if (capacity)
     return renamed(
       torqueOfCapacity({ capacity: renamed(capacity, 'power per speed', 'K') }),
@@ -19,6 +20,7 @@ export function ratingTorque(rating: GearRating): Value<'torque'> | undefined {
 
 /** The rating in the words of its sheet: `0.112 kW/rpm, medium duty`. */
 export function ratingWords(rating: GearRating): string {
-  const fact = rating.powerPerSpeed ?? rating.torque ?? rating.power;
+  const forms = [() => rating.powerPerSpeed, () => rating.torque, () => rating.power];
+  const fact = forms.find(isSaid)?.();
   return `${fact ? `${fact.written}, ` : ''}${rating.duty} duty`;
 }

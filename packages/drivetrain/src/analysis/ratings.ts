@@ -1,5 +1,6 @@
 import type { Source, Value } from '@tailshaft/mechanics';
 import type { GearRating } from '../model/gear.js';
+import { isSaid } from '../model/reads.js';
 import { compareDuty, lighterFirst } from './duty-class.js';
 
 /** What a gear rating must be for. */
@@ -57,7 +58,7 @@ export function holdsAt(rating: GearRating, speed: Value<'rotational speed'>): b
       speed.si <= span.high.si * (1 + ROUNDING)
     );
   }
-  if (rating.torque || rating.powerPerSpeed || !rating.power) return true;
+  if (isSaid(() => rating.torque) || isSaid(() => rating.powerPerSpeed) || !rating.power) return true;
   return rating.power.value !== undefined && speed.si <= rating.power.value.x.si * (1 + ROUNDING);
 }
 

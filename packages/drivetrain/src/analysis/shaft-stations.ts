@@ -1,6 +1,7 @@
 import { given, overhungPropellerMoment, renamed, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import { home, nameOf } from '../model/part.js';
+import { isSaid } from '../model/reads.js';
 import type { Bearing, Propeller, Shaft } from '../model/shafting.js';
 import {
   isStepped,
@@ -76,8 +77,16 @@ export function shaftStations(shaft: Shaft, propeller: Propeller, needs: Needs):
       fullDiameter: true,
     });
   }
-  if (shaft.taperLength?.value) {
-    const half = shaft.taperLength.value.si / 2;
+  const tapers = [() => shaft.taper, () => shaft.taperLength, () => shaft.taperLargeEnd].some(isSaid);
+  const taperLength =
+    tapers &&
+    needs.fact(shaft.taperLength, {
+      what: `taper length of ${nameOf(shaft)}`,
+      host: shaft.origin,
+      property: 'taper length',
+    });
+  if (taperLength) {
+    const half = taperLength.si / 2;
     const lever = given(
       'propeller behind the large end of the taper',
       'a',
@@ -125,7 +134,8 @@ function armOf(
   overhang: number,
   diameter: number,
 ): Value<'length'> {
-  const hub = propeller.hubLength?.value?.si ?? shaft.taperLength?.value?.si;
+  const taper = isSaid(() => shaft.taperLength) ? shaft.taperLength?.value?.si : undefined;
+  const hub = propeller.hubLength?.value?.si ?? taper;
   const length = bearing?.length?.value?.si;
   const words = [
     length === undefined ? `half a bearing of ${BEARING_DIAMETERS} diameters` : 'half the bearing',

@@ -67,15 +67,19 @@ function takerAt(line: ShaftLine, part: Part): ThrustTaker | undefined {
       }
     );
   }
-  const limit =
-    part === line.gear
-      ? line.gear.thrust
-      : part === line.motor
-        ? line.motor.thrustCapacity
-        : line.transfers.find(one => one === part)?.thrust;
-  // A reversing gear carries the thrust by design; motor and transfer only when they say so.
-  if (!limit && part.role !== 'gear') return undefined;
-  return { name: nameOf(part), part, host: home(part), limit };
+  const common = { name: nameOf(part), part, host: home(part) };
+  const { gear, motor, transfers } = line;
+  // A reversing gear carries the thrust by design, and its rating is looked at by whoever judges it.
+  if (gear && part === gear)
+    return {
+      ...common,
+      get limit() {
+        return gear.thrust;
+      },
+    };
+  // Motor and transfer carry it only when they say so.
+  const limit = part === motor ? motor.thrustCapacity : transfers.find(one => one === part)?.thrust;
+  return limit && { ...common, limit };
 }
 
 /** Asks for the rating of every box that the thrust meets first. */

@@ -114,16 +114,10 @@ function dampingOf(
   const dampedBy: string[] = [];
   for (const coupling of line.couplings) {
     const shaft = train.springs.get(coupling);
-    const stiffness = coupling.stiffness?.value?.si;
+    const stiffness = shaft && coupling.stiffness?.value?.si;
     if (!shaft || !stiffness) continue;
-    const wanted = (property: string) => ({
-      what: `${property} of ${nameOf(coupling)}`,
-      host: home(coupling),
-      property,
-    });
-    const relative =
-      coupling.relativeDamping && needs.fact(coupling.relativeDamping, wanted('relative damping'));
-    const magnifier = coupling.magnifier && needs.fact(coupling.magnifier, wanted('dynamic magnifier'));
+    const relative = coupling.relativeDamping?.value;
+    const magnifier = coupling.magnifier?.value;
     const psi = relative?.si ?? (magnifier && relativeDampingOfMagnifier({ magnifier }).si);
     if (psi === undefined) continue;
     dampedBy.push(`${nameOf(coupling)} (relative damping ${Number(psi.toPrecision(3))})`);

@@ -94,7 +94,7 @@ export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | 
     }
     const coupling = line.couplings.find(one => one === part);
     if (coupling) {
-      const whole = coupling.inertia && inertiaOf(coupling, coupling.inertia, 'inertia', needs);
+      const whole = coupling.inertia?.value;
       if (coupling.kind?.value === 'rigid') carry(whole);
       else {
         const half = whole && halfInertia({ J: whole });

@@ -13,6 +13,7 @@ import {
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import { home, nameOf } from '../model/part.js';
+import { isSaid } from '../model/reads.js';
 import type { ShaftLine } from '../model/vessel.js';
 import type { LineAnalysis } from './line.js';
 import { ENGINE, PROPELLER, type TorsionalTrain, torsionalTrain } from './torsional-model.js';
@@ -34,7 +35,7 @@ export function hasTorsionalData(line: ShaftLine): boolean {
     prime?.inertia,
     gear ? (gear.inputInertia ?? gear.outputInertia) : line.propeller?.inertia,
   ];
-  return turning.every(one => one !== undefined) && line.couplings.some(one => one.stiffness !== undefined);
+  return turning.every(one => one !== undefined) && line.couplings.some(one => isSaid(() => one.stiffness));
 }
 
 /** Everything from engine to propeller as springs and inertias: frequencies, criticals and their chart, or what is missing. */
@@ -60,7 +61,7 @@ export function torsionalSystem(analysis: LineAnalysis, needs: Needs): Torsional
 
 /** Figures that are all there and yet cannot be solved are asked about: a slip in one of them is not to go unseen. */
 function unsolved({ couplings }: ShaftLine, { faults }: TorsionalGap, needs: Needs): undefined {
-  const soft = couplings.find(one => one.stiffness);
+  const soft = couplings.find(one => isSaid(() => one.stiffness));
   if (!soft) return undefined;
   return needs.miss(
     {

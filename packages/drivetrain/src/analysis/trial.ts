@@ -1,6 +1,7 @@
 import { given, type Origin, renamed, shaftSpeedThroughGear, type Value } from '@tailshaft/mechanics';
 import type { Missing } from '../judge/verdict.js';
 import type { Quantity } from '../model/fact.js';
+import { isSaid } from '../model/reads.js';
 import type { TrialRun } from '../model/trial.js';
 import { type Derived, derive } from './derived.js';
 import type { LineAnalysis } from './line.js';
@@ -21,13 +22,34 @@ export interface TrialReading {
 
 /** Every reading of one run with its prediction, at the engine speed that was run. */
 export function trialReadings(run: TrialRun, analysis: LineAnalysis): TrialReading[] {
-  const engine = run.engineSpeed?.value ?? predictedEngineSpeed(run, analysis).value;
+  return readingsOf(run, analysis).flatMap(make => make() ?? []);
+}
+
+/** The same, each to be made by itself: what one reading leaves open says nothing of another. */
+export function readingsOf(run: TrialRun, analysis: LineAnalysis): (() => TrialReading | undefined)[] {
+  const engine = () => run.engineSpeed?.value ?? predictedEngineSpeed(run, analysis).value;
   return [
-    reading('engine speed', run.engineSpeed, () => predictedEngineSpeed(run, analysis)),
-    reading('shaft speed', run.shaftSpeed, () => shaftSpeed(engine, analysis)),
-    reading('speed', run.speed, () => vesselSpeed(run, engine, analysis)),
-    reading('shaft power', run.shaftPower, () => shaftPower(engine, analysis)),
-  ].flatMap(one => (one ? [one] : []));
+    reading(
+      'engine speed',
+      () => run.engineSpeed,
+      () => predictedEngineSpeed(run, analysis),
+    ),
+    reading(
+      'shaft speed',
+      () => run.shaftSpeed,
+      () => shaftSpeed(engine(), analysis),
+    ),
+    reading(
+      'speed',
+      () => run.speed,
+      () => vesselSpeed(run, engine(), analysis),
+    ),
+    reading(
+      'shaft power',
+      () => run.shaftPower,
+      () => shaftPower(engine(), analysis),
+    ),
+  ];
 }
 
 /** Readings that nothing in the spec predicts, to be printed as they are. */
@@ -43,18 +65,23 @@ export function bareReadings(run: TrialRun): readonly { what: string; written: s
 
 function reading(
   what: string,
-  fact: Quantity | undefined,
+  read: () => Quantity | undefined,
   predict: () => Derived<Value>,
-): TrialReading | undefined {
-  const measured = fact?.value;
-  if (!fact) return undefined;
-  const { value: predicted, missing } = predict();
-  const share = predicted && measured && measured.si / predicted.si - 1;
-  const difference =
-    share !== undefined && Number.isFinite(share)
-      ? given(`difference of ${what}`, 'Δ', 'ratio', share, { assumed: 'measured over predicted, less one' })
-      : undefined;
-  return { what, measured, origin: fact.origin, predicted, missing, difference };
+): () => TrialReading | undefined {
+  return () => {
+    const fact = isSaid(read) ? read() : undefined;
+    if (!fact) return undefined;
+    const measured = fact.value;
+    const { value: predicted, missing } = predict();
+    const share = predicted && measured && measured.si / predicted.si - 1;
+    const difference =
+      share !== undefined && Number.isFinite(share)
+        ? given(`difference of ${what}`, 'Δ', 'ratio', share, {
+            assumed: 'measured over predicted, less one',
+          })
+        : undefined;
+    return { what, measured, origin: fact.origin, predicted, missing, difference };
+  };
 }
 
 const NOTHING: Derived<never> = { value: undefined, missing: [] };

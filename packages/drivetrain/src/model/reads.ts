@@ -118,6 +118,11 @@ export function aside<T>(work: () => T): T {
   }
 }
 
+/** Whether something is said at all. That alone proves nothing: a check rests on what it then reads. */
+export function isSaid(look: () => unknown): boolean {
+  return aside(look) !== undefined;
+}
+
 /** Results kept by key. Whoever takes one rests on what its making read, as if it had been made for him. */
 export class Kept {
   readonly #made = new Map<string, { readonly value: unknown; readonly reads: Reads }>();

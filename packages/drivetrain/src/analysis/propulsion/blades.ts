@@ -8,6 +8,7 @@ import {
 } from '@tailshaft/mechanics';
 import type { Needs } from '../../judge/needs.js';
 import { home, nameOf } from '../../model/part.js';
+import { isSaid } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { Vessel } from '../../model/vessel.js';
 
@@ -42,7 +43,7 @@ export function bladeGeometry(propeller: Propeller, needs: Needs): PropellerGeom
 function loadingPitch(propeller: Propeller, needs: Needs): Value<'length'> | undefined {
   const name = nameOf(propeller);
   const host = home(propeller);
-  if (propeller.effectivePitch?.value) {
+  if (isSaid(() => propeller.effectivePitch) && propeller.effectivePitch?.value) {
     return renamed(propeller.effectivePitch.value, 'effective pitch', 'P');
   }
   const cup = needs.fact(propeller.cup, { what: `cup of ${name}`, host, property: 'cup' });

@@ -1,4 +1,5 @@
 import { given, type Outcome, type Value } from '@tailshaft/mechanics';
+import { aside } from '../../model/reads.js';
 import type { Case } from './case.js';
 import { fullThrottleTable } from './engine-table.js';
 import type { HullFlow } from './hull-flow.js';
@@ -42,6 +43,9 @@ function inputsOf({ vessel, curve, rated, ratio, available, screws, method, line
   );
   const table = fullThrottleTable(line, vessel, rated);
   const engine = table?.speeds.map(speed => `${speed} ${table.torqueAt(speed)}`) ?? [];
-  const hull = JSON.stringify(vessel.hull, (key, value) => (key === 'origin' ? undefined : value));
+  // A key that looks at everything: the balance itself rests on what it then reads.
+  const hull = aside(() =>
+    JSON.stringify(vessel.hull, (key, value) => (key === 'origin' ? undefined : value)),
+  );
   return [method, curve.series.name, screws, ...numbers, ...engine, hull].join(' ');
 }

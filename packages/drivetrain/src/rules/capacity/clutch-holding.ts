@@ -85,7 +85,7 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
   const name = `clutch ${clutch.name} of ${nameOf(gear)}`;
   const place = clutch.origin;
   const needs = new Needs();
-  const holding = holdingTorque(clutch, leastPressure(gear), name, needs);
+  const holding = holdingTorque(clutch, () => leastPressure(gear), name, needs);
   const peak = greatestKnownPoint(analysis, needs);
   const input = peak && analysis.loads(peak, direction).entering.get(gear)?.torque;
   const torque = torqueAtClutch(gear, clutch, input, needs);

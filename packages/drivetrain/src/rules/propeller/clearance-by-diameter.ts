@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
+import { isSaid } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -47,21 +48,20 @@ function check(context: LineContext): Verdict | undefined {
   const before = line.before?.propeller;
   if (!propeller?.tipClearance || propeller.change === 'retained') return undefined;
   const fromBefore = before?.tipClearance !== undefined;
-  if (!fromBefore && !propeller.axisToHull) return undefined;
+  const byAxis = isSaid(() => propeller.axisToHull);
+  if (!fromBefore && !byAxis) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const stated = read(propeller, propeller.tipClearance, 'tip clearance', needs, propeller.origin);
   const diameter = read(propeller, propeller.diameter, 'diameter', needs);
-  const expected = propeller.axisToHull
-    ? fromAxis(propeller, diameter, needs)
-    : fromOld(before!, diameter, needs);
+  const expected = byAxis ? fromAxis(propeller, diameter, needs) : fromOld(before!, diameter, needs);
   const place = propeller.tipClearance.origin;
   if (!stated || !expected)
     return waits(say, needs, place, `${line.name}: whether the tip clearance is computed correctly`);
-  const old = propeller.axisToHull ?? before!.tipClearance!;
+  const old = byAxis ? propeller.axisToHull! : before!.tipClearance!;
   const related = [{ at: old.origin, message: `${old.written} here` }];
   const measured = propeller.tipClearance.evidence?.kind === 'measured';
-  const words = `half the ${propeller.axisToHull ? 'diameter' : 'change of diameter'} leaves ${analysis.tell(expected, 3)}`;
+  const words = `half the ${byAxis ? 'diameter' : 'change of diameter'} leaves ${analysis.tell(expected, 3)}`;
   const said = { place, related, workings: [expected] };
   if (measured || Math.abs(stated.si - expected.si) <= ROUNDING) {
     return say.holds({

@@ -15,6 +15,7 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { isSaid } from '../../model/reads.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -62,7 +63,7 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const room = tipRoomOf(propeller, needs);
-  const fact = propeller.tipClearance ?? propeller.axisToHull;
+  const fact = isSaid(() => propeller.tipClearance) ? propeller.tipClearance : propeller.axisToHull;
   const place = propeller.diameter?.origin ?? propeller.origin;
   if (!room) return waits(say, needs, place, `${line.name}: the tip clearance`);
   const { share, criterion } = wantedTipShare(vessel);

@@ -5,6 +5,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { isSaid } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -78,13 +79,13 @@ function check(context: LineContext): Verdict | undefined {
 /** Facts that are written for whoever makes the propeller. */
 function isOrdered(propeller: Propeller): boolean {
   return [
-    propeller.toleranceClass,
-    propeller.material,
-    propeller.boreTaper,
-    propeller.boreLargeEnd,
-    propeller.keywayWidth,
-    propeller.hubLength,
-  ].some(fact => fact !== undefined);
+    () => propeller.toleranceClass,
+    () => propeller.material,
+    () => propeller.boreTaper,
+    () => propeller.boreLargeEnd,
+    () => propeller.keywayWidth,
+    () => propeller.hubLength,
+  ].some(isSaid);
 }
 
 /** `± 0.24 in, `, where the pitch is known. */

@@ -124,16 +124,6 @@ function judge(context: LineContext, { name, train, exact, host, clutch }: Decla
   const derived = ratioWords(size, 4);
   const declared = exact?.value;
   if (!exact || !declared) {
-    if (exact) {
-      const needs = new Needs();
-      needs.miss({ what: `exact ratio of ${name}`, host, property: 'exact' }, exact.origin);
-      return say.cannotTell(needs, {
-        place: exact.origin,
-        message: `${line.name}: the exact ratio of ${name} is left open; its tooth counts give ${derived}.`,
-        workings: [result.ratio],
-        routes: () => stubRoutes(needs.missing),
-      });
-    }
     return say.holds({
       place: train.origin,
       message: `${line.name}: the tooth counts of ${name} give ${derived}, which is used as its exact ratio.${carried.words}`,

@@ -6,7 +6,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, each, isSaid } from '../../model/reads.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -59,25 +59,23 @@ function limitsOf({ line, vessel }: LineContext): Limit[] {
       name: nameOf(part),
       angle: (needs: Needs) => engineAngle(line, needs),
     };
-    const { installedAngleMax, runningAngleMax } = part;
-    if (installedAngleMax) {
+    // Whether there is a limit at all is no part of judging the other one.
+    if (isSaid(() => part.installedAngleMax))
       limits.push({
         ...common,
         subject: `${part.path}.installed-angle`,
         state: 'at rest',
-        fact: installedAngleMax,
+        fact: part.installedAngleMax!,
         property: 'installed angle at most',
       });
-    }
-    if (runningAngleMax) {
+    if (isSaid(() => part.runningAngleMax))
       limits.push({
         ...common,
         subject: `${part.path}.running-angle`,
         state: 'under way',
-        fact: runningAngleMax,
+        fact: part.runningAngleMax!,
         property: 'running angle at most',
       });
-    }
   }
   const own = vessel.criteria?.shaftAngle;
   if (own && line.shafts.length > 0) {

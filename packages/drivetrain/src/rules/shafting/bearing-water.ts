@@ -3,7 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
-import { type Apart, apart, each } from '../../model/reads.js';
+import { type Apart, apart, aside, each, isSaid } from '../../model/reads.js';
 import type { Bearing, Shaft, WaterSupply } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -64,7 +64,8 @@ function ofBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdic
       message: `${line.name}: ${name} runs on ${by}.`,
     });
   }
-  const strut = bearing.kind?.value === 'strut' && !bearing.water;
+  // Open to the sea whether or not anybody says so.
+  const strut = bearing.kind?.value === 'strut' && aside(() => bearing.water?.value) === undefined;
   if (strut) {
     return say.holds({
       place: bearing.origin,
@@ -76,7 +77,7 @@ function ofBearing(context: LineContext, shaft: Shaft, bearing: Bearing): Verdic
 
 function ofSeal(context: LineContext, shaft: Shaft): Verdict | undefined {
   const seal = shaft.seal?.value;
-  if (seal !== 'lip seal' && seal !== 'face seal' && !shaft.sealWater) return undefined;
+  if (seal !== 'lip seal' && seal !== 'face seal' && !isSaid(() => shaft.sealWater)) return undefined;
   return judge(context, `${shaft.path}.seal`, `the ${seal ?? 'seal'}`, shaft.sealWater, {
     host: shaft.origin,
     property: 'seal water from',

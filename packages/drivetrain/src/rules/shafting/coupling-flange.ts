@@ -57,6 +57,8 @@ const INFO: RuleInfo = {
     'outside diameter, bolt circle, bolts, pilot male or female. Order a half-coupling for this gear, or an ' +
     'adapter that its maker offers; never turn down or redrill a flange without the maker’s consent.',
   caution: `${DEFER} Face run-out and bolt grade are checked at fitting.`,
+  // What two flanges may leave unsaid and still be compared.
+  standsWithout: ['outside diameter', 'thickness'],
   examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, [
       'bolt circle 121 mm  bolts 4 x 1/2 in  pilot 63.5 mm male',

@@ -10,7 +10,7 @@ import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
-import { type Apart, apart, each } from '../../model/reads.js';
+import { type Apart, apart, aside, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
@@ -127,7 +127,8 @@ function otherFormula(
     judged.criterion.formula === 'small-craft'
       ? { formula: 'class', said: 'class formula', chosenBy: 'default' }
       : smallCraftDefault(vessel, needs);
-  const other = criterion && shaftStrength(shaft, load, criterion, isLast(line, shaft), needs);
+  // A remark beside the verdict, which does not rest on it.
+  const other = criterion && aside(() => shaftStrength(shaft, load, criterion, isLast(line, shaft), needs));
   if (!other) return '';
   const [own, its] = [marginOf(judged.capacity, judged.demand), marginOf(other.capacity, other.demand)];
   if (own === undefined || its === undefined || own >= 0 === its >= 0) return '';

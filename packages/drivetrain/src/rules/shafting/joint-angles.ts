@@ -12,7 +12,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, each, isSaid } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -47,7 +47,7 @@ export const jointAngles: Rule = { ...INFO, scope: 'line', check };
 const ALLOWED = Math.PI / 180;
 
 function check(context: LineContext): Verdict | Apart<Verdict> {
-  const joints = context.line.couplings.filter(one => one.jointAngle);
+  const joints = context.line.couplings.filter(one => isSaid(() => one.jointAngle));
   const [first, second] = joints;
   // Two couplings with a joint each are a pair as well.
   if (joints.length === 2 && !first!.secondJointAngle && !second!.secondJointAngle)

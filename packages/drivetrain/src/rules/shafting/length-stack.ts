@@ -1,11 +1,14 @@
 import { given, lengthLeftOver, shaftShift, stackLength, type Value } from '@tailshaft/mechanics';
 import { outputCouplings } from '../../analysis/couplings.js';
+import { changedOf, keptOf } from '../../analysis/kept.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
-import type { ShaftLine } from '../../model/vessel.js';
+import { isSaid } from '../../model/reads.js';
+import type { Coupling, Shaft } from '../../model/shafting.js';
+import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -63,9 +66,10 @@ function check(context: LineContext): Verdict | undefined {
   }
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
-  const [now, then] = [stackOf(line, needs), stackOf(before, needs)];
+  const apart = !isSameStack(line, before);
+  const [now, then] = [stackOf(line, needs, apart), stackOf(before, needs, apart)];
   const [face, oldFace] = [faceOf(line, needs), faceOf(before, needs)];
-  const keepsShaft = line.shafts.every(one => one.change === 'retained');
+  const keepsShaft = line.shafts.every(one => keepsLength(one, line, vessel));
   const [shafts, oldShafts] = keepsShaft ? [NONE, NONE] : [shaftsOf(line, needs), shaftsOf(before, needs)];
   const place = (line.gear ?? line.engine ?? line.motor ?? shaft).origin;
   if (!now || !then || !face || !oldFace || !shafts || !oldShafts) {
@@ -99,11 +103,33 @@ function check(context: LineContext): Verdict | undefined {
   });
 }
 
+/** A kept shaft, whatever else is done to it. */
+function keepsLength(shaft: Shaft, line: ShaftLine, vessel: Vessel): boolean {
+  const kept = keptOf(shaft, line, vessel);
+  return kept !== undefined && changedOf(kept, ['length']).length === 0;
+}
+
 const NONE = given('shaft length', 'L', 'length', 0, { assumed: 'the same shaft before and after' });
 
+/** Couplings that stand in both lines take each other out, whatever their length. */
+function isSameStack(line: ShaftLine, before: ShaftLine): boolean {
+  const entries = [line, before].map(one => outputCouplings(one).map(coupling => coupling.entry?.name));
+  const [now, then] = entries as [(string | undefined)[], (string | undefined)[]];
+  const kept = outputCouplings(line).every(one => one.change === 'retained');
+  return (
+    now.length === then.length && (kept || now.every((one, at) => one !== undefined && one === then[at]))
+  );
+}
+
+/** A rigid half-coupling sits on the end of the shaft, and its face is where the length of the shaft begins. */
+function hasLength(coupling: Coupling): boolean {
+  return coupling.kind?.value !== 'rigid' || isSaid(() => coupling.length);
+}
+
 /** Gear and coupling, input face to the coupling face of the shaft. */
-function stackOf(line: ShaftLine, needs: Needs): Value<'length'> | undefined {
-  const parts = [...(line.gear ? [line.gear] : []), ...outputCouplings(line).filter(one => one.length)];
+function stackOf(line: ShaftLine, needs: Needs, withCouplings: boolean): Value<'length'> | undefined {
+  const couplings = withCouplings ? outputCouplings(line).filter(hasLength) : [];
+  const parts = [...(line.gear ? [line.gear] : []), ...couplings];
   const lengths = parts.map(part =>
     needs.fact(part.length, { what: `length of ${nameOf(part)}`, host: home(part), property: 'length' }),
   );

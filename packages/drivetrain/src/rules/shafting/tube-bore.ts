@@ -12,7 +12,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
-import { type Apart, apart, each } from '../../model/reads.js';
+import { type Apart, apart, each, isSaid } from '../../model/reads.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -78,7 +78,8 @@ function judgeBearing(
   bearing: Bearing,
 ): Verdict | Apart<Verdict> | undefined {
   const name = `bearing ${bearing.name}`;
-  if (!bearing.bore && !bearing.housingBore) {
+  const [hasBore, hasHousing] = [isSaid(() => bearing.bore), isSaid(() => bearing.housingBore)];
+  if (!hasBore && !hasHousing) {
     if (!isLeftOut(shaft, bearing)) return undefined;
     const needs = new Needs();
     for (const property of ['bore', 'housing bore'])
@@ -90,10 +91,11 @@ function judgeBearing(
   const bore = { host: bearing.origin, property: 'bore' };
   const housing = { host: bearing.origin, property: 'housing bore' };
   return apart(
-    () => bearing.bore && judge(context, shaft, name, bearing.bore, bore, sizes),
+    () => (hasBore ? judge(context, shaft, name, bearing.bore!, bore, sizes) : undefined),
     () =>
-      bearing.housingBore &&
-      judge(context, shaft, `the housing of ${name}`, bearing.housingBore, housing, sizes, true),
+      hasHousing
+        ? judge(context, shaft, `the housing of ${name}`, bearing.housingBore!, housing, sizes, true)
+        : undefined,
   );
 }
 

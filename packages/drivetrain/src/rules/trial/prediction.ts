@@ -1,5 +1,5 @@
 import { percent } from '../../analysis/telling.js';
-import { type TrialReading, trialReadings } from '../../analysis/trial.js';
+import { readingsOf, type TrialReading } from '../../analysis/trial.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -43,11 +43,11 @@ function check(context: Context): Apart<Verdict> {
   const criterion = wanted(context.vessel);
   return each(runsOf(context), one =>
     one.line
-      ? each(trialReadings(one.run, context.analysisOf(one.line)), reading =>
-          reading.predicted || reading.missing.length > 0
-            ? judge(context, one, reading, criterion)
-            : undefined,
-        )
+      ? each(readingsOf(one.run, context.analysisOf(one.line)), make => {
+          const reading = make();
+          const told = reading && (reading.predicted || reading.missing.length > 0);
+          return told ? judge(context, one, reading, criterion) : undefined;
+        })
       : undefined,
   );
 }
