@@ -15,6 +15,7 @@ import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js'
 import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
 import type { HEADER_ROWS } from './header.js';
 import type { BlockRow, Row, Vocabulary } from './kinds.js';
+import { PROJECT, REVISION } from './record.js';
 import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
 import type { StatementWord } from './statements.js';
 import { TRIAL } from './trial.js';
@@ -50,6 +51,8 @@ const SETTINGS = {
   criteria: CRITERIA,
   certificate: CERTIFICATE,
   trial: TRIAL,
+  project: PROJECT,
+  revision: REVISION,
 } as const;
 
 export type EntryKind = keyof typeof ENTRIES;

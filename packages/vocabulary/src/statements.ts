@@ -164,10 +164,17 @@ const IN_VESSEL = [
       'accept shafting/span-guide on proposed because "whirling criterion holds" by "class surveyor" dated 2026-03-02 until 2027-03-01',
   },
   {
+    word: 'project',
+    where: 'vessel',
+    form: 'project { }',
+    doc: 'What the work is filed under: number, drawing, client, practice; with open questions and actions, each with its owner and last day.',
+    example: 'project { project number "R-214"  client "harbour authority" }',
+  },
+  {
     word: 'revision',
     where: 'vessel',
-    form: 'revision <letter> dated <date> <what changed, in quotes>',
-    doc: 'An entry of the change record: its letter, its date and what changed.',
+    form: 'revision <letter> dated <date> <what changed, in quotes> { }',
+    doc: 'An entry of the change record: its letter, its date and what changed; in braces who prepared, checked and approved it.',
     example: 'revision B dated 2026-03-02 "Gear ratio 2.04:1"',
   },
   {

@@ -3,6 +3,7 @@ import { derivedOf } from './derived.js';
 import { type FlatFact, flatFacts } from './facts.js';
 import { partsOf } from './parts.js';
 import { type Judged, sideOfVessel } from './side.js';
+import { signatureWords } from './statements.js';
 import { outcomeWords } from './verdict-moves.js';
 
 /**
@@ -13,12 +14,14 @@ export function describeVessel(judged: Judged): string[] {
   const { vessel } = judged;
   const side = sideOfVessel(judged);
   const facts: string[] = [];
-  for (const kind of ['duty', 'hull', 'criteria', 'certificate'] as const)
+  for (const kind of ['duty', 'hull', 'criteria', 'certificate', 'project'] as const)
     facts.push(...factLines(kind, flatFacts(vessel[kind] ?? {}, VESSEL_VOCABULARY[kind])));
   for (const { part, line, slot, facts: own } of partsOf(side).values()) {
     const at = `${line.key} ${slot}`;
     facts.push(`${at}: ${part.entry?.name ?? 'declared in place'}, ${part.change}`, ...factLines(at, own));
   }
+  for (const one of vessel.revisions)
+    facts.push(['revision', one.name, one.dated, one.text, ...signatureWords(one)].filter(Boolean).join(' '));
   for (const one of vessel.requirements) facts.push(`require ${one.written}`);
   for (const one of vessel.assumptions)
     facts.push(`assume ${one.about} ${one.quantity?.written ?? ''}`.trim());

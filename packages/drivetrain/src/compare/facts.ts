@@ -39,17 +39,21 @@ export function flatFacts(
   prefix = '',
 ): Map<string, FlatFact> {
   const found = new Map<string, FlatFact>();
+  // What a block is called is said by its name already, unless there is nothing else in it.
+  const heads: Fact<unknown>[] = [];
   for (const [field, value] of Object.entries(block)) {
     if (value === undefined || NOT_FACTS.has(field)) continue;
     const what = joined(prefix, wordsOf(vocabulary, field));
     const row = rowOf(vocabulary, field);
-    if (isFact(value)) found.set(what, flatFact(what, value, row));
+    if (isFact(value) && field.endsWith('Fact')) heads.push(value);
+    else if (isFact(value)) found.set(what, flatFact(what, value, row));
     else if (Array.isArray(value)) addList(found, value, what, vocabulary, field);
     else if (typeof value === 'object' && value !== null && 'origin' in value && !('si' in value)) {
       const inner = flatFacts(value, blockOf(vocabulary, field)?.block, what);
       for (const [key, fact] of inner) found.set(key, fact);
     }
   }
+  for (const head of heads) if (!found.has(prefix)) found.set(prefix, flatFact(prefix, head, undefined));
   return found;
 }
 
@@ -197,9 +201,9 @@ function addList(
 }
 
 function blockName(block: object): string {
-  const { name, duty, nominal, order, fuel, direction } = block as Record<string, unknown>;
+  const { name, what, duty, nominal, order, fuel, direction } = block as Record<string, unknown>;
   const also = [fuel, direction].filter(isFact).map(one => one.written);
-  const own = name ?? duty ?? ((nominal ?? order) as Value | undefined)?.written ?? '';
+  const own = name ?? what ?? duty ?? ((nominal ?? order) as Value | undefined)?.written ?? '';
   return [String(own), ...also].filter(Boolean).join(' ');
 }
 

@@ -14,6 +14,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
     ...settingChanges('duty', before.duty, after.duty, after.name),
     ...settingChanges('hull', before.hull, after.hull, after.name),
     ...settingChanges('certificate', before.certificate, after.certificate, after.name),
+    ...settingChanges('project', before.project, after.project, after.name),
     ...keyedChanges('assumption', before.assumptions, after.assumptions, ASSUMPTION, after.name),
     ...acceptanceChanges(before.acceptances, after.acceptances, after.name),
     ...keyedChanges('arrangement', reasonsOf(before), reasonsOf(after), REASON, after.name),
@@ -58,10 +59,20 @@ const REASON: Keyed<{ key: string; text: string; origin: Origin }> = {
 };
 const REVISION: Keyed<Vessel['revisions'][number]> = {
   key: one => one.name,
-  words: one => [one.name, one.dated, one.text && `"${one.text}"`].filter(Boolean).join(' '),
+  words: one =>
+    [one.name, one.dated, one.text && `"${one.text}"`, ...signatureWords(one)].filter(Boolean).join(' '),
   origin: one => one.origin,
   weight: 85,
 };
+
+/** `prepared by "A" as "naval architect"`, in the order of the record. */
+export function signatureWords(revision: Vessel['revisions'][number]): string[] {
+  return (['prepared', 'checked', 'approved'] as const).flatMap(what =>
+    (revision[what] ?? []).map(({ name, role, dated }) =>
+      [`${what} by "${name}"`, role?.value && `as "${role.value}"`, dated?.value].filter(Boolean).join(' '),
+    ),
+  );
+}
 
 function reasonsOf(vessel: Vessel) {
   return vessel.arrangements.flatMap(arrangement =>
@@ -147,7 +158,7 @@ function requirementTendency(
 }
 
 function settingChanges(
-  about: 'criterion' | 'duty' | 'hull' | 'certificate',
+  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'project',
   before: object | undefined,
   after: object | undefined,
   subject: string,
@@ -157,7 +168,7 @@ function settingChanges(
 }
 
 function factsMoved(
-  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'trial',
+  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'project' | 'trial',
   old: ReadonlyMap<string, FlatFact>,
   now: ReadonlyMap<string, FlatFact>,
   subject: string,
@@ -167,7 +178,7 @@ function factsMoved(
     const [was, is] = [old.get(what), now.get(what)];
     if (was?.meaning === is?.meaning) continue;
     const words = (fact: FlatFact | undefined) => fact && `${what} ${fact.written}`;
-    const weight = about === 'criterion' ? 38 : 44;
+    const weight = about === 'criterion' ? 38 : about === 'project' ? 86 : 44;
     const made = statement(about, subject, words(was), words(is), weight, was?.origin, is?.origin);
     const tendency = about === 'criterion' ? criterionTendency(was, is) : undefined;
     changes.push(tendency ? { ...made, tendency } : made);

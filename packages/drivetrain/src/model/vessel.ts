@@ -1,5 +1,5 @@
 import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
-import type { Certificate, Criteria, Duty, Hull, REASONS } from '@tailshaft/vocabulary';
+import type { Certificate, Criteria, Duty, Hull, Project, REASONS, Signatures } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Fact, Quantity, Side } from './fact.js';
 import type { Gear, Transfer } from './gear.js';
@@ -7,7 +7,17 @@ import type { Part } from './part.js';
 import type { Coupling, Propeller, Shaft } from './shafting.js';
 import type { Trial } from './trial.js';
 
-export type { Certificate, Criteria, Duty, Hull, ShaftCriterion } from '@tailshaft/vocabulary';
+export type {
+  Certificate,
+  Criteria,
+  Duty,
+  Hull,
+  Matter,
+  Project,
+  ShaftCriterion,
+  Signature,
+  Signatures,
+} from '@tailshaft/vocabulary';
 
 /** One engine or motor to one propeller. */
 export interface ShaftLine {
@@ -87,7 +97,7 @@ export interface Acceptance {
   readonly until?: string;
 }
 
-export interface Revision {
+export interface Revision extends Signatures {
   readonly origin: Origin;
   readonly name: string;
   readonly dated?: string;
@@ -117,6 +127,7 @@ export interface Vessel {
   readonly duty?: Duty;
   readonly hull?: Hull;
   readonly certificate?: Certificate;
+  readonly project?: Project;
   readonly arrangements: readonly Arrangement[];
   readonly criteria?: Criteria;
   readonly assumptions: readonly Assumption[];

@@ -1,6 +1,7 @@
 import { REPOWER, SINGLE_LINE, TWIN_LINES } from './example-specs.js';
 import { WITH_DAMPER } from './interface/damper-specs.js';
 import { WITH_EXCITATION, WITH_INERTIAS } from './interface/torsional-specs.js';
+import { RECORDED } from './paper/record-specs.js';
 import { BORED } from './propeller/example-bore.js';
 import { PROPELLED } from './propeller/example-hull.js';
 import { PLACED } from './propeller/example-place.js';
@@ -25,4 +26,5 @@ export const BASE_SPECS: Readonly<Record<string, string>> = {
   'torsional system': WITH_INERTIAS,
   'torsional excitation': WITH_EXCITATION,
   'sea trial': TRIED,
+  'signed record': RECORDED,
 };

@@ -98,7 +98,15 @@ function facts(outline: Filling, block: BlockReading): void {
   for (const one of all) if (!behindHead.includes(one)) outline.starts.add(one.words.start);
   if (host.form !== 'nested') return;
   for (const [index, one] of behindHead.entries())
-    outline.inline.set(one.words.start, index === 0 && staysClose(block, one) ? ' ' : '  ');
+    outline.inline.set(
+      one.words.start,
+      isClause(block) || (index === 0 && staysClose(block, one)) ? ' ' : '  ',
+    );
+}
+
+/** What reads as one sentence: `checked by "R. Marram" as "checker" dated 2025-11-21`. */
+function isClause({ host }: BlockReading): boolean {
+  return ['signature', 'open matter'].includes(host.vocabulary.title);
 }
 
 /** A value without words belongs to the head in front of it; so does what a ratio says of itself. */

@@ -52,6 +52,7 @@ export type TailshaftKeywordNames =
     | "motor"
     | "of"
     | "on"
+    | "project"
     | "propeller"
     | "ratio"
     | "reason"
@@ -260,7 +261,7 @@ export function isEvidence(item: unknown): item is Evidence {
 }
 
 export interface FactBlock extends langium.AstNode {
-    readonly $container: Entry | FactBlock | Misplaced | PartUse | Settings | Stray | Trial;
+    readonly $container: Entry | FactBlock | Misplaced | PartUse | Revision | Settings | Stray | Trial;
     readonly $type: 'FactBlock';
     atoms: Array<Atom>;
     open: '{';
@@ -435,6 +436,7 @@ export function isRequirement(item: unknown): item is Requirement {
 export interface Revision extends langium.AstNode {
     readonly $container: Vessel;
     readonly $type: 'Revision';
+    block?: FactBlock;
     dated?: string;
     name?: string;
     text?: string;
@@ -442,6 +444,7 @@ export interface Revision extends langium.AstNode {
 
 export const Revision = {
     $type: 'Revision',
+    block: 'block',
     dated: 'dated',
     name: 'name',
     text: 'text'
@@ -469,7 +472,7 @@ export interface Settings extends langium.AstNode {
     block?: FactBlock;
     evidence?: Evidence;
     head?: string;
-    kind: 'certificate' | 'criteria' | 'duty' | 'hull';
+    kind: 'certificate' | 'criteria' | 'duty' | 'hull' | 'project';
 }
 
 export const Settings = {
@@ -532,10 +535,10 @@ export function isStatement(item: unknown): item is Statement {
     return reflection.isInstance(item, Statement.$type);
 }
 
-export type StatementWord = 'accept' | 'arrangement' | 'assume' | 'certificate' | 'criteria' | 'duty' | 'hull' | 'require' | 'revision' | 'trial';
+export type StatementWord = 'accept' | 'arrangement' | 'assume' | 'certificate' | 'criteria' | 'duty' | 'hull' | 'project' | 'require' | 'revision' | 'trial';
 
 export function isStatementWord(item: unknown): item is StatementWord {
-    return item === 'duty' || item === 'hull' || item === 'certificate' || item === 'arrangement' || item === 'criteria' || item === 'require' || item === 'accept' || item === 'assume' || item === 'revision' || item === 'trial';
+    return item === 'duty' || item === 'hull' || item === 'certificate' || item === 'arrangement' || item === 'criteria' || item === 'require' || item === 'accept' || item === 'assume' || item === 'revision' || item === 'trial' || item === 'project';
 }
 
 export interface Stray extends langium.AstNode {
@@ -964,6 +967,10 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
         Revision: {
             name: Revision.$type,
             properties: {
+                block: {
+                    name: Revision.block,
+                    optional: true
+                },
                 dated: {
                     name: Revision.dated,
                     optional: true

@@ -44,7 +44,7 @@ export interface VesselReading {
   readonly doc?: string;
   readonly namePlace: Place;
   readonly whole: Place;
-  /** Readings of `duty`, `hull`, `criteria`, `certificate` by that word. */
+  /** Readings of `duty`, `hull`, `criteria`, `certificate`, `project` by that word. */
   readonly settings: Readonly<Record<string, BlockReading>>;
   readonly arrangements: readonly ArrangementReading[];
   readonly requirements: readonly SentenceReading[];
@@ -64,6 +64,8 @@ export interface VesselReading {
     readonly name: string;
     readonly dated?: string;
     readonly text?: string;
+    /** Who prepared, checked and approved it; its block stands among the settings too, as `revision 1`. */
+    readonly facts: BlockReading;
   }[];
 }
 
@@ -88,7 +90,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
   const assumptions: SentenceReading[] = [];
   const acceptances: AcceptanceReading[] = [];
   const trials: VesselReading['trials'][number][] = [];
-  const revisions: { place: Place; name: string; dated?: string; text?: string }[] = [];
+  const revisions: VesselReading['revisions'][number][] = [];
   for (const member of node.members) {
     if (ast.isSettings(member)) readSettings(context, member, settings);
     else if (ast.isArrangement(member)) arrangements.push(readArrangement(context, member));
@@ -100,12 +102,15 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       });
     } else if (ast.isAcceptance(member)) acceptances.push(readAcceptance(context, member));
     else if (ast.isRevision(member)) {
+      const facts = readSignatures(context, member);
       revisions.push({
+        facts,
         place: placeOfNode(context, member),
         name: member.name ?? '',
         ...(member.dated ? { dated: member.dated } : {}),
         ...(member.text ? { text: unquoted(member.text) } : {}),
       });
+      settings[`revision ${revisions.length}`] = facts;
     } else if (ast.isTrial(member)) {
       const facts = readTrial(context, member);
       trials.push({
@@ -222,6 +227,15 @@ function readSettings(
   if (node.block) readFacts(reading, atomsOf(node.block).atoms);
   context.problems.push(...reading.problems);
   settings[node.kind] = reading;
+}
+
+/** Who stands for one revision. */
+function readSignatures(context: ReadContext, node: ast.Revision): BlockReading {
+  const place = placeOfNode(context, node);
+  const reading = startReading(makeHost(context, node, place, VESSEL_VOCABULARY.revision!, node.block));
+  if (node.block) readFacts(reading, atomsOf(node.block).atoms);
+  context.problems.push(...reading.problems);
+  return reading;
 }
 
 /** The state and the readings of one trial sheet. */

@@ -133,7 +133,7 @@ describe('hover everywhere a person would ask', () => {
     ['an arrangement', 'revises |existing', ['**arrangement existing**']],
     ['a line that mirrors', 'mirrors |Port', ['**shaft line proposed.Port**']],
     ['a title', '"Ternhaven, |harbour', ['**vessel Ternhaven**', 'All checks: ']],
-    ['a revision', 'revision |B', ['**revision B**, dated 2026-03-02, 91 days ago', 'Diesel repower']],
+    ['a revision', 'revision |B', ['**revision B**, dated 2026-02-27, 94 days ago', 'Diesel repower']],
     ['a limit on paper', '|certificate {', ['certificate or licence']],
   ];
   it.each(cases)('says of %s', async (_topic, marked, said) => {

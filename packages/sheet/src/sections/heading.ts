@@ -1,9 +1,17 @@
+import type { Vessel } from '@tailshaft/drivetrain';
 import { type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { type Block, section } from '../document/blocks.js';
 import { quiet, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
 import { factRows } from './facts.js';
+
+/** What the work is filed under; what is open in it stands in the record. */
+function filed(project: Vessel['project']): object | undefined {
+  if (!project) return undefined;
+  const { questions: _questions, actions: _actions, ...rest } = project;
+  return Object.keys(rest).length > 1 ? rest : undefined;
+}
 
 /** What the vessel is and what it is for, with the criteria that its author chose. */
 export function particularsSection(sheet: Sheet): Block {
@@ -12,6 +20,7 @@ export function particularsSection(sheet: Sheet): Block {
     ['duty', vessel.duty],
     ['hull', vessel.hull],
     ['certificate', vessel.certificate],
+    ['project', filed(vessel.project)],
     ['criteria', vessel.criteria],
   ];
   return section('particulars', 'Particulars', [

@@ -4,6 +4,7 @@ export * from './gear.js';
 export * from './hull.js';
 export * from './part.js';
 export * from './propeller.js';
+export * from './record.js';
 export * from './shafting.js';
 export * from './strength.js';
 export * from './torsion.js';

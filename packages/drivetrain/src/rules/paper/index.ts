@@ -1,8 +1,19 @@
 import type { Rule } from '../rule.js';
 import { acceptance } from './acceptance.js';
+import { openMatters } from './open-matters.js';
 import { placeAgainstEntry } from './place-against-entry.js';
+import { revisionOrder } from './revision-order.js';
+import { revisionSigned } from './revision-signed.js';
 import { sisterVessel } from './sister-vessel.js';
 import { sourceAge } from './source-age.js';
 
 /** Where figures come from, and who accepted what. */
-export const PAPER_RULES: readonly Rule[] = [sourceAge, sisterVessel, placeAgainstEntry, acceptance];
+export const PAPER_RULES: readonly Rule[] = [
+  sourceAge,
+  sisterVessel,
+  placeAgainstEntry,
+  acceptance,
+  revisionOrder,
+  revisionSigned,
+  openMatters,
+];

@@ -70,6 +70,7 @@ export function vesselSnippets({ arrangements, paths }: Surroundings): Offer[] {
       : []),
     block('criteria { }', 'which criterion judges what', 'criteria {\n\t$0\n}'),
     block('revision … dated …', 'what changed', 'revision <A> dated <> "<what changed>"'),
+    block('project { }', 'number, client, open questions', 'project {\n\t$0\n}'),
   ];
 }
 

@@ -74,12 +74,16 @@ export function acceptanceHover(
 
 /** An entry of the change record. */
 export function revisionHover(
-  { name, dated, text }: VesselReading['revisions'][number],
+  { name, dated, text, facts }: VesselReading['revisions'][number],
   today: string,
 ): string {
+  const signed = facts.nested.flatMap(({ row, head }) =>
+    head?.fact ? [`${row.words} ${plain(String(head.fact.value))}`] : [],
+  );
   return paragraphs(
     `**revision ${plain(name)}**${dated ? `, dated ${ageWords(dated, today)}` : ', without a date'}`,
     text && plain(text),
+    signed.length > 0 && bullets(signed),
   );
 }
 

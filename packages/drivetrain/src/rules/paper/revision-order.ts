@@ -1,0 +1,87 @@
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
+import type { Revision } from '../../model/vessel.js';
+import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { RECORDED } from './record-specs.js';
+
+const INFO: RuleInfo = {
+  id: 'paper/revision-order',
+  title: 'Revisions follow each other by name and by date',
+  mistakes: [],
+  severity: 'warning',
+  criterion:
+    'each revision has a name of its own and a date, which is neither before that of the revision in front of it nor after the day of the check',
+  source: { title: 'document control as design offices and yards keep it', confidence: 'common practice' },
+  manual:
+    'Yards, makers and surveyors work from the revision that they hold. Two revisions of one name, or a later one with an ' +
+    'earlier date, leave open which of them counts, and parts are then made to the wrong one. Give each revision the next ' +
+    'letter or number, and the date on which it was issued.',
+  caution:
+    'The order of letters and of numbers is checked; where an office mixes both, the order of the text counts.',
+  curesRecord: true,
+  judgesEvidence: true,
+  noCure: 'Only who issued the revision knows its name and date.',
+  examples: examples(() => ({
+    failing: changed(RECORDED, ['revision B dated 2025-11-20', 'revision B dated 2025-09-20']),
+    passing: RECORDED,
+    cannotTell: changed(RECORDED, ['revision A dated 2025-10-02', 'revision A']),
+  })),
+};
+
+export const revisionOrder: Rule = { ...INFO, scope: 'vessel', check };
+
+function check({ vessel, today }: Context): Apart<Verdict> {
+  const say = sayFor(INFO, vessel.name);
+  const ordered = inOrder(vessel.revisions);
+  return each(ordered, one => {
+    const { origin: place, name, dated } = one;
+    const before = ordered[ordered.indexOf(one) - 1];
+    const what = `Revision ${name || 'without a name'}`;
+    if (before && before.name === name)
+      return say.fails({
+        place,
+        related: [{ at: before.origin, message: `The other revision ${name}` }],
+        message: `There are two revisions ${name}: nobody can say which of them a part was made to. Give the later one the next name.`,
+      });
+    if (dated !== undefined && dated > today)
+      return say.fails({
+        place,
+        message: `${what} is dated ${dated}, after the day of this check, ${today}. Give it the day on which it was issued.`,
+      });
+    if (dated !== undefined && before?.dated !== undefined && dated < before.dated)
+      return say.fails({
+        place,
+        related: [{ at: before.origin, message: `Revision ${before.name}, dated ${before.dated}` }],
+        message: `${what} is dated ${dated}, before revision ${before.name} of ${before.dated}. Put the dates or the names right.`,
+      });
+    if (dated !== undefined && (before === undefined || before.dated !== undefined))
+      return say.holds({ place, message: `${what} of ${dated} follows in order.` });
+    const undated = dated === undefined ? one : before!;
+    const needs = new Needs();
+    needs.miss({ what: `date of revision ${undated.name}`, host: undated.origin, property: 'dated' });
+    return say.cannotTell(needs, {
+      place,
+      message: `Revision ${undated.name} has no date: write it as revision ${undated.name} dated 2025-01-31.`,
+    });
+  });
+}
+
+/** By letters or by numbers where all have the one or the other, else as they are written. */
+function inOrder(revisions: readonly Revision[]): readonly Revision[] {
+  const kinds = [/^\d+$/, /^[A-Za-z]+$/, /^[A-Za-z]+\d+$/];
+  const kind = kinds.find(one => revisions.every(({ name }) => one.test(name)));
+  if (!kind) return revisions;
+  const rank = (name: string) => {
+    const [, letters = '', number = ''] = /^([A-Za-z]*)(\d*)$/.exec(name)!;
+    return [letters.length, letters.toUpperCase(), Number(number)] as const;
+  };
+  return [...revisions].sort((a, b) => {
+    const [one, other] = [rank(a.name), rank(b.name)];
+    return one[0] - other[0] || (one[1] < other[1] ? -1 : one[1] > other[1] ? 1 : one[2] - other[2]);
+  });
+}

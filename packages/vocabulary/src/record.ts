@@ -1,0 +1,123 @@
+import type { Matter, Project, Signature, Signatures } from './facts/index.js';
+import { blocksFor, date, rowsFor, text, vocabulary } from './kinds.js';
+
+const signature = rowsFor<Signature>();
+
+const SIGNATURE = vocabulary({
+  title: 'signature',
+  rows: [
+    signature('role', 'as', text, 'Role in which the person signs.', 'as "naval architect"', {
+      absent: 'no role is named',
+    }),
+    signature('dated', 'dated', date, 'Day of the signature.', 'dated 2026-03-02', {
+      absent: 'the day of the revision',
+    }),
+  ],
+  blocks: [],
+});
+
+const signed = blocksFor<Signatures>();
+const name = { field: 'name', kind: text } as const;
+
+export const REVISION = vocabulary({
+  title: 'revision',
+  rows: [],
+  blocks: [
+    signed(
+      'prepared',
+      'prepared by',
+      SIGNATURE,
+      'Who prepared the revision, and in which role.',
+      'prepared by "drawing office" as "naval architect" dated 2026-03-01',
+      { many: true, head: name, absent: 'nobody is named' },
+    ),
+    signed(
+      'checked',
+      'checked by',
+      SIGNATURE,
+      'Who checked the revision: another person than the one who prepared it.',
+      'checked by "second office" as "checker" dated 2026-03-02',
+      { many: true, head: name, absent: 'nobody is named' },
+    ),
+    signed(
+      'approved',
+      'approved by',
+      SIGNATURE,
+      'Who approved the revision for use, and in which role.',
+      'approved by "head of office" as "principal" dated 2026-03-03',
+      { many: true, head: name, absent: 'nobody is named' },
+    ),
+  ],
+});
+
+const matter = rowsFor<Matter>();
+
+const MATTER = vocabulary({
+  title: 'open matter',
+  rows: [
+    matter('owner', 'for', text, 'Who is to answer or to act.', 'for "yard engineer"', {
+      absent: 'nobody is named',
+    }),
+    matter('due', 'due', date, 'Last day for the answer or the action.', 'due 2026-04-01', {
+      absent: 'no day is set',
+    }),
+    matter('done', 'done', date, 'Day on which it was answered or done.', 'done 2026-03-28', {
+      absent: 'not yet done',
+    }),
+  ],
+  blocks: [],
+});
+
+const project = rowsFor<Project>();
+const within = blocksFor<Project>();
+const what = { field: 'what', kind: text } as const;
+
+export const PROJECT = vocabulary({
+  title: 'project',
+  rows: [
+    project(
+      'number',
+      'project number',
+      text,
+      'Number that the work is filed under.',
+      'project number "R-214"',
+      {
+        absent: 'no number',
+      },
+    ),
+    project(
+      'drawing',
+      'drawing number',
+      text,
+      'Number of the drawing or of this document.',
+      'drawing number "R-214-01"',
+      {
+        absent: 'no drawing number',
+      },
+    ),
+    project('client', 'client', text, 'Who ordered the work.', 'client "harbour authority"', {
+      absent: 'no client is named',
+    }),
+    project('practice', 'practice', text, 'Office that does the work.', 'practice "design office"', {
+      absent: 'no practice is named',
+    }),
+  ],
+  blocks: [
+    within(
+      'questions',
+      'question',
+      MATTER,
+      'A question that somebody has to answer, with its owner and last day.',
+      'question "Which bore has the coupling?" for "yard engineer" due 2026-04-01',
+      { many: true, head: what, absent: 'no question is open' },
+    ),
+    within(
+      'actions',
+      'action',
+      MATTER,
+      'Something that somebody has to do, with its owner and last day.',
+      'action "Measure the stern tube" for "yard engineer" due 2026-04-01',
+      { many: true, head: what, absent: 'no action is open' },
+    ),
+  ],
+});
