@@ -38,9 +38,11 @@ export function sheetInput({ check, uri, text }: Checked): SheetInput {
   const where = (file: string, offset: number) =>
     `${basename(file)}:${textOf(file).slice(0, offset).split('\n').length}`;
   const analyses = new Map<ShaftLine, LineAnalysis>();
+  const ofEntries = check.entries.flatMap(one => one.verdicts);
   return {
     vessel,
-    verdicts: [...verdicts, ...check.entries.flatMap(one => one.verdicts)],
+    verdicts: [...verdicts, ...ofEntries],
+    entryVerdicts: ofEntries,
     analysisOf: line => {
       const had = analyses.get(line) ?? new LineAnalysis(line, vessel);
       analyses.set(line, had);

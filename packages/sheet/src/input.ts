@@ -13,6 +13,8 @@ export interface SheetInput {
   readonly vessel: Vessel;
   /** What was judged of the vessel, and of catalogue entries that it uses. */
   readonly verdicts: readonly Verdict[];
+  /** Those of them that judge catalogue entries by themselves: they are counted apart, as everywhere else. */
+  readonly entryVerdicts: readonly Verdict[];
   readonly analysisOf: (line: ShaftLine) => LineAnalysis;
   /** ISO date of the judgement. */
   readonly today: string;

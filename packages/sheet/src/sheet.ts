@@ -59,9 +59,14 @@ export class Sheet {
     );
   }
 
-  /** Verdicts on an arrangement as a whole. */
+  /** Verdicts on an arrangement as a whole: on itself, its weight, its balance. */
   ofArrangement(arrangement: Arrangement): Verdict[] {
-    return this.input.verdicts.filter(one => one.subject === arrangement.path);
+    const ofLines = new Set(arrangement.lines.flatMap(line => this.ofLine(line)));
+    return this.input.verdicts.filter(
+      one =>
+        (one.subject === arrangement.path || one.subject.startsWith(`${arrangement.path}.`)) &&
+        !ofLines.has(one),
+    );
   }
 
   /** Verdicts on the vessel, and on anything that belongs to none of its arrangements. */
@@ -73,6 +78,12 @@ export class Sheet {
       ]),
     );
     return this.input.verdicts.filter(one => !claimed.has(one));
+  }
+
+  /** Those of them that are not on a catalogue entry by itself. */
+  ofVesselAlone(): Verdict[] {
+    const entries = new Set(this.input.entryVerdicts);
+    return this.ofVessel().filter(one => !entries.has(one));
   }
 
   /** Title of a rule with its id. */

@@ -102,9 +102,11 @@ function sheetInput(specs: Specs, spec: CheckedSpec, chosen: JudgedVessel, today
     const spot = specs.spot(place);
     return spot && `${basename(spot.shown)}:${spot.line}`;
   };
+  const ofEntries = spec.check.entries.flatMap(one => one.verdicts);
   return {
     vessel,
-    verdicts: [...verdicts, ...spec.check.entries.flatMap(one => one.verdicts)],
+    verdicts: [...verdicts, ...ofEntries],
+    entryVerdicts: ofEntries,
     analysisOf,
     today,
     problems: spec.findings

@@ -58,7 +58,8 @@ export function sheetPanel(input: SheetInput, choice: PanelChoice): Panel {
 /** How the checks of what is shown stand, in one line: counted as everywhere else. */
 function counts(verdicts: readonly Verdict[], shown: readonly Arrangement[], sheet: Sheet): Markup {
   const here = new Set(shown.flatMap(one => ofArrangement(sheet, one)));
-  for (const one of sheet.ofVessel()) here.add(one);
+  for (const one of sheet.ofVesselAlone()) here.add(one);
+  const catalogue = countsOf(sheet.input.entryVerdicts);
   const { held, failed, unknown, accepted, asFound } = countsOf(verdicts.filter(one => here.has(one)));
   const told: readonly (readonly [Outcome, number, string])[] = [
     ['fails', failed, 'failing'],
@@ -66,6 +67,8 @@ function counts(verdicts: readonly Verdict[], shown: readonly Arrangement[], she
     ['accepted', accepted, 'accepted'],
     ['fails', asFound, 'failing as found'],
     ['holds', held, 'holding'],
+    ['fails', catalogue.failed, 'failing in the catalogue'],
+    ['cannot tell', catalogue.unknown, 'cannot tell in the catalogue'],
   ];
   return element(
     'p',

@@ -1,9 +1,16 @@
-import type { Outcome, Verdict } from '@tailshaft/drivetrain';
+import { type Counts, countsOf, type Verdict } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { separated, strong, type Text, verdict as verdictMark } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 
-const OUTCOMES: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'];
+/** Counted as everywhere else: failures of what is as found stand apart. */
+const COLUMNS: readonly (readonly [string, (counts: Counts) => number])[] = [
+  ['fails', one => one.failed],
+  ['fails as found', one => one.asFound],
+  ['cannot tell', one => one.unknown],
+  ['accepted', one => one.accepted],
+  ['holds', one => one.held],
+];
 
 /** How many checks ended in what, for each line; then every failure in a sentence. */
 export function summarySection(sheet: Sheet): Block {
@@ -13,18 +20,21 @@ export function summarySection(sheet: Sheet): Block {
       [`${arrangement.name}, as a whole`, sheet.ofArrangement(arrangement)] as const,
       ...arrangement.lines.map(line => [`${arrangement.name}, ${line.name}`, sheet.ofLine(line)] as const),
     ]),
-    ['vessel and catalogue', sheet.ofVessel()],
+    ['vessel', sheet.ofVesselAlone()],
+    ['catalogue entries', sheet.input.entryVerdicts],
   ];
+  const entries = new Set(sheet.input.entryVerdicts);
+  const ofVessel = verdicts.filter(one => !entries.has(one));
   const failing = (['fails', 'accepted'] as const).flatMap(outcome =>
     verdicts.filter(one => one.outcome === outcome),
   );
   return section('summary', 'Summary', [
     table(
       'Checks by verdict',
-      [{ title: 'Subject', wide: true }, ...OUTCOMES.map(outcome => ({ title: outcome, numeric: true }))],
-      subjects
+      [{ title: 'Subject', wide: true }, ...COLUMNS.map(([title]) => ({ title, numeric: true }))],
+      [...subjects, ['vessel in all, what is as found apart', ofVessel] as const]
         .filter(([, of]) => of.length > 0)
-        .map(([name, of]) => [name, ...OUTCOMES.map(outcome => countWords(of, outcome))]),
+        .map(([name, of]) => [name, ...numbersOf(of)]),
     ),
     failing.length > 0
       ? list(
@@ -40,7 +50,10 @@ export function summarySection(sheet: Sheet): Block {
   ]);
 }
 
-function countWords(of: readonly Verdict[], outcome: Outcome): Text {
-  const number = of.filter(one => one.outcome === outcome).length;
-  return number === 0 ? '0' : strong(String(number));
+function numbersOf(of: readonly Verdict[]): Text[] {
+  const counts = countsOf(of);
+  return COLUMNS.map(([, numberOf]) => {
+    const number = numberOf(counts);
+    return number === 0 ? '0' : strong(String(number));
+  });
 }

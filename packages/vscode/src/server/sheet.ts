@@ -46,9 +46,11 @@ function sheetInput(services: TailshaftServices, check: FileCheck, judged: Judge
     const found = locationOf(place, documents);
     return found && `${UriUtils.basename(URI.parse(place.uri))}:${found.range.start.line + 1}`;
   };
+  const ofEntries = check.entries.flatMap(one => one.verdicts);
   return {
     vessel: judged.vessel,
-    verdicts: [...judged.verdicts, ...check.entries.flatMap(one => one.verdicts)],
+    verdicts: [...judged.verdicts, ...ofEntries],
+    entryVerdicts: ofEntries,
     analysisOf: line => lines.find(one => one.line === line)!.analysis,
     today: services.project.today(),
     problems: check.problems.map(one => ({
