@@ -22,6 +22,11 @@ export class LazyParse implements ParseResult {
     } as AstNode;
   }
 
+  /** Lets go of the tree; it is made again when somebody looks at it. */
+  forget(): void {
+    this.made = undefined;
+  }
+
   get lexerErrors() {
     return this.full.lexerErrors;
   }

@@ -28,7 +28,7 @@ export function importable(
   const found: Importable[] = [];
   for (const one of documents.all) {
     if (one.uri.scheme !== from.uri.scheme || seen.has(one.uri.toString())) continue;
-    const { entries, vessels } = project.reading(one);
+    const { entries, vessels } = project.summary(one);
     if (vessels.length > 0) continue;
     const path = relativePath(folder, withoutExtension(one.uri.path));
     const named = new Set<string>();

@@ -20,6 +20,7 @@ import type { VesselReading } from '../reading/vessel.js';
 import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
 import { isTooLarge, tooLarge } from './size.js';
+import { type DocumentSummary, summaryOf } from './summary.js';
 
 /** A vessel of a file with everything judged of it. */
 export interface JudgedVessel {
@@ -66,6 +67,10 @@ export class Project {
   private readonly vessels = new WeakMap<VesselReading, Judged<JudgedVessel>>();
   private readonly entryChecks = new WeakMap<EntryReading, Judged<JudgedEntry>>();
   private readonly importers = new Importers();
+  private readonly resting = new WeakMap<
+    LangiumDocument,
+    { parsed: ParseResult; summary: DocumentSummary; imports?: Map<string, ImportOutcome> }
+  >();
   /** The tables used last: files that import the same catalogue share one. */
   private tables: readonly EntryTable[] = [];
   private readonly imports = new WeakMap<DocumentReading, Map<string, ImportOutcome>>();
@@ -79,6 +84,14 @@ export class Project {
   /** What a parsed document says. */
   reading(document: LangiumDocument): DocumentReading {
     return this.file(document).reading;
+  }
+
+  /** The same as far as lists and other files ask for it; a file that rests is not read again for that. */
+  summary(document: LangiumDocument): DocumentSummary {
+    const resting = this.resting.get(document);
+    const { parseResult } = document;
+    if (resting?.parsed === parseResult && !this.files.has(parseResult)) return resting.summary;
+    return this.reading(document);
   }
 
   private file(document: LangiumDocument): ReadFile {
@@ -111,6 +124,8 @@ export class Project {
         : readWhole(text, uri, () => parsed);
     this.files.set(parsed, made);
     this.lastRead.set(document, made);
+    const resting = this.resting.get(document);
+    if (resting?.imports && resting.parsed === parsed) this.imports.set(made.reading, resting.imports);
     this.importers.note(uri, made.reading.imports);
     return made;
   }
@@ -169,12 +184,22 @@ export class Project {
     this.importers.forget(uri);
   }
 
-  /** Lets go of what was worked out of a document; its reading stays, and it is judged again when somebody asks. */
+  /**
+   * Lets go of what was worked out of a closed document, and, where no other file uses its entries, of what was read: it
+   * is read and judged again when somebody asks. Its summary stays, and what its imports bring in.
+   */
   rest(document: LangiumDocument): void {
     const reading = this.reading(document);
     this.checks.delete(reading);
     for (const vessel of reading.vessels) this.vessels.delete(vessel);
     for (const entry of reading.entries) this.entryChecks.delete(entry);
+    const { parseResult: parsed } = document;
+    if (reading.entries.length > 0 || !(parsed instanceof LazyParse)) return;
+    const imports = this.imports.get(reading);
+    this.resting.set(document, { parsed, summary: summaryOf(reading), ...(imports ? { imports } : {}) });
+    this.files.delete(parsed);
+    this.lastRead.delete(document);
+    parsed.forget();
   }
 
   /** Problems and verdicts of one loaded document. */

@@ -41,7 +41,7 @@ function editsIn(
   moved: (path: string) => string,
 ): TextEdit[] {
   const folder = UriUtils.dirname(document.uri.with({ path: moved(document.uri.path) })).path;
-  return project.reading(document).imports.flatMap(wanted => {
+  return project.summary(document).imports.flatMap(wanted => {
     const found = project.importedFiles(document, wanted.path);
     if (found.length === 0) return [];
     const written = importTarget(document.uri, wanted).path;

@@ -109,7 +109,7 @@ export function vesselsThatSee(
   for (const other of all) {
     if (vessels.length >= limit) break;
     if (other === document || !seeing.has(other.uri.toString())) continue;
-    if (project.reading(other).vessels.length > 0) vessels.push(...project.check(other).vessels);
+    if (project.summary(other).vessels.length > 0) vessels.push(...project.check(other).vessels);
   }
   return vessels;
 }

@@ -6,7 +6,7 @@ import {
   type Severity,
   type Verdict,
 } from '@tailshaft/drivetrain';
-import type { LangiumDocument } from 'langium';
+import { DocumentState, delayNextTick, type LangiumDocument } from 'langium';
 import type { Connection, Location } from 'vscode-languageserver';
 import type { JudgedVessel } from '../project/project.js';
 import { placeOf } from '../reading/place.js';
@@ -59,12 +59,15 @@ export interface Outline {
 }
 
 /** Outlines of closed files, of which nothing else is kept. */
-const kept = new WeakMap<LangiumDocument, Outline>();
+const kept = new WeakMap<LangiumDocument, string>();
+/** Who shows no tree of vessels pays for none. */
+const wanting = new WeakSet<TailshaftServices>();
 
-/** Makes the outline of a closed file while everything of it is known. */
+/** Makes the outline of a closed file while everything of it is known, as text: objects would take three times the room. */
 export function keepOutline(services: TailshaftServices, document: LangiumDocument): void {
-  if (services.project.reading(document).vessels.length > 0)
-    kept.set(document, outlineOf(services, document));
+  forgetOutline(document);
+  if (wanting.has(services) && services.project.summary(document).vessels.length > 0)
+    kept.set(document, JSON.stringify(outlineOf(services, document)));
 }
 
 export function forgetOutline(document: LangiumDocument): void {
@@ -78,13 +81,28 @@ export function answerOutlineRequests(connection: Connection, services: Tailshaf
   );
   connection.onRequest(VESSELS, async (wanted?: { readonly all?: boolean }): Promise<Outline[]> => {
     if (wanted?.all) await wholeWorkspace(services);
+    wanting.add(services);
     const outlines: Outline[] = [];
-    for (const document of services.shared.workspace.LangiumDocuments.all) {
-      if (services.project.reading(document).vessels.length === 0) continue;
-      outlines.push(kept.get(document) ?? outlineOf(services, document));
+    for (const document of services.shared.workspace.LangiumDocuments.all.toArray()) {
+      if (services.project.summary(document).vessels.length === 0) continue;
+      const had = kept.get(document);
+      outlines.push(had ? JSON.parse(had) : await madeOutline(services, document));
     }
     return outlines.sort((one, other) => (one.uri < other.uri ? -1 : 1));
   });
+}
+
+/** The outline of a file that was read before anybody wanted one; whoever types gets the word between two files. */
+async function madeOutline(services: TailshaftServices, document: LangiumDocument): Promise<Outline> {
+  const { TextDocuments } = services.shared.workspace;
+  if (TextDocuments.get(document.uri.toString())) return outlineOf(services, document);
+  await delayNextTick();
+  const outline = outlineOf(services, document);
+  if (document.state >= DocumentState.Validated) {
+    kept.set(document, JSON.stringify(outline));
+    services.project.rest(document);
+  }
+  return outline;
 }
 
 export function outlineOf(services: TailshaftServices, document: LangiumDocument): Outline {

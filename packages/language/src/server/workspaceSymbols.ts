@@ -29,7 +29,7 @@ export class WorkspaceSymbols implements WorkspaceSymbolProvider {
     };
     for (const document of documents.all) {
       if (found.length >= MOST || token?.isCancellationRequested) break;
-      const reading = project.reading(document);
+      const reading = project.summary(document);
       for (const entry of reading.entries) add(entry.name, SymbolKind.Class, entry.namePlace, entry.kind);
       for (const vessel of reading.vessels) {
         add(vessel.name, SymbolKind.Module, vessel.namePlace, 'vessel');

@@ -109,10 +109,16 @@ export class Wire {
 
   async settle(): Promise<void> {
     for (let round = 0; round < 3; round++) {
+      await this.delivered();
       await new Promise(resolve => setTimeout(resolve, 15));
       await this.services.queue.idle();
     }
-    await new Promise(resolve => setTimeout(resolve, 15));
+    await this.delivered();
+  }
+
+  /** Messages are kept in order: once this is answered, the server has all before it, and what it sent before is here. */
+  private async delivered(): Promise<void> {
+    await this.client.sendRequest('test/nothing').catch(() => undefined);
   }
 
   /** The diagnostics last published for a file, as `code` list. */

@@ -12,7 +12,7 @@ export async function catalogues(services: TailshaftServices): Promise<Catalogue
   for (const { uri } of services.shared.workspace.LangiumDocuments.all) {
     if (uri.scheme === 'untitled') continue;
     const document = services.shared.workspace.LangiumDocuments.getDocument(uri)!;
-    const { entries, vessels } = services.project.reading(document);
+    const { entries, vessels } = services.project.summary(document);
     const folder = UriUtils.dirname(uri).toString();
     const had = folders.get(folder) ?? [];
     had.push({ uri: uri.toString(), entries: entries.length, vessels: vessels.length });
