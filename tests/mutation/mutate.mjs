@@ -1,6 +1,6 @@
 // Mutation testing: `node tests/mutation/mutate.mjs [--sample N] [--seed S] [--all] [path ...]`, see tests/README.md.
-// Each source is tried alone: all its mutants are put into it side by side, its suites run once, and every test that
-// meets a mutant runs again under it. What no test tells apart is printed.
+// The mutants of several sources are put into them side by side, their suites are loaded once, and every test that meets
+// a mutant runs again under it. What no test tells apart is printed.
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative, resolve } from 'node:path';
@@ -16,6 +16,8 @@ const { values: given, positionals } = parseArgs({
     seed: { type: 'string', default: '1' },
     all: { type: 'boolean' },
     least: { type: 'string' },
+    /** So many sources share one run: loading the suites takes longer than most tests. */
+    batch: { type: 'string', default: '16' },
   },
 });
 
@@ -45,35 +47,56 @@ const FIELDS = [
 
 const sources = FIELDS.flatMap(field => sourcesIn(field.under).map(path => ({ path, field })));
 const wanted = chosen(sources);
-const survivors = [];
 let killed = 0;
 let all = 0;
 const reports = mkdtempSync(join(tmpdir(), 'mutation-'));
 process.env.MUTATION_REPORT = join(reports, 'report.json');
-for (const [index, { path, field }] of wanted.entries()) {
-  const result = await tryOne(path, field.suites);
-  killed += result.killed;
-  all += result.mutants;
-  survivors.push(...result.survivors);
-  console.log(`${index + 1}/${wanted.length} ${path}: ${result.killed} of ${result.mutants} killed`);
-  for (const one of result.survivors)
-    console.log(`    ${path}:${one.line}${one.reached ? '' : ' (not reached)'}: ${one.from}  →  ${one.to}`);
+for (const batch of batches(wanted)) {
+  for (const { path, mutants } of await tryTogether(batch)) {
+    const alive = mutants.filter(one => !one.killed);
+    killed += mutants.length - alive.length;
+    all += mutants.length;
+    if (mutants.length > 0)
+      console.log(`${path}: ${mutants.length - alive.length} of ${mutants.length} killed`);
+    for (const one of alive)
+      console.log(`    ${path}:${one.line}${one.reached ? '' : ' (not reached)'}: ${one.from}  →  ${one.to}`);
+  }
 }
 rmSync(reports, { recursive: true, force: true });
 const score = all === 0 ? 1 : killed / all;
 console.log(`${killed} of ${all} mutants killed, ${(100 * score).toFixed(1)} %, in ${wanted.length} sources`);
 process.exit(score * 100 < Number(given.least ?? 0) ? 1 : 0);
 
-async function tryOne(path, suites) {
-  let mutants = [];
-  const file = join(root, path);
-  ({ mutants } = instrument(readFileSync(file, 'utf8'), 1));
-  if (mutants.length === 0) return { killed: 0, mutants: 0, survivors: [] };
+/** Sources of one field, so many at a time. */
+function batches(sources) {
+  const size = Number(given.batch);
+  return FIELDS.flatMap(field => {
+    const own = sources.filter(one => one.field === field);
+    return Array.from({ length: Math.ceil(own.length / size) }, (_, at) =>
+      own.slice(at * size, (at + 1) * size),
+    );
+  });
+}
+
+async function tryTogether(batch) {
+  let next = 1;
+  const sources = batch.map(({ path }) => {
+    const file = join(root, path);
+    const first = next;
+    const { mutants } = instrument(readFileSync(file, 'utf8'), first);
+    next += mutants.length;
+    return { path, file, first, mutants };
+  });
+  if (next === 1) return [];
+  const byFile = new Map(sources.map(one => [one.file, one]));
+  const { suites } = batch[0].field;
   const plugin = {
     name: 'mutants',
     enforce: 'pre',
-    transform: (code, id) =>
-      id.split('?')[0] === file ? { code: instrument(code, 1).text, map: null } : undefined,
+    transform: (code, id) => {
+      const source = byFile.get(id.split('?')[0]);
+      return source && { code: instrument(code, source.first).text, map: null };
+    },
   };
   const vitest = await startVitest(
     'test',
@@ -101,7 +124,6 @@ async function tryOne(path, suites) {
       ],
       setupFiles: ['packages/language/scripts/group-by.mjs'],
       testTimeout: 60_000,
-      ...(suites.relatedTo ? { related: [file] } : {}),
     },
     { plugins: [plugin] },
   );
@@ -114,13 +136,10 @@ async function tryOne(path, suites) {
   const report = JSON.parse(readFileSync(process.env.MUTATION_REPORT, 'utf8'));
   const told = new Set(report.killed.map(([id]) => id));
   const reached = new Set(report.reached);
-  return {
-    killed: mutants.filter(one => told.has(one.id)).length,
-    mutants: mutants.length,
-    survivors: mutants
-      .filter(one => !told.has(one.id))
-      .map(one => ({ ...one, reached: reached.has(one.id) })),
-  };
+  return sources.map(({ path, mutants }) => ({
+    path,
+    mutants: mutants.map(one => ({ ...one, killed: told.has(one.id), reached: reached.has(one.id) })),
+  }));
 }
 
 function sourcesIn(folder) {
