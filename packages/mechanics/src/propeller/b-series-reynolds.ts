@@ -29,7 +29,7 @@ export const bladeChord = /* @__PURE__ */ formula({
     year: 1982,
     confidence: 'published',
   },
-  range: [{ condition: '2 to 7 blades', met: ({ blades: z }) => z >= 2 && z <= 7 }],
+  range: [{ condition: '2 to 7 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 2 && z <= 7 }],
   compute: ({ areaRatio, diameter, blades }) => (2.073 * areaRatio * diameter) / blades,
 });
 

@@ -23,7 +23,7 @@ export const clearanceFactor = /* @__PURE__ */ formula({
   source: CLASS_TABLE,
   range: [
     { condition: 'length above zero', met: ({ length }) => length > 0 },
-    { condition: 'block coefficient 0 to 1', met: ({ blockCoefficient: c }) => c > 0 && c <= 1 },
+    { condition: 'block coefficient above 0, at most 1', met: ({ blockCoefficient: c }) => c > 0 && c <= 1 },
   ],
   compute: ({ length, blockCoefficient, powerPerShaft }) =>
     (0.1 + length / 3050) * ((3.48 * blockCoefficient * (powerPerShaft / 1000)) / length ** 2 + 0.3),

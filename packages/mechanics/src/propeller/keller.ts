@@ -29,7 +29,7 @@ export const pressureAboveVapour = /* @__PURE__ */ formula({
   text: 'p0 - pv = (pa - pv) + ρ g h',
   symbols: { atmosphereLessVapour: 'pa - pv', density: 'ρ', shaftDepth: 'h' },
   source: { title: 'hydrostatics', confidence: 'derived' },
-  range: [{ condition: 'shaft centre below the surface', met: ({ shaftDepth }) => shaftDepth >= 0 }],
+  range: [{ condition: 'shaft centre at or below the surface', met: ({ shaftDepth }) => shaftDepth >= 0 }],
   compute: ({ atmosphereLessVapour, density, shaftDepth }) =>
     atmosphereLessVapour + density * 9.81 * shaftDepth,
 });
