@@ -15,6 +15,11 @@ const COMMANDS: readonly Listed[] = [
     load: async () => (await import('./commands/compare.js')).compare,
   },
   {
+    name: 'study',
+    summary: 'Search the candidates of a study: the best, what limits each, what rules the others out',
+    load: async () => (await import('./commands/study.js')).study,
+  },
+  {
     name: 'describe',
     summary: 'Print what a spec means, one thing a line, for tools that compare lines',
     load: async () => (await import('./commands/describe.js')).describe,

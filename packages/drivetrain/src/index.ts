@@ -2,6 +2,7 @@ export * from './analysis/barred-range.js';
 export * from './analysis/criticals.js';
 export * from './analysis/derived.js';
 export * from './analysis/engine-points.js';
+export { gearsThatTurn } from './analysis/gear-choice.js';
 export * from './analysis/gear-data.js';
 export * from './analysis/line.js';
 export * from './analysis/loads.js';
@@ -69,3 +70,4 @@ export {
   verificationOf,
 } from './rules/trace/index.js';
 export { differenceWords, type PlacedRun, runsOf } from './rules/trial/index.js';
+export * from './study/index.js';

@@ -18,6 +18,7 @@ import type { BlockRow, Row, Vocabulary } from './kinds.js';
 import { PROJECT, REVISION } from './record.js';
 import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
 import type { StatementWord } from './statements.js';
+import { STUDY } from './study.js';
 import { TRIAL } from './trial.js';
 import { CERTIFICATE, CRITERIA, DUTY, HULL } from './vessel.js';
 import type { Role } from './words.js';
@@ -53,6 +54,7 @@ const SETTINGS = {
   trial: TRIAL,
   project: PROJECT,
   revision: REVISION,
+  study: STUDY,
 } as const;
 
 export type EntryKind = keyof typeof ENTRIES;

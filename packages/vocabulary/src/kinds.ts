@@ -8,10 +8,12 @@ import type {
   OutputSense,
   Pilot,
   Point,
+  Ranking,
   Rotation,
   ShaftCriterion,
   SourceNote,
   Span,
+  Variation,
 } from './facts/index.js';
 
 /** The form that a property's value takes in the text. `T` is what the reader makes of it. */
@@ -36,7 +38,10 @@ export type KindShape =
   | { readonly form: 'lock' }
   | { readonly form: 'date' }
   | { readonly form: 'shaft criterion' }
-  | { readonly form: 'source' };
+  | { readonly form: 'source' }
+  | { readonly form: 'variation' }
+  | { readonly form: 'rule name' }
+  | { readonly form: 'ranking' };
 
 export const quantity = <D extends Dimension>(dimension: D): ValueKind<Value<D>> => ({
   form: 'quantity',
@@ -81,6 +86,9 @@ export const lock: ValueKind<Lock> = { form: 'lock' };
 export const date: ValueKind<string> = { form: 'date' };
 export const shaftCriterion: ValueKind<ShaftCriterion> = { form: 'shaft criterion' };
 export const source: ValueKind<SourceNote> = { form: 'source' };
+export const variation: ValueKind<Variation> = { form: 'variation' };
+export const ruleName: ValueKind<string> = { form: 'rule name' };
+export const ranking: ValueKind<Ranking> = { form: 'ranking' };
 
 /** What a Fact-typed field holds. */
 type Held<X> =

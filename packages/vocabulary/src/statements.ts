@@ -46,7 +46,7 @@ const IN_FILE = [
     word: 'vessel',
     where: 'file',
     form: 'vessel <name> <title in quotes> { }',
-    doc: 'A vessel with its duty, hull, arrangements, criteria, requirements, acceptances and trials.',
+    doc: 'A vessel with its duty, hull, arrangements, criteria, requirements, acceptances, trials and studies.',
     example: 'vessel Ternhaven "harbour pilot cutter" { }',
   },
 ] as const satisfies readonly Statement[];
@@ -189,6 +189,17 @@ const IN_VESSEL = [
       ],
     ],
     example: 'trial "sea trial" of proposed dated 2026-02-24 { bottom clean }',
+  },
+  {
+    word: 'study',
+    where: 'vessel',
+    form: 'study <name> of <arrangement> { }',
+    doc: 'A search for the best of many candidates for one arrangement: what varies, what must hold and what ranks, in braces. Every candidate is judged by all checks as if it were written there; `tailshaft study` lists the best and can write one.',
+    clauses: [
+      ['of <arrangement>', 'The arrangement whose parts are varied. A line that mirrors another follows it.'],
+    ],
+    example:
+      'study wheel of proposed { vary propeller pitch 30 in .. 36 in by 1 in  rank by speed at full power }',
   },
 ] as const satisfies readonly Statement[];
 

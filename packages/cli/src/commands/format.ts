@@ -2,7 +2,7 @@ import { formatText } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import type { Command, Given } from '../command.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
-import { decodeSpec, readBytes } from '../specs/read-text.js';
+import { byteOrderMark, decodeSpec, readBytes } from '../specs/read-text.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
 import { count } from '../terminal/layout.js';
@@ -50,11 +50,6 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   if (seen > 0)
     io.complain(`${count(changed.length, 'file')} ${verb}, ${seen - changed.length} as they should be`);
   return failures.length > 0 ? 2 : given.check && changed.length > 0 ? 1 : 0;
-}
-
-/** Read as text it is gone; the file gets it back. */
-function byteOrderMark(bytes: Uint8Array): string {
-  return bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? '\u{feff}' : '';
 }
 
 async function formatStdin(io: Io, given: Given, words: readonly string[]): Promise<number> {

@@ -45,3 +45,8 @@ function tooLarge(shown: string, size: number): CannotRun {
     `${shown} is ${megabytes(size)} MB, and a spec of more than ${megabytes(LARGEST)} MB is not read: split it, and import the parts`,
   );
 }
+
+/** Read as text it is gone; the file gets it back. */
+export function byteOrderMark(bytes: Uint8Array): string {
+  return bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? '\u{feff}' : '';
+}

@@ -5,7 +5,10 @@ import {
   type FileCheck,
   type Finding,
   findingsOf,
+  type JudgedVessel,
   type Place,
+  type ReadyStudy,
+  type StudyReading,
 } from '@tailshaft/language';
 import { DiskFiles } from '@tailshaft/language/node-files';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
@@ -60,6 +63,23 @@ export class Specs implements Spots {
       LangiumDocuments.addDocument(document);
       return document;
     });
+  }
+
+  /** A study of one of its vessels, ready to be searched, where its text says all of it. */
+  studyOf(spec: CheckedSpec, vessel: JudgedVessel, study: StudyReading): ReadyStudy | undefined {
+    const document = this.core.shared.workspace.LangiumDocuments.getDocument(URI.file(spec.path));
+    return document && this.core.language.project.studyOf(document, vessel, study);
+  }
+
+  uriOf(spec: CheckedSpec): string {
+    return URI.file(spec.path).toString();
+  }
+
+  /** The text of a file that was read. */
+  textOf(uri: string): string {
+    return (
+      this.core.shared.workspace.LangiumDocuments.getDocument(URI.parse(uri))?.textDocument.getText() ?? ''
+    );
   }
 
   /** Every file that was read so far, imported ones with them. */

@@ -17,6 +17,8 @@ export interface Io {
   /** Where long work stands; overwrites itself, and only where a person is looking. */
   progress(text: string): void;
   readStdin(): Promise<Buffer>;
+  /** Hears of a person who wants long work to end, until the answer is called; a second time ends the program. */
+  onInterrupt(heard: () => void): () => void;
 }
 
 const WIDEST = 100;
@@ -30,6 +32,8 @@ export interface Streams {
   readonly keyboard: boolean;
   readonly stdout: Sink;
   readonly stderr: Sink;
+  /** As `onInterrupt` of `Io`; nobody interrupts where it is absent. */
+  readonly onInterrupt?: (heard: () => void) => () => void;
 }
 
 interface Sink {
@@ -54,6 +58,10 @@ export function processStreams(): Streams {
     keyboard: isatty(0),
     stdout: process.stdout,
     stderr: process.stderr,
+    onInterrupt: heard => {
+      process.once('SIGINT', heard);
+      return () => process.off('SIGINT', heard);
+    },
   };
 }
 
@@ -86,6 +94,7 @@ export function ioOf(streams: Streams): Io {
       stderr.write(visible(text));
       shown = text.length;
     },
+    onInterrupt: heard => streams.onInterrupt?.(heard) ?? (() => {}),
     async readStdin() {
       if (keyboard) this.complain('reading a spec from the keyboard; end it with Ctrl-D');
       const pieces: Uint8Array[] = [];

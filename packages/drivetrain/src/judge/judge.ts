@@ -3,13 +3,14 @@ import { isAsFound } from '../model/as-found.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
-import type { Rule } from '../rules/rule.js';
+import type { Rule, Verdicts } from '../rules/rule.js';
 import { REQUIREMENT_MET } from '../rules/trace/requirement-met.js';
 import { applyAcceptances } from './acceptance.js';
 import type { AcceptancePolicy } from './acceptance-policy.js';
 import { withAnswers } from './answers.js';
 import type { Context, EntryContext } from './context.js';
 import { disputedBy, underTheirDispute } from './disputes.js';
+import type { Judged } from './isolate.js';
 import { type Resting, settled } from './settle.js';
 import { whileUncovered } from './uncovered.js';
 import type { Missing, Verdict } from './verdict.js';
@@ -25,14 +26,27 @@ export function judgeVessel(
   rules: readonly Rule[] = RULES,
   policy?: AcceptancePolicy,
 ): Verdict[] {
-  const analyses = new Map<ShaftLine, LineAnalysis>();
-  const analysisOf = (line: ShaftLine): LineAnalysis => {
-    const had = analyses.get(line);
-    if (had) return had;
-    const made = new LineAnalysis(line, vessel);
-    analyses.set(line, made);
-    return made;
-  };
+  const all = checksOf(vessel, catalogue, today, rules).flatMap(({ rule, at, run }) =>
+    settled(rule, at, run),
+  );
+  return concluded(all, vessel, today, rules, policy);
+}
+
+/** One rule on one of its subjects. */
+export interface Check {
+  readonly rule: Rule;
+  readonly at: Judged;
+  readonly run: () => Verdicts;
+}
+
+/** Every rule on each of its subjects. Vessels with the same arrangements and lines have the same checks, in the same order. */
+export function checksOf(
+  vessel: Vessel,
+  catalogue: Catalogue,
+  today: string,
+  rules: readonly Rule[],
+  analysisOf: Context['analysisOf'] = analysesOf(vessel),
+): Check[] {
   const context: Context = { vessel, catalogue, today, analysisOf };
   const arrangements = vessel.arrangements.map(arrangement => ({
     at: { subject: arrangement.name, place: arrangement.nameOrigin },
@@ -43,17 +57,44 @@ export function judgeVessel(
     })),
   }));
   const whole = { subject: vessel.name, place: vessel.nameOrigin };
-  const units = { subject: vessel.name, concerns: vessel.unitConcerns, quantities: vessel.quantities };
-  const all: Resting[] = [];
+  const units = () => ({
+    subject: vessel.name,
+    concerns: vessel.unitConcerns,
+    quantities: vessel.quantities,
+  });
+  const all: Check[] = [];
   for (const rule of rules) {
-    if (rule.scope === 'vessel') all.push(...settled(rule, whole, () => rule.check(context)));
-    if (rule.scope === 'units') all.push(...settled(rule, whole, () => rule.check(units)));
+    if (rule.scope === 'vessel') all.push({ rule, at: whole, run: () => rule.check(context) });
+    if (rule.scope === 'units') all.push({ rule, at: whole, run: () => rule.check(units()) });
     if (rule.scope === 'arrangement')
-      for (const { about, at } of arrangements) all.push(...settled(rule, at, () => rule.check(about)));
+      for (const { about, at } of arrangements) all.push({ rule, at, run: () => rule.check(about) });
     if (rule.scope === 'line')
       for (const { lines } of arrangements)
-        for (const { about, at } of lines) all.push(...settled(rule, at, () => rule.check(about)));
+        for (const { about, at } of lines) all.push({ rule, at, run: () => rule.check(about) });
   }
+  return all;
+}
+
+/** One analysis for each line, made when somebody asks. */
+export function analysesOf(vessel: Vessel): Context['analysisOf'] {
+  const analyses = new Map<ShaftLine, LineAnalysis>();
+  return line => {
+    const had = analyses.get(line);
+    if (had) return had;
+    const made = new LineAnalysis(line, vessel);
+    analyses.set(line, made);
+    return made;
+  };
+}
+
+/** The verdicts that are told, from what each check said by itself. */
+export function concluded(
+  all: readonly Resting[],
+  vessel: Vessel,
+  today: string,
+  rules: readonly Rule[] = RULES,
+  policy?: AcceptancePolicy,
+): Verdict[] {
   const covered = whileUncovered(all, vessel);
   const disputed = disputedBy(covered);
   const verdicts = underTheirDispute(covered, disputed);

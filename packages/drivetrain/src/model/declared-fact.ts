@@ -70,3 +70,8 @@ export function homeOfFact(fact: Fact<unknown>): FactHome | undefined {
 export function isOpen(fact: Fact<unknown>): boolean {
   return DeclaredFact.valueOf(fact) === undefined;
 }
+
+/** The value of a fact, without noting that anybody looked. */
+export function valueUnnoticed(fact: Fact<unknown>): unknown {
+  return DeclaredFact.valueOf(fact);
+}

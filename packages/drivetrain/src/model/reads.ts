@@ -123,37 +123,77 @@ export function isSaid(look: () => unknown): boolean {
   return aside(look) !== undefined;
 }
 
+let openSlots: Set<number> | undefined;
+
+/**
+ * Notes that a place was looked at which a study fills otherwise for each of its candidates, whatever the reading proves. What
+ * looked at no such place, or finds the same in all that it looked at, comes to the same result.
+ */
+export function noteSlot(slot: number): void {
+  openSlots?.add(slot);
+}
+
+/** Does a piece of work and tells which varied places it looked at; whoever asked for it looked at them too. */
+export function slotted<T>(work: () => T): { readonly value: T; readonly slots: ReadonlySet<number> } {
+  const outer = openSlots;
+  const own = new Set<number>();
+  openSlots = own;
+  try {
+    return { value: work(), slots: own };
+  } finally {
+    openSlots = outer;
+    noteSlots(own);
+  }
+}
+
+function noteSlots(slots: ReadonlySet<number>): void {
+  if (openSlots) for (const slot of slots) openSlots.add(slot);
+}
+
+/** A result with everything that its making looked at. */
+interface Made {
+  readonly value: unknown;
+  readonly reads: Reads;
+  readonly slots: ReadonlySet<number>;
+}
+
+function made(make: () => unknown): Made {
+  const { value, slots } = slotted(() => recorded(make));
+  return { ...value, slots };
+}
+
 /** Results kept by key. Whoever takes one rests on what its making read, as if it had been made for him. */
 export class Kept {
-  readonly #made = new Map<string, { readonly value: unknown; readonly reads: Reads }>();
+  readonly #made = new Map<string, Made>();
 
   once<T>(key: string, make: () => T): T {
     let had = this.#made.get(key);
     if (!had) {
-      had = recorded(make);
+      had = made(make);
       this.#made.set(key, had);
     }
-    replay(had.reads);
+    replay(had);
     return had.value as T;
   }
 }
 
 /** As `Kept`, by object: what is worked out once for each. */
 export class KeptBy<K extends object> {
-  readonly #made = new WeakMap<K, { readonly value: unknown; readonly reads: Reads }>();
+  readonly #made = new WeakMap<K, Made>();
 
   once<T>(key: K, make: () => T): T {
     let had = this.#made.get(key);
     if (!had) {
-      had = recorded(make);
+      had = made(make);
       this.#made.set(key, had);
     }
-    replay(had.reads);
+    replay(had);
     return had.value as T;
   }
 }
 
-function replay(reads: Reads): void {
+function replay({ reads, slots }: Made): void {
+  noteSlots(slots);
   if (!open) return;
   for (const fact of reads.facts) open.facts.add(fact);
   for (const [key, read] of reads.absent) open.absent.set(key, read);

@@ -1,5 +1,14 @@
 import type { Dimension, Origin, Value } from '@tailshaft/mechanics';
-import type { Certificate, Criteria, Duty, Hull, Project, REASONS, Signatures } from '@tailshaft/vocabulary';
+import type {
+  Certificate,
+  Criteria,
+  Duty,
+  Hull,
+  Project,
+  REASONS,
+  Signatures,
+  Study,
+} from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Fact, Quantity, Side } from './fact.js';
 import type { Gear, Transfer } from './gear.js';
@@ -14,9 +23,13 @@ export type {
   Hull,
   Matter,
   Project,
+  Ranking,
+  RankOrder,
   ShaftCriterion,
   Signature,
   Signatures,
+  Study,
+  Variation,
 } from '@tailshaft/vocabulary';
 
 /** One engine or motor to one propeller. */
@@ -136,6 +149,8 @@ export interface Vessel {
   readonly revisions: readonly Revision[];
   /** Trial sheets, in the order of the text; none where the spec has none. */
   readonly trials?: readonly Trial[];
+  /** Studies, in the order of the text; none where the spec has none. */
+  readonly studies?: readonly Study[];
   readonly unitConcerns: readonly UnitConcern[];
   /** Every quantity as written in the vessel's own text, for checks on units. */
   readonly quantities: readonly {

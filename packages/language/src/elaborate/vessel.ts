@@ -9,6 +9,7 @@ import type {
   Reason,
   ShaftLine,
   Signatures,
+  Study,
   Trial,
   UnitConcern,
   Vessel,
@@ -27,7 +28,12 @@ import type { LinePlan } from './plan.js';
 import { makeAssumption, makeRequirement } from './sentence.js';
 
 /** A vessel resolved: catalogue facts in place, revised and mirrored lines filled in. Problems go to `tell`. */
-export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell): Vessel {
+export function makeVessel(
+  reading: VesselReading,
+  table: EntryTable,
+  tell: Tell,
+  reuse: Reuse = new Map(),
+): Vessel {
   tellTrials(tell, reading);
   const blocks = blocksOf(reading);
   return {
@@ -41,7 +47,7 @@ export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell
     ...settings<Criteria>(reading, 'criteria'),
     ...settings<Certificate>(reading, 'certificate'),
     ...settings<Project>(reading, 'project'),
-    arrangements: makeArrangements(reading, table, tell),
+    arrangements: makeArrangements(reading, table, tell, reuse),
     requirements: reading.requirements.map(one => makeRequirement(one, tell)),
     assumptions: reading.assumptions.map(one => makeAssumption(one, tell)),
     acceptances: reading.acceptances.map(
@@ -64,6 +70,16 @@ export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell
           })),
         }
       : {}),
+    ...(reading.studies.length > 0
+      ? {
+          studies: reading.studies.map(({ name, of, facts }) => ({
+            ...(facts.fields as unknown as Study),
+            name,
+            ...(of ? { studied: of.name } : {}),
+            origin: facts.host,
+          })),
+        }
+      : {}),
     revisions: reading.revisions.map(({ facts, place, ...one }) => ({
       ...(facts.fields as unknown as Signatures),
       ...one,
@@ -75,6 +91,9 @@ export function makeVessel(reading: VesselReading, table: EntryTable, tell: Tell
   };
 }
 
+/** Arrangements that were made already, by their readings. */
+export type Reuse = Map<ArrangementReading, Made>;
+
 interface Made {
   readonly arrangement: Arrangement;
   readonly plans: ReadonlyMap<string, LinePlan>;
@@ -82,9 +101,8 @@ interface Made {
   readonly found: Arrangement | undefined;
 }
 
-function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell): Arrangement[] {
+function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell, made: Reuse): Arrangement[] {
   const byName = new Map(reading.arrangements.map(one => [one.name, one]));
-  const made = new Map<ArrangementReading, Made>();
   const underway = new Set<ArrangementReading>();
 
   const make = (one: ArrangementReading): Made => {

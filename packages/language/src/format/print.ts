@@ -120,7 +120,7 @@ class Printer {
 
   private gap(before: Piece, piece: Piece): string {
     if (piece.comment === 'line') return '  ';
-    if (piece.text === ']' || before.text === '[') return '';
+    if (piece.text === ']' || before.text === '[' || piece.text === ',') return '';
     return this.outline.inline.get(piece.start) ?? ' ';
   }
 

@@ -65,6 +65,7 @@ export type TailshaftKeywordNames =
     | "shaft"
     | "shaftline"
     | "side"
+    | "study"
     | "transfer"
     | "trial"
     | "until"
@@ -261,7 +262,7 @@ export function isEvidence(item: unknown): item is Evidence {
 }
 
 export interface FactBlock extends langium.AstNode {
-    readonly $container: Entry | FactBlock | Misplaced | PartUse | Revision | Settings | Stray | Trial;
+    readonly $container: Entry | FactBlock | Misplaced | PartUse | Revision | Settings | Stray | Study | Trial;
     readonly $type: 'FactBlock';
     atoms: Array<Atom>;
     open: '{';
@@ -535,10 +536,10 @@ export function isStatement(item: unknown): item is Statement {
     return reflection.isInstance(item, Statement.$type);
 }
 
-export type StatementWord = 'accept' | 'arrangement' | 'assume' | 'certificate' | 'criteria' | 'duty' | 'hull' | 'project' | 'require' | 'revision' | 'trial';
+export type StatementWord = 'accept' | 'arrangement' | 'assume' | 'certificate' | 'criteria' | 'duty' | 'hull' | 'project' | 'require' | 'revision' | 'study' | 'trial';
 
 export function isStatementWord(item: unknown): item is StatementWord {
-    return item === 'duty' || item === 'hull' || item === 'certificate' || item === 'arrangement' || item === 'criteria' || item === 'require' || item === 'accept' || item === 'assume' || item === 'revision' || item === 'trial' || item === 'project';
+    return item === 'duty' || item === 'hull' || item === 'certificate' || item === 'arrangement' || item === 'criteria' || item === 'require' || item === 'accept' || item === 'assume' || item === 'revision' || item === 'trial' || item === 'project' || item === 'study';
 }
 
 export interface Stray extends langium.AstNode {
@@ -562,6 +563,27 @@ export type StrayText = '[' | ']' | 'at' | 'because' | 'by' | 'clutch' | 'dated'
 
 export function isStrayText(item: unknown): item is StrayText {
     return item === '[' || item === ']' || item === 'material' || item === 'ratio' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'revises' || item === 'mirrors' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
+}
+
+export interface Study extends langium.AstNode {
+    readonly $container: Vessel;
+    readonly $type: 'Study';
+    block?: FactBlock;
+    name?: string;
+    of?: string;
+    title?: string;
+}
+
+export const Study = {
+    $type: 'Study',
+    block: 'block',
+    name: 'name',
+    of: 'of',
+    title: 'title'
+} as const;
+
+export function isStudy(item: unknown): item is Study {
+    return reflection.isInstance(item, Study.$type);
 }
 
 export interface Token extends langium.AstNode {
@@ -627,7 +649,7 @@ export function isVessel(item: unknown): item is Vessel {
     return reflection.isInstance(item, Vessel.$type);
 }
 
-export type VesselMember = Acceptance | Arrangement | Assumption | Misplaced | Requirement | Revision | Settings | Stray | Trial;
+export type VesselMember = Acceptance | Arrangement | Assumption | Misplaced | Requirement | Revision | Settings | Stray | Study | Trial;
 
 export const VesselMember = {
     $type: 'VesselMember'
@@ -672,6 +694,7 @@ export type TailshaftAstType = {
     SideFact: SideFact
     Statement: Statement
     Stray: Stray
+    Study: Study
     Token: Token
     Trial: Trial
     Vessel: Vessel
@@ -1063,6 +1086,28 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [ArrangementMember.$type, LineMember.$type, Statement.$type, VesselMember.$type]
+        },
+        Study: {
+            name: Study.$type,
+            properties: {
+                block: {
+                    name: Study.block,
+                    optional: true
+                },
+                name: {
+                    name: Study.name,
+                    optional: true
+                },
+                of: {
+                    name: Study.of,
+                    optional: true
+                },
+                title: {
+                    name: Study.title,
+                    optional: true
+                }
+            },
+            superTypes: [VesselMember.$type]
         },
         Token: {
             name: Token.$type,

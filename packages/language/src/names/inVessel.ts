@@ -29,7 +29,7 @@ export function namesOfVessel(vessel: VesselReading): Occurrence[] {
       if (line.mirrors?.name) add('shaft line', line.mirrors.name, line.mirrors.place);
     }
   }
-  for (const { of } of vessel.trials) if (of) add('arrangement', of.name, of.place);
+  for (const { of } of [...vessel.trials, ...vessel.studies]) if (of) add('arrangement', of.name, of.place);
   for (const acceptance of vessel.acceptances) {
     for (const segment of segmentsOf(acceptance)) {
       const kind = kindOf(vessel, segment.name, segment.index);

@@ -16,7 +16,8 @@ import { LazyParse } from '../incremental/lazyParse.js';
 import { type ReadFile, readInPieces, readWhole, sameElements } from '../incremental/pieces.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
-import type { VesselReading } from '../reading/vessel.js';
+import type { StudyReading, VesselReading } from '../reading/vessel.js';
+import { type ReadyStudy, readyStudy, tellStudies } from '../study/case.js';
 import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
 import { isTooLarge, tooLarge } from './size.js';
@@ -242,6 +243,16 @@ export class Project {
     };
   }
 
+  /** A study of a vessel of a loaded document, ready to be searched; undefined where its text does not say all of it. */
+  studyOf(
+    document: LangiumDocument,
+    { reading, vessel, today }: JudgedVessel,
+    study: StudyReading,
+  ): ReadyStudy | undefined {
+    const judged = { today, policy: this.policy };
+    return readyStudy(reading, study, vessel, this.entries(document), judged);
+  }
+
   /** The entries that a document sees. */
   entries(document: LangiumDocument): EntryTable {
     return this.tableOf(this.visible(document));
@@ -338,7 +349,9 @@ function judgedAfresh(
   policy: Project['policy'],
   problems: Problem[],
 ): JudgedVessel {
-  const vessel = makeVessel(reading, table, problem => problems.push(problem));
+  const tell = (problem: Problem) => problems.push(problem);
+  const vessel = makeVessel(reading, table, tell);
+  tellStudies(tell, reading, table);
   const { catalogue } = table;
   const verdicts = judgeVessel(vessel, catalogue, today, RULES, policy);
   return { reading, vessel, catalogue, today, verdicts };

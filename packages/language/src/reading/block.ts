@@ -110,8 +110,9 @@ export function readFact(reading: BlockReading, cursor: Cursor, row: Row, words:
 /** Files a fact in its model field; a second one of a single property is a problem. */
 export function keep(reading: BlockReading, found: FactReading): void {
   const { row } = found;
-  const fact = found.fact && declareFact(found.fact, homeIn(reading.host, row));
-  reading.facts.push(fact ? { ...found, fact } : found);
+  const told = declared(found, reading.host);
+  const { fact } = told;
+  reading.facts.push(told);
   if (!fact) return;
   if (row.many) (reading.fields[row.field] as unknown[]).push(fact);
   else if (reading.fields[row.field] !== undefined) {
@@ -123,6 +124,11 @@ export function keep(reading: BlockReading, found: FactReading): void {
       message: `"${row.words}" is written twice in this ${reading.host.vocabulary.title}; the first counts. Keep the one that is true.`,
     });
   } else reading.fields[row.field] = fact;
+}
+
+/** A fact as it was found at a host: looking at its value is noted from here on. */
+export function declared(found: FactReading, host: Host): FactReading {
+  return found.fact ? { ...found, fact: declareFact(found.fact, homeIn(host, found.row)) } : found;
 }
 
 /** Where a fact belongs, and whether the product has an estimate for it. */

@@ -59,6 +59,8 @@ export interface VesselReading {
     readonly dated?: string;
     readonly facts: BlockReading;
   }[];
+  /** Studies; their blocks stand among the settings too, as `study 1`. */
+  readonly studies: readonly StudyReading[];
   readonly revisions: readonly {
     readonly place: Place;
     readonly name: string;
@@ -67,6 +69,17 @@ export interface VesselReading {
     /** Who prepared, checked and approved it; its block stands among the settings too, as `revision 1`. */
     readonly facts: BlockReading;
   }[];
+}
+
+/** A study as it is written. */
+export interface StudyReading {
+  readonly place: Place;
+  readonly name: string;
+  readonly namePlace: Place;
+  readonly title?: string;
+  /** The arrangement whose parts are varied. */
+  readonly of?: { readonly name: string; readonly place: Place };
+  readonly facts: BlockReading;
 }
 
 const MEMBERS = statementsOf('vessel');
@@ -90,6 +103,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
   const assumptions: SentenceReading[] = [];
   const acceptances: AcceptanceReading[] = [];
   const trials: VesselReading['trials'][number][] = [];
+  const studies: StudyReading[] = [];
   const revisions: VesselReading['revisions'][number][] = [];
   for (const member of node.members) {
     if (ast.isSettings(member)) readSettings(context, member, settings);
@@ -123,6 +137,10 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
         facts,
       });
       settings[`trial ${trials.length}`] = facts;
+    } else if (ast.isStudy(member)) {
+      const study = readStudy(context, member);
+      studies.push(study);
+      settings[`study ${studies.length}`] = study.facts;
     } else if (ast.isMisplaced(member)) misplaced(context, member, 'a vessel');
     else if (ast.isStray(member)) stray(context, member, MEMBERS, 'a vessel', REVISES);
   }
@@ -140,6 +158,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
     assumptions,
     acceptances,
     trials,
+    studies,
     revisions,
   };
 }
@@ -253,6 +272,38 @@ function readTrial(context: ReadContext, node: ast.Trial): BlockReading {
     );
   context.problems.push(...reading.problems);
   return reading;
+}
+
+/** What a study varies, asks for and ranks by. */
+function readStudy(context: ReadContext, node: ast.Study): StudyReading {
+  const place = placeOfNode(context, node);
+  const facts = startReading(makeHost(context, node, place, VESSEL_VOCABULARY.study!, node.block));
+  if (node.block) readFacts(facts, atomsOf(node.block).atoms);
+  else
+    problem(
+      context,
+      node.$cstNode,
+      'text/value-missing',
+      'A study needs what it varies: study wheel of proposed { vary propeller pitch 30 in .. 36 in by 1 in }.',
+      'study'.length,
+    );
+  if (node.name === undefined)
+    problem(
+      context,
+      node.$cstNode,
+      'text/name-missing',
+      'A study needs a name: study wheel of proposed { ... }.',
+      'study'.length,
+    );
+  context.problems.push(...facts.problems);
+  return {
+    place,
+    name: node.name ?? '',
+    namePlace: node.name === undefined ? place : propertyPlace(context, node, 'name'),
+    ...(node.title ? { title: unquoted(node.title) } : {}),
+    ...(node.of === undefined ? {} : { of: { name: node.of, place: propertyPlace(context, node, 'of') } }),
+    facts,
+  };
 }
 
 function sentence(context: ReadContext, node: ast.Requirement | ast.Assumption): SentenceReading {

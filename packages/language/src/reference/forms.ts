@@ -70,6 +70,23 @@ export const VALUE_FORMS: readonly FormRow[] = [
     written: `${choice(SHAFT_FORMULAS.map(([words]) => words))}; \`factor\` and a number; the reason in quotes`,
     examples: ['small-craft formula factor 5.0 "pilot service"', 'class formula'],
   },
+  {
+    form: 'variation',
+    written:
+      'a part, or a part and one of its properties, or `hull` and one of its properties; then values with commas between, a range `a .. b by step`, or `any`',
+    examples: ['propeller pitch 30 in .. 36 in by 1 in', 'gear any', 'propeller blades 3, 4'],
+  },
+  {
+    form: 'rule name',
+    written: 'the name of a check, or `every check`',
+    examples: ['propeller/cup', 'every check'],
+  },
+  {
+    form: 'ranking',
+    written:
+      'a computed quantity, as behind `require`, or `least margin` or `mass`; `at` and a condition; `highest first` or `lowest first` where the usual order is not meant',
+    examples: ['speed at full power', 'least margin', 'shaft speed at rated power lowest first'],
+  },
   { form: 'text', written: 'words in quotes', examples: ['"8 h, then run the engine 5 min"'] },
 ];
 

@@ -76,6 +76,9 @@ export function withUnknown(kind: ValueKind): readonly string[] {
     case 'name':
     case 'text':
     case 'date':
+    case 'variation':
+    case 'rule name':
+    case 'ranking':
       return ['unknown'];
   }
 }

@@ -61,12 +61,15 @@ describe('help on a property while its value is typed', () => {
         "pilot",
         "point",
         "quantity",
+        "ranking",
         "ratio",
         "rotation",
+        "rule name",
         "shaft criterion",
         "source",
         "span",
         "text",
+        "variation",
         "word",
       ]
     `);

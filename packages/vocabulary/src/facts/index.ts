@@ -7,6 +7,7 @@ export * from './propeller.js';
 export * from './record.js';
 export * from './shafting.js';
 export * from './strength.js';
+export * from './study.js';
 export * from './torsion.js';
 export * from './trial.js';
 export * from './vessel.js';

@@ -1,4 +1,3 @@
-import { given, type Value } from '@tailshaft/mechanics';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -11,7 +10,7 @@ import { examples } from '../examples.js';
 import { DEFER_PROPELLER } from '../propeller/sources.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { type Evaluated, type NamedQuantity, verificationOf } from './quantities/index.js';
+import { type Evaluated, type NamedQuantity, together, verificationOf } from './quantities/index.js';
 
 const REQUIRED = changed(SINGLE_LINE, [
   '  arrangement proposed {',
@@ -123,17 +122,5 @@ function verdict(
     workings: [value],
     message: `${subject}: ${quantity.name}${where} is ${text}; ${requirement.bound} ${requirement.quantity!.written} is required${said}.${note}`,
     failMessage: `${subject}: ${quantity.name}${where} is ${text}, and ${requirement.bound} ${requirement.quantity!.written} is required${said}.${note}`,
-  });
-}
-
-/** The least of the lines, or all of them together. */
-function together(quantity: NamedQuantity, values: readonly (Value | undefined)[]): Value | undefined {
-  const [first, ...rest] = values;
-  if (!first || rest.length === 0 || quantity.over === 'line') return first;
-  const known = values as readonly Value[];
-  if (quantity.over === 'vessel') return known.reduce((a, b) => (b.si < a.si ? b : a));
-  const sum = known.reduce((total, one) => total + one.si, 0);
-  return given(`${quantity.name} of all lines`, first.symbol, first.dimension, sum, {
-    assumed: `sum over ${known.length} lines`,
   });
 }

@@ -4,6 +4,7 @@ import { takePoint, takeSpan } from './compound.js';
 import { takeBolts, takeLayout, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
 import { takePerYear, takeQuantity, takeRatio } from './quantity.js';
 import { takeShaftCriterion } from './shaftCriterion.js';
+import { takeRanking, takeRuleName, takeVariation } from './study.js';
 import { takeLock, takeMesh } from './train.js';
 import { takeAnyWord, takeDate, takeSource, takeText, takeWord } from './words.js';
 
@@ -48,5 +49,11 @@ export function takeValue(cursor: Cursor, property: string, kind: ValueKind): un
       return takeDate(cursor, property);
     case 'shaft criterion':
       return takeShaftCriterion(cursor, property);
+    case 'variation':
+      return takeVariation(cursor);
+    case 'rule name':
+      return takeRuleName(cursor, property);
+    case 'ranking':
+      return takeRanking(cursor, property);
   }
 }

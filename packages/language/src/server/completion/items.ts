@@ -103,3 +103,9 @@ export const value = (label: string, detail?: string, doc?: string): Offer => ({
   ...(detail ? { detail } : {}),
   ...(doc ? { doc } : {}),
 });
+
+/** What may come next in the value of a property; `done` says that the value may end here. */
+export interface NextInValue {
+  readonly offers: readonly Offer[];
+  readonly done: boolean;
+}

@@ -54,6 +54,8 @@ export function vesselOffers(typed: readonly Token[], around: Surroundings): Off
       return last === 'dated' ? [value(around.today, 'today')] : rest.length === 1 ? [keyword('dated')] : [];
     case 'trial':
       return trialOffers(rest, around);
+    case 'study':
+      return studyOffers(rest, around);
     default:
       return [];
   }
@@ -101,6 +103,23 @@ function trialOffers(rest: readonly string[], around: Surroundings): Offer[] {
   };
   const left = clausesOf('trial').filter(word => !rest.includes(word));
   return [...left.map(word => keyword(word)), block];
+}
+
+/** `study wheel of proposed { }`. */
+function studyOffers(rest: readonly string[], around: Surroundings): Offer[] {
+  const last = rest.at(-1);
+  if (last === undefined) return [];
+  if (asSpelling(last) === 'of') return around.arrangements.map(name => value(name, 'arrangement'));
+  if (!rest.some(one => asSpelling(one) === 'of')) return [keyword('of')];
+  return [
+    {
+      label: '{ }',
+      kind: CompletionItemKind.Struct,
+      insert: '{\n\tvary $0\n}',
+      snippet: true,
+      detail: 'what varies, what must hold, what ranks',
+    },
+  ];
 }
 
 function acceptOffers(rest: readonly string[], around: Surroundings): Offer[] {

@@ -30,7 +30,8 @@ import {
 import { CompletionItemKind } from 'vscode-languageserver';
 import { numberOf } from '../../reading/forms/number.js';
 import type { Token } from '../../text/scan.js';
-import { keyword, type Offer, value } from './items.js';
+import { keyword, type NextInValue, type Offer, value } from './items.js';
+import { nextInRanking, nextInVariation, ruleOffers } from './study.js';
 
 /** Names that a value may be, which only the surroundings know. */
 export interface KnownNames {
@@ -42,12 +43,6 @@ export interface KnownNames {
   /** Standard sizes of the property. */
   readonly sizes: (row: Row) => readonly Offer[];
   readonly today: string;
-}
-
-/** What may come next in the value of a property; `done` says that the value may end here. */
-export interface NextInValue {
-  readonly offers: readonly Offer[];
-  readonly done: boolean;
 }
 
 const OPEN_VALUE = keyword(UNKNOWN);
@@ -138,6 +133,12 @@ export function nextInValue(
       );
     case 'text':
       return { offers: typed.length === 0 ? [OPEN_VALUE] : [], done: typed.length > 0 };
+    case 'variation':
+      return nextInVariation(words);
+    case 'rule name':
+      return ruleOffers(words);
+    case 'ranking':
+      return nextInRanking(words);
   }
 }
 

@@ -71,6 +71,12 @@ export function valueParts(kind: ValueKind): readonly ValuePart[] {
       ];
     case 'lock':
       return [fill('member'), word('with'), fill('member')];
+    case 'variation':
+      return [fill('part, or part and property'), fill('values with commas, a range with its step, or any')];
+    case 'rule name':
+      return [fill('name of a check, or every check')];
+    case 'ranking':
+      return [fill('computed quantity'), word('at'), fill('condition')];
   }
 }
 

@@ -30,7 +30,14 @@ import { paragraphs, plain } from './markdown.js';
 import { entryHover, placedPartHover } from './part.js';
 import { blockHover, propertyHover } from './property.js';
 import { ruleHover } from './rule.js';
-import { acceptanceHover, assumptionHover, requirementHover, revisionHover, trialHover } from './sentence.js';
+import {
+  acceptanceHover,
+  assumptionHover,
+  requirementHover,
+  revisionHover,
+  studyHover,
+  trialHover,
+} from './sentence.js';
 
 /** What there is to say of the thing under the pointer. */
 export class Hovers implements HoverProvider {
@@ -175,7 +182,7 @@ export class Hovers implements HoverProvider {
     return this.services.project.check(document).vessels.find(one => one.reading === vessel);
   }
 
-  /** What the record of a vessel says where nothing smaller does: its revisions and trials. */
+  /** What the record of a vessel says where nothing smaller does: its revisions, trials and studies. */
   private recordAt(
     { vessels }: DocumentReading,
     offset: number,
@@ -188,6 +195,9 @@ export class Hovers implements HoverProvider {
       const trial = vessel.trials.find(one => touches(one.place, offset));
       const judged = trial && this.judged(vessel, document);
       if (judged) return trialHover(judged, trial, today);
+      const study = vessel.studies.find(one => touches(one.place, offset));
+      const of = study && this.judged(vessel, document);
+      if (of) return studyHover(study, this.services.project.studyOf(document, of, study));
     }
     return undefined;
   }

@@ -60,6 +60,12 @@ export function formWords({ kind }: Pick<Row, 'kind'>): string {
       return 'two wheels with their tooth counts, driver first, and `on` the member that carries a planet';
     case 'lock':
       return 'two members joined by `with`';
+    case 'variation':
+      return 'a part or a property of it, and its values: `a, b, c`, `a .. b by step` or `any`';
+    case 'rule name':
+      return 'the name of a check, or `every check`';
+    case 'ranking':
+      return 'a computed quantity, `at` its condition, and `highest first` or `lowest first`';
   }
 }
 

@@ -1,6 +1,7 @@
 import {
   type Acceptance,
   type Assumption,
+  combinationsOf,
   countsOf,
   countWords,
   type Quantity,
@@ -11,7 +12,8 @@ import { workingMarkdown } from '@tailshaft/mechanics';
 import type { JudgedVessel } from '../../project/project.js';
 import type { AcceptanceReading } from '../../reading/acceptance.js';
 import type { Place } from '../../reading/place.js';
-import type { VesselReading } from '../../reading/vessel.js';
+import type { StudyReading, VesselReading } from '../../reading/vessel.js';
+import type { ReadyStudy } from '../../study/case.js';
 import { linesOf, marginWords } from '../lines.js';
 import { inside, samePlace } from '../places.js';
 import { ageWords } from './date.js';
@@ -97,6 +99,16 @@ export function trialHover(
   return paragraphs(
     `**trial ${plain(name)}**${dated ? `, dated ${ageWords(dated, today)}` : ', without a date'} · ${countWords(countsOf(verdicts))}`,
     openChecks(verdicts),
+  );
+}
+
+/** A study: how many candidates it has, and what they are made of. */
+export function studyHover({ name, of }: StudyReading, ready: ReadyStudy | undefined): string {
+  const count = ready && combinationsOf(ready.dimensions);
+  return paragraphs(
+    `**study ${plain(name)}** of ${plain(of?.name ?? 'the arrangement')} · ${count === undefined ? 'cannot be searched as it is written' : `${count.toLocaleString('en')} candidates`}`,
+    ready && bullets(ready.dimensions.map(({ words, options }) => `${words}: ${options.length}`)),
+    count !== undefined && 'The command line searches it: `tailshaft study` with the name of this file.',
   );
 }
 

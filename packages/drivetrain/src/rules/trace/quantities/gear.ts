@@ -6,6 +6,7 @@ import { named } from './quantity.js';
 
 export const GEAR_TORQUE_MARGIN = named('gear torque margin', {
   over: 'line',
+  better: 'more',
   of: analysis =>
     derive(needs => {
       const { line, vessel } = analysis;

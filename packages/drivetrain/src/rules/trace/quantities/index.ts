@@ -6,6 +6,7 @@ import { SHAFT_SPEED, SHAFT_TORQUE, TIP_SPEED } from './shaft.js';
 import { SPEED } from './speed.js';
 
 export type { Evaluated, NamedQuantity } from './quantity.js';
+export { together } from './together.js';
 
 /** Every derived quantity that `require` can be about. */
 export const NAMED_QUANTITIES: readonly NamedQuantity[] = [

@@ -8,6 +8,7 @@ import { missPropeller } from './shaft.js';
 
 export const TIP_CLEARANCE = named('tip clearance', {
   over: 'line',
+  better: 'more',
   of: (analysis, _, dimension) =>
     derive(needs => {
       const { propeller } = analysis.line;
@@ -19,6 +20,7 @@ export const TIP_CLEARANCE = named('tip clearance', {
 
 export const BOLLARD_THRUST = named('bollard thrust', {
   over: 'sum',
+  better: 'more',
   of: analysis => {
     if (!analysis.line.propeller) return without(analysis);
     const result = bollardOf(analysis.line, analysis.vessel);
@@ -33,6 +35,7 @@ export const BOLLARD_THRUST = named('bollard thrust', {
 
 export const PROPELLER_DEMAND = named('propeller demand', {
   over: 'line',
+  better: 'less',
   of: analysis => {
     const result = analysis.propulsion;
     if (!result) return without(analysis);

@@ -21,11 +21,16 @@ export interface NamedQuantity {
   readonly conditions: readonly string[];
   /** Of each line by itself; of the vessel, the least of its lines; or of all lines together. */
   readonly over: 'line' | 'vessel' | 'sum';
+  /** Which end is usually wanted, for a ranking that does not say. */
+  readonly better: 'more' | 'less';
   readonly of: (analysis: LineAnalysis, condition: string | undefined, dimension: Dimension) => Evaluated;
 }
 
 /** The quantity of this row. */
-export function named(name: RequirableWords, how: Pick<NamedQuantity, 'over' | 'of'>): NamedQuantity {
+export function named(
+  name: RequirableWords,
+  how: Pick<NamedQuantity, 'over' | 'better' | 'of'>,
+): NamedQuantity {
   const { example, conditions, ranges } = requirable(name);
   return { name, example, conditions, dimensions: Object.keys(ranges) as Dimension[], ...how };
 }

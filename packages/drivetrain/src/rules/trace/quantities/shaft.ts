@@ -8,6 +8,7 @@ import { named } from './quantity.js';
 
 export const SHAFT_SPEED = named('shaft speed', {
   over: 'line',
+  better: 'less',
   of: (analysis, condition) => {
     if (condition === 'idle ahead') return analysis.idleShaftSpeed;
     if (condition === 'full throttle') {
@@ -22,12 +23,14 @@ export const SHAFT_SPEED = named('shaft speed', {
 
 export const SHAFT_TORQUE = named('shaft torque', {
   over: 'line',
+  better: 'less',
   of: (analysis, condition) =>
     derive(needs => shaftLoad(analysis, condition === 'peak torque' ? 'peakTorque' : 'rated', needs)?.torque),
 });
 
 export const TIP_SPEED = named('tip speed', {
   over: 'line',
+  better: 'less',
   of: analysis =>
     derive(needs => {
       const { propeller } = analysis.line;

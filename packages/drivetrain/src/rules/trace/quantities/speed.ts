@@ -5,6 +5,7 @@ import { type Evaluated, named } from './quantity.js';
 
 export const SPEED = named('speed', {
   over: 'vessel',
+  better: 'more',
   of: (analysis, condition) => {
     if (condition?.startsWith('idle')) return analysis.idleVesselSpeed;
     return condition === 'rated power' ? atRated(analysis) : atFullThrottle(analysis);

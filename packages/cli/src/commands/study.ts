@@ -1,0 +1,165 @@
+import { resolve } from 'node:path';
+import { performance } from 'node:perf_hooks';
+import { setImmediate } from 'node:timers/promises';
+import { resultOf, search } from '@tailshaft/drivetrain';
+import { applyEdits, type JudgedVessel, type ReadyStudy, textEditsFor } from '@tailshaft/language';
+import { CannotRun } from '../cannot-run.js';
+import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
+import { studiesCsv } from '../report/study-csv.js';
+import { studiesJson } from '../report/study-json.js';
+import { studyText } from '../report/study-text.js';
+import { numbered, type SearchedStudy } from '../report/study-words.js';
+import { byteOrderMark, readBytes } from '../specs/read-text.js';
+import { type CheckedSpec, Specs } from '../specs/specs.js';
+import { writeWhole } from '../specs/write-file.js';
+import type { Io } from '../terminal/io.js';
+import { jsonText } from '../terminal/visible.js';
+
+export const study: Command = {
+  usage: ['tailshaft study <file> [name] [options]', 'tailshaft study <file> [name] --write <number>'],
+  about:
+    'Searches the studies of a spec: judges every candidate by every check, and lists the best, what limits each, and which ' +
+    'checks rule the others out. Candidates that cannot be told stand apart, never above those that hold.',
+  options: [
+    { name: 'show', takes: '<count>', means: 'How many of the best are listed, whatever the study says.' },
+    { name: 'json', means: 'Print JSON, as schema/study.schema.json describes it.' },
+    { name: 'csv', means: 'Print every candidate that does not fail as comma-separated values.' },
+    {
+      name: 'write',
+      takes: '<number>',
+      means:
+        'Write the candidate of that number into the arrangement of the study, and print its text no further.',
+    },
+    TODAY,
+    ROOT,
+    ...ACCEPTANCES,
+  ],
+  notes: [
+    'Status: 0 some candidate of each study holds, 1 none does, 2 something could not be read, searched or written.',
+    'Where a person watches, progress goes to standard error. Ctrl-C ends the search: what was found so far is printed, with how ' +
+      'far it came; once more ends the program.',
+  ],
+  run,
+};
+
+async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
+  const [path, name, ...more] = words;
+  if (path === undefined || more.length > 0)
+    throw new CannotRun('study takes one file, and the name of a study. See: tailshaft study --help');
+  if (given.json && given.csv)
+    throw new CannotRun('--json and --csv are two forms of one answer: choose one');
+  const show = countOf(given, 'show');
+  const write = countOf(given, 'write');
+  const root = textOf(given, 'root');
+  const specs = new Specs({
+    cwd: io.cwd,
+    today: dayOf(given),
+    policy: policyOf(given),
+    ...(root === undefined ? {} : { root }),
+  });
+  const spec = await specs.check(resolve(io.cwd, path));
+  const chosen = chosenStudies(specs, spec, name);
+  if (write !== undefined && chosen.length > 1)
+    throw new CannotRun(`${spec.shown} holds several studies: name the one that --write is about`);
+  const searchedStudies: SearchedStudy[] = [];
+  for (const { vessel, ready } of chosen)
+    searchedStudies.push(await searchedBy(io, vessel.vessel.name, ready));
+  if (write !== undefined)
+    return writeCandidate(io, specs, spec, chosen[0]!.ready, searchedStudies[0]!, write);
+  if (given.json) io.out(jsonText(studiesJson(searchedStudies, show)));
+  else if (given.csv) io.print(studiesCsv(searchedStudies));
+  else io.out(searchedStudies.map(one => studyText(io, one, show)).join('\n\n'));
+  return searchedStudies.every(one => one.result.holds.length > 0) ? 0 : 1;
+}
+
+interface ChosenStudy {
+  readonly vessel: JudgedVessel;
+  readonly ready: ReadyStudy;
+}
+
+function chosenStudies(specs: Specs, spec: CheckedSpec, name: string | undefined): readonly ChosenStudy[] {
+  const all = spec.check.vessels.flatMap(vessel => vessel.reading.studies.map(one => ({ vessel, one })));
+  if (all.length === 0) throw new CannotRun(`${spec.shown} holds no study`);
+  const found = name === undefined ? all : all.filter(({ one }) => one.name === name);
+  if (found.length === 0) {
+    const names = all.map(({ one }) => one.name).join(', ');
+    throw new CannotRun(`${spec.shown} holds no study called ${name}: there are ${names}`);
+  }
+  return found.map(({ vessel, one }) => {
+    const ready = specs.studyOf(spec, vessel, one);
+    if (ready) return { vessel, ready };
+    const why = spec.findings.find(
+      ({ place }) =>
+        place.uri === one.place.uri && place.start >= one.place.start && place.end <= one.place.end,
+    );
+    throw new CannotRun(
+      `study ${one.name} of ${spec.shown} cannot be searched: ${why?.message ?? 'it varies nothing that is there'}`,
+    );
+  });
+}
+
+/** Searches, telling how far it is, until the end or until somebody ends it. */
+async function searchedBy(io: Io, vessel: string, ready: ReadyStudy): Promise<SearchedStudy> {
+  let ended = false;
+  const listening = io.onInterrupt(() => {
+    ended = true;
+  });
+  const began = performance.now();
+  let rested = began;
+  const steps = search(ready);
+  let step = steps.next();
+  while (!step.done) {
+    if (performance.now() - rested > RESTS) {
+      const { looked, of } = step.value;
+      io.progress(
+        `study ${ready.study.name}: ${looked.toLocaleString('en')} of ${of.toLocaleString('en')}; Ctrl-C ends it`,
+      );
+      await setImmediate();
+      rested = performance.now();
+    }
+    step = steps.next(ended);
+  }
+  listening();
+  io.progress('');
+  return { vessel, result: resultOf(ready, [step.value]), seconds: (performance.now() - began) / 1000 };
+}
+
+/** Milliseconds between two looks at what the person does. */
+const RESTS = 100;
+
+async function writeCandidate(
+  io: Io,
+  specs: Specs,
+  spec: CheckedSpec,
+  ready: ReadyStudy,
+  { result }: SearchedStudy,
+  wanted: number,
+): Promise<number> {
+  const all = numbered(result);
+  const candidate = all[wanted - 1];
+  if (!candidate)
+    throw new CannotRun(
+      all.length === 0
+        ? 'no candidate holds, so none is written'
+        : `there is no candidate ${wanted}: they go from 1 to ${all.length}`,
+    );
+  const textOf = (uri: string) => specs.textOf(uri);
+  const edits = textEditsFor(ready.editsFor(candidate.choice), textOf);
+  const own = edits.filter(one => one.uri === specs.uriOf(spec));
+  if (edits.length === 0 || own.length < edits.length)
+    throw new CannotRun(`candidate ${wanted} cannot be written into ${spec.shown}`);
+  const bytes = await readBytes(spec.path, spec.shown);
+  await writeWhole(spec.path, byteOrderMark(bytes) + applyEdits(textOf(specs.uriOf(spec)), own), spec.shown);
+  const words = ready.dimensions.map((one, at) => `${one.words} ${one.options[candidate.choice[at]!]}`);
+  io.complain(`wrote candidate ${wanted} into ${ready.arrangement} of ${spec.shown}: ${words.join(', ')}`);
+  return 0;
+}
+
+function countOf(given: Given, name: string): number | undefined {
+  const text = textOf(given, name);
+  if (text === undefined) return undefined;
+  const value = Number(text);
+  if (!Number.isInteger(value) || value < 1)
+    throw new CannotRun(`--${name} is a whole number from 1, not "${text}"`);
+  return value;
+}

@@ -1,0 +1,117 @@
+import type { Candidate, StudyResult } from '@tailshaft/drivetrain';
+import type { Io } from '../terminal/io.js';
+import { type Cell, count, table, wrapped } from '../terminal/layout.js';
+import {
+  countWords,
+  limitWords,
+  numbered,
+  optionOf,
+  rankWords,
+  type SearchedStudy,
+  shownOf,
+} from './study-words.js';
+
+/** A study as a person reads it: the counts, the best, and what rules the others out. */
+export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, most?: number): string {
+  const { study, arrangement, holds, unknown, failed } = result;
+  const { paint } = io;
+  const show = most ?? shownOf(result);
+  const head = `${vessel}, study ${study.name} of ${arrangement}`;
+  const parts = [
+    `${paint.strong(head)}: ${countWords(result)} in ${seconds.toFixed(1)} s`,
+    `  ${[
+      paint.good(`${holds.length} hold`),
+      paint.open(`${unknown.length} cannot tell`),
+      paint.error(`${failed} fail`),
+    ].join(', ')}`,
+    '',
+    holds.length > 0
+      ? wrapped(
+          `${paint.strong(`The best ${Math.min(show, holds.length)}`)} by ${rankingWords(result)}${frontWords(result)}`,
+          io.width,
+        )
+      : paint.error('No candidate holds.'),
+    ...(holds.length > 0 ? [candidates(io, result, holds.slice(0, show))] : []),
+    ...unsure(io, result, show),
+    ...bindings(io, result),
+    '',
+    wrapped(CAUTION, io.width),
+  ];
+  return parts.join('\n');
+}
+
+const CAUTION =
+  'Screening, not certification: each candidate was judged by every check as if it were written in the arrangement. Write the ' +
+  'chosen one with --write and check it.';
+
+function rankingWords({ ranking }: StudyResult): string {
+  return ranking.map(({ words, best }) => `${words} (${best} first)`).join(', then ');
+}
+
+function frontWords({ ranking }: StudyResult): string {
+  return ranking.length > 1 ? '; * beaten by no other in all of them' : '';
+}
+
+function candidates({ paint }: Io, result: StudyResult, shown: readonly Candidate[]): string {
+  const { dimensions, ranking, front } = result;
+  const all = numbered(result);
+  const varied = dimensions.flatMap(({ options }, at) => (options.length > 1 ? [at] : []));
+  const quiet = (text: string): Cell => ({ text, paint: paint.quiet });
+  const rows: Cell[][] = [
+    [
+      { ...quiet('nr'), right: true },
+      quiet(''),
+      ...varied.map(at => quiet(dimensions[at]!.words)),
+      ...ranking.map(({ words }) => ({ ...quiet(words), right: true })),
+      quiet('limit'),
+    ],
+    ...shown.map(one => [
+      { text: String(all.indexOf(one) + 1), right: true },
+      { text: ranking.length > 1 && front.has(one.index) ? '*' : '' },
+      ...varied.map(at => ({ text: optionOf(result, one, at) })),
+      ...ranking.map((column, at) => ({ text: rankWords(one.ranks[at], column), right: true })),
+      {
+        text: [limitWords(one, ranking), one.warnings > 0 ? count(one.warnings, 'warning') : '']
+          .filter(Boolean)
+          .join(', '),
+      },
+    ]),
+  ];
+  return table(rows, '  ');
+}
+
+/** What cannot be told stands apart, with the checks that lack data. */
+function unsure(io: Io, result: StudyResult, show: number): string[] {
+  const { unknown } = result;
+  if (unknown.length === 0) return [];
+  const rules = [...new Set(unknown.flatMap(one => one.unknown))].sort();
+  return [
+    '',
+    `${io.paint.open('Apart, because it cannot be told whether they hold')}: ${count(unknown.length, 'candidate')}`,
+    candidates(io, result, unknown.slice(0, show)),
+    wrapped(`Checks that lack data: ${rules.join(', ')}`, io.width, '  '),
+  ];
+}
+
+function bindings({ paint, width }: Io, { binding }: StudyResult): string[] {
+  if (binding.length === 0) return [];
+  const quiet = (text: string, right = false): Cell => ({ text, paint: paint.quiet, right });
+  return [
+    '',
+    wrapped(
+      `${paint.strong('What rules candidates out')}; a candidate that has failed is spared the checks that depend on everything`,
+      width,
+    ),
+    table(
+      [
+        [quiet('check'), quiet('fails', true), quiet('alone', true)],
+        ...binding.map(({ rule, failed, alone }) => [
+          { text: rule },
+          { text: String(failed), right: true },
+          { text: String(alone), right: true },
+        ]),
+      ],
+      '  ',
+    ),
+  ];
+}

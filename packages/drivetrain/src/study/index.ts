@@ -1,0 +1,12 @@
+export { askedOf, unfolded } from './asked.js';
+export { OWN_RANKINGS, rankingProblem } from './ranking.js';
+export * from './result.js';
+export {
+  type Found,
+  limitOf,
+  type Progress,
+  resultOf,
+  type SearchOptions,
+  search,
+  searched,
+} from './search.js';

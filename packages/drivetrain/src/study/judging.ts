@@ -1,0 +1,106 @@
+import type { LineAnalysis } from '../analysis/line.js';
+import { analysesOf, type Check, checksOf, concluded } from '../judge/judge.js';
+import { type Resting, settled } from '../judge/settle.js';
+import { NO_ROUTES, type Verdict } from '../judge/verdict.js';
+import { slotted } from '../model/reads.js';
+import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { RULES } from '../rules/index.js';
+import type { Asked } from './asked.js';
+import type { StudyCase } from './result.js';
+import { SlotMemo } from './slot-memo.js';
+import { Views } from './viewed.js';
+
+/** One candidate while it is judged. */
+export interface Judging {
+  readonly vessel: Vessel;
+  readonly analysisOf: (line: ShaftLine) => LineAnalysis;
+  /** What one check says of it, by the number of the check. */
+  readonly said: (check: number) => readonly Resting[];
+  /** The verdicts that `check` would tell, from all that was said. */
+  readonly verdicts: () => Verdict[];
+  /** Varied places that a check looked at. */
+  readonly slotsOf: (check: number) => ReadonlySet<number>;
+  readonly leaves: readonly number[];
+  /** How many checks there are. */
+  readonly checks: number;
+}
+
+/** Judges candidates by the ordinary checks, and keeps what one said for every other in which it looks at the same. */
+export class Judge {
+  #views: Views | undefined;
+  #memos: SlotMemo<readonly Resting[]>[] = [];
+  #slots: ReadonlySet<number>[] = [];
+
+  constructor(private readonly of: StudyCase) {}
+
+  /** Prepares to judge a candidate; nothing is worked out until somebody asks. */
+  judging(vessel: Vessel): Judging {
+    this.#views ??= new Views(vessel);
+    const viewed = this.#views.of(vessel);
+    if (viewed?.grown) this.#memos = [];
+    const seen = viewed?.vessel ?? vessel;
+    const analysisOf = analysesOf(seen);
+    let checks: readonly Check[] | undefined;
+    const { catalogue, today, policy } = this.of;
+    const all = () => {
+      checks ??= checksOf(seen, catalogue, today, RULES, analysisOf);
+      return checks;
+    };
+    const own = new Map<number, readonly Resting[]>();
+    const said = (check: number): readonly Resting[] => {
+      const had = own.get(check);
+      if (had) return had;
+      const memo = viewed && this.#memo(check);
+      const found = memo?.find(viewed!.leaves);
+      if (found) {
+        own.set(check, found);
+        return found;
+      }
+      const { rule, at, run } = all()[check]!;
+      const { value, slots } = slotted(() => settled(rule, at, run));
+      const slim = value.map(light);
+      memo?.keep(slots, viewed!.leaves, slim);
+      this.#slots[check] = slots;
+      own.set(check, slim);
+      return slim;
+    };
+    return {
+      vessel: seen,
+      analysisOf,
+      said,
+      verdicts: () =>
+        concluded(
+          all().flatMap((_, check) => said(check)),
+          seen,
+          today,
+          RULES,
+          policy,
+        ),
+      slotsOf: check => this.#slots[check] ?? new Set(),
+      leaves: viewed?.leaves ?? [],
+      get checks() {
+        return all().length;
+      },
+    };
+  }
+
+  #memo(check: number): SlotMemo<readonly Resting[]> {
+    this.#memos[check] ??= new SlotMemo();
+    return this.#memos[check];
+  }
+}
+
+/** What counts in a study of what a check said: workings and ways out would keep the whole candidate alive. */
+function light(resting: Resting): Resting {
+  return {
+    ...resting,
+    verdict: { ...resting.verdict, workings: [], related: [], steps: [], routes: NO_ROUTES },
+  };
+}
+
+/** Verdicts of one check that rule a candidate out whatever the other checks say. */
+export function rulesOut(said: readonly Resting[], asked: Asked): boolean {
+  return said.some(
+    ({ verdict }) => verdict.outcome === 'fails' && asked.concerns(verdict) && asked.mustHold(verdict),
+  );
+}

@@ -1,0 +1,243 @@
+import type { LineAnalysis } from '../analysis/line.js';
+import { uncoveredIn } from '../analysis/uncovered.js';
+import type { Resting } from '../judge/settle.js';
+import type { Verdict } from '../judge/verdict.js';
+import { slotted } from '../model/reads.js';
+import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { type Asked, askedOf, unfolded } from './asked.js';
+import { compareBy, frontOf } from './front.js';
+import { Judge, type Judging, rulesOut } from './judging.js';
+import { type Order, orderOf } from './order.js';
+import { limitValue, type Ranked, rankingsOf } from './ranking.js';
+import {
+  type Binding,
+  type Candidate,
+  type Choice,
+  choiceAt,
+  combinationsOf,
+  type Limit,
+  type StudyCase,
+  type StudyResult,
+} from './result.js';
+
+export interface SearchOptions {
+  /** Judge every candidate by every check, also those that have failed already. */
+  readonly thorough?: boolean;
+  /** Combinations from this one to before that one, for a share of the work. */
+  readonly from?: number;
+  readonly to?: number;
+}
+
+/** How far a search is. */
+export interface Progress {
+  readonly looked: number;
+  readonly of: number;
+}
+
+/** What a share of a search found; shares are joined by `resultOf`. */
+export interface Found {
+  readonly candidates: readonly Candidate[];
+  readonly failed: number;
+  readonly apart: number;
+  readonly binding: ReadonlyMap<string, Binding>;
+  readonly looked: number;
+  readonly stopped: boolean;
+}
+
+/**
+ * Judges the candidates of a study one by one. It rests after each few of them, so that whoever runs it can tell how far it
+ * is, or end it: `next(true)` ends it, and what was found so far is what comes out.
+ */
+export function* search(
+  of: StudyCase,
+  { thorough = false, from = 0, to }: SearchOptions = {},
+): Generator<Progress, Found, boolean | undefined> {
+  const end = to ?? combinationsOf(of.dimensions);
+  const judge = new Judge(of);
+  const rankings = rankingsOf(of.study);
+  const candidates: Candidate[] = [];
+  const binding = new Map<string, Binding>();
+  let [failed, apart] = [0, 0];
+  let order: Order | undefined;
+  const found = (looked: number, stopped: boolean): Found => ({
+    candidates,
+    failed,
+    apart,
+    binding,
+    looked,
+    stopped,
+  });
+  for (let index = from; index < end; index += 1) {
+    if ((index - from) % REST === 0 && (yield { looked: index - from, of: end - from }))
+      return found(index - from, true);
+    const choice = choiceAt(of.dimensions, index);
+    const vessel = of.vesselWith(choice);
+    if (!vessel) {
+      apart += 1;
+      continue;
+    }
+    order ??= orderOf(judge, of, firstThatGoes(of));
+    const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough);
+    if (one.outcome !== 'fails') candidates.push(one);
+    else {
+      failed += 1;
+      for (const rule of one.failing) {
+        const had = binding.get(rule) ?? { rule, failed: 0, alone: 0 };
+        binding.set(rule, {
+          rule,
+          failed: had.failed + 1,
+          alone: had.alone + (one.failing.length === 1 ? 1 : 0),
+        });
+      }
+    }
+  }
+  return found(end - from, false);
+}
+
+/** So many candidates are judged before the search rests. */
+const REST = 32;
+
+/** The first combination that goes together: the same wherever a search begins. */
+function firstThatGoes(of: StudyCase): number {
+  let index = 0;
+  while (!of.vesselWith(choiceAt(of.dimensions, index))) index += 1;
+  return index;
+}
+
+/** What a search comes to, from all its shares. */
+export function resultOf(of: StudyCase, shares: readonly Found[]): StudyResult {
+  const { study, arrangement, dimensions } = of;
+  const ranking = rankingsOf(study).map(({ words, best }) => ({ words, best }));
+  const sum = (count: (one: Found) => number) => shares.reduce((total, one) => total + count(one), 0);
+  const candidates = shares.flatMap(one => one.candidates).sort(compareBy(ranking));
+  const holds = candidates.filter(one => one.outcome === 'holds');
+  const looked = sum(one => one.looked);
+  return {
+    study,
+    arrangement,
+    dimensions,
+    ranking,
+    combinations: combinationsOf(dimensions),
+    judged: looked - sum(one => one.apart),
+    apart: sum(one => one.apart),
+    ...(shares.some(one => one.stopped) ? { stoppedAt: looked } : {}),
+    holds,
+    unknown: candidates.filter(one => one.outcome === 'cannot tell'),
+    failed: sum(one => one.failed),
+    binding: joined(shares.map(one => one.binding)),
+    front: frontOf(holds, ranking),
+  };
+}
+
+/** Searches to the end, for whoever has no need to rest. */
+export function searched(of: StudyCase, options: SearchOptions = {}): StudyResult {
+  const steps = search(of, options);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return resultOf(of, [step.value]);
+}
+
+function joined(all: readonly ReadonlyMap<string, Binding>[]): Binding[] {
+  const sums = new Map<string, Binding>();
+  for (const one of all)
+    for (const { rule, failed, alone } of one.values()) {
+      const had = sums.get(rule) ?? { rule, failed: 0, alone: 0 };
+      sums.set(rule, { rule, failed: had.failed + failed, alone: had.alone + alone });
+    }
+  return [...sums.values()].sort(
+    (a, b) => b.failed - a.failed || b.alone - a.alone || (a.rule < b.rule ? -1 : 1),
+  );
+}
+
+function candidateOf(
+  judging: Judging,
+  of: StudyCase,
+  which: { readonly index: number; readonly choice: Choice },
+  { shared, own }: Order,
+  rankings: readonly Ranked[],
+  thorough: boolean,
+): Candidate {
+  const { vessel } = judging;
+  const asked = askedOf(of.study, of.arrangement, vessel);
+  const wholeOnly = thorough || vessel.acceptances.length > 0 || isUncovered(vessel);
+  const failed = wholeOnly ? [] : failedEarly(judging, shared, own, asked);
+  if (failed.length > 0)
+    return { ...which, outcome: 'fails', failing: failed, unknown: [], warnings: 0, ranks: [] };
+  const verdicts = judging.verdicts().filter(asked.concerns);
+  const all = unfolded(verdicts);
+  const counted = all.filter(asked.mustHold);
+  const failing = rulesIn(counted, 'fails');
+  const unknown = rulesIn(counted, 'cannot tell');
+  const warnings = verdicts.filter(
+    one => one.outcome === 'fails' && one.severity !== 'note' && !asked.mustHold(one),
+  ).length;
+  const outcome = failing.length > 0 ? 'fails' : unknown.length > 0 ? 'cannot tell' : 'holds';
+  if (outcome === 'fails') return { ...which, outcome, failing, unknown, warnings, ranks: [] };
+  const limit = limitOf(verdicts);
+  return {
+    ...which,
+    outcome,
+    failing,
+    unknown,
+    warnings,
+    ...(limit ? { limit } : {}),
+    ranks: ranksOf(rankings, vessel, of.arrangement, judging.analysisOf, limit),
+  };
+}
+
+/**
+ * Checks that rule a candidate out, without the costly ones where the others do so already. None where facts contradict each
+ * other: then only all verdicts together tell what fails.
+ */
+function failedEarly(
+  judging: Judging,
+  shared: readonly number[],
+  own: readonly number[],
+  asked: Asked,
+): readonly string[] {
+  const failing = new Set<string>();
+  const judge = (check: number): readonly Resting[] => {
+    const said = judging.said(check);
+    if (rulesOut(said, asked)) failing.add(said[0]!.rule.id);
+    return said;
+  };
+  let disputed = false;
+  for (const check of shared) disputed ||= judge(check).some(({ verdict }) => verdict.disputes !== undefined);
+  if (disputed) return [];
+  for (const check of own) {
+    if (failing.size > 0) break;
+    judge(check);
+  }
+  return [...failing].sort();
+}
+
+/** What the checks do not cover fails by none of them: only all verdicts together tell that. */
+function isUncovered({ arrangements }: Vessel): boolean {
+  return arrangements.some(({ lines }) => lines.some(line => uncoveredIn(line).length > 0));
+}
+
+function rulesIn(verdicts: readonly Verdict[], outcome: Verdict['outcome']): string[] {
+  return [...new Set(verdicts.filter(one => one.outcome === outcome).map(one => one.rule))].sort();
+}
+
+/** What limits a candidate: the least margin among all that is told of it. */
+export function limitOf(verdicts: readonly Verdict[]): Limit | undefined {
+  let least: Limit | undefined;
+  for (const { margin, outcome, rule, subject } of verdicts) {
+    if (margin === undefined || (outcome !== 'holds' && outcome !== 'fails')) continue;
+    if (!least || margin < least.margin) least = { margin, rule, subject };
+  }
+  return least;
+}
+
+function ranksOf(
+  rankings: readonly Ranked[],
+  vessel: Vessel,
+  arrangement: string,
+  analysisOf: (line: ShaftLine) => LineAnalysis,
+  limit: Limit | undefined,
+): Candidate['ranks'] {
+  const lines = vessel.arrangements.find(one => one.name === arrangement)?.lines ?? [];
+  return rankings.map(one => {
+    if (one.fromLimit) return limit && limitValue(limit);
+    return slotted(() => one.of(lines, analysisOf)).value;
+  });
+}

@@ -1,0 +1,40 @@
+import type { Study } from './facts/index.js';
+import { between, quantity, ranking, rowsFor, ruleName, variation, vocabulary } from './kinds.js';
+
+const study = rowsFor<Study>();
+
+/** What a study may say: what varies, what must hold, what ranks. */
+export const STUDY = vocabulary({
+  title: 'study',
+  rows: [
+    study(
+      'vary',
+      'vary',
+      variation,
+      'What varies, and over which values: a part by its name in the catalogue, or a property of a part or of the hull. Values are listed with commas, or given as a range with its step; `any` takes all that the catalogue offers.',
+      'vary propeller diameter 26 in .. 30 in by 0.5 in',
+      { many: true },
+    ),
+    study(
+      'hold',
+      'hold',
+      ruleName,
+      'A check that every candidate must pass beside those whose failure is an error; `every check` names them all.',
+      'hold propeller/cup',
+      { many: true },
+    ),
+    study(
+      'rank',
+      'rank by',
+      ranking,
+      'What the candidates that hold are ranked by. With several, those that no other candidate beats in all of them are marked.',
+      'rank by speed at full power',
+      { many: true },
+    ),
+    study('show', 'show', quantity('number'), 'How many of the best candidates are shown.', 'show 20', {
+      range: between('1', '1000'),
+      absent: 'ten',
+    }),
+  ],
+  blocks: [],
+});
