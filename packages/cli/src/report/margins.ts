@@ -26,7 +26,7 @@ export function vesselMargins({ vessel, verdicts }: JudgedVessel): VesselMargins
       .filter(one => one.margin !== undefined && !one.asFound)
       .sort((a, b) => a.margin! - b.margin!);
     if (sorted.length === 0) return;
-    const margins = sorted.map(one => `${shortName(one.rule)} ${percentWords(one.margin!)}`);
+    const margins = named(sorted);
     const same = rows.find(
       one => one.arrangement === arrangement && subject !== '' && one.margins.join() === margins.join(),
     );
@@ -56,6 +56,37 @@ export function vesselMargins({ vessel, verdicts }: JudgedVessel): VesselMargins
     );
   }
   return rows;
+}
+
+/** Each figure once, under a name that no other has: what cannot be told apart by name stands together, the least first. */
+function named(sorted: readonly Verdict[]): string[] {
+  const byName = new Map<string, Set<string>>();
+  for (const one of sorted) {
+    const name = nameIn(sorted, one);
+    byName.set(name, (byName.get(name) ?? new Set()).add(percentWords(one.margin!)));
+  }
+  return [...byName].map(([name, figures]) => {
+    const [last, ...others] = [...figures].reverse();
+    return `${name} ${others.length > 0 ? `${others.reverse().join(', ')} and ` : ''}${last}`;
+  });
+}
+
+/** What has the margin: a rule that judges several things of a line says which, one that judges one thing in several ways how. */
+function nameIn(all: readonly Verdict[], verdict: Verdict): string {
+  const alike = all.filter(one => one.rule === verdict.rule);
+  const name = shortName(verdict.rule);
+  if (alike.length === 1) return name;
+  const same = alike.filter(one => one.subject === verdict.subject);
+  const of = same.length === alike.length ? '' : ` of ${thingOf(verdict)}`;
+  const labels = new Set(same.map(one => one.demand?.label));
+  return same.length > 1 && labels.size === same.length && verdict.demand
+    ? `${name}${of} (${verdict.demand.label})`
+    : `${name}${of}`;
+}
+
+/** `housing aft`, of `proposed.Port.shaft.housing-aft`. */
+function thingOf({ subject }: Verdict): string {
+  return subject.split('.').at(-1)!.replaceAll('-', ' ');
 }
 
 export function marginLines(io: Io, rows: readonly VesselMargins[], all: boolean): string {
