@@ -20,7 +20,14 @@ export function registerRulePages(context: vscode.ExtensionContext, session: Ses
     }),
     vscode.commands.registerCommand('tailshaft.explainRule', async (given?: unknown) => {
       const id = typeof given === 'string' ? given : await pickRule(session);
-      if (id) await showPage(vscode.Uri.parse(`${PAGES}${id}.md`));
+      if (!id) return;
+      // Links of pages give a path from the root of them all.
+      const isPath = /\.(?:md|shaft)$/.test(id);
+      await showPage(
+        isPath
+          ? vscode.Uri.from({ scheme: RULE_SCHEME, path: `/${id}` })
+          : vscode.Uri.parse(`${PAGES}${id}.md`),
+      );
     }),
   );
 }

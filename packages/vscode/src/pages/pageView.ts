@@ -1,6 +1,10 @@
 import * as vscode from 'vscode';
 import type { Session } from '../session.js';
+import { withPageLinks } from './pageLinks.js';
 import { PAGE_VIEW } from './showPage.js';
+
+/** Takes the id of a rule, or the path of a page. */
+const OPEN = 'tailshaft.explainRule';
 
 /** Specs, and the lines of one that change. */
 const FENCE = /^```(?:tailshaft|diff)\n([\s\S]*?)^```/gm;
@@ -16,18 +20,26 @@ export function registerPages(
   const show = async (document: vscode.TextDocument, { webview }: vscode.WebviewPanel) => {
     const style = webview.asWebviewUri(vscode.Uri.joinPath(media, 'page.css')).toString();
     const policy = `default-src 'none'; style-src ${webview.cspSource}`;
+    // A spec of the gallery is a page too.
+    const text = document.getText();
+    const isSpec = document.uri.path.endsWith('.shaft');
+    const html = await drawn(isSpec ? `\`\`\`tailshaft\n${text.trimEnd()}\n\`\`\`\n` : text, session);
     webview.html = `<!doctype html>
 <html lang="en"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <link rel="stylesheet" href="${style}"></head>
-<body><main>${await drawn(document.getText(), session)}</main></body></html>`;
+<body><main>${withPageLinks(html, document.uri.path, OPEN)}</main></body></html>`;
   };
   return vscode.window.registerCustomEditorProvider(
     PAGE_VIEW,
     {
       async resolveCustomTextEditor(document, panel) {
-        panel.webview.options = { enableScripts: false, localResourceRoots: [media] };
+        panel.webview.options = {
+          enableScripts: false,
+          enableCommandUris: [OPEN],
+          localResourceRoots: [media],
+        };
         await show(document, panel);
         const changes = vscode.workspace.onDidChangeTextDocument(change => {
           if (change.document === document) void show(document, panel);
