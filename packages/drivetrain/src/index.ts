@@ -2,6 +2,7 @@ export * from './analysis/barred-range.js';
 export * from './analysis/criticals.js';
 export * from './analysis/derived.js';
 export * from './analysis/engine-points.js';
+export { hullFigures, lineFigures } from './analysis/figures.js';
 export { gearsThatTurn } from './analysis/gear-choice.js';
 export * from './analysis/gear-data.js';
 export * from './analysis/line.js';

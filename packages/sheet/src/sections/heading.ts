@@ -1,6 +1,6 @@
-import type { Vessel } from '@tailshaft/drivetrain';
+import { hullFigures, type Vessel } from '@tailshaft/drivetrain';
 import { type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import { type Block, section } from '../document/blocks.js';
+import { type Block, section, table } from '../document/blocks.js';
 import { quiet, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
@@ -47,5 +47,17 @@ export function particularsSection(sheet: Sheet): Block {
           : [[quiet('nothing declared'), '', '', '', '']],
       })),
     },
+    hullTable(sheet),
   ]);
+}
+
+/** What length and displacement say of the hull. */
+function hullTable(sheet: Sheet): Block | undefined {
+  const figures = hullFigures(sheet.vessel);
+  if (figures.length === 0) return undefined;
+  return table(
+    'What follows from the hull',
+    [{ title: '' }, { title: 'Value', wide: true }],
+    figures.map(value => [capital(value.label), sheet.number(value, sheet.vessel.name)]),
+  );
 }

@@ -1,8 +1,9 @@
-import type { LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue } from '@tailshaft/mechanics';
+import { type LineAnalysis, lineFigures, type ShaftLine } from '@tailshaft/drivetrain';
+import { formatValue, type Value } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
+import { capital, percentWords } from '../words.js';
 
 /** Speeds and loads at each operating point, to be held against the trial, and what else follows from the line. */
 export function operatingSection(sheet: Sheet, line: ShaftLine): Block {
@@ -67,11 +68,17 @@ function keyNumbers(sheet: Sheet, line: ShaftLine, analysis: LineAnalysis): Bloc
   add('Engine speed over shaft speed, astern', analysis.overallRatio('astern'));
   add('Power at the propeller at rated speed', analysis.propellerPower);
   add('Estimated vessel speed in gear at idle', analysis.idleVesselSpeed);
+  for (const value of lineFigures(analysis))
+    rows.push([capital(value.label), sheet.number(value, line.path, figureWords(value))]);
   return table(
     `${line.name}: what follows from the line`,
     [{ title: '' }, { title: 'Value', wide: true }],
     rows,
   );
+}
+
+function figureWords(value: Value): string {
+  return value.dimension === 'ratio' ? percentWords(value.si) : formatValue(value);
 }
 
 type RatioDerived = ReturnType<LineAnalysis['overallRatio']>;

@@ -7,6 +7,7 @@ import {
   STATEMENT_MEANINGS,
   statement,
   VALUE_MEANINGS,
+  VESSEL_VOCABULARY,
   VIEW_MEANINGS,
 } from '@tailshaft/vocabulary';
 import { type LangiumDocument, URI } from 'langium';
@@ -25,6 +26,7 @@ import { choiceHover } from './choice.js';
 import { ageWords, isDate } from './date.js';
 import { disarmed } from './disarm.js';
 import { unitHover, valueHover } from './fact.js';
+import { hullHover } from './figures.js';
 import { lineHover, openChecks, rotationHover } from './line.js';
 import { paragraphs, plain } from './markdown.js';
 import { entryHover, placedPartHover } from './part.js';
@@ -151,7 +153,16 @@ export class Hovers implements HoverProvider {
   ): string | undefined {
     const { fact, block, owner } = spot;
     const { project } = this.services;
-    if (spot.on === 'words') return propertyHover(fact.row, block.host.vocabulary);
+    if (spot.on === 'words') {
+      const judged =
+        block.host.vocabulary === VESSEL_VOCABULARY.hull &&
+        owner.vessel &&
+        this.judged(owner.vessel, document);
+      return paragraphs(
+        propertyHover(fact.row, block.host.vocabulary),
+        judged ? hullHover(judged.vessel) : undefined,
+      );
+    }
     const unit =
       token.kind === 'word' && fact.row.kind.form !== 'word' ? unitHover(token.text, fact) : undefined;
     if (unit) return unit;

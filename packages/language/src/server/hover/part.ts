@@ -1,8 +1,9 @@
-import { countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
+import { countsOf, countWords, lineFigures, type Verdict } from '@tailshaft/drivetrain';
 import type { EntryReading } from '../../reading/document.js';
 import { type JudgedLine, usersOf } from '../lines.js';
 import { inside } from '../places.js';
 import { gradeIn, gradeMarkdown } from '../standards/shaftBar.js';
+import { figureWords } from './figures.js';
 import { openChecks } from './line.js';
 import { bullets, paragraphs, plain } from './markdown.js';
 
@@ -44,13 +45,16 @@ export function placedPartHover(
     `**${role}** of ${plain(line.line.path)}, ${part.change}${part.entry ? `: ${plain(part.entry.name)}` : ', declared in place'}`,
     verdicts.length > 0 && `Checks of this part: ${countWords(countsOf(verdicts))}.`,
     openChecks(verdicts),
-    part.role === 'shaft' || part.role === 'propeller' ? bullets(lineFigures(line)) : undefined,
+    part.role === 'shaft' || part.role === 'propeller' ? bullets(figuresOf(line)) : undefined,
   );
 }
 
-function lineFigures(line: JudgedLine): string[] {
+function figuresOf(line: JudgedLine): string[] {
   const needed = line.analysis.rotation.neededHand;
-  return needed ? [`needs a ${needed}-hand propeller`] : [];
+  return [
+    ...(needed ? [`needs a ${needed}-hand propeller`] : []),
+    ...lineFigures(line.analysis).map(figureWords),
+  ];
 }
 
 export function aboutPart(line: JudgedLine, path: string, entry: EntryReading): Verdict[] {
