@@ -77,3 +77,43 @@ it('a bundle may leave out what nobody calls', () => {
   );
   expect(impure).toEqual([]);
 });
+
+it('exports nothing that no other file says', () => {
+  const packagesWithSources = readdirSync(packages);
+  const files = packagesWithSources.flatMap(name =>
+    sources(name).map(({ path, text }) => ({ path: `${name}/${path}`, text, words: wordsOf(text) })),
+  );
+  const elsewhere = new Map<string, Set<string>>();
+  const say = (word: string, path: string) => {
+    const said = elsewhere.get(word);
+    if (said) said.add(path);
+    else elsewhere.set(word, new Set([path]));
+  };
+  for (const { path, text, words } of files)
+    if (!passesOn(path, text)) for (const word of words) say(word, path);
+  for (const [path, text] of otherTexts()) for (const word of wordsOf(text)) say(word, path);
+  const unsaid = files
+    .filter(({ path }) => !path.includes('/generated/'))
+    .flatMap(({ path, text }) =>
+      [...text.matchAll(/^export (?:async )?(?:abstract )?(?:const|function\*?|class) (\w+)/gm)]
+        .map(found => found[1]!)
+        .filter(name => [...(elsewhere.get(name) ?? [])].every(one => one === path))
+        .map(name => `${path}: ${name}`),
+    );
+  expect(unsaid).toEqual([]);
+});
+
+/** A file that only passes on what others export. */
+function passesOn(path: string, text: string): boolean {
+  return path.endsWith('index.ts') && !/^import /m.test(text);
+}
+
+/** Tests and build scripts, which reach what they need as well. */
+function* otherTexts(): Iterable<readonly [path: string, text: string]> {
+  const root = join(packages, '..');
+  const folders = ['tests', '.ci', ...readdirSync(packages).map(name => join('packages', name))];
+  for (const folder of folders)
+    for (const path of readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }))
+      if (/\.m?[tj]s$/.test(path) && !/(^|\/)(src|dist|node_modules)\//.test(path))
+        yield [join(folder, path), readFileSync(join(root, folder, path), 'utf8')];
+}

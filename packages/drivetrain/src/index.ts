@@ -16,7 +16,7 @@ export type {
   PropulsionResult,
   RatedRun,
 } from './analysis/propulsion/propulsion.js';
-export { type Estimated, propellerMass, propellerWetInertia } from './analysis/propulsion/weight.js';
+export { type Estimated, propellerMass } from './analysis/propulsion/weight.js';
 export { spanWhirls } from './analysis/shaft-supports.js';
 export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';

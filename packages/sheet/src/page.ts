@@ -52,7 +52,7 @@ export function vesselSheetHtml(input: SheetInput, options: PageOptions = {}): s
 }
 
 /** What stands in the body of the page, for a host that has its own head. */
-export function sheetBodyHtml(input: SheetInput, options: PageOptions = {}): string {
+function sheetBodyHtml(input: SheetInput, options: PageOptions = {}): string {
   const sheet = new Sheet(input);
   const sections = sectionsOf(sheet);
   const placeKey = input.placeKey;

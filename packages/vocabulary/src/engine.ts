@@ -26,7 +26,7 @@ import {
 
 const rating = rowsFor<EngineRating>();
 
-export const ENGINE_RATING = vocabulary({
+const ENGINE_RATING = vocabulary({
   title: 'engine rating',
   rows: [
     rating(
@@ -68,7 +68,7 @@ export const ENGINE_RATING = vocabulary({
   blocks: [],
 });
 
-export const ACCESSORY = vocabulary({
+const ACCESSORY = vocabulary({
   title: 'accessory',
   rows: [
     rowsFor<Accessory>()(

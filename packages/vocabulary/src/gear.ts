@@ -35,7 +35,7 @@ import { THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE } from './to
 
 const trainRow = rowsFor<Train>();
 
-export const TRAIN = vocabulary({
+const TRAIN = vocabulary({
   title: 'train',
   rows: [
     trainRow(
@@ -253,7 +253,7 @@ export const CLUTCH = vocabulary({
 
 const rated = rowsFor<GearRating>();
 
-export const GEAR_RATING = vocabulary({
+const GEAR_RATING = vocabulary({
   title: 'gear rating',
   rows: [
     rated(
@@ -315,7 +315,7 @@ const ratedDoc = 'Input capacity for one duty class.';
 const clutchHead = { many: true, head: { field: 'name', kind: name('clutch') } } as const;
 const ratedHead = { many: true, head: { field: 'duty', kind: anyWord('duty class') } } as const;
 
-export const GEAR_RATIO = vocabulary({
+const GEAR_RATIO = vocabulary({
   title: 'gear ratio',
   rows: [
     variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {

@@ -13,7 +13,7 @@ import { between, blocksFor, point, quantity, rowsFor, span, vocabulary, word } 
  * What a torsional calculation goes by, and what one says; and the rating of the bearing that takes the thrust.
  */
 
-export const EXCITATION = vocabulary({
+const EXCITATION = vocabulary({
   title: 'excitation',
   rows: [
     rowsFor<Excitation>()(

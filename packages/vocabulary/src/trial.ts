@@ -3,7 +3,7 @@ import { anyWord, between, blocksFor, quantity, rowsFor, text, vocabulary, word 
 
 const run = rowsFor<TrialRun>();
 
-export const TRIAL_RUN = vocabulary({
+const TRIAL_RUN = vocabulary({
   title: 'trial run',
   rows: [
     run(

@@ -101,7 +101,7 @@ export function questionJson({ what, property, spot, written, waiting }: Questio
   return { what, property, written, checks: [...waiting], ...(spot ? spotJson(spot) : {}) };
 }
 
-export function verdictJson(specs: Spots, verdict: Verdict) {
+function verdictJson(specs: Spots, verdict: Verdict) {
   const { capacity, demand, margin, criterion, criterionChosenBy } = verdict;
   return {
     rule: verdict.rule,
@@ -137,7 +137,7 @@ function valueJson(value: Value) {
 }
 
 /** Lines and columns from 1, columns in UTF-16 code units; the end stands behind the last one. */
-export function placeJson(specs: Spots, place: Place) {
+function placeJson(specs: Spots, place: Place) {
   const spot = specs.spot(place);
   return spot ? spotJson(spot) : {};
 }

@@ -80,7 +80,7 @@ function addedText(io: Io, { vessel, key, verdicts }: Comparison['addedVessels']
 }
 
 /** One vessel of it, or two arrangements of one. */
-export function vesselText(io: Io, comparison: VesselComparison): string {
+function vesselText(io: Io, comparison: VesselComparison): string {
   const { name, title, addedLines, removedLines } = comparison;
   const lines = [nameWithTitle(io, name, title), wrapped(headline(comparison), io.width, '  ')];
   if (addedLines.length > 0) lines.push(`  Shaft lines added: ${addedLines.join(', ')}`);

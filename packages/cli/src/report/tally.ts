@@ -1,4 +1,4 @@
-import { countsOf, type Outcome, type Verdict } from '@tailshaft/drivetrain';
+import { countsOf, type Verdict } from '@tailshaft/drivetrain';
 import type { CheckedSpec } from '../specs/specs.js';
 import { isKnown, type Judged } from './judged.js';
 import { severityOf } from './severity.js';
@@ -74,10 +74,6 @@ export function addTo(tally: Tally, judged: Judged): void {
 /** Every verdict of a file, on its vessels and on its entries. */
 export function verdictsOf(spec: CheckedSpec): Verdict[] {
   return [...spec.check.vessels, ...spec.check.entries].flatMap(one => one.verdicts);
-}
-
-export function countOutcome(verdicts: readonly Verdict[], outcome: Outcome): number {
-  return verdicts.filter(one => one.outcome === outcome).length;
 }
 
 /** `gear input torque`: the rule as a row of a table calls it. */

@@ -11,7 +11,7 @@ import { home, nameOf } from '../model/part.js';
 import { type Derived, derive } from './derived.js';
 
 /** Whether anything is written of the air or coolant that the engine will meet. */
-export function hasAmbient(engine: Engine): boolean {
+function hasAmbient(engine: Engine): boolean {
   return [engine.airTemperature, engine.coolantTemperature, engine.airPressure, engine.airHumidity].some(
     fact => fact !== undefined,
   );

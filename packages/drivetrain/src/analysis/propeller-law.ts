@@ -12,7 +12,7 @@ import type { Vessel } from '../model/vessel.js';
 import { assumedOf } from './efficiencies.js';
 
 /** Exponent of propeller power against speed: assumed for the vessel, or that of the propeller law. */
-export function demandExponent(vessel: Vessel): Value<'ratio'> {
+function demandExponent(vessel: Vessel): Value<'ratio'> {
   const assumed = assumedOf(vessel, 'propeller exponent', 'ratio');
   if (assumed) return renamed(assumed, 'exponent of the propeller law', 'n');
   const { value, source } = DEMAND_EXPONENT['propeller law'];

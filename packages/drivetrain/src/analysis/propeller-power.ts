@@ -29,7 +29,7 @@ export function propellerPower(line: ShaftLine, vessel: Vessel): Derived<Value<'
 }
 
 /** Engine power that goes on to the gear when the take-off counts as running. */
-export function lessTakeOff(line: ShaftLine, power: Value<'power'>): Value<'power'> {
+function lessTakeOff(line: ShaftLine, power: Value<'power'>): Value<'power'> {
   const takeOff = line.engine?.takeOff?.value;
   if (!takeOff || line.engine?.takeOffState?.value !== 'on') return power;
   return powerLessTakeOff({ power, takeOff: renamed(takeOff, 'power take-off', 'P_t') });

@@ -33,7 +33,7 @@ export function isStepped(shaft: Shaft): boolean {
 }
 
 /** Diameter and bore outside the sections of a shaft; solid where no bore is declared. */
-export function mainSize(shaft: Shaft, needs: Needs): ShaftSize | undefined {
+function mainSize(shaft: Shaft, needs: Needs): ShaftSize | undefined {
   const diameter = needs.fact(shaft.diameter, {
     what: `diameter of ${nameOf(shaft)}`,
     host: shaft.origin,

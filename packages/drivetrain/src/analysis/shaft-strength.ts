@@ -20,14 +20,7 @@ import type { Shaft, ShaftMaterial } from '../model/shafting.js';
 import type { LineAnalysis } from './line.js';
 import type { Load } from './loads.js';
 import type { AppliedCriterion } from './shaft-criteria.js';
-import {
-  isStepped,
-  mainSize,
-  type ShaftSize,
-  type SizedSection,
-  sectionsOf,
-  sizesWithEnds,
-} from './shaft-sections.js';
+import { type ShaftSize, type SizedSection, sizesWithEnds } from './shaft-sections.js';
 
 export type { ShaftSize } from './shaft-sections.js';
 
@@ -106,17 +99,6 @@ export function shaftStrength(
 }
 
 type OneStrength = Omit<ShaftStrength, 'criterion' | 'weakest' | 'judged'>;
-
-/**
- * Diameter and bore of a shaft that has one of each. A stepped shaft has not: whoever can count its sections takes them
- * from `shaft-sections`, and for the rest they are a gap, so that no figure is made of half a shaft.
- */
-export function shaftSize(shaft: Shaft, needs: Needs): ShaftSize | undefined {
-  if (!isStepped(shaft)) return mainSize(shaft, needs);
-  const first = sectionsOf(shaft)[0]!;
-  const what = `one diameter for ${nameOf(shaft)}: it is stepped, and this is not computed over its sections`;
-  return needs.miss({ what, host: shaft.origin, property: 'section' }, first.origin);
-}
 
 /** The catalogue grade that the shaft names by more than hearsay. */
 export function gradeOf(shaft: Shaft, needs: Needs): ShaftMaterial | undefined {

@@ -170,7 +170,7 @@ function whirlOf(span: Span, sizes: readonly SizedSection[], bar: Bar): SpanWhir
 }
 
 /** Engine speed over the speed of a part, by the stages before it. */
-export function ratioBefore(analysis: LineAnalysis, shaft: Shaft, needs: Needs): Value<'ratio'> | undefined {
+function ratioBefore(analysis: LineAnalysis, shaft: Shaft, needs: Needs): Value<'ratio'> | undefined {
   const { line } = analysis;
   const ratios: (Value<'ratio'> | undefined)[] = [];
   for (const part of line.chain) {

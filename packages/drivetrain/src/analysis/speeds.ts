@@ -38,7 +38,7 @@ export function gearRatio(gear: Gear, direction: Direction): Derived<StageRatio>
 }
 
 /** The ratio through one clutch of the gear. */
-export function ratioThrough(
+function ratioThrough(
   gear: Gear,
   clutch: Clutch | undefined,
   direction: Direction,

@@ -19,7 +19,7 @@ export function teethOfTrain(train: Train): TeethResult {
 }
 
 /** Whether a train needs to be told more than its meshes: planets turn by what is held or locked. */
-export function isPlanetary(train: Train): boolean {
+function isPlanetary(train: Train): boolean {
   return train.meshes.length === 0 || train.meshes.some(({ value }) => value?.carrier !== undefined);
 }
 

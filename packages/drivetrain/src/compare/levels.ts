@@ -41,7 +41,7 @@ export function addedLevels({ verdicts }: Judged): Level[] {
   return reached;
 }
 
-export function levelOf(change: SpecChange, marginLost = MARGIN_LOST): Level | undefined {
+function levelOf(change: SpecChange, marginLost = MARGIN_LOST): Level | undefined {
   if (change.kind === 'verdict')
     return change.severity === 'note' ? undefined : levelOfMove(change, marginLost);
   if (change.kind === 'open') return 'newly unknown';

@@ -53,7 +53,7 @@ function byLikeness<T>(old: readonly T[], now: readonly T[], by: PairBy<T>): [T,
 }
 
 /** What two sets have in common, of all that either has. */
-export function commonShare(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
+function commonShare(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
   const common = [...one].filter(each => other.has(each)).length;
   const all = one.size + other.size - common;
   return all === 0 ? 0 : common / all;

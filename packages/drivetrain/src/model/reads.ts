@@ -38,11 +38,6 @@ export function noteAbsent(read: AbsentRead): void {
   if (open) open.absent.set(`${idOf(read.host)} ${read.property}`, read);
 }
 
-/** Whether anybody records at the moment: notes are made only then. */
-export function isRecording(): boolean {
-  return open !== undefined;
-}
-
 /** Does a piece of work and tells what it read. What it read goes to no other recording. */
 export function recorded<T>(work: () => T): { readonly value: T; readonly reads: Reads } {
   const outer = open;

@@ -49,7 +49,7 @@ export function couplingRoutes(
 }
 
 /** Margin of what the sheet allows over the greatest torque at the place. */
-export function torqueOutlook(after: LineAnalysis, coupling: Coupling): Outlook | undefined {
+function torqueOutlook(after: LineAnalysis, coupling: Coupling): Outlook | undefined {
   const torque = greatestTorqueAt(after, coupling, new Needs());
   const allowed = coupling.torque?.value;
   if (!torque || !allowed) return undefined;

@@ -86,7 +86,7 @@ export function startOfLine(text: string, offset: number): number {
 }
 
 /** Further lines of an added statement moved in by the same amount. */
-export function reindented(statement: string, indent: string, eol: string): string {
+function reindented(statement: string, indent: string, eol: string): string {
   return statement.replace(/\r\n|\r|\n/g, eol + indent);
 }
 

@@ -60,7 +60,7 @@ function declare(
 }
 
 /** A place with its block: the whole statement of a part. */
-export function wholeOf(place: Place): Place {
+function wholeOf(place: Place): Place {
   const host = hostOf(place);
   return { uri: place.uri, start: place.start, end: Math.max(place.end, host?.block?.end ?? 0) };
 }

@@ -48,7 +48,7 @@ export function equation({ symbol, text }: Pick<PageFormula, 'symbol' | 'text'>)
 }
 
 /** One example with its lines. */
-export function exampleSection({ title, like, lines, sentence }: ShownExample, up: string): string {
+function exampleSection({ title, like, lines, sentence }: ShownExample, up: string): string {
   if (sentence !== undefined) return `**${title}:** ${sentence}`;
   const known = like?.base
     ? `[${like.words}](${up}examples/mistakes/bases/${fileName(like.base)}.shaft)`

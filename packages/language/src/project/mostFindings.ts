@@ -1,7 +1,7 @@
 import type { Finding } from './finding.js';
 
 /** What a person, and an editor, can still look through in one file. */
-export const MOST_FINDINGS = 1000;
+const MOST_FINDINGS = 1000;
 
 const RANK = { error: 0, warning: 1, information: 2, hint: 3 } as const;
 

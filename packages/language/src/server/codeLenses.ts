@@ -8,7 +8,7 @@ import { rangeIn } from './places.js';
 import type { TailshaftServices } from './services.js';
 
 /** The command of the client that opens the sheet on a vessel or line: address of the file, name, path of the line. */
-export const SHOW_SHEET = 'tailshaft.showSheet';
+const SHOW_SHEET = 'tailshaft.showSheet';
 
 /** How the checks of each vessel and line stand, above it; a click opens the sheet there. */
 export class CodeLenses implements CodeLensProvider {

@@ -12,7 +12,7 @@ import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
 
 /** Asks for the whole computation behind what stands at a position: `{ markdown }`, or null where nothing is computed. */
-export const WORKING = 'tailshaft/working';
+const WORKING = 'tailshaft/working';
 
 export interface WorkingAnswer {
   readonly title: string;

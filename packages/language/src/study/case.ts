@@ -30,7 +30,7 @@ export interface ReadyStudy extends StudyCase {
 }
 
 /** More candidates than a study is searched for. */
-export const MOST_CANDIDATES = 1_000_000;
+const MOST_CANDIDATES = 1_000_000;
 
 /** What cannot be studied as it is written. */
 export function tellStudies(tell: Tell, reading: VesselReading, table: EntryTable): void {

@@ -59,7 +59,7 @@ export function lineBreakOf(text: string): string {
   return /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
 }
 
-export function breaksIn(text: string): number {
+function breaksIn(text: string): number {
   return text.match(BREAK)?.length ?? 0;
 }
 

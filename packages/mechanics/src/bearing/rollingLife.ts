@@ -68,22 +68,6 @@ export const ratingLifeTime = /* @__PURE__ */ formula({
   compute: ({ revolutions, speed }) => (revolutions * 2 * Math.PI) / speed,
 });
 
-/** Dynamic rating needed for a life. C, P N; L_h s; ω rad/s. */
-export const dynamicRatingNeeded = /* @__PURE__ */ formula({
-  name: 'dynamic rating needed',
-  symbol: 'C',
-  dimension: 'force',
-  inputs: { equivalentLoad: 'force', life: 'time', speed: 'rotational speed', exponent: 'number' },
-  units: { equivalentLoad: 'kN', life: 'min', speed: 'rpm' },
-  unit: 'kN',
-  text: 'C = P (n L_h / 10⁶)^(1/p), rpm, min',
-  symbols: { equivalentLoad: 'P', life: 'L_h', speed: 'n', exponent: 'p' },
-  source: ISO281,
-  range: [exponentRule],
-  compute: ({ equivalentLoad, life, speed, exponent }) =>
-    equivalentLoad * ((speed * life) / (2 * Math.PI * 1e6)) ** (1 / exponent),
-});
-
 /** Life at a reliability other than 90 %. L revolutions; a₁ from the table. */
 export const modifiedRatingLife = /* @__PURE__ */ formula({
   name: 'rating life at a reliability',

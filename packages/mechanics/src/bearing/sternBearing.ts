@@ -4,19 +4,6 @@ import type { Value } from '../core/value.js';
 import { atLeast, atMost, below } from '../geometry/roundingSlack.js';
 import { type SternBearingRule, sternBearingRules } from '../tables/sternBearings.js';
 
-/** Nominal pressure of a plain bearing. p Pa; F N; L, d m. */
-export const nominalBearingPressure = /* @__PURE__ */ formula({
-  name: 'nominal bearing pressure',
-  symbol: 'p',
-  dimension: 'pressure',
-  inputs: { load: 'force', length: 'length', diameter: 'length' },
-  text: 'p = F / (L d)',
-  symbols: { load: 'F', length: 'L', diameter: 'd' },
-  source: { title: 'IACS UR M52', clause: 'definition of nominal pressure', confidence: 'published' },
-  range: 'A definition: projected area, not the pressure peak at a misaligned edge.',
-  compute: ({ load, length, diameter }) => load / (length * diameter),
-});
-
 /** Length of a plain bearing in shaft diameters. –; L, d m. */
 export const bearingLengthInDiameters = /* @__PURE__ */ formula({
   name: 'bearing length in diameters',

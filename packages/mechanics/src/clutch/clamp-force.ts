@@ -17,48 +17,6 @@ export const clampFromPressureUniformWear = /* @__PURE__ */ formula({
   compute: si => 2 * Math.PI * si.pressure * si.innerRadius * (si.outerRadius - si.innerRadius),
 });
 
-/** Clamp force from an even pressure over the face. */
-export const clampFromPressureUniform = /* @__PURE__ */ formula({
-  name: 'clutch clamp force from lining pressure, uniform pressure',
-  symbol: 'F',
-  dimension: 'force',
-  inputs: { pressure: 'pressure', ...RING },
-  text: 'F = π p (r_o² − r_i²)',
-  symbols: LETTERS,
-  source: KHURMI_CLUTCH,
-  range: [IS_RING],
-  compute: si => Math.PI * si.pressure * (si.outerRadius ** 2 - si.innerRadius ** 2),
-});
-
-/** Greatest lining pressure, at the inner edge, of a worn-in face. */
-export const liningPressureUniformWear = /* @__PURE__ */ formula({
-  name: 'greatest lining pressure, uniform wear',
-  symbol: 'p',
-  dimension: 'pressure',
-  inputs: { clamp: 'force', ...RING },
-  text: 'p = F / (2 π r_i (r_o − r_i))',
-  symbols: LETTERS,
-  source: KHURMI_CLUTCH,
-  range: [IS_RING],
-  compute: si => si.clamp / (2 * Math.PI * si.innerRadius * (si.outerRadius - si.innerRadius)),
-});
-
-/** Mean lining pressure; for a grooved face give the net area's share. */
-export const liningPressureMean = /* @__PURE__ */ formula({
-  name: 'mean lining pressure',
-  symbol: 'p',
-  dimension: 'pressure',
-  inputs: { clamp: 'force', ...RING, contactShare: 'ratio' },
-  text: 'p = F / (π (r_o² − r_i²) s)',
-  symbols: { ...LETTERS, contactShare: 's' },
-  source: KHURMI_CLUTCH,
-  range: [
-    IS_RING,
-    { condition: 'contact share above 0, at most 1', met: si => si.contactShare > 0 && si.contactShare <= 1 },
-  ],
-  compute: si => si.clamp / (Math.PI * (si.outerRadius ** 2 - si.innerRadius ** 2) * si.contactShare),
-});
-
 /**
  * Clamp force of an annular hydraulic piston less its return springs. The head of oil that turns with the clutch is left
  * out, so a piston that is not balanced against it pushes harder when running and drags when released.

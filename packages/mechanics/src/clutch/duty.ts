@@ -19,39 +19,3 @@ export const USUAL_SERVICE_FACTOR = {
   to: 2,
   source: { title: 'clutch selection practice', confidence: 'from memory' },
 } as const;
-
-/** Heat made while a clutch slips at a steady speed difference, as in trolling. P W, T N·m, ω rad/s. */
-export const slipPower = /* @__PURE__ */ formula({
-  name: 'heat of a slipping clutch',
-  symbol: 'P_s',
-  dimension: 'power',
-  inputs: { torque: 'torque', inputSpeed: 'rotational speed', outputSpeed: 'rotational speed' },
-  text: 'P_s = T (ω_1 − ω_2)',
-  symbols: { torque: 'T', inputSpeed: 'ω_1', outputSpeed: 'ω_2' },
-  source: { title: 'power lost between two speeds at one torque', confidence: 'derived' },
-  range: [
-    {
-      condition: 'the input turns at least as fast as the output',
-      met: si => si.inputSpeed >= si.outputSpeed,
-    },
-  ],
-  compute: ({ torque, inputSpeed, outputSpeed }) => torque * (inputSpeed - outputSpeed),
-});
-
-/** Heat of one engagement at constant torque that starts the load from rest while the input keeps its speed. */
-export const engagementEnergy = /* @__PURE__ */ formula({
-  name: 'heat of one clutch engagement',
-  symbol: 'E',
-  dimension: 'energy',
-  inputs: { torque: 'torque', speed: 'rotational speed', time: 'time' },
-  text: 'E = T ω t / 2',
-  symbols: { torque: 'T', speed: 'ω', time: 't' },
-  source: { title: 'slip that falls evenly to nothing at constant torque', confidence: 'derived' },
-  range: [
-    {
-      condition: 'torque, speed and time are not negative',
-      met: si => Math.min(si.torque, si.speed, si.time) >= 0,
-    },
-  ],
-  compute: ({ torque, speed, time }) => (torque * speed * time) / 2,
-});

@@ -37,39 +37,13 @@ export const clutchTorqueUniformPressure = /* @__PURE__ */ formula({
   compute: si => si.faces * si.friction * si.clamp * evenPressureRadius(si.outerRadius, si.innerRadius),
 });
 
-const NEED = {
+const _NEED = {
   torque: 'torque',
   faces: 'number',
   friction: 'ratio',
   outerRadius: 'length',
   innerRadius: 'length',
 } as const;
-
-/** Clamp force that a torque needs, uniform wear. */
-export const clampForTorqueUniformWear = /* @__PURE__ */ formula({
-  name: 'clamp force for a clutch torque, uniform wear',
-  symbol: 'F',
-  dimension: 'force',
-  inputs: NEED,
-  text: 'F = 2 T / (N_f μ (r_o + r_i))',
-  symbols: { ...LETTERS, torque: 'T' },
-  source: KHURMI_CLUTCH,
-  range: RANGE,
-  compute: si => si.torque / (si.faces * si.friction * wornInRadius(si.outerRadius, si.innerRadius)),
-});
-
-/** Clamp force that a torque needs, uniform pressure. */
-export const clampForTorqueUniformPressure = /* @__PURE__ */ formula({
-  name: 'clamp force for a clutch torque, uniform pressure',
-  symbol: 'F',
-  dimension: 'force',
-  inputs: NEED,
-  text: 'F = 3 T (r_o² − r_i²) / (2 N_f μ (r_o³ − r_i³))',
-  symbols: { ...LETTERS, torque: 'T' },
-  source: KHURMI_CLUTCH,
-  range: RANGE,
-  compute: si => si.torque / (si.faces * si.friction * evenPressureRadius(si.outerRadius, si.innerRadius)),
-});
 
 /** Friction faces a torque needs, uniform wear; take the next whole (for plates gripped on both sides: even) number. */
 export const clutchFacesNeeded = /* @__PURE__ */ formula({

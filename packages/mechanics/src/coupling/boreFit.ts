@@ -1,21 +1,7 @@
-import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 import type { Value } from '../core/value.js';
 import { compareValues, type InterfaceDifference } from '../geometry/interfaceDifference.js';
 import { inch } from '../tables/printedUnits.js';
-
-/** Play of a half-coupling on its shaft, negative when it must be pressed on. c, D, d m. */
-export const couplingBoreClearance = /* @__PURE__ */ formula({
-  name: 'clearance of a coupling bore',
-  symbol: 'c',
-  dimension: 'length',
-  inputs: { bore: 'length', shaftDiameter: 'length' },
-  text: 'c = D − d',
-  symbols: { bore: 'D', shaftDiameter: 'd' },
-  source: { title: 'definition', confidence: 'derived' },
-  range: 'A definition.',
-  compute: ({ bore, shaftDiameter }) => bore - shaftDiameter,
-});
 
 /** Printed fit of a half-coupling: light press to slip. m. */
 export const couplingBoreGuide = {

@@ -11,20 +11,6 @@ const BOLTS: Source = {
 const inShear =
   'Torque carried by shear of the shanks alone, shared evenly: friction of the faces is not counted.';
 
-/** Bolt diameter in shear. d_b m; T N·m; D bolt circle m; τ Pa allowed; n bolts. */
-export const boltDiameterInShear = /* @__PURE__ */ formula({
-  name: 'coupling bolt diameter in shear',
-  symbol: 'd_b',
-  dimension: 'length',
-  inputs: { torque: 'torque', boltCircle: 'length', bolts: 'number', allowedShear: 'pressure' },
-  text: 'd_b = √(8 T / (π n D τ))',
-  symbols: { torque: 'T', boltCircle: 'D', bolts: 'n', allowedShear: 'τ' },
-  source: BOLTS,
-  range: inShear,
-  compute: ({ torque, boltCircle, bolts, allowedShear }) =>
-    Math.sqrt((8 * torque) / (Math.PI * bolts * boltCircle * allowedShear)),
-});
-
 /** Torque that the bolts of a coupling take in shear. T N·m; d_b, D m; τ Pa; n bolts. */
 export const boltTorqueInShear = /* @__PURE__ */ formula({
   name: 'torque of coupling bolts in shear',

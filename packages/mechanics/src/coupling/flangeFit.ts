@@ -17,7 +17,7 @@ export interface Flange {
 }
 
 /** What still counts as equal, m; room for one side printed in inches and the other in millimetres. Common practice. */
-export const flangeFitTolerances = {
+const flangeFitTolerances = {
   outsideDiameter: 1e-3,
   boltCircle: 0.25e-3,
   boltSize: 0.1e-3,

@@ -3,4 +3,3 @@ export * from './boltFriction.js';
 export * from './boreFit.js';
 export * from './flangeBolts.js';
 export * from './flangeFit.js';
-export * from './torqueRating.js';

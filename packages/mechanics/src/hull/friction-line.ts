@@ -1,23 +1,11 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 
-export const ITTC_57: Source = {
+const ITTC_57: Source = {
   title: 'ITTC 1957 model-ship correlation line',
   year: 1957,
   confidence: 'published',
 };
-
-export const hullReynoldsNumber = /* @__PURE__ */ formula({
-  name: 'hull Reynolds number',
-  symbol: 'Rn',
-  dimension: 'number',
-  inputs: { vesselSpeed: 'speed', length: 'length', viscosity: 'kinematic viscosity' },
-  text: 'Rn = V L / ν',
-  symbols: { vesselSpeed: 'V', length: 'L', viscosity: 'ν' },
-  source: { title: 'definition of the terms', confidence: 'derived' },
-  range: 'Definition.',
-  compute: ({ vesselSpeed, length, viscosity }) => (vesselSpeed * length) / viscosity,
-});
 
 /** Friction of a smooth hull by the line that all the methods here use. */
 export const ittcFrictionCoefficient = /* @__PURE__ */ formula({

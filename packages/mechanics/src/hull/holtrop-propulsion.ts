@@ -201,20 +201,6 @@ export const holtropRelativeRotativeTwin = /* @__PURE__ */ formula({
     0.9737 + 0.111 * (si.prismaticCoefficient - 0.0225 * si.buoyancyForward) - 0.06325 * si.pitchRatio,
 });
 
-/** Single screw in an open stern, as in fast ships; its thrust deduction is 0.10 and ηR 0.98, all from memory. */
-export const holtropWakeOpenStern = /* @__PURE__ */ formula({
-  name: 'Holtrop-Mennen wake fraction, single screw in an open stern',
-  symbol: 'w',
-  dimension: 'ratio',
-  inputs: { blockCoefficient: 'ratio', viscousCoefficient: 'ratio' },
-  text: 'w = 0.3 CB + 10 CV CB - 0.1',
-  symbols: { blockCoefficient: 'CB', viscousCoefficient: 'CV' },
-  source: FROM_MEMORY_1982,
-  range: [BLOCK],
-  compute: h => 0.3 * h.blockCoefficient + 10 * h.viscousCoefficient * h.blockCoefficient - 0.1,
-});
-
-export const OPEN_STERN = { thrustDeduction: 0.1, relativeRotativeEfficiency: 0.98 } as const;
 export const OPEN_STERN_SOURCE: Source = FROM_MEMORY_1982;
 
 /** c9, c11 and CP1 of the wake formulas; the wetted area counts the appendages. */

@@ -45,18 +45,6 @@ function limits(edition: Edition) {
   ];
 }
 
-export const froudeNumber = /* @__PURE__ */ formula({
-  name: 'Froude number',
-  symbol: 'Fn',
-  dimension: 'ratio',
-  inputs: { vesselSpeed: 'speed', waterlineLength: 'length' },
-  text: 'Fn = V / √(g L)',
-  symbols: { vesselSpeed: 'V', waterlineLength: 'L' },
-  source: { title: 'definition of the terms', confidence: 'derived' },
-  range: 'Definition.',
-  compute: ({ vesselSpeed, waterlineLength }) => froudeNumberOf(vesselSpeed, waterlineLength),
-});
-
 /** Calm-water resistance of a displacement hull, 1982 edition. */
 export const holtropResistance1982 = /* @__PURE__ */ formula({
   name: 'Holtrop-Mennen 1982 resistance',

@@ -80,24 +80,6 @@ export function hullForm(known: Pick<HullForm, Needed> & Partial<HullForm>): Hul
   return all as unknown as HullForm;
 }
 
-/** Resistance of appendages over that of a plate of their area, 1 + k2; from memory of the 1982 paper. */
-export const APPENDAGE_FACTORS: readonly {
-  readonly appendage: string;
-  readonly from: number;
-  readonly to: number;
-}[] = [
-  { appendage: 'rudder behind stern', from: 1.3, to: 1.5 },
-  { appendage: 'rudder behind skeg', from: 1.5, to: 2.0 },
-  { appendage: 'twin-screw balance rudders', from: 2.8, to: 2.8 },
-  { appendage: 'shaft brackets', from: 3.0, to: 3.0 },
-  { appendage: 'skeg', from: 1.5, to: 2.0 },
-  { appendage: 'strut bossings', from: 3.0, to: 3.0 },
-  { appendage: 'hull bossings', from: 2.0, to: 2.0 },
-  { appendage: 'shafts', from: 2.0, to: 4.0 },
-  { appendage: 'stabiliser fins', from: 2.8, to: 2.8 },
-  { appendage: 'dome', from: 2.7, to: 2.7 },
-  { appendage: 'bilge keels', from: 1.4, to: 1.4 },
-];
 export const APPENDAGE_FACTORS_SOURCE: Source = {
   author: 'Holtrop and Mennen',
   title: 'An approximate power prediction method, International Shipbuilding Progress 29',

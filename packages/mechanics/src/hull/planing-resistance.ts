@@ -7,7 +7,7 @@ import { monotoneCurve } from './monotone-curve.js';
 import type { ResistanceCurve } from './resistance-curve.js';
 import { type PlaningNumbers, type PlaningState, planingEquilibrium } from './savitsky.js';
 
-export const SAVITSKY: Source = {
+const SAVITSKY: Source = {
   author: 'Savitsky',
   title: 'Hydrodynamic design of planing hulls, Marine Technology 1(1), 71-95',
   year: 1964,
@@ -109,7 +109,7 @@ export function planingAt(hull: PlaningHull, vesselSpeed: Value<'speed'>): Outco
 }
 
 /** Limits of the method as published, judged on a state. */
-export function planingRange(state: PlaningState): RangeResult[] {
+function planingRange(state: PlaningState): RangeResult[] {
   const { speedCoefficient: cv, trim, wettedRatio } = state;
   return [
     { condition: 'speed coefficient 0.6 to 13', met: cv >= 0.6 && cv <= 13 },

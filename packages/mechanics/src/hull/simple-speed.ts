@@ -102,24 +102,6 @@ export const displacementSpeedLength = /* @__PURE__ */ formula({
   compute: si => poweredSpeedLength(si),
 });
 
-/** The speed-length ratio that no power takes a displacement hull of this weight beyond. */
-export const greatestSpeedLength = /* @__PURE__ */ formula({
-  name: 'greatest speed-length ratio, handbook',
-  symbol: 'SLmax',
-  dimension: 'number',
-  inputs: { displacementLengthRatio: 'number' },
-  text: 'SLmax = 8.26 / DL^0.311',
-  symbols: { displacementLengthRatio: 'DL' },
-  source: handbook('2-2 and 2-3, greatest speed by displacement; one public page agrees'),
-  range: [
-    {
-      condition: 'displacement-length ratio 60 to 600',
-      met: ({ displacementLengthRatio: d }) => d >= 60 && d <= 600,
-    },
-  ],
-  compute: ({ displacementLengthRatio }) => 8.26 / displacementLengthRatio ** 0.311,
-});
-
 /** Speed of a displacement or semi-displacement hull from its power, never above what its weight allows. */
 export const displacementSpeed = /* @__PURE__ */ formula({
   name: 'displacement speed, handbook',
@@ -168,27 +150,6 @@ export const admiraltyCoefficient = /* @__PURE__ */ formula({
   range: [{ condition: 'power above zero', met: ({ power }) => power > 0 }],
   compute: ({ displacement, vesselSpeed, power }) =>
     ((displacement / 1000) ** (2 / 3) * (vesselSpeed / KNOT) ** 3) / (power / 1000),
-});
-
-/** Power at another speed or displacement of the same or a sister hull. */
-export const powerByAdmiralty = /* @__PURE__ */ formula({
-  name: 'power by Admiralty coefficient',
-  symbol: 'P',
-  dimension: 'power',
-  inputs: { displacement: 'mass', vesselSpeed: 'speed', coefficient: 'number' },
-  units: { displacement: 't', vesselSpeed: 'kn' },
-  unit: 'kW',
-  text: 'P = Δ^(2/3) V³ / C (t, kn, kW)',
-  symbols: { displacement: 'Δ', vesselSpeed: 'V', coefficient: 'C' },
-  source: ADMIRALTY,
-  range: [
-    {
-      condition: 'coefficient 350 to 600, as merchant ships have',
-      met: ({ coefficient: c }) => c >= 350 && c <= 600,
-    },
-  ],
-  compute: ({ displacement, vesselSpeed, coefficient }) =>
-    (((displacement / 1000) ** (2 / 3) * (vesselSpeed / KNOT) ** 3) / coefficient) * 1000,
 });
 
 function crouch(si: {

@@ -117,7 +117,7 @@ export function predictTopSpeed(
 }
 
 /** Shaft speed at which the propellers give the thrust that a vessel speed asks. */
-export function shaftSpeedFor(vessel: DrivenVessel, V: number): number | undefined {
+function shaftSpeedFor(vessel: DrivenVessel, V: number): number | undefined {
   const { curve, screws, thrustDeduction, wakeFraction, density } = vessel;
   const asked = vessel.resistance.numberAt(V);
   if (asked === undefined || !(V > 0) || !Number.isFinite(asked)) return undefined;

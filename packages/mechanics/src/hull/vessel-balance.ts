@@ -30,7 +30,7 @@ export interface Balance extends PropellerLoad {
   readonly effectivePower: Value<'power'>;
 }
 
-export const VESSEL_BALANCE: Method = {
+const VESSEL_BALANCE: Method = {
   name: 'vessel speed at a shaft speed',
   text: 'the lowest V at which R(V) = Ns (1 - t) KT(J) ρ (ω / 2π)² D⁴, J = 2π V (1 - w) / (ω D)',
   source: { title: 'balance of thrust and resistance', confidence: 'derived' },

@@ -1,5 +1,4 @@
 import { formula } from '../core/formula.js';
-import { handbook } from './sources.js';
 
 const KCA_AREA = {
   author: 'Radojcic',
@@ -48,7 +47,7 @@ export const developedAreaRatio = /* @__PURE__ */ formula({
 });
 
 /** The inverse of the area relation, on bare numbers, for the inner loops. */
-export function developedFromExpanded(expanded: number, blades: number): number {
+function developedFromExpanded(expanded: number, blades: number): number {
   return (Math.sqrt((3200 * blades * expanded) / 17 + 121 * blades ** 2) - 11 * blades) / 8;
 }
 
@@ -67,35 +66,6 @@ export const projectedAreaFactor = /* @__PURE__ */ formula({
   },
   range: [{ condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 }],
   compute: ({ pitchRatio: p }) => 1.067 - 0.229 * p,
-});
-
-/** The handbook's own relation for the same thing; it gives slightly more. */
-export const handbookProjectedAreaFactor = /* @__PURE__ */ formula({
-  name: 'projected over developed blade area, handbook',
-  symbol: 'AP/AD',
-  dimension: 'ratio',
-  inputs: { pitchRatio: 'ratio' },
-  text: 'AP/AD = 1.0125 - 0.1 P/D - 0.0625 (P/D)²',
-  symbols: { pitchRatio: 'P/D' },
-  source: handbook('projected area'),
-  range: [{ condition: 'pitch ratio 0.5 to 2.0', met: ({ pitchRatio: p }) => p >= 0.5 && p <= 2 }],
-  compute: ({ pitchRatio: p }) => 1.0125 - 0.1 * p - 0.0625 * p * p,
-});
-
-/** Disc area ratio of a propeller given by the mean width of its blades. */
-export const discAreaRatioFromMeanWidth = /* @__PURE__ */ formula({
-  name: 'disc area ratio from mean width ratio',
-  symbol: 'DAR',
-  dimension: 'ratio',
-  inputs: { blades: 'number', meanWidthRatio: 'ratio' },
-  text: 'DAR = 0.51 Z MWR',
-  symbols: { blades: 'Z', meanWidthRatio: 'MWR' },
-  source: handbook('disc area ratio, hub 20 % of the diameter'),
-  range: [
-    { condition: '2 to 6 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 2 && z <= 6 },
-    { condition: 'mean width ratio 0.2 to 0.55', met: ({ meanWidthRatio: m }) => m >= 0.2 && m <= 0.55 },
-  ],
-  compute: ({ blades, meanWidthRatio }) => 0.51 * blades * meanWidthRatio,
 });
 
 /** Blade area from its ratio to the disc of the tip circle. */

@@ -15,44 +15,6 @@ export const REYNOLDS_LIMIT = {
   met: ({ reynoldsNumber: r }: { readonly reynoldsNumber: number }) => r >= 2e6 && r <= 2e9,
 } as const;
 
-/** Chord of a B-series blade at three quarters of the radius. */
-export const bladeChord = /* @__PURE__ */ formula({
-  name: 'blade chord at three quarters of the radius',
-  symbol: 'c0.75',
-  dimension: 'length',
-  inputs: { areaRatio: 'ratio', diameter: 'length', blades: 'number' },
-  text: 'c0.75 = 2.073 (AE/A0) D / Z',
-  symbols: { areaRatio: 'AE/A0', diameter: 'D', blades: 'Z' },
-  source: {
-    author: 'Holtrop and Mennen',
-    title: 'An approximate power prediction method, International Shipbuilding Progress 29',
-    year: 1982,
-    confidence: 'published',
-  },
-  range: [{ condition: '2 to 7 blades', met: ({ blades: z }) => Number.isInteger(z) && z >= 2 && z <= 7 }],
-  compute: ({ areaRatio, diameter, blades }) => (2.073 * areaRatio * diameter) / blades,
-});
-
-/** Reynolds number of the blade section at three quarters of the radius. */
-export const bladeReynoldsNumber = /* @__PURE__ */ formula({
-  name: 'blade Reynolds number',
-  symbol: 'Rn',
-  dimension: 'number',
-  inputs: {
-    chord: 'length',
-    speedOfAdvance: 'speed',
-    shaftSpeed: 'rotational speed',
-    diameter: 'length',
-    viscosity: 'kinematic viscosity',
-  },
-  text: 'Rn = c0.75 √(VA² + (0.75 ω D / 2)²) / ν',
-  symbols: { chord: 'c0.75', speedOfAdvance: 'VA', shaftSpeed: 'ω', diameter: 'D', viscosity: 'ν' },
-  source: OOSTERVELD,
-  range: 'Definition of the Reynolds number of a blade section.',
-  compute: ({ chord, speedOfAdvance, shaftSpeed, diameter, viscosity }) =>
-    (chord * Math.hypot(speedOfAdvance, 0.375 * shaftSpeed * diameter)) / viscosity,
-});
-
 const INPUTS = {
   advanceRatio: 'ratio',
   pitchRatio: 'ratio',

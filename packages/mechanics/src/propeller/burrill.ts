@@ -44,32 +44,6 @@ export const cavitationNumber = /* @__PURE__ */ formula({
     pressureAboveVapour / (0.5 * density * resultantSpeed ** 2),
 });
 
-/** Burrill's thrust loading: thrust over dynamic pressure and projected area. */
-export const thrustLoading = /* @__PURE__ */ formula({
-  name: 'thrust loading coefficient',
-  symbol: 'τc',
-  dimension: 'ratio',
-  inputs: { thrust: 'force', density: 'density', resultantSpeed: 'speed', projectedArea: 'area' },
-  text: 'τc = T / (½ ρ V0.7R² AP)',
-  symbols: { thrust: 'T', density: 'ρ', resultantSpeed: 'V0.7R', projectedArea: 'AP' },
-  source: BURRILL,
-  range: [{ condition: 'the propeller moves', met: ({ resultantSpeed: v }) => v > 0 }],
-  compute: ({ thrust, density, resultantSpeed, projectedArea }) =>
-    thrust / (0.5 * density * resultantSpeed ** 2 * projectedArea),
-});
-
-export const projectedBladeArea = /* @__PURE__ */ formula({
-  name: 'projected blade area',
-  symbol: 'AP',
-  dimension: 'area',
-  inputs: { bladeArea: 'area', projectedFactor: 'ratio' },
-  text: 'AP = AD (AP/AD), the developed area taken as the expanded',
-  symbols: { bladeArea: 'AD', projectedFactor: 'AP/AD' },
-  source: BURRILL,
-  range: 'Definition.',
-  compute: ({ bladeArea, projectedFactor }) => bladeArea * projectedFactor,
-});
-
 const LIMITS = [
   {
     condition: 'cavitation number 0.15 to 1.5',

@@ -11,24 +11,6 @@ const CLASS_TABLE: Source = {
   confidence: 'published',
 };
 
-/** The factor that makes the recommended clearances grow with power. */
-export const clearanceFactor = /* @__PURE__ */ formula({
-  name: 'propeller clearance factor',
-  symbol: 'K',
-  dimension: 'ratio',
-  inputs: { length: 'length', blockCoefficient: 'ratio', powerPerShaft: 'power' },
-  units: { length: 'm', powerPerShaft: 'kW' },
-  text: 'K = (0.1 + L / 3050) (3.48 CB P / L² + 0.3) (m, kW)',
-  symbols: { length: 'L', blockCoefficient: 'CB', powerPerShaft: 'P' },
-  source: CLASS_TABLE,
-  range: [
-    { condition: 'length above zero', met: ({ length }) => length > 0 },
-    { condition: 'block coefficient above 0, at most 1', met: ({ blockCoefficient: c }) => c > 0 && c <= 1 },
-  ],
-  compute: ({ length, blockCoefficient, powerPerShaft }) =>
-    (0.1 + length / 3050) * ((3.48 * blockCoefficient * (powerPerShaft / 1000)) / length ** 2 + 0.3),
-});
-
 interface Row {
   readonly what: string;
   readonly symbol: string;
@@ -164,13 +146,6 @@ export const TIP_CLEARANCE_CRITERIA: readonly {
     source: { title: "clearances, a marine-equipment maker's encyclopedia", confidence: 'published' },
   },
 ];
-
-/** How steep a propeller shaft may lie against the water, rad; from memory, so it advises only. */
-export const SHAFT_ANGLE_ADVICE = {
-  keepBelow: (12 * Math.PI) / 180,
-  limit: (16 * Math.PI) / 180,
-  source: { title: 'shaft angle of small craft', confidence: 'from memory' },
-} as const;
 
 /** How far the hub's forward face may stand from the aft bearing, in shaft diameters. */
 export const HUB_OVERHANG_LIMIT = {

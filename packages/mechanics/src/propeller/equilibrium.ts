@@ -35,7 +35,7 @@ export interface Equilibrium extends PropellerLoad {
   readonly endOfTable: boolean;
 }
 
-export const ENGINE_PROPELLER_BALANCE: Method = {
+const ENGINE_PROPELLER_BALANCE: Method = {
   name: 'engine and propeller equilibrium',
   text: 'the highest ωe at which Qe(ωe) i η = KQ(J) ρ (ωe / 2π i)² D⁵, or the end of the engine table',
   source: DEFINITION,

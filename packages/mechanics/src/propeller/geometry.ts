@@ -1,5 +1,5 @@
 import { formula } from '../core/formula.js';
-import { given, type Value } from '../core/value.js';
+import type { Value } from '../core/value.js';
 import { DEFINITION } from './sources.js';
 
 /** What has to be known of a propeller before any series can speak of it. */
@@ -23,18 +23,3 @@ export const pitchRatio = /* @__PURE__ */ formula({
   range: 'Definition.',
   compute: ({ pitch, diameter }) => pitch / diameter,
 });
-
-/** A geometry from bare numbers, for sizing loops and tests. */
-export function geometryOf(
-  diameter: number,
-  ratio: number,
-  areaRatio: number,
-  blades: number,
-): PropellerGeometry {
-  return {
-    diameter: given('propeller diameter', 'D', 'length', diameter),
-    pitch: given('propeller pitch', 'P', 'length', diameter * ratio),
-    areaRatio: given('expanded area ratio', 'AE/A0', 'ratio', areaRatio),
-    blades: given('number of blades', 'Z', 'number', blades),
-  };
-}

@@ -1,7 +1,5 @@
 import { formula } from '../core/formula.js';
-import { FOOT, HORSEPOWER, RPM } from '../units/constants.js';
 import { DEFINITION } from './sources.js';
-import { KNOT } from './water.js';
 
 /** Speed of the water that meets the propeller, from the vessel's speed. */
 export const speedOfAdvance = /* @__PURE__ */ formula({
@@ -95,45 +93,4 @@ export const openWaterEfficiency = /* @__PURE__ */ formula({
   ],
   compute: ({ advanceRatio: j, thrustCoefficient: kt, torqueCoefficient: kq }) =>
     kq === 0 ? 0 : (j * kt) / (2 * Math.PI * kq),
-});
-
-/** Taylor's speed variable, with N in rpm, D in feet and VA in knots: 101.27 / J. */
-export const taylorDelta = /* @__PURE__ */ formula({
-  name: "Taylor's advance variable",
-  symbol: 'δ',
-  dimension: 'number',
-  inputs: { shaftSpeed: 'rotational speed', diameter: 'length', speedOfAdvance: 'speed' },
-  units: { shaftSpeed: 'rpm', diameter: 'ft', speedOfAdvance: 'kn' },
-  text: 'δ = N D / VA (rpm, ft, kn)',
-  symbols: { shaftSpeed: 'N', diameter: 'D', speedOfAdvance: 'VA' },
-  source: {
-    author: 'Tupper',
-    title: 'Introduction to Naval Architecture',
-    clause: 'p. 228',
-    confidence: 'published',
-  },
-  range: [{ condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 }],
-  compute: ({ shaftSpeed, diameter, speedOfAdvance }) =>
-    ((shaftSpeed / RPM) * (diameter / FOOT)) / (speedOfAdvance / KNOT),
-});
-
-/** Taylor's power variable, with N in rpm, P in hp and VA in knots. */
-export const taylorPowerVariable = /* @__PURE__ */ formula({
-  name: "Taylor's power variable",
-  symbol: 'Bp',
-  dimension: 'number',
-  inputs: { shaftSpeed: 'rotational speed', power: 'power', speedOfAdvance: 'speed' },
-  units: { shaftSpeed: 'rpm', power: 'hp', speedOfAdvance: 'kn' },
-  text: 'Bp = N √P / VA^2.5 (rpm, hp, kn)',
-  symbols: { shaftSpeed: 'N', power: 'P', speedOfAdvance: 'VA' },
-  source: {
-    author: 'Tupper',
-    title: 'Introduction to Naval Architecture',
-    clause: 'p. 228',
-    confidence: 'published',
-  },
-  range: [{ condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 }],
-  compute: ({ shaftSpeed, power, speedOfAdvance }) =>
-    ((shaftSpeed / RPM) * Math.sqrt(Math.max(0, power) / HORSEPOWER)) /
-    (Math.max(0, speedOfAdvance) / KNOT) ** 2.5,
 });

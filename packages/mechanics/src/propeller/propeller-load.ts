@@ -30,7 +30,7 @@ export function propellerLoad(
 }
 
 /** The curve's cautions and whether it covers this advance ratio. */
-export function rangeAt(curve: OpenWaterCurve, j: number): RangeResult[] {
+function rangeAt(curve: OpenWaterCurve, j: number): RangeResult[] {
   const blade = {
     pitchRatio: curve.pitchRatio.si,
     areaRatio: curve.areaRatio.si,

@@ -1,5 +1,5 @@
 import type { RangeResult, Value } from '../core/value.js';
-import { developedAreaRatio, developedFromExpanded, expandedAreaRatio } from './areas.js';
+import { developedAreaRatio, expandedAreaRatio } from './areas.js';
 import {
   B_SERIES_LIMITS,
   B_SERIES_TESTED_AREA,
@@ -143,9 +143,4 @@ export function areaForSeries(series: PropellerSeries, geometry: PropellerGeomet
   return series.area === 'developed'
     ? developedAreaRatio({ expandedAreaRatio: areaRatio, blades })
     : expandedAreaRatio({ developedAreaRatio: areaRatio, blades });
-}
-
-/** The same on bare numbers, from an expanded area ratio. */
-export function expandedForSeries(series: PropellerSeries, expanded: number, blades: number): number {
-  return series.area === 'developed' ? developedFromExpanded(expanded, blades) : expanded;
 }

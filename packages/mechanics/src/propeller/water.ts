@@ -11,10 +11,3 @@ export function seaWaterDensity(): Value<'density'> {
     replaceWith: 'water density',
   });
 }
-
-/** Kinematic viscosity of sea water at 15 °C. */
-export function seaWaterViscosity(): Value<'kinematic viscosity'> {
-  return given('kinematic viscosity of water', 'ν', 'kinematic viscosity', 1.18831e-6, {
-    assumed: 'sea water at 15 °C, 1.18831e-6 m²/s',
-  });
-}

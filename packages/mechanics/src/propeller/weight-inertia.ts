@@ -77,13 +77,6 @@ export const wetInertia = /* @__PURE__ */ formula({
   compute: ({ dryInertia, entrainedInertia }) => dryInertia + entrainedInertia,
 });
 
-/** The bare allowance for water, where area or pitch is not known: 25 to 30 % on the dry inertia. */
-export const WET_OVER_DRY_INERTIA = {
-  from: 1.25,
-  to: 1.3,
-  source: { title: 'allowance for entrained water in torsional work', confidence: 'from memory' },
-} as const;
-
 function entrained(si: {
   readonly areaRatio: number;
   readonly pitchRatio: number;

@@ -1,4 +1,3 @@
-import type { Source } from '../core/source.js';
 import { oppositeSense, type Sense } from './sense.js';
 
 /** Hand of a propeller: a right-hand one turns clockwise seen from aft to drive ahead. */
@@ -9,12 +8,6 @@ export type Side = 'port' | 'starboard' | 'centre';
 
 /** Which way the tops of the blades move when running ahead. */
 export type Turning = 'outward' | 'inward';
-
-export const HAND_SOURCE: Source = {
-  title: 'ISO 3715-1, Ships and marine technology: propulsion plants for ships',
-  clause: 'right-handed propeller',
-  confidence: 'from memory',
-};
 
 /** The hand that drives ahead when the shaft turns this way in the ahead clutch. */
 export function handThatDrivesAhead(shaftAhead: Sense): Hand {

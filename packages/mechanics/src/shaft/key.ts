@@ -39,24 +39,6 @@ export const keyLengthInCrushing = /* @__PURE__ */ formula({
     (4 * torque) / (allowedBearing * keyHeight * shaftDiameter),
 });
 
-/** Key length that shears at the torque at which the shaft yields, key and shaft of one material. L, b, d m. */
-export const keyLengthForWholeShaft = /* @__PURE__ */ formula({
-  name: 'key length as strong as the shaft',
-  symbol: 'L',
-  dimension: 'length',
-  inputs: { shaftDiameter: 'length', keyWidth: 'length' },
-  text: 'L = π d² / (8 b)',
-  symbols: { shaftDiameter: 'd', keyWidth: 'b' },
-  source: {
-    author: 'Sadhu Singh',
-    title: 'Design of machine elements',
-    clause: 'keys of the shaft material',
-    confidence: 'published',
-  },
-  range: 'Key and shaft have the same shear strength; the keyway does not weaken the shaft in it.',
-  compute: ({ shaftDiameter, keyWidth }) => (Math.PI * shaftDiameter ** 2) / (8 * keyWidth),
-});
-
 /** Least shear area of the propeller key by class practice. A m²; d rule diameter, d₁ at mid-length of the key m. */
 export const classKeyArea = /* @__PURE__ */ formula({
   name: 'class key area',

@@ -60,16 +60,3 @@ export const hubSeatShift = /* @__PURE__ */ formula({
   range: [{ condition: 'both have the same taper, above 0', met: si => si.taper > 0 }],
   compute: ({ hubLargeEnd, shaftLargeEnd, taper }) => (hubLargeEnd - shaftLargeEnd) / taper,
 });
-
-/** Full angle of the cone. rad; taper –. */
-export const taperAngle = /* @__PURE__ */ formula({
-  name: 'included angle of a taper',
-  symbol: '2α',
-  dimension: 'angle',
-  inputs: { taper: 'ratio' },
-  text: '2α = 2 arctan(t/2)',
-  symbols: { taper: 't' },
-  source: CONE,
-  range: CONE_RANGE,
-  compute: ({ taper }) => 2 * Math.atan(taper / 2),
-});

@@ -52,6 +52,3 @@ export const propellerToShaftDiameter = [
   { material: 'high-strength stainless', blades: 3, ratio: 17.5 },
   { material: 'high-strength stainless', blades: 4, ratio: 16.3 },
 ] as const;
-
-/** The column headings were lost in the copy at hand; the two printed examples fix which column is which. */
-export const propellerToShaftDiameterSource: Source = { ...GERR, clause: 'Table 1-1' };

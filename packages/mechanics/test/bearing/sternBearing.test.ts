@@ -2,17 +2,13 @@ import {
   bearingLengthInDiameters,
   given,
   judgeSternBearing,
-  nominalBearingPressure,
   strutBearingLength,
   strutBearingOutside,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
 import { published } from '../published.js';
-import { IN, MPA } from '../tables/factors.js';
+import { IN } from '../tables/factors.js';
 
-published(nominalBearingPressure, 'IACS UR M52, definition: 40 kN on 0.5 m by 0.1 m is 8 bar', [
-  { case: '40 kN', inputs: { load: 40e3, length: 0.5, diameter: 0.1 }, gives: 0.8, within: 1e-12, unit: MPA },
-]);
 published(bearingLengthInDiameters, 'definition', [
   { case: '8 in on a 2 in shaft', inputs: { length: 8 * IN, diameter: 2 * IN }, gives: 4, within: 1e-12 },
 ]);

@@ -1,5 +1,4 @@
 import {
-  froudeNumber,
   given,
   HULL_FORM,
   type HullNumbers,
@@ -9,7 +8,6 @@ import {
   holtropResistance1982,
   holtropResistance1984,
   hullForm,
-  hullReynoldsNumber,
   ittcFrictionCoefficient,
   outsideRange,
 } from '@tailshaft/mechanics';
@@ -67,24 +65,6 @@ published(ittcFrictionCoefficient, 'Holtrop and Mennen 1982 example; a public co
     within: 5e-11,
   },
 ]);
-published(hullReynoldsNumber, 'Holtrop and Mennen 1982 example', [
-  {
-    case: '25 kn, 205 m',
-    inputs: { vesselSpeed: 25 * KNOT, length: 205, viscosity: 1.18831e-6 },
-    gives: 2.219,
-    within: 5e-4,
-    unit: 1e9,
-  },
-]);
-published(froudeNumber, 'Holtrop and Mennen 1982 example', [
-  {
-    case: '25 kn, 205 m',
-    inputs: { vesselSpeed: 25 * KNOT, waterlineLength: 205 },
-    gives: 0.2868,
-    within: 5e-5,
-  },
-]);
-
 describe('Holtrop and Mennen 1982, section 5: intermediates of the worked example as printed', () => {
   const hull = holtropHull(EXAMPLE_1982, '1982');
   it.each([

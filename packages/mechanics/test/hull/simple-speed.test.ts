@@ -5,10 +5,8 @@ import {
   displacementSpeed,
   displacementSpeedLength,
   given,
-  greatestSpeedLength,
   hullSpeed,
   outsideRange,
-  powerByAdmiralty,
   speedLengthRatio,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
@@ -98,16 +96,6 @@ published(
   })),
 );
 published(
-  greatestSpeedLength,
-  REC,
-  BOATS.map(([w, , l, , , , max]) => ({
-    case: `${w} lb, ${l} ft`,
-    inputs: { displacementLengthRatio: w / 2240 / (0.01 * l) ** 3 },
-    gives: max,
-    within: 5.1e-5,
-  })),
-);
-published(
   displacementSpeed,
   // Both boats have a little more power than their hulls can use, so the speed is the cap: SLmax √LWL.
   `${REC}; capped`,
@@ -160,14 +148,5 @@ published(admiraltyCoefficient, 'recomputed by hand: 1000 t, 10 kn, 250 kW', [
     inputs: { displacement: 1e6, vesselSpeed: 10 * KNOT, power: 250000 },
     gives: 400,
     within: 1e-6,
-  },
-]);
-published(powerByAdmiralty, 'recomputed by hand: the same read backwards', [
-  {
-    case: '1000 t, 10 kn, C 400',
-    inputs: { displacement: 1e6, vesselSpeed: 10 * KNOT, coefficient: 400 },
-    gives: 250,
-    within: 1e-9,
-    unit: 1000,
   },
 ]);

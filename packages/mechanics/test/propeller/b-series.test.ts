@@ -1,6 +1,4 @@
 import {
-  bladeChord,
-  bladeReynoldsNumber,
   bSeriesThrustCoefficient,
   bSeriesTorqueCoefficient,
   correctedThrustCoefficient,
@@ -90,17 +88,6 @@ const reynolds = (column: 5 | 6, within: number): PublishedCase[] =>
 published(thrustReynoldsCorrection, 'recomputed apart from this code', reynolds(5, 5e-8));
 published(torqueReynoldsCorrection, 'recomputed apart from this code', reynolds(6, 5.1e-10));
 
-published(bladeChord, 'Holtrop and Mennen 1982, worked example, from memory', [
-  { case: 'D 8 m, Z 4', inputs: { areaRatio: 0.7393, diameter: 8, blades: 4 }, gives: 3.065, within: 0.0005 },
-]);
-published(bladeReynoldsNumber, 'recomputed by hand from the definition', [
-  {
-    case: 'chord 0.2 m, hypotenuse 3-4-5 at 10 and 7.5 m/s',
-    inputs: { chord: 0.2, speedOfAdvance: 10, shaftSpeed: 20, diameter: 1, viscosity: 1e-6 },
-    gives: 2.5e6,
-    within: 1,
-  },
-]);
 published(correctedThrustCoefficient, 'recomputed: a sum', [
   {
     case: 'sum',

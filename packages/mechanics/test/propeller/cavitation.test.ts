@@ -7,15 +7,12 @@ import {
   cavitationNumber,
   flatFaceThrustLoadingLimit,
   given,
-  handbookProjectedAreaFactor,
   KELLER_ADDITION,
   kellerAreaRatio,
   outsideRange,
   pressureAboveVapour,
   projectedAreaFactor,
-  projectedBladeArea,
   resultantSpeed,
-  thrustLoading,
   tipSpeed,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
@@ -62,17 +59,6 @@ it("Keller's additions: 0.2 single screw, 0.1 twin, 0 fast twin with transom, fr
 published(projectedAreaFactor, 'UFC 4-159-03, equation 22', [
   { case: 'P/D 1.0', inputs: { pitchRatio: 1 }, gives: 0.838, within: 5e-4 },
 ]);
-published(handbookProjectedAreaFactor, 'recomputed; the formula is from memory', [
-  { case: 'P/D 1.0', inputs: { pitchRatio: 1 }, gives: 0.85, within: 5e-4 },
-]);
-published(projectedBladeArea, HAND, [
-  {
-    case: '0.5 m² at 0.838',
-    inputs: { bladeArea: 0.5, projectedFactor: 0.838 },
-    gives: 0.419,
-    within: 1e-12,
-  },
-]);
 published(resultantSpeed, HAND, [
   {
     case: '3-4-5: 3 m/s forward, 4 m/s round at 0.7 R',
@@ -89,15 +75,6 @@ published(cavitationNumber, HAND, [
     within: 1e-12,
   },
 ]);
-published(thrustLoading, HAND, [
-  {
-    case: '20 kN on 0.5 m² at 20 m/s',
-    inputs: { thrust: 20000, density: 1000, resultantSpeed: 20, projectedArea: 0.5 },
-    gives: 0.2,
-    within: 1e-12,
-  },
-]);
-
 /** σ, then τc at 2.5, 5 and 10 %. */
 const LINES: readonly (readonly [number, number, number, number])[] = [
   [0.2, 0.0766, 0.0923, 0.119],

@@ -1,6 +1,5 @@
 import {
   CLASS_CLEARANCE,
-  clearanceFactor,
   DEMAND_EXPONENT,
   entrainedWaterInertia,
   given,
@@ -21,21 +20,6 @@ import { published } from '../published.js';
 
 const INCH = 0.0254;
 const POUND = 0.45359237;
-
-published(
-  clearanceFactor,
-  "recomputed from Lloyd's Register, Rules for Ships, July 2000, Part 3 Chapter 6 Table 6.7.2",
-  [
-    [30, 0.45, 500, 0.1285],
-    [24, 0.4, 800, 0.2409],
-    [100, 0.7, 5000, 0.2016],
-  ].map(([length, blockCoefficient, kilowatts, gives]) => ({
-    case: `L ${length} CB ${blockCoefficient} P ${kilowatts} kW`,
-    inputs: { length: length!, blockCoefficient: blockCoefficient!, powerPerShaft: kilowatts! * 1000 },
-    gives: gives!,
-    within: 5.1e-5,
-  })),
-);
 
 const TABLE = "Lloyd's Register, Rules for Ships, July 2000, Part 3 Chapter 6 Table 6.7.2";
 /** The factors of K D and least shares of D as the table prints them, for 3, 4, 5, 6 blades. */

@@ -4,7 +4,6 @@ import {
   bladeArea,
   bollardByPowerAndDiameter,
   bollardUpperBound,
-  discAreaRatioFromMeanWidth,
   expectedSlip,
   HANDBOOK_PITCH_RATIO,
   handbookBollardThrust,
@@ -146,9 +145,6 @@ for (const [which, gives] of [
   published(HANDBOOK_PITCH_RATIO[which], MEMORY, [
     { case: '10 kn', inputs: { vesselSpeed: 10 * KNOT }, gives, within: 5.1e-4 },
   ]);
-published(discAreaRatioFromMeanWidth, MEMORY, [
-  { case: 'Z 3, MWR 0.33', inputs: { blades: 3, meanWidthRatio: 0.33 }, gives: 0.505, within: 5.1e-4 },
-]);
 published(bladeArea, 'recomputed apart from this code: 28 in, DAR 0.55', [
   {
     case: '338.7 in²',

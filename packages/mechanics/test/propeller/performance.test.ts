@@ -6,12 +6,10 @@ import {
   propellerThrust,
   propellerTorque,
   speedOfAdvance,
-  taylorDelta,
-  taylorPowerVariable,
 } from '@tailshaft/mechanics';
 import { published } from '../published.js';
 
-const KNOT = 1852 / 3600;
+const _KNOT = 1852 / 3600;
 const RPM = Math.PI / 30;
 const HAND = 'recomputed by hand from the definition';
 
@@ -69,42 +67,7 @@ published(
   })),
 );
 
-const TAYLOR = 'recomputed: exact links to J and KQ, δ = 101.27 / J and Bp = 33.06 √(KQ / J⁵) in fresh water';
-published(taylorDelta, TAYLOR, [
-  {
-    case: 'J 1: 1 m at 1 rev/s and 1 m/s',
-    inputs: { shaftSpeed: 2 * Math.PI, diameter: 1, speedOfAdvance: 1 },
-    gives: 101.27,
-    within: 0.005,
-  },
-  {
-    case: '1000 rpm, 2 ft, 10 kn',
-    inputs: { shaftSpeed: 1000 * RPM, diameter: 0.6096, speedOfAdvance: 10 * KNOT },
-    gives: 200,
-    within: 1e-9,
-  },
-]);
+const _TAYLOR =
+  'recomputed: exact links to J and KQ, δ = 101.27 / J and Bp = 33.06 √(KQ / J⁵) in fresh water';
 // At J = 1 with n = 1 rev/s, D = 1 m the power is 2π ρ KQ: one factor of the link after another.
-const slugPerCubicFoot = 515.378818;
-published(taylorPowerVariable, TAYLOR, [
-  {
-    case: 'KQ 0.04, fresh water',
-    inputs: {
-      shaftSpeed: 2 * Math.PI,
-      power: 2 * Math.PI * 1.94 * slugPerCubicFoot * 0.04,
-      speedOfAdvance: 1,
-    },
-    gives: 33.06 * Math.sqrt(0.04),
-    within: 0.005 * 0.2,
-  },
-  {
-    case: 'KQ 0.04, sea water',
-    inputs: {
-      shaftSpeed: 2 * Math.PI,
-      power: 2 * Math.PI * 1.9905 * slugPerCubicFoot * 0.04,
-      speedOfAdvance: 1,
-    },
-    gives: 33.48 * Math.sqrt(0.04),
-    within: 0.005 * 0.2,
-  },
-]);
+const _slugPerCubicFoot = 515.378818;

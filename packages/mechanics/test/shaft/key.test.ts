@@ -1,9 +1,4 @@
-import {
-  classKeyArea,
-  keyLengthForWholeShaft,
-  keyLengthInCrushing,
-  keyLengthInShear,
-} from '@tailshaft/mechanics';
+import { classKeyArea, keyLengthInCrushing, keyLengthInShear } from '@tailshaft/mechanics';
 import { published } from '../published.js';
 import { IN, LBF_IN, MM, PSI } from '../tables/factors.js';
 
@@ -34,22 +29,6 @@ published(keyLengthInCrushing, wentzell, [
     gives: 0.56,
     within: 0.005,
     unit: IN,
-  },
-]);
-published(keyLengthForWholeShaft, 'Sadhu Singh, Design of machine elements, examples 7.4 and 7.7', [
-  {
-    case: '75 mm shaft, key 20 wide',
-    inputs: { shaftDiameter: 75 * MM, keyWidth: 20 * MM },
-    gives: 110.4,
-    within: 0.05,
-    unit: MM,
-  },
-  {
-    case: '50 mm shaft, key 15 wide',
-    inputs: { shaftDiameter: 50 * MM, keyWidth: 15 * MM },
-    gives: 65.45,
-    within: 0.005,
-    unit: MM,
   },
 ]);
 // 100³ / (2.55 · 90) = 4357.3 mm²

@@ -6,13 +6,12 @@ import {
   inchShaftEnd,
   inchShaftEnds,
   type TaperedSeat,
-  taperAngle,
   taperLargeEnd,
   taperSmallEnd,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
 import { published } from '../published.js';
-import { DEG, IN, MM } from '../tables/factors.js';
+import { IN, MM } from '../tables/factors.js';
 
 published(
   taperSmallEnd,
@@ -46,26 +45,6 @@ published(
     within: 0.0005 + 1e-9,
     unit: IN,
   })),
-);
-published(
-  taperAngle,
-  'SAE J755, included angles 3 deg 34 min 47 s (1:16) and 4 deg 46 min 19 s (1:12): twice the printed half',
-  [
-    {
-      case: '1:16',
-      inputs: { taper: 1 / 16 },
-      gives: 2 * (1 + 47 / 60 + 23 / 3600),
-      within: 2 / 3600,
-      unit: DEG,
-    },
-    {
-      case: '1:12',
-      inputs: { taper: 1 / 12 },
-      gives: 2 * (2 + 23 / 60 + 9 / 3600),
-      within: 2 / 3600,
-      unit: DEG,
-    },
-  ],
 );
 published(hubSeatShift, 'geometry of a cone: 0.5 mm of bore is 8 mm of seat at 1:16', [
   {

@@ -10,7 +10,6 @@ import {
   outsideRange,
   placeCritical,
   propellerDampingArcher,
-  propellerDampingSquareLaw,
   propellerOrders,
   type RunningRange,
   solveTorsional,
@@ -150,9 +149,6 @@ describe('criticals chart', () => {
   });
 });
 
-published(propellerDampingSquareLaw, 'slope of Q ∝ Ω²: 1000 N·m at 100 rad/s', [
-  { case: 'round numbers', inputs: { Q: 1000, Omega: 100 }, gives: 20, within: 1e-12 },
-]);
 published(propellerDampingArcher, 'a near 30 is C near 3.1 Q/Ω (from memory)', [
   { case: 'per Q/Ω', inputs: { a: ARCHER_FACTOR.si, Q: 1, Omega: 1 }, gives: 3.14, within: 0.005 },
 ]);

@@ -16,7 +16,7 @@ export const SCREENING =
 export const CAUTION_LINE =
   'Screening, not certification. Part makers, class, flag, local codes and licensed practice decide; where they differ from this sheet, they are right.';
 
-export const CAUTIONS: readonly string[] = [
+const CAUTIONS: readonly string[] = [
   'This sheet screens a spec. It certifies nothing, claims no compliance with any rule or law, and replaces no data sheet, class approval, flag approval or survey. Makers of the parts, class, flag, local codes and a licensed engineer or naval architect have the last word.',
   'Which way the vessel really moves is proven at the dock only: make fast, keep the power low, try one side at a time from every station, and look at the shaft. A clean sheet does not replace this.',
   'Never cure a wrong direction by crossing the shift cables or turning the lever round. It hides the fault and runs a gear for years in a clutch that may not be built for it.',

@@ -2,7 +2,7 @@ import * as vscode from 'vscode';
 import { showPage } from '../pages/showPage.js';
 import type { Session } from '../session.js';
 
-export const RULE_SCHEME = 'tailshaft-rule';
+const RULE_SCHEME = 'tailshaft-rule';
 
 /** Where the pages of the findings open in the editor: the code of a finding and `.md` come behind. */
 export const PAGES = `${RULE_SCHEME}:/packages/drivetrain/manual/`;

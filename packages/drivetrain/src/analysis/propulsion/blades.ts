@@ -56,7 +56,7 @@ function loadingPitch(propeller: Propeller, needs: Needs): Value<'length'> | und
   );
 }
 
-export function areaOf(propeller: Propeller) {
+function areaOf(propeller: Propeller) {
   return propeller.areaRatio || !propeller.developedAreaRatio
     ? ({ fact: propeller.areaRatio, is: 'expanded' } as const)
     : ({ fact: propeller.developedAreaRatio, is: 'developed' } as const);

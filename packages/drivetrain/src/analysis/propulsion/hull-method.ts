@@ -40,7 +40,7 @@ function isDescribed(hull: Hull): boolean {
 }
 
 /** Whether resistance or power is given against speed. */
-export function hasTable(hull: Hull): boolean {
+function hasTable(hull: Hull): boolean {
   return [hull.resistance, hull.effectivePower, hull.shaftPower].some(rows => (rows?.length ?? 0) > 0);
 }
 

@@ -21,7 +21,7 @@ export interface OtherSize {
 }
 
 /** The same line with another propeller pitch or diameter; its blades are taken to load as that pitch says. */
-export function withSize(
+function withSize(
   line: ShaftLine,
   size: { readonly pitch?: Value<'length'>; readonly diameter?: Value<'length'> },
 ): ShaftLine {

@@ -1,17 +1,5 @@
-import {
-  entrainedWaterInertia,
-  outsideRange,
-  pitchRatio,
-  propellerMassEstimate,
-  renamed,
-  type Value,
-  wetInertia,
-} from '@tailshaft/mechanics';
-import { Needs } from '../../judge/needs.js';
+import { outsideRange, propellerMassEstimate, renamed, type Value } from '@tailshaft/mechanics';
 import type { Propeller } from '../../model/shafting.js';
-import type { Vessel } from '../../model/vessel.js';
-import { bladeGeometry } from './blades.js';
-import { waterDensity } from './hull-forms.js';
 
 /** A figure, and whether it is a rough estimate rather than a declared one. */
 export interface Estimated<V extends Value> {
@@ -30,25 +18,4 @@ export function propellerMass(propeller: Propeller): Estimated<Value<'mass'>> | 
     blades: renamed(blades, 'number of blades', 'Z'),
   });
   return outsideRange(value).length > 0 ? undefined : { value, estimate: true };
-}
-
-/** Inertia of the propeller with the water that swings with it: the water's part is always an estimate, from memory. */
-export function propellerWetInertia(
-  propeller: Propeller,
-  vessel: Vessel,
-): Estimated<Value<'moment of inertia'>> | undefined {
-  const dry = propeller.inertia?.value;
-  const geometry = bladeGeometry(propeller, new Needs());
-  if (!dry || !geometry) return undefined;
-  const { diameter, pitch, blades, areaRatio } = geometry;
-  const entrained = entrainedWaterInertia({
-    areaRatio,
-    pitchRatio: pitchRatio({ pitch, diameter }),
-    blades,
-    density: waterDensity(vessel),
-    diameter,
-  });
-  if (outsideRange(entrained).length > 0) return undefined;
-  const dryInertia = renamed(dry, 'propeller inertia in air', 'I_dry');
-  return { value: wetInertia({ dryInertia, entrainedInertia: entrained }), estimate: true };
 }

@@ -6,12 +6,6 @@ export const PART_SHEET: Source = {
   confidence: 'common practice',
 };
 
-/** How makers rate gears. */
-export const GEAR_DUTY: Source = {
-  title: 'rating note of a gear maker on pleasure, intermediate and continuous duty',
-  confidence: 'published',
-};
-
 /** Scaling of a fixed-pitch propeller. */
 export const PROPELLER_LAW: Source = {
   title: 'propeller law for fixed pitch: power by the third power of speed',

@@ -12,7 +12,7 @@ import { waits } from '../waiting.js';
 import { DEFER, PRACTICE } from './sources.js';
 
 /** A flexible coupling behind the gear. */
-export const WITH_FLEXIBLE = changed(
+const WITH_FLEXIBLE = changed(
   SINGLE_LINE,
   ['  layout down-angle 8 deg\n', '  layout down-angle 8 deg\n  thrust at most 50 kN\n'],
   [

@@ -18,7 +18,7 @@ const METRIC_BARS = [
 const OFFERED = 3;
 
 /** A shaft as it would be with another diameter or grade. */
-export function withDiameter(shaft: Shaft, diameter: Value<'length'>): Shaft {
+function withDiameter(shaft: Shaft, diameter: Value<'length'>): Shaft {
   const { origin } = shaft;
   return { ...shaft, diameter: { value: diameter, written: diameter.written ?? '', origin } };
 }

@@ -51,7 +51,7 @@ function check(context: LineContext): Apart<Verdict> | undefined {
 }
 
 /** `require speed at most 5.0 kn at idle ahead`. */
-export function idleRequirements(vessel: Vessel): Requirement[] {
+function idleRequirements(vessel: Vessel): Requirement[] {
   return vessel.requirements.filter(
     one =>
       one.about === 'speed' &&

@@ -74,17 +74,12 @@ function shorterFirst(offers: readonly Offer[]): readonly Offer[] {
 }
 
 /** A snippet as plain text, for clients that know none. */
-export function withoutPlaces(snippet: string): string {
+function withoutPlaces(snippet: string): string {
   return snippet
     .replace(/\$\{\d+\|([^,|}]*)[^}]*\}/g, '$1')
     .replace(/\$\{\d+:([^}]*)\}/g, '$1')
     .replace(/\$\{?\d+\}?/g, '')
     .replace(/\\([$}\\])/g, '$1');
-}
-
-/** Text inside a snippet. */
-export function escapeSnippet(text: string): string {
-  return text.replace(/[$}\\]/g, '\\$&');
 }
 
 export const keyword = (label: string, doc?: string, insert?: string): Offer => {

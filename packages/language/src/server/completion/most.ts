@@ -1,7 +1,7 @@
 import type { Offer } from './items.js';
 
 /** More than anybody reads; a client asks again with every letter while there are more. */
-export const MOST_OFFERS = 300;
+const MOST_OFFERS = 300;
 
 /**
  * The first offers that what is typed may become, when there are more than can be sent with every letter. Letters count in

@@ -33,7 +33,7 @@ export function conversionLine(value: Value): string {
 }
 
 /** The same quantity in the other units that people know, best known first. */
-export function conversions(value: Value, most = 4): string[] {
+function conversions(value: Value, most = 4): string[] {
   if (value.dimension === 'number') return [];
   // Slopes are ratios too, but nobody wants a margin in inches a foot.
   if (value.dimension === 'ratio') return value.unit === '%' ? [] : [`${formatNumber(value.si * 100)} %`];
@@ -49,7 +49,7 @@ export function conversions(value: Value, most = 4): string[] {
   return found;
 }
 
-export function inSI({ si, dimension }: { si: number; dimension: Dimension }): string {
+function inSI({ si, dimension }: { si: number; dimension: Dimension }): string {
   const unit = SI_UNIT[dimension];
   return unit === '1' ? formatNumber(si, 5) : `${formatNumber(si, 5)} ${unit}`;
 }

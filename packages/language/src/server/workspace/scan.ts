@@ -13,7 +13,7 @@ import type { Project } from '../../project/project.js';
 import type { Later } from './builder.js';
 
 /** How far the search for specs goes; a folder of a whole disk must not stop the editor. */
-export const SCAN_LIMITS = { depth: 12, files: 5000, folders: 20000 };
+const SCAN_LIMITS = { depth: 12, files: 5000, folders: 20000 };
 
 /**
  * Finds the specs of the workspace without making anybody wait: the server is ready at once, open files come first,

@@ -3,19 +3,6 @@ import { given } from '../../core/value.js';
 import type { TorsionalModel } from './torsionalModel.js';
 import type { TorsionalMode } from './torsionalModes.js';
 
-/** C = 2 Q/Ω, N·m·s/rad: slope of a propeller torque that goes with the square of speed. */
-export const propellerDampingSquareLaw = /* @__PURE__ */ formula({
-  name: 'propeller damping by the square law',
-  symbol: 'C',
-  dimension: 'torsional damping',
-  inputs: { Q: 'torque', Omega: 'rotational speed' },
-  text: 'C = 2 Q / Ω',
-  symbols: { Q: 'Q', Omega: 'Ω' },
-  source: { title: 'Slope of Q ∝ Ω² at constant advance ratio', confidence: 'derived' },
-  range: 'quasi-steady, at constant advance ratio; the water’s unsteady response is left out',
-  compute: ({ Q, Omega }) => (2 * Q) / Omega,
-});
-
 /** C = a Q/N with N in rpm and a near 30 (Archer), which is π Q/Ω in SI. */
 export const propellerDampingArcher = /* @__PURE__ */ formula({
   name: 'propeller damping by Archer’s factor',
@@ -81,11 +68,6 @@ export const relativeDampingOfMagnifier = /* @__PURE__ */ formula({
   },
   range: [{ condition: 'the magnifier is positive', met: ({ magnifier }) => magnifier > 0 }],
   compute: ({ magnifier }) => (2 * Math.PI) / magnifier,
-});
-
-/** Damping ratio of steel shafting by hysteresis: 0.002 to 0.01. */
-export const SHAFT_DAMPING_RATIO = given('damping ratio of the shafting', 'ζ', 'number', 0.004, {
-  assumed: '0.002 to 0.01 for shaft hysteresis (from memory); the value taken is near the low end',
 });
 
 /** Damping of one part, N·m·s/rad at its own speed: against the ground at an inertia, or across a shaft. */

@@ -1,5 +1,5 @@
+import { figureOf, given, lastDigit, powerLessTakeOff, provenanceOf } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
-import { figureOf, given, lastDigit, powerLessTakeOff, provenanceOf } from '../src/index.js';
 
 describe('a number as it was written', () => {
   it.each([
