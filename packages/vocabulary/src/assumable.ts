@@ -43,7 +43,7 @@ export const ASSUMABLE: readonly Assumable[] = [
   {
     words: 'propeller exponent',
     dimension: 'ratio',
-    doc: 'Power of the shaft speed that the power of the propeller goes with.',
+    doc: 'Exponent of the propeller law: absorbed power against shaft speed.',
     example: 'propeller exponent 2.7',
     range: between('1.5', '4'),
   },

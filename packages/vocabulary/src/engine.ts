@@ -60,7 +60,7 @@ const ENGINE_RATING = vocabulary({
       'source',
       'source',
       source,
-      'Document of this rating, when it is not the one of the engine.',
+      'Document of this rating, where it is not that of the engine.',
       'source "Rating sheet 12" dated 2025-02-10',
       { absent: 'the source of the entry', estimated: true },
     ),

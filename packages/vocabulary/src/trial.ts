@@ -78,7 +78,7 @@ const trial = rowsFor<Trial>();
 export const TRIAL = vocabulary({
   title: 'trial',
   rows: [
-    trial('displacement', 'displacement', quantity('mass'), 'Mass as she was run.', 'displacement 11.7 t', {
+    trial('displacement', 'displacement', quantity('mass'), 'Displacement as run.', 'displacement 11.7 t', {
       range: between('50 kg', '600000 t'),
     }),
     trial('bottom', 'bottom', word('clean', 'foul'), 'State of hull and propeller.', 'bottom clean'),
@@ -102,7 +102,7 @@ export const TRIAL = vocabulary({
       'dockDirection',
       'direction at the dock',
       word('proven', 'not proven'),
-      'Lever ahead pulls ahead: each side alone and from every station, seen before she left.',
+      'Lever ahead pulls ahead: each side alone and from every station, proven at the dock.',
       'direction at the dock proven',
     ),
     trial(

@@ -1,5 +1,5 @@
 import type { Certificate, Criteria, Duty, Hull } from './facts/index.js';
-import { HULL_CRITERIA, HULL_FORM_ROWS } from './hullForm.js';
+import { HULL_CRITERIA, HULL_FORM_ROWS } from './hull-form.js';
 import { between, perYear, quantity, rowsFor, shaftCriterion, text, vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
 import { STRENGTH_CRITERIA } from './strength.js';
@@ -23,7 +23,7 @@ export const DUTY = vocabulary({
       'underSail',
       'under way with engine stopped',
       word('yes', 'no'),
-      'Whether she sails, is towed, or runs on one of two engines while a propeller shaft is stopped or turned by the water.',
+      'Whether the vessel sails, is towed or runs on one of two engines with a propeller shaft stopped or windmilling.',
       'under way with engine stopped yes',
     ),
   ],

@@ -51,7 +51,7 @@ export function serviceFactor(vessel: Vessel, needs: Needs): ShaftServiceFactor 
   );
 }
 
-/** The criteria that the vessel chose, or the small-craft formula with the published factor for her service. */
+/** The criteria that the vessel chose, or the small-craft formula with the published factor for its service. */
 export function shaftCriteria(vessel: Vessel, needs: Needs): AppliedCriterion[] {
   const chosen = vessel.criteria?.shaftDiameter ?? [];
   if (chosen.length === 0) {

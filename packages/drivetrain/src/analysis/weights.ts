@@ -47,7 +47,7 @@ export function massChange(arrangement: Arrangement, needs: Needs): Value<'mass'
   return totalMass(masses.map(one => one!));
 }
 
-/** Centre of gravity of the vessel before and after, along her length. */
+/** Centre of gravity of the vessel before and after, along its length. */
 export function balanceChange(
   arrangement: Arrangement,
   vessel: Vessel,

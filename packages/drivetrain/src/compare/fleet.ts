@@ -41,7 +41,7 @@ function worseOf(comparison: Comparison, marginLost?: number): string[] {
 function worstOf(vessel: VesselComparison, marginLost?: number): string {
   const [level] = vesselLevels(vessel, marginLost);
   const ofLevel = vessel.changes.filter(one => isOfLevel(one, level, marginLost));
-  // Which way she goes matters more than why.
+  // Which way the vessel goes matters more than why.
   if (ofLevel.some(goesAstern)) return `${vessel.name} would go astern`;
   const [worst] = ofLevel;
   if (!worst) return vessel.name;

@@ -1,6 +1,6 @@
 /*
  * Whole specs that give no finding, from which the rules make their examples by changing what they are about. One
- * invented scenario: the harbour pilot cutter Ternhaven and the parts offered for her.
+ * invented scenario: the harbour pilot cutter Ternhaven and the parts offered for it.
  */
 
 /** The same spec with some of its words changed; words that are not there are a mistake of the example. */

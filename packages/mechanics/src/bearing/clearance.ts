@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
-import { inch } from '../tables/printedUnits.js';
+import { inch } from '../tables/printed-units.js';
 
 /** Total (diametral) clearance of a shaft in its bearing. c, D, d m. */
 export const bearingClearance = /* @__PURE__ */ formula({

@@ -1,11 +1,11 @@
-export * from './classDiameter.js';
-export * from './classTorsionalLimits.js';
-export * from './combinedLoad.js';
-export * from './combinedShear.js';
+export * from './class-diameter.js';
+export * from './class-torsional-limits.js';
+export * from './combined-load.js';
+export * from './combined-shear.js';
 export * from './key.js';
-export * from './smallCraftDiameter.js';
+export * from './small-craft-diameter.js';
 export * from './taper.js';
-export * from './taperFit.js';
+export * from './taper-fit.js';
 export {
   diameterForTorsion,
   massPerLength,
@@ -13,4 +13,4 @@ export {
   torqueAtShearStress,
   torsionalShearStress,
 } from './torsion.js';
-export * from './torsionalYield.js';
+export * from './torsional-yield.js';

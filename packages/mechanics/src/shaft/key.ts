@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
-import { atMost } from '../geometry/roundingSlack.js';
+import { atMost } from '../geometry/rounding-slack.js';
 
 const WENTZELL: Source = {
   author: 'T. H. Wentzell',

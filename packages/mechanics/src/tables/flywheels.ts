@@ -1,6 +1,6 @@
 import type { Source } from '../core/source.js';
-import { inch } from './printedUnits.js';
-import { sizeKey } from './sizeName.js';
+import { inch } from './printed-units.js';
+import { sizeKey } from './size-name.js';
 
 /** One size of engine flywheel for a clutch or a flexible coupling. Lengths in metres. */
 export interface FlywheelSize {

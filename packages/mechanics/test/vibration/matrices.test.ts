@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { solveSquare } from '../../src/vibration/torsional/squareSystem.js';
-import { symmetricEigen } from '../../src/vibration/torsional/symmetricEigen.js';
+import { solveSquare } from '../../src/vibration/torsional/square-system.js';
+import { symmetricEigen } from '../../src/vibration/torsional/symmetric-eigen.js';
 
 const entry = fc.double({ min: -10, max: 10, noNaN: true });
 const square = (size: number) =>

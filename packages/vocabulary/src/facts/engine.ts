@@ -87,7 +87,7 @@ export interface EngineFacts extends EngineTorsion {
   /** Narrowest way in or out. */
   readonly removalWidth?: Quantity<'length'>;
   readonly removalLength?: Quantity<'length'>;
-  /** Centre of mass along the vessel, from her reference, forward positive. */
+  /** Centre of mass along the vessel, from its reference, forward positive. */
   readonly position?: Quantity<'length'>;
   /** Output face, from the same forward reference point along the shaft line, aft positive. */
   readonly faceAt?: Quantity<'length'>;

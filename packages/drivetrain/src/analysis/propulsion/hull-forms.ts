@@ -16,7 +16,7 @@ import type { Needs } from '../../judge/needs.js';
 import type { Quantity } from '../../model/fact.js';
 import type { Hull, Vessel } from '../../model/vessel.js';
 
-/** Density of the water she runs in. */
+/** Density of the water that the vessel runs in. */
 export function waterDensity(vessel: Vessel): Value<'density'> {
   const own = vessel.hull?.waterDensity?.value;
   return own ? renamed(own, 'water density', 'ρ') : seaWaterDensity();
@@ -31,7 +31,7 @@ export function hullFacts(vessel: Vessel, needs: Needs) {
       : needs.miss({ what: `the hull of vessel ${vessel.name}`, host: vessel.origin, property: 'hull' });
 }
 
-/** Volume that she displaces at the declared displacement. */
+/** Volume displaced at the declared displacement. */
 export function volumeOf(vessel: Vessel, needs: Needs): Value<'volume'> | undefined {
   const displacement = hullFacts(vessel, needs)(vessel.hull?.displacement, 'displacement');
   return (

@@ -24,7 +24,7 @@ export type ResistanceMethod = Exclude<SpeedMethod, 'given speed' | 'Crouch' | '
 
 /**
  * Resistance with appendages by the chosen method, or why that does not apply; undefined where facts are missing.
- * `fastest` is a speed that she cannot reach: the planing method is worked out up to there.
+ * `fastest` is a speed that the vessel cannot reach: the planing method is worked out up to there.
  */
 export function resistanceBy(
   method: ResistanceMethod,

@@ -33,7 +33,7 @@ const INFO: RuleInfo = {
     'Authorities count power at different points and by different standards: ask the one that issued the ' +
     'certificate.',
   noCure:
-    'A certificate is changed by whoever issues it, or the power is limited by a document: the text can only record either.',
+    'Only the issuer can change the certificate, and a power limit needs a document; the spec can only record either.',
   examples: examples(() => ({
     failing: changed(CERTIFIED, ['certificate { power 300 kW }', 'certificate { power 220 kW }']),
     passing: CERTIFIED,

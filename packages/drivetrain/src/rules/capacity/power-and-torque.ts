@@ -27,7 +27,7 @@ const INFO: RuleInfo = {
     'speed, means that one figure is misread, of another rating or in another unit. Every torque of the line rests on them. ' +
     'Look the figures up again; do not correct one to fit the other.',
   caution: 'Sheets round, and tolerances of test benches reach some percent: 3 % is left to both.',
-  noCure: 'Which of the figures is wrong only the sheet of the maker, or a measurement, can say.',
+  noCure: 'Only the maker’s sheet or a measurement can tell which figure is wrong.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['peak torque 1480 N.m at 1500 rpm', 'peak torque 1020 N.m at 1500 rpm']),
     passing: SINGLE_LINE,

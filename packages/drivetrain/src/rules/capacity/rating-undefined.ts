@@ -29,7 +29,7 @@ const INFO: RuleInfo = {
     'the rating, with the document that gives them.',
   caution: `${DEFER} Class names differ between makers; the hours and the time at full power define them.`,
   curesRecord: true,
-  noCure: 'Only the maker of the engine can say what the rating is a rating for.',
+  noCure: 'Only the engine maker can state what the rating is for.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    standard ISO-8665\n    hours 3000 per year\n', '']),
     passing: SINGLE_LINE,

@@ -80,7 +80,7 @@ export function shareWords(result: RetainedPropeller): string {
 }
 
 /**
- * The scaling takes the water that the propeller meets to be as before. With fewer lines to drive the vessel she is slower
+ * The scaling takes the water that the propeller meets to be as before. With fewer lines to drive it the vessel is slower
  * and each propeller asks more than it says; with more of them, less.
  */
 function sharedPower({ low, high }: Bounds, context: LineContext, was: ShaftLine, open: Needs): Bounds {

@@ -28,7 +28,7 @@ const INFO: RuleInfo = {
     'thrust and torque reaction out of line, or the beds must be changed. "mount centres" of the engine are ' +
     'compared with "bed centres" at its place. Put brackets or beds into the scope of the work.',
   caution: `${DEFER} The 10 mm is common practice: slots in mounts take it up.`,
-  noCure: 'Beds are altered or mounts are chosen by the designer: neither is a figure of this text.',
+  noCure: 'The designer alters the beds or chooses other mounts; the spec cannot.',
   examples: examples(() => ({
     failing: changed(WITH_BEDS, ['mount centres 24 in', 'mount centres 22.5 in']),
     passing: WITH_BEDS,

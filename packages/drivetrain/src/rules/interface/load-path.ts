@@ -32,7 +32,7 @@ const INFO: RuleInfo = {
     'check that rests on one of them cannot tell, until the line is written with one of each. Give each mover its own shaft ' +
     'line where it has its own shaft; take the part that is not driving out and judge each way of running by itself.',
   caution: `${DEFER} A hybrid line needs its ways of running judged one by one: by the engine alone, by the motor alone, and together.`,
-  noCure: 'What drives the line, and through which part, is for the designer to say.',
+  noCure: 'The designer must state what drives the line, and through which part.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       '      gear Alder-63 ratio 2.04:1 ahead clutch B',

@@ -16,7 +16,7 @@ import { WITH_INERTIAS } from './torsional-specs.js';
 
 const INFO: RuleInfo = {
   id: 'interface/torsional-critical',
-  title: 'The firing order meets no torsional critical in the running range',
+  title: 'No torsional critical of the firing order lies in the running range',
   mistakes: [],
   severity: 'warning',
   criterion:

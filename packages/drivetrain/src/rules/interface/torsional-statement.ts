@@ -25,8 +25,7 @@ const INFO: RuleInfo = {
     'engine: torsional statement "...".',
   caution: `${DEFER} A statement covers the parts and the speeds that it names.`,
   curesRecord: true,
-  noCure:
-    'Only a calculation or a statement of the maker settles it: the text offers to keep the question open.',
+  noCure: 'Only a calculation or the maker’s statement settles it; the fix keeps the question open.',
   examples: examples(() => ({
     failing: changed(REPOWER, ['  torsional statement "Kittiwake 9 with Alder 63, calculation 17"', '']),
     passing: REPOWER,

@@ -93,7 +93,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.compare({ ...values, place, message, failMessage: message });
 }
 
-/** Class is asked to judge the shaft, and a critical lies where she runs. */
+/** Class is asked to judge the shaft, and a critical lies where the vessel runs. */
 function classAsks({ line, vessel, analysis }: LineContext): boolean {
   const chosen = vessel.criteria?.shaftDiameter?.some(one => one.value?.formula === 'class');
   if (!chosen || !hasTorsionalData(line)) return false;

@@ -54,7 +54,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are ` +
     'not.',
-  noCure: 'Weights are what the parts weigh: the stability record is brought up to date by whoever keeps it.',
+  noCure: 'The weights are those of the parts; whoever keeps the stability record must update it.',
   examples: examples(() => ({
     failing: changed(WITH_WEIGHTS, [
       '"six-cylinder diesel" {\n  mass 905 kg',

@@ -11,7 +11,7 @@ const AT_PLACE = '      engine Kittiwake-9 at medium { flywheel aft }';
 
 const INFO: RuleInfo = {
   id: 'paper/place-against-entry',
-  title: 'A part says at its place what its catalogue entry says',
+  title: 'Facts of a part at its place agree with its catalogue entry',
   mistakes: [],
   severity: 'note',
   criterion: 'what is written at the place of a part against the same property of its entry',

@@ -23,7 +23,7 @@ const INFO: RuleInfo = {
     'must therefore be stated: "cup none", or the grade with the "effective pitch" that the shop gives for it. ' +
     'The computation uses that pitch.',
   caution: 'Cup grades differ between shops: compare grades of one shop only.',
-  noCure: 'Only the shop that cupped the blades can say what the cup loads as.',
+  noCure: 'Only the shop that cupped the blades can state the effective pitch.',
   standsWithout: 'anything',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['cup none', 'cup medium']),

@@ -111,7 +111,7 @@ function judge(
   });
 }
 
-/** Full-throttle engine speed as she is, less that with an inch more pitch. */
+/** Full-throttle engine speed as fitted, less that with an inch more pitch. */
 function costOfAnInch({ line, vessel, analysis }: LineContext): Value<'rotational speed'> | undefined {
   const pitch = line.propeller!.pitch?.value;
   const now = analysis.propulsion?.value?.full;

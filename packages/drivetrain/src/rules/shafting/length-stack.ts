@@ -41,7 +41,7 @@ const INFO: RuleInfo = {
     'declared, the coupling face is followed from before to after. Move the engine, order a shaft of the new ' +
     'length, or fit a spacer that the coupling maker approves.',
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
-  noCure: 'Which length gives way is a decision of the designer.',
+  noCure: 'The designer decides which length changes.',
   examples: examples(() => ({
     failing: changed(WITH_LENGTHS, [
       'Kittiwake-9 at medium { flywheel aft  output face at 0.62 m',

@@ -40,7 +40,7 @@ const INFO: RuleInfo = {
     'its document. A retained shaft usually has no mill certificate: then use the weak grade of the family.',
   caution: `${DEFER} A magnet or spark test does not identify a grade; a hardness test or laboratory analysis does.`,
   curesRecord: true,
-  noCure: 'Only a certificate or a measurement names the grade.',
+  noCure: 'Only a certificate or a measurement can establish the grade.',
   examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,

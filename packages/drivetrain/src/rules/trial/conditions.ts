@@ -37,7 +37,7 @@ const INFO: RuleInfo = {
 
 export const trialConditions: Rule = { ...INFO, scope: 'vessel', check };
 
-/** Within this much of the displacement that the hull declares she counts as loaded; common practice. */
+/** Within this much of the displacement that the hull declares, the vessel counts as loaded; common practice. */
 const LOADED = 0.03;
 
 function check(context: Context): Apart<Verdict> {

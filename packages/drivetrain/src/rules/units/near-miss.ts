@@ -15,7 +15,7 @@ const NEAR = 0.0006;
 
 const INFO: RuleInfo = {
   id: 'units/near-miss',
-  title: 'No two shafts nearly agree across inch and metric sizes',
+  title: 'No two shaft sizes are a near miss between inch and metric',
   mistakes: ['U04'],
   severity: 'warning',
   criterion: 'two shaft diameters that differ by less than 0.6 mm, one in inches and one in millimetres',
@@ -27,7 +27,7 @@ const INFO: RuleInfo = {
   caution: 'Never round a measured size to a nominal one to clear this finding.',
   standsWithout: 'anything',
   curesRecord: true,
-  noCure: 'Which of the two sizes is meant only its author knows.',
+  noCure: 'Only the author knows which size is meant.',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
     passing: TWIN_LINES,

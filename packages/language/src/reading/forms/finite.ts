@@ -23,7 +23,7 @@ export function endlessProblem(
   return cursor.problem(
     'text/number',
     range,
-    `"${property}" is no number that can be reckoned with: it is beyond all measure, or divided by zero. Write the value, or "unknown" while it is not known.`,
+    `"${property}" is not a usable number: it is too large, or divided by zero. Write the value, or "unknown" while it is not known.`,
   );
 }
 

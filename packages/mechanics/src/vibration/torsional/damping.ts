@@ -1,7 +1,7 @@
 import { formula } from '../../core/formula.js';
 import { given } from '../../core/value.js';
-import type { TorsionalModel } from './torsionalModel.js';
-import type { TorsionalMode } from './torsionalModes.js';
+import type { TorsionalModel } from './torsional-model.js';
+import type { TorsionalMode } from './torsional-modes.js';
 
 /** C = a Q/N with N in rpm and a near 30 (Archer), which is π Q/Ω in SI. */
 export const propellerDampingArcher = /* @__PURE__ */ formula({
