@@ -1,2 +1,2 @@
 export type { StudyReading } from '../reading/vessel.js';
-export { MOST_CANDIDATES, type ReadyStudy, readyStudy } from './case.js';
+export { type ReadyStudy, readyStudy } from './case.js';
