@@ -23,9 +23,9 @@ export const EXCEPTIONS: readonly Exception[] = [
   {
     letters: 'ij',
     rule: /^(shafting\/diameter|interface\/torsional-stress)$/,
-    about: /^(coupling end diameter|taper large end)$/,
+    about: /^(coupling end diameter|taper large end|bore)$/,
     because:
-      'an end of which nothing is said is as thick as the shaft; one that is turned down is another shaft',
+      'a shaft of which nothing else is said is solid and as thick at its ends; one that is bored or turned down is another shaft',
   },
   {
     letters: 'i',
@@ -42,7 +42,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'i',
-    rule: /^(interface\/torsional-statement|propeller\/tolerance-class)$/,
+    rule: /^(interface\/torsional-statement|propeller\/tolerance-class|shafting\/tailshaft-exam)$/,
     how: /fails became holds/,
     because: 'what fails is that a paper or an order does not say something, and there it says it',
   },
@@ -54,9 +54,9 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'i',
-    about: /^(set for hand|exact|air temperature)$/,
+    about: /^(set for hand|exact|air temperature|effective pitch)$/,
     because:
-      'optional by nature: a blade that is not convertible, a round ratio, standard air are what its absence says',
+      'optional by nature: a blade that is not convertible or loads with its own pitch, a round ratio, standard air are what its absence says',
   },
   {
     letters: 'b',
@@ -67,7 +67,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'a',
-    rule: /^(propeller\/tip-clearance|shafting\/(overhang|thrust-capacity|tube-bore))$/,
+    rule: /^(propeller\/(tip-clearance|blade-area)|speed\/idle-pressure|shafting\/(overhang|thrust-capacity|tube-bore))$/,
     how: /became silence/,
     notAssessed: true,
     because: 'the only fact of its subject: then that stands under Not assessed',
@@ -84,6 +84,25 @@ export const EXCEPTIONS: readonly Exception[] = [
     rule: /^propeller\/tolerance-class$/,
     how: /became silence/,
     because: 'what fails is that an order leaves out its class; without the facts of an order it is none',
+  },
+  {
+    letters: 'a',
+    rule: /^rotation\/controllable-pitch$/,
+    about: /^kind$/,
+    because: 'what fails is the kind that is said; a propeller of which none is said is fixed',
+  },
+  {
+    letters: 'a',
+    rule: /^trial\/(prediction|requirement|pair)$/,
+    about: /^(engine speed|shaft speed|speed|shaft power)$/,
+    how: /became silence/,
+    because: 'what fails is that very reading; one that was not taken differs from nothing',
+  },
+  {
+    letters: 'i',
+    rule: /^propeller\/clearance-by-diameter$/,
+    about: /^(axis to hull|tip clearance)$/,
+    because: 'what fails is that two statements of one thing disagree, and there the second is made',
   },
   {
     letters: 'j',

@@ -16,6 +16,7 @@ export const BEARING = vocabulary({
       word('strut', 'stern tube', 'intermediate', 'thrust'),
       'What sort of support it is.',
       'kind strut',
+      { selects: true },
     ),
     row(
       'position',

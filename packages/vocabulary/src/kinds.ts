@@ -121,6 +121,8 @@ export interface Row<F extends string = string, W extends string = string> {
   readonly range?: Range;
   /** What the property is taken as when it is left out, in words. Without it an absent property is an open question. */
   readonly absent?: string;
+  /** It says what kind of thing its block is: a check that it would choose asks it where it is left out. */
+  readonly selects?: true;
   /** The product estimates it, and says so: then `unknown` is met by the same estimate, and is no open question. */
   readonly estimated?: true;
   /** `strict` where hearsay and assumption do not settle what rests on it. */
@@ -142,7 +144,16 @@ export const between = (low: string, high: string, at?: Range): Range =>
 /** What a row may say beside its words and its form. */
 export type RowMore = Pick<
   Row,
-  'many' | 'bare' | 'signed' | 'handed' | 'measuredWith' | 'range' | 'absent' | 'estimated' | 'evidence'
+  | 'many'
+  | 'bare'
+  | 'signed'
+  | 'handed'
+  | 'measuredWith'
+  | 'range'
+  | 'absent'
+  | 'estimated'
+  | 'evidence'
+  | 'selects'
 >;
 
 /** The words of a bound end in what they bound; this is the one place where they are looked at. */

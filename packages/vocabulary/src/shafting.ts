@@ -25,6 +25,7 @@ export const COUPLING = vocabulary({
       word('rigid', 'flexible', 'damper', 'joint'),
       'What sort of coupling it is.',
       'kind flexible',
+      { selects: true },
     ),
     coupling(
       'torque',

@@ -10,6 +10,8 @@ export function comparePushed(change: Change, before: Judged, after: Judged): re
   if (newRefusals(before, after).length > 0) return [];
   return pairs(tallies(before), tallies(after)).flatMap(({ was, is }) => {
     if (is.holds <= was.holds) return [];
+    // Two statements that the other number reconciles hold back nothing any longer.
+    if (was.told.some(one => one.message.includes('which another statement contradicts'))) return [];
     const stands = is.told
       .filter(one => one.outcome === 'holds')
       .every(

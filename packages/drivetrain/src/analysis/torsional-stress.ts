@@ -230,6 +230,16 @@ function swept(analysis: LineAnalysis, system: TorsionalSystem, excited: Excited
   });
 }
 
+/** What the damped response of a line is worked out from: what excites it, and what turns and gives. */
+export function responseInputs({ train: { model } }: TorsionalSystem, excited: Excited): Value[] {
+  return [
+    ...excited.orders.map(one => one.torque),
+    ...model.inertias.flatMap(one => one.inertia ?? []),
+    ...model.shafts.flatMap(one => one.stiffness ?? []),
+    ...(model.gears ?? []).flatMap(one => one.ratio ?? []),
+  ];
+}
+
 /** The stress of a point with all that it was worked out from. */
 export function stressValue(point: StressPoint, { system, excited }: TorsionalStress): Value<'pressure'> {
   const { section, declared, stress } = point;
@@ -240,7 +250,6 @@ export function stressValue(point: StressPoint, { system, excited }: TorsionalSt
     });
     return torsionalShearStress({ torque, ...section.size });
   }
-  const { model } = system!.train;
   const torque: Value<'torque'> = {
     label: 'vibratory torque of the shaft',
     symbol: 'T',
@@ -249,12 +258,7 @@ export function stressValue(point: StressPoint, { system, excited }: TorsionalSt
     working: {
       name: 'vibratory torque by damped forced response',
       text: '(K − ω² J + iωC) θ = T for each order, T = |k + iωC| |Δθ|, orders added',
-      inputs: [
-        ...excited!.orders.map(one => one.torque),
-        ...model.inertias.flatMap(one => one.inertia ?? []),
-        ...model.shafts.flatMap(one => one.stiffness ?? []),
-        ...(model.gears ?? []).flatMap(one => one.ratio ?? []),
-      ],
+      inputs: responseInputs(system!, excited!),
       source: FORCED_TORSION,
       range: [],
       notes: [

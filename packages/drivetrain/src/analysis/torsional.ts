@@ -35,7 +35,7 @@ export function hasTorsionalData(line: ShaftLine): boolean {
     prime?.inertia,
     gear ? (gear.inputInertia ?? gear.outputInertia) : line.propeller?.inertia,
   ];
-  return turning.every(one => one !== undefined) && line.couplings.some(one => isSaid(() => one.stiffness));
+  return turning.some(one => one !== undefined) && line.couplings.some(one => isSaid(() => one.stiffness));
 }
 
 /** Everything from engine to propeller as springs and inertias: frequencies, criticals and their chart, or what is missing. */

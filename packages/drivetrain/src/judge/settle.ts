@@ -32,9 +32,27 @@ function stillOpen(rule: Rule, about: Judged, told: readonly Resting[], silent: 
   const open = [...new Set(silent.flatMap(openIn))].filter(
     one => !isAskedBy(rule, one) && !asked.has(one.origin),
   );
-  if (open.length === 0) return [];
-  const reads: Reads = { facts: new Set(open), absent: new Map(), silent: [] };
-  return [{ verdict: ask(rule, about, open.map(missingFact)), reads, rule }];
+  const kinds = unsaidKinds(rule, told, silent);
+  if (open.length === 0 && kinds.size === 0) return [];
+  const reads: Reads = { facts: new Set(open), absent: kinds, silent: [] };
+  const missing = [...open.map(missingFact), ...[...kinds.values()].map(missingRead)];
+  return [{ verdict: ask(rule, about, missing), reads, rule }];
+}
+
+/** Kinds of things that nobody says, by which a check would have been chosen or not. */
+function unsaidKinds(
+  rule: Rule,
+  told: readonly Resting[],
+  silent: readonly Reads[],
+): ReadonlyMap<string, AbsentRead> {
+  const asked = told.flatMap(({ verdict }) => verdict.missing);
+  const isAsked = ({ host, property }: AbsentRead) =>
+    asked.some(one => one.host === host && one.property === property);
+  return new Map(
+    silent
+      .flatMap(({ absent }) => [...absent])
+      .filter(([, one]) => one.selects && !standsWithout(rule, one.property) && !isAsked(one)),
+  );
 }
 
 function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {

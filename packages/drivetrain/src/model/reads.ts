@@ -10,6 +10,8 @@ export interface AbsentRead {
   readonly of?: string;
   /** What it is taken as when it is left out, in words; undefined where its absence is an open question. */
   readonly takenAs?: string;
+  /** It says what kind of thing its block is, so that nothing can be said of that without it. */
+  readonly selects?: true;
 }
 
 /** Every declared fact that a piece of work looked at, and every property that it looked for in vain. */

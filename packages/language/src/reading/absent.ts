@@ -55,6 +55,7 @@ function note(
         property: row.words,
         of: withoutPlace(title),
         ...(row.absent === undefined ? {} : { takenAs: row.absent }),
+        ...('selects' in row && row.selects ? { selects: true as const } : {}),
       });
       return undefined;
     },

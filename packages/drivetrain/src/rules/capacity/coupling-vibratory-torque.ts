@@ -1,7 +1,7 @@
 import { FORCED_TORSION, given, type Value } from '@tailshaft/mechanics';
 import { percent } from '../../analysis/telling.js';
 import { hasExcitation } from '../../analysis/torsional-excitation.js';
-import { type TorsionalStress, torsionalStressOf } from '../../analysis/torsional-stress.js';
+import { responseInputs, type TorsionalStress, torsionalStressOf } from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -93,7 +93,7 @@ function outlook(stress: TorsionalStress | undefined, coupling: Coupling) {
 
 function greatestIn(stress: TorsionalStress, coupling: Coupling) {
   const own = stress.couplings.filter(one => one.coupling === coupling);
-  if (own.length === 0 || !stress.excited) return undefined;
+  if (own.length === 0 || !stress.excited || !stress.system) return undefined;
   const worst = own.reduce((a, b) => (b.torque > a.torque ? b : a));
   const torque: Value<'torque'> = {
     label: 'vibratory torque of the coupling',
@@ -103,7 +103,7 @@ function greatestIn(stress: TorsionalStress, coupling: Coupling) {
     working: {
       name: 'vibratory torque by damped forced response',
       text: '(K − ω² J + iωC) θ = T for each order, T = |k + iωC| |Δθ|, orders added',
-      inputs: stress.excited.orders.map(one => one.torque),
+      inputs: responseInputs(stress.system, stress.excited),
       source: FORCED_TORSION,
       range: [],
       notes: [`Damped by ${stress.excited.dampedBy.join(', ')}.`],

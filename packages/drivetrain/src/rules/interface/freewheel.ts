@@ -3,6 +3,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { isSaid } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -44,13 +45,16 @@ function check(context: LineContext): Verdict | undefined {
   const { line, vessel } = context;
   const { gear } = line;
   const stopped = vessel.duty?.underSail;
-  if (!gear || !stopped || stopped.value === 'no') return undefined;
+  if (!gear || stopped?.value === 'no') return undefined;
+  // A gear that may not turn so asks whether the vessel is under way so.
+  const forbidden = isSaid(() => gear.freewheel) && FORBIDDEN.test(gear.freewheel?.value?.trim() ?? '');
+  if (!stopped && !forbidden) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const does = needs.fact(stopped, {
     what: `whether ${vessel.name} is under way with an engine stopped`,
-    host: vessel.duty!.origin,
-    property: 'under way with engine stopped',
+    host: vessel.duty?.origin ?? vessel.origin,
+    property: vessel.duty ? 'under way with engine stopped' : 'duty',
   });
   const rule = needs.fact(gear.freewheel, {
     what: `freewheel rule of ${nameOf(gear)}`,
@@ -65,7 +69,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place: gear.freewheel!.origin,
       message: `${line.name}: ${nameOf(gear)} may not turn with the engine stopped, and ${vessel.name} is under way so. Fit a shaft lock or brake, and tell the operator.`,
-      related: [{ at: stopped.origin, message: 'what the vessel does' }],
+      related: [{ at: stopped!.origin, message: 'what the vessel does' }],
     });
   }
   return say.holds({ place, message: `${line.name}: ${nameOf(gear)} with the engine stopped: ${rule}.` });
