@@ -24,6 +24,10 @@ export interface Said {
   readonly criterion?: string | Criterion;
   readonly capacity?: Value;
   readonly demand?: Value;
+  /** What is held against the criterion over what that allows, where no capacity and demand say it. */
+  readonly over?: number;
+  /** Share that this judgement is uncertain by, where it is not that of the rule. */
+  readonly estimate?: number;
   readonly workings?: readonly Value[];
   readonly steps?: readonly string[];
   readonly explains?: Verdict['explains'];
@@ -36,8 +40,10 @@ export interface Said {
 }
 
 /** The four things a check can say of its subject, with the rule's name and severity filled in. */
-export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, subject: string) {
-  const make = (wanted: Outcome, given: Said, missing: Verdict['missing'] = []): Verdict => {
+export function sayFor(rule: Speaking, subject: string) {
+  const make = (wanted: Outcome, bare: Said, missing: Verdict['missing'] = [], margined = 0): Verdict => {
+    const over = bare.over ?? overOf(bare, margined);
+    const given = wanted === 'fails' ? atTheLimit(rule, bare, over) : bare;
     const judged = wanted === 'holds' || wanted === 'fails';
     // A judgement stands on its numbers; a sentence that judges nothing must still not state one that is none.
     const usable = judged ? isUsable(given) : isUsable({ message: given.message });
@@ -57,6 +63,7 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
       ...(said.capacity ? { capacity: said.capacity } : {}),
       ...(said.demand ? { demand: said.demand } : {}),
       ...(margin === undefined ? {} : { margin }),
+      ...(judged && usable && over !== undefined && Number.isFinite(over) ? { over } : {}),
       workings: said.workings ?? [],
       steps: said.steps ?? [],
       explains: said.explains ?? [],
@@ -79,18 +86,17 @@ export function sayFor(rule: Pick<RuleInfo, 'id' | 'severity' | 'criterion'>, su
      * A number that is not finite, on either side, cannot be judged. What misses an estimate or a guide by no more than
      * that is good for is told as at the limit, a warning at most.
      */
-    compare({ failMessage, wanted = 0, estimate, ...said }: Compared): Verdict {
+    compare({ failMessage, wanted = 0, ...said }: Compared): Verdict {
       const margin = marginOf(said.capacity, said.demand);
       if (margin === undefined) return make('cannot tell', withoutNumber(said));
-      if (margin >= wanted) return make('holds', said);
-      const short = (1 + wanted) / (1 + margin) - 1;
-      if (estimate === undefined || short > estimate) return make('fails', { ...said, message: failMessage });
-      const severity = said.severity ?? rule.severity;
-      return make('fails', {
-        ...said,
-        severity: severity === 'error' ? 'warning' : severity,
-        message: atTheLimit(failMessage, estimate),
-      });
+      if (margin >= wanted) return make('holds', said, [], wanted);
+      return make('fails', { ...said, message: failMessage }, [], wanted);
+    },
+    /** Holds when what differs differs by no more than it may; nothing is divided, so that no difference at all is none. */
+    within({ failMessage, difference, allowed, ...said }: Within): Verdict {
+      const over = Math.abs(difference) / allowed;
+      if (!(over > 1 + 1e-9)) return make('holds', { ...said, over });
+      return make('fails', { ...said, over, message: failMessage });
     },
   };
 }
@@ -102,16 +108,42 @@ export interface Compared extends Said {
   readonly failMessage: string;
   /** Margin that the capacity must have over the demand; none where it need only suffice. */
   readonly wanted?: number;
-  /** Share that the criterion is uncertain by, where it is an estimate or a guide and nobody's stated limit. */
-  readonly estimate?: number;
 }
+
+/** A difference, in whatever unit, with what it may be. */
+export interface Within extends Said {
+  readonly difference: number;
+  readonly allowed: number;
+  readonly failMessage: string;
+}
+
+type Speaking = Pick<RuleInfo, 'id' | 'severity' | 'criterion' | 'estimate'>;
 
 /** Uncertainty of an estimate or a guide that states none of its own. */
 export const USUAL_ESTIMATE = 0.02;
 
-function atTheLimit(message: string, estimate: number): string {
+/** What is held against the criterion over what that allows: above one it fails. */
+function overOf({ capacity, demand }: Said, wanted: number): number | undefined {
+  const margin = capacity && demand && marginOf(capacity, demand);
+  return margin === undefined ? undefined : (1 + wanted) / (1 + margin);
+}
+
+/**
+ * What misses an estimate or a guide by no more than that is good for is told as at the limit, a warning at most. A limit
+ * that the author of the spec stated has no such room.
+ */
+function atTheLimit(rule: Speaking, said: Said, over: number | undefined): Said {
+  const chosen = typeof said.criterion === 'object' && said.criterion.chosenBy === 'author';
+  const estimate = said.estimate ?? (chosen ? undefined : rule.estimate);
+  if (estimate === undefined || over === undefined || !(over > 1 && over <= 1 + estimate)) return said;
+  const severity = said.severity ?? rule.severity;
+  const { message } = said;
   const lead = /^[^:.]{1,60}: /.exec(message)?.[0] ?? '';
-  return `${lead}at the limit, short by no more than the ${Math.round(estimate * 100)} % that this estimate is good for: ${message.slice(lead.length)}`;
+  return {
+    ...said,
+    severity: severity === 'error' ? 'warning' : severity,
+    message: `${lead}at the limit, short by no more than the ${Math.round(estimate * 100)} % that this estimate is good for: ${message.slice(lead.length)}`,
+  };
 }
 
 function criterionOf(

@@ -62,6 +62,8 @@ export interface Verdict {
   readonly demand?: Value;
   /** capacity ÷ demand − 1. */
   readonly margin?: number;
+  /** What is held against the criterion over what that allows: above one it fails. */
+  readonly over?: number;
   /** Values worth opening: results with the whole computation behind them. */
   readonly workings: readonly Value[];
   /** Steps in words, for checks that reason rather than compute. */

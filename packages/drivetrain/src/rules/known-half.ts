@@ -9,8 +9,6 @@ export interface KnownHalf extends Omit<Said, 'message'> {
   readonly capacity: Value;
   readonly demand: Value;
   readonly wanted?: number;
-  /** As in a comparison: the uncertainty of an estimate or a guide. */
-  readonly estimate?: number;
   /** `Port: whether the coupling may carry the torque at its place`. */
   readonly what: string;
   /** The numbers that are known, said in every case. */
@@ -27,7 +25,7 @@ export function judgeKnown(say: ReturnType<typeof sayFor>, needs: Needs, said: K
   const { what, numbers, remedy, wanted = 0, ...rest } = said;
   const margin = marginOf(said.capacity, said.demand);
   if (needs.any && (margin === undefined || margin >= wanted)) {
-    const { capacity, demand, estimate: ____, routes: _, place: __, severity: ___, ...told } = rest;
+    const { capacity, demand, routes: _, place: __, severity: ___, ...told } = rest;
     return waits(say, needs, said.place, what, {
       ...told,
       known: numbers,

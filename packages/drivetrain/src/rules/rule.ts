@@ -18,6 +18,8 @@ export interface RuleInfo {
   /** Numbers in the catalogue of mistakes that it covers: `R01`. */
   readonly mistakes: readonly string[];
   readonly severity: Severity;
+  /** Share that the criterion is uncertain by, where it is an estimate or a guide and nobody's stated limit. */
+  readonly estimate?: number;
   /** What is compared with what. */
   readonly criterion: string;
   readonly source: Source;

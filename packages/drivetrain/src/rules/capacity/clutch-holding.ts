@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
   title: 'Each clutch holds the torque it is engaged for',
   mistakes: [],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'holding torque by uniform wear over the greatest torque at that clutch, at least the service factor',
   source: {
@@ -108,7 +109,6 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     capacity: uniformWear,
     demand: torque,
     wanted: factor - 1,
-    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [reached, uniformWear, uniformPressure],
     severity: direction === 'astern' ? 'warning' : 'error',
     what,

@@ -1,6 +1,6 @@
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -15,6 +15,7 @@ const INFO: RuleInfo = {
   title: 'A retained propeller absorbs the power of the new engine',
   mistakes: ['T14'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'power that the retained propeller absorbs at the new rated shaft speed, scaled by the propeller law, at ' +
     'least 90 % of what reaches it',
@@ -64,6 +65,7 @@ function check(context: LineContext): Verdict | undefined {
   const taken = asked.high!;
   return say.fails({
     place,
+    over: LEAST / most,
     workings: [taken, available],
     message:
       `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power that reaches it: ` +

@@ -1,7 +1,7 @@
 import { given, type Value } from '@tailshaft/mechanics';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { changed, REPOWER } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -17,6 +17,7 @@ const INFO: RuleInfo = {
   title: 'A retained propeller absorbs no more than the engine gives',
   mistakes: ['T13'],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'power that the retained propeller absorbs at the new rated shaft speed, scaled by the propeller law, at ' +
     'most 110 % of what reaches it',

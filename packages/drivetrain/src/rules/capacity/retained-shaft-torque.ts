@@ -6,7 +6,7 @@ import { sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
   title: 'A retained shaft carries no more torque than before',
   mistakes: ['T04'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'greatest torque of the propeller shaft after the change against before, at rated power and at peak torque',
   source: {

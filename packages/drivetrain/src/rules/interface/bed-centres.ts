@@ -1,7 +1,7 @@
 import { lengthLeftOver } from '@tailshaft/mechanics';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -21,6 +21,7 @@ const INFO: RuleInfo = {
   title: 'The mounts stand on the beds',
   mistakes: ['I08'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'distance across between the mounts against that between the beds, within 10 mm',
   source: PRACTICE,
   manual:
@@ -60,14 +61,13 @@ function check(context: LineContext): Verdict | undefined {
   if (!beds || !mounts) return waits(say, needs, place, `${line.name}: whether the mounts stand on the beds`);
   const apart = lengthLeftOver({ stack: mounts, room: beds });
   const numbers = `mount centres are ${mounts.written ?? analysis.tell(mounts)}, bed centres ${beds.written ?? analysis.tell(beds)}`;
-  const said = {
+  return say.within({
     place,
+    difference: apart.si,
+    allowed: SLOT,
     workings: [apart],
     related: [{ at: engine.mountCentres!.origin, message: 'mount centres' }],
-  };
-  if (Math.abs(apart.si) <= SLOT) return say.holds({ ...said, message: `${line.name}: ${numbers}.` });
-  return say.fails({
-    ...said,
-    message: `${line.name}: ${numbers}: ${analysis.tell({ ...apart, si: Math.abs(apart.si) }, 3)} apart. Fit brackets that carry thrust and torque reaction, or new beds.`,
+    message: `${line.name}: ${numbers}.`,
+    failMessage: `${line.name}: ${numbers}: ${analysis.tell({ ...apart, si: Math.abs(apart.si) }, 3)} apart. Fit brackets that carry thrust and torque reaction, or new beds.`,
   });
 }

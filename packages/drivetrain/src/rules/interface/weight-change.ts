@@ -3,7 +3,7 @@ import { percent, tellLike } from '../../analysis/telling.js';
 import { balanceChange, heavyChanges, massChange } from '../../analysis/weights.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { type Apart, apart } from '../../model/reads.js';
 import { changed, REPOWER } from '../example-specs.js';
@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
   title: 'Weight and balance stay within the stability record',
   mistakes: ['I07'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'weight change of the machinery against a share of lightship; shift of the centre of gravity against a share ' +
     'of length',
@@ -158,7 +159,8 @@ function verdict(
   }: { place: object; criterion: Criterion; change: Value; allowed: Value; numbers: string; name: string },
 ): Verdict {
   const said = { place, criterion, workings: [change] };
-  if (Math.abs(change.si) <= allowed.si) return say.holds({ ...said, message: `${name}: ${numbers}.` });
+  if (Math.abs(change.si) <= allowed.si)
+    return say.holds({ ...said, over: Math.abs(change.si) / allowed.si, message: `${name}: ${numbers}.` });
   return say.fails({
     ...said,
     capacity: allowed,

@@ -3,7 +3,7 @@ import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
@@ -21,6 +21,7 @@ const INFO: RuleInfo = {
   title: 'Propeller demand at rated speed is within the accepted band',
   mistakes: [],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'power that the propeller absorbs at rated shaft speed, by a published series at the predicted vessel speed, ' +
     'between 86 and 106 % of what reaches it (98 to 105 % of rated speed by the propeller law), or as the ' +
@@ -73,6 +74,7 @@ function check(context: LineContext): Verdict | undefined {
   const over = demand.si > most;
   return say.fails({
     ...said,
+    over: over ? demand.si / most : least / demand.si,
     message: `${asks}: ${over ? 'too much, so the engine does not reach its rated speed' : 'too little, so its full power is never used'}${ends}`,
     routes: () => routes(context, propulsion, least, most),
   });

@@ -5,7 +5,7 @@ import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
 import type { BladeAreaMethod } from '../../model/propeller.js';
@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
   title: 'Blade area meets the chosen criterion',
   mistakes: ['P05'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'area ratio of the propeller against the least one by the named criterion (Keller; Burrill at 2.5, 5 or 10 % ' +
     'back cavitation; flat-face blades at 10 %), or its blade loading against the handbook limit, at full ' +

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
   title: 'Tip clearance meets the chosen share of the diameter',
   mistakes: ['P01'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'tip clearance over propeller diameter against the share chosen in the criteria; 15 % where none is chosen',
   source: { title: 'tip clearance of 15 % of the diameter for motor craft', confidence: 'common practice' },
@@ -86,7 +87,6 @@ function check(context: LineContext): Verdict | undefined {
     ...common,
     capacity: room.gap,
     demand: needed,
-    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     message: `${leaves}; required is ${criterion.said}.`,
     failMessage: `${leaves}; required is ${criterion.said}, ${analysis.tell(needed, 3)} here.`,
     routes: () => (room.gap.si < needed.si ? routes(context, room, share) : []),

@@ -3,7 +3,7 @@ import { type AngleStack, angleStack, hasAngleStack } from '../../analysis/angle
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -18,6 +18,7 @@ const INFO: RuleInfo = {
   title: 'Angles of engine, gear and shaft add up',
   mistakes: ['L18'],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion: 'engine angle plus gear down-angle against the shaft angle',
   source: GEOMETRY,
   manual:
@@ -63,13 +64,14 @@ function check(context: LineContext): Verdict | undefined {
     said: `${INFO.criterion}, within ${own?.written ?? 'half a degree (common practice)'}`,
     chosenBy: own ? 'author' : 'default',
   };
-  const said = { place, criterion, workings: [stack.leftOpen] };
-  if (Math.abs(stack.leftOpen.si) <= allowed.si * (1 + 1e-9)) {
-    return say.holds({ ...said, message: `${line.name}: ${sum}.` });
-  }
-  return say.fails({
-    ...said,
-    message: `${line.name}: ${sum}: ${tell({ ...stack.leftOpen, si: Math.abs(stack.leftOpen.si) })} are left open. One of the three figures is wrong, or the beds do not go with the tube.`,
+  return say.within({
+    place,
+    criterion,
+    difference: stack.leftOpen.si,
+    allowed: allowed.si,
+    workings: [stack.leftOpen],
+    message: `${line.name}: ${sum}.`,
+    failMessage: `${line.name}: ${sum}: ${tell({ ...stack.leftOpen, si: Math.abs(stack.leftOpen.si) })} are left open. One of the three figures is wrong, or the beds do not go with the tube.`,
     related: [
       ...(prime.angle ? [{ at: prime.angle.origin, message: 'engine angle' }] : []),
       ...(line.gear?.layout ? [{ at: line.gear.layout.origin, message: 'down-angle of the gear' }] : []),

@@ -10,7 +10,7 @@ import {
 import { sizesAtBearing, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Bearing, Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
   title: 'The bearing that carries the propeller is long enough',
   mistakes: [],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'length of the aftmost bearing in shaft diameters against the guide for its lubrication',
   source: sternBearingRules[0]!.source,
   manual:
@@ -103,6 +104,7 @@ function judge(
       : ` It may be as short as that only with ${result.rule.shorter!.condition}.`;
   return say.fails({
     ...said,
+    over: guide / count.si,
     message: `${line.name}: ${numbers}.${way} Fit a longer one, or accept it with the approval of the material.`,
   });
 }

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
   title: 'No span between bearings whirls within the running range',
   mistakes: ['L05'],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion: 'first whirling speed of each span against the greatest shaft speed',
   source: WHIRLING,
   manual:
@@ -115,7 +116,6 @@ function judge(
     capacity: whirling,
     demand: fastest,
     wanted: share,
-    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [whirling, margin, ...(stepped ? [stepped.most] : [])],
     what: whatOf(context),
     numbers: bounds ? `${numbers}.${bounds.slice(0, -1)}` : numbers,

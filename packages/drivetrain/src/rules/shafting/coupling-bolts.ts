@@ -45,6 +45,7 @@ const INFO: RuleInfo = {
   title: 'The coupling bolts carry the shaft torque',
   mistakes: [],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion: 'torque capacity of the coupling bolts against the greatest torque in the coupling',
   source: {
     author: 'Sadhu Singh',
@@ -105,7 +106,6 @@ function judge(context: LineContext, coupling: Coupling): Verdict | Apart<Verdic
     capacity: bolts.torque,
     demand: torque,
     wanted: factor - 1,
-    ...(own ? {} : { estimate: USUAL_ESTIMATE }),
     criterion: { said: `${INFO.criterion}, factor ${said}`, chosenBy: own ? 'author' : 'default' },
     what,
     numbers:

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
   title: 'Shaft diameter meets the chosen criterion',
   mistakes: ['L01'],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion: 'power per speed that the fitted shaft may carry against what it gets at rated power',
   source: SHAFT_DIAMETER,
   manual:
@@ -100,7 +101,6 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
     criterion,
     capacity,
     demand,
-    ...(criterion.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
     message: `${line.name}: ${numbers}.${other}`,
     failMessage: `${line.name}: ${numbers}. Fit ${analysis.tell(needed, 3)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,

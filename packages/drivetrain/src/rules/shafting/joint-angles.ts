@@ -8,7 +8,7 @@ import {
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
   title: 'The two joints of a shaft run at equal angles',
   mistakes: ['L14'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'angle of the single joint that would be as uneven as the pair, at most one degree',
   source: { ...residualAngleInPhase.spec.source, clause: 'limit of one degree: common practice' },
   manual:
@@ -71,16 +72,13 @@ function judgeAlone({ line }: LineContext, joint: Coupling): Verdict {
   const angle = renamed(declared, 'angle of the joint', 'β');
   const swing: Value<'ratio'> = jointHighestSpeed({ angle });
   const numbers = `the joint of ${name} stands at ${formatValue(declared)}, and no second joint is declared`;
-  if (angle.si <= ALLOWED)
-    return say.holds({
-      place,
-      workings: [angle, swing],
-      message: `${line.name}: ${numbers}: so little is even enough.`,
-    });
-  return say.fails({
+  return say.within({
     place,
+    difference: angle.si,
+    allowed: ALLOWED,
     workings: [angle, swing],
-    message: `${line.name}: ${numbers}: alone it swings the shaft by ${percent(swing.si - 1)} twice in every turn. Fit a second joint at the same angle, or lay the shaft within 1 deg of the gear.`,
+    message: `${line.name}: ${numbers}: so little is even enough.`,
+    failMessage: `${line.name}: ${numbers}: alone it swings the shaft by ${percent(swing.si - 1)} twice in every turn. Fit a second joint at the same angle, or lay the shaft within 1 deg of the gear.`,
   });
 }
 
@@ -109,16 +107,13 @@ function judge({ line }: LineContext, joint: Coupling, other: SecondJoint): Verd
   const residual = residualAngleInPhase({ firstAngle, secondAngle });
   const swing: Value<'ratio'> = jointHighestSpeed({ angle: residual });
   const numbers = `the joints of ${other.of === joint ? name : `${name} and ${nameOf(other.of)}`} stand at ${formatValue(first)} and ${formatValue(second)}`;
-  const said = { place, workings: [residual, swing] };
-  if (residual.si <= ALLOWED) {
-    return say.holds({
-      ...said,
-      message: `${line.name}: ${numbers}: with the yokes in line they turn evenly.`,
-    });
-  }
-  return say.fails({
-    ...said,
-    message: `${line.name}: ${numbers}: together they swing the shaft by ${percent(swing.si - 1)} twice in every turn, as one joint at ${formatValue(residual, 2)} would. Lay both ends at equal angles.`,
+  return say.within({
+    place,
+    difference: residual.si,
+    allowed: ALLOWED,
+    workings: [residual, swing],
+    message: `${line.name}: ${numbers}: with the yokes in line they turn evenly.`,
+    failMessage: `${line.name}: ${numbers}: together they swing the shaft by ${percent(swing.si - 1)} twice in every turn, as one joint at ${formatValue(residual, 2)} would. Lay both ends at equal angles.`,
     related: [{ at: joint.jointAngle!.origin, message: 'angle of the first joint' }],
     routes: () => [
       {

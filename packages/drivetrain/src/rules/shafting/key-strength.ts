@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
   title: 'Each key is long enough for the torque',
   mistakes: [],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion: 'length of the key against the length needed in shear and crushing under the greatest torque',
   source: {
     author: 'T. H. Wentzell',
@@ -91,7 +92,6 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict | Apa
     place,
     capacity: length,
     demand,
-    ...(factor.chosenBy === 'default' ? { estimate: USUAL_ESTIMATE } : {}),
     criterion: { said: `${INFO.criterion}, factor ${factor.said}`, chosenBy: factor.chosenBy },
     workings: [shears ? inCrushing : inShear],
     what,

@@ -3,7 +3,7 @@ import { outputCouplings } from '../../analysis/couplings.js';
 import { changedOf, keptOf } from '../../analysis/kept.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { isSaid } from '../../model/reads.js';
@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
   title: 'The propeller keeps its place along the shaft line',
   mistakes: ['L19'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'output face of the engine, lengths of gear, coupling and shaft, before against after',
   source: GEOMETRY,
   manual:
@@ -87,16 +88,14 @@ function check(context: LineContext): Verdict | undefined {
     said: `${INFO.criterion}, within ${own?.written ?? '5 mm (common practice)'}`,
     chosenBy: own ? 'author' : 'default',
   };
-  const said = { place, criterion, workings: [shift, coupling] };
-  if (Math.abs(shift.si) <= allowed) {
-    return say.holds({
-      ...said,
-      message: `${line.name}: lengths before and after agree: the propeller moves ${far}.`,
-    });
-  }
-  return say.fails({
-    ...said,
-    message:
+  return say.within({
+    place,
+    criterion,
+    difference: shift.si,
+    allowed,
+    workings: [shift, coupling],
+    message: `${line.name}: lengths before and after agree: the propeller moves ${far}.`,
+    failMessage:
       `${line.name}: the coupling face moves ${analysis.tell({ ...coupling, si: Math.abs(coupling.si) }, 3)}, ` +
       `and the propeller stands ${far} ${way} with this shaft. Move the engine, order a shaft of the right length, or fit a spacer with the maker’s consent.`,
     related: [{ at: shaft.origin, message: keepsShaft ? 'the shaft that stays' : 'the new shaft' }],

@@ -5,7 +5,7 @@ import { type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/sha
 import { gradeOf, ratedShaftLoad, wantedOf } from '../../analysis/shaft-strength.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed, REPOWER } from '../example-specs.js';
@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
   title: 'A shaft of another grade at the same diameter is no weaker',
   mistakes: ['L04'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'factor against torsional yield of the new grade against the old one, at the proposed power',
   source: SHAFT_DIAMETER,
   manual:

@@ -17,6 +17,7 @@ const INFO: RuleInfo = {
   title: 'Propeller overhang is within the guide',
   mistakes: ['L08'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'aft end of the last bearing to the propeller hub, in shaft diameters',
   source: overhangGuides[0].source,
   manual:
@@ -71,7 +72,6 @@ function check(context: LineContext): Verdict | undefined {
     },
     capacity: limit,
     demand: distance,
-    ...(own ? {} : { estimate: USUAL_ESTIMATE }),
     workings: [count],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. It bends the shaft and lowers its whirling speed: shorten the shaft or move the bearing aft.${between ? ` Another quotation of the guide allows ${overhangGuides[1].diameters}.` : ''}`,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
   title: 'The shaft does not whirl with its overhung propeller',
   mistakes: [],
   severity: 'error',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'first lateral critical of the aftmost span with the overhung propeller in water, against the greatest shaft ' +
     'speed',
@@ -91,7 +92,6 @@ function check(context: LineContext): Verdict | undefined {
     capacity: whirl.least,
     demand: fastest,
     wanted: share,
-    ...(own ? {} : { estimate: USUAL_ESTIMATE }),
     workings: [whirl.least, whirl.greatest, ...(whirl.bladeRate ? [whirl.bladeRate] : [])],
     what,
     numbers,

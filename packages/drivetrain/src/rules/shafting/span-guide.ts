@@ -3,7 +3,7 @@ import { sizesOf, thinnest } from '../../analysis/shaft-sections.js';
 import { hasSupports, type Span, sizesOfSpan, spansOf } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
@@ -19,6 +19,7 @@ const INFO: RuleInfo = {
   title: 'Spans between bearings are 20 to 40 diameters',
   mistakes: ['L06'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'each span between bearing centres, in shaft diameters, against the guide of 20 to 40',
   source: spanDiameterGuide.source,
   manual:
@@ -65,15 +66,18 @@ function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outsid
   if (count.si > most) {
     return say.fails({
       ...said,
+      over: count.si / most,
       message: `${line.name}: ${numbers}. Add a bearing, or accept it with the margin of the whirling check.`,
     });
   }
   if (count.si < least) {
     return say.fails({
       ...said,
+      over: least / count.si,
       severity: 'note',
       message: `${line.name}: ${numbers}. Bearings so near each other fight the alignment: leave one out, or accept it.`,
     });
   }
-  return say.holds({ ...said, message: `${line.name}: ${numbers}.` });
+  const over = Math.max(count.si / most, least / count.si);
+  return say.holds({ ...said, over, message: `${line.name}: ${numbers}.` });
 }

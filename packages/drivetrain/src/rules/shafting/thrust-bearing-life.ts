@@ -4,7 +4,7 @@ import { percent } from '../../analysis/telling.js';
 import { ratedThrustBearing, thrustBearingLife } from '../../analysis/thrust-bearing.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { carries, gearRoutes } from '../capacity/gear-routes.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -47,6 +47,7 @@ const INFO: RuleInfo = {
   title: 'Thrust bearing life covers the service of the vessel',
   mistakes: ['L16'],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion:
     'basic rating life of the thrust bearing at full power, ISO 281, against the required life or ten years of ' +
     'duty hours',

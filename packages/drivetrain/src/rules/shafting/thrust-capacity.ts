@@ -22,6 +22,8 @@ const INFO: RuleInfo = {
   title: 'Thrust at the bollard is within the thrust bearing rating',
   mistakes: ['L16'],
   severity: 'warning',
+  // The rule of power and diameter is good within some 20 %.
+  estimate: 0.2,
   criterion: 'estimated thrust at the bollard at rated power against the rating of gear or thrust bearing',
   source: bollardByPowerAndDiameter.spec.source,
   manual:
@@ -71,8 +73,6 @@ function check(context: LineContext): Verdict | undefined {
     place: line.gear && taker.part === line.gear ? (line.gear.nameOrigin ?? place) : place,
     capacity: limit,
     demand: thrust,
-    // The rule of power and diameter is good within some 20 %.
-    estimate: 0.2,
     workings: [thrust],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. Fit a separate thrust bearing or a gear rated for it, or give a thrust figure for the service of the vessel.`,

@@ -40,6 +40,7 @@ const INFO: RuleInfo = {
   title: 'Collar pressure is within the limit of the plain thrust bearing',
   mistakes: ['L16'],
   severity: 'warning',
+  estimate: 0.2,
   criterion:
     'mean pressure on the collars under the estimated thrust at the bollard, against the limit of the bearing ' +
     'maker',

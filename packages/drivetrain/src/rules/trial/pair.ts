@@ -1,7 +1,7 @@
 import { percent } from '../../analysis/telling.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { type Apart, apart, each } from '../../model/reads.js';
 import type { TrialPoint } from '../../model/trial.js';
@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   title: 'Engines of a pair run at the same speed under the same lever',
   mistakes: [],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'engine speeds read on the lines of one arrangement at one point, at most 3 % apart',
   source: TRIAL_PRACTICE,
   manual:
@@ -99,11 +100,13 @@ function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other
   const apart = Math.max(first.si, second.si) / Math.min(first.si, second.si) - 1;
   const { tell } = analysisOf(line);
   const numbers = `${line.name} ${tell(first)}, ${other.line!.name} ${tell(second)} at ${point} in ${trialName(one.trial)}: ${percent(apart)} apart`;
-  const said = { place: other.run.engineSpeed!.origin, workings: [first, second] };
-  if (apart <= APART) return say.holds({ ...said, message: `${numbers}.` });
-  return say.fails({
-    ...said,
+  return say.within({
+    place: other.run.engineSpeed!.origin,
+    difference: apart,
+    allowed: APART,
+    workings: [first, second],
     related: [{ at: one.run.engineSpeed!.origin, message: `${line.name}: ${tell(first)}` }],
-    message: `${numbers}, at most ${percent(APART)} is usual. Compare throttle travel, then the ratios on both plates, then both pitches.`,
+    message: `${numbers}.`,
+    failMessage: `${numbers}, at most ${percent(APART)} is usual. Compare throttle travel, then the ratios on both plates, then both pitches.`,
   });
 }

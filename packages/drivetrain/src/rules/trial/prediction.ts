@@ -2,7 +2,7 @@ import { percent } from '../../analysis/telling.js';
 import { readingsOf, type TrialReading } from '../../analysis/trial.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import { sayFor } from '../../judge/say.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { type Apart, each } from '../../model/reads.js';
 import type { Vessel } from '../../model/vessel.js';
@@ -17,6 +17,7 @@ const INFO: RuleInfo = {
   title: 'Trial readings agree with the prediction',
   mistakes: [],
   severity: 'warning',
+  estimate: USUAL_ESTIMATE,
   criterion: 'each reading against the prediction of the spec at the engine speed of the run',
   source: TRIAL_PRACTICE,
   manual:
@@ -76,11 +77,14 @@ function judge(
   }
   const off = difference.si;
   const numbers = `${where}: ${tell(measured)} read, ${tell(predicted)} predicted, ${differenceWords(off)}`;
-  const said = { place: origin, criterion, workings: [predicted, difference] };
-  if (Math.abs(off) <= share) return say.holds({ ...said, message: `${numbers}.` });
-  return say.fails({
-    ...said,
-    message: `${numbers}; at most ${percent(share)} is required. ${ADVICE[what] ?? ADVICE.speed}`,
+  return say.within({
+    place: origin,
+    criterion,
+    difference: off,
+    allowed: share,
+    workings: [predicted, difference],
+    message: `${numbers}.`,
+    failMessage: `${numbers}; at most ${percent(share)} is required. ${ADVICE[what] ?? ADVICE.speed}`,
   });
 }
 
