@@ -35,8 +35,12 @@ export const LEFT_OUT_SAYS: Readonly<Record<string, string>> = {
   'transfer|train': 'the declared sense and ratio stand; the train only proves them',
 };
 
-/** Blocks in which nothing need be written: what is left out there is not chosen. */
+/** Blocks in which nothing need be written: what is left out there is not chosen, or not filled in. */
 export const CHOICES: Readonly<Record<string, string>> = {
+  project: 'what a project is filed under is read by no check',
+  'open matter': 'who does what until when is read by no check',
+  revision: 'who signed for a revision is read by no check',
+  signature: 'who signed for a revision is read by no check',
   criteria: 'a criterion that nobody chooses is the usual one, and the verdict says which judged',
 };
 
