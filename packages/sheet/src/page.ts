@@ -157,8 +157,10 @@ function titleOf({ vessel }: SheetInput): string {
 function stamp(input: SheetInput): Text {
   const revision = input.vessel.revisions.at(-1);
   const where = input.placeText?.(input.vessel.nameOrigin);
+  const { practice } = input.vessel;
   return separated(
     ' · ',
+    practice && (practice.facts.titleBlock?.value ?? practice.title ?? practice.name),
     revision
       ? `Revision ${revision.name}${revision.dated ? ` of ${revision.dated}` : ''}`
       : 'No revision recorded',

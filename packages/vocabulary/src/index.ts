@@ -15,6 +15,7 @@ import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js'
 import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
 import type { HEADER_ROWS } from './header.js';
 import type { BlockRow, Row, Vocabulary } from './kinds.js';
+import { PRACTICE } from './practice.js';
 import { PROJECT, REVISION } from './record.js';
 import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
 import type { StatementWord } from './statements.js';
@@ -32,6 +33,7 @@ const ENTRIES = {
   coupling: COUPLING,
   'shaft material': SHAFT_MATERIAL,
   propeller: PROPELLER,
+  practice: PRACTICE,
 } as const;
 
 /** What a part may say at its place in a line: everything of its entry, and how it stands there. */

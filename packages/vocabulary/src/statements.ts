@@ -80,6 +80,11 @@ const ENTRIES = [
     'A propeller: hand, blades, diameter, pitch, bore.',
     'propeller Wheel-26 { blades 4  diameter 26 in }',
   ),
+  entry(
+    'practice',
+    'What an office asks of all its vessels: criteria, who may accept what and for how long, gravity of rules, title block. Every vessel that imports it is judged by it.',
+    'practice Harbour-Office "design office" { gear torque margin at least 5 % }',
+  ),
 ];
 
 const IN_VESSEL = [

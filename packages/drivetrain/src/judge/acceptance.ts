@@ -13,13 +13,16 @@ export function applyAcceptances(
   vessel: Vessel,
   today: string,
   policy: AcceptancePolicy = USUAL_POLICY,
+  ofPractice?: AcceptancePolicy,
 ): Verdict[] {
   const unfit = new Map<Acceptance, string>();
   const judged = verdicts.map(verdict => {
     if (verdict.outcome !== 'fails') return verdict;
     const acceptance = vessel.acceptances.find(one => {
       if (!accepts(one, verdict) || (one.until !== undefined && one.until < today)) return false;
-      const why = unfitFor(one, verdict, policy, today);
+      // Both must be met: neither the workspace nor the practice gives what the other withholds.
+      const why =
+        unfitFor(one, verdict, policy, today) ?? (ofPractice && unfitFor(one, verdict, ofPractice, today));
       if (why) unfit.set(one, why);
       return why === undefined;
     });

@@ -11,6 +11,7 @@ import { withAnswers } from './answers.js';
 import type { Context, EntryContext } from './context.js';
 import { disputedBy, underTheirDispute } from './disputes.js';
 import type { Judged } from './isolate.js';
+import { asGraveAs, practicePolicy } from './practice.js';
 import { type Resting, settled } from './settle.js';
 import { whileUncovered } from './uncovered.js';
 import type { Missing, Verdict } from './verdict.js';
@@ -95,10 +96,17 @@ export function concluded(
   rules: readonly Rule[] = RULES,
   policy?: AcceptancePolicy,
 ): Verdict[] {
-  const covered = whileUncovered(all, vessel);
+  const weighed = all.map(one => ({ ...one, verdict: asGraveAs(vessel.practice, one.verdict) }));
+  const covered = whileUncovered(weighed, vessel);
   const disputed = disputedBy(covered);
   const verdicts = underTheirDispute(covered, disputed);
-  const accepted = applyAcceptances(withoutExplained(toldApart(verdicts, vessel)), vessel, today, policy);
+  const accepted = applyAcceptances(
+    withoutExplained(toldApart(verdicts, vessel)),
+    vessel,
+    today,
+    policy,
+    practicePolicy(vessel),
+  );
   return rules.some(one => one.id === REQUIREMENT_MET.id) ? withAnswers(accepted, vessel) : accepted;
 }
 

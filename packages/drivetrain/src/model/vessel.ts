@@ -4,6 +4,7 @@ import type {
   Criteria,
   Duty,
   Hull,
+  PracticeFacts,
   Project,
   REASONS,
   Signatures,
@@ -22,6 +23,7 @@ export type {
   Duty,
   Hull,
   Matter,
+  PracticeFacts,
   Project,
   Ranking,
   RankOrder,
@@ -110,6 +112,15 @@ export interface Acceptance {
   readonly until?: string;
 }
 
+/** What an office asks of all its vessels, with its name. */
+export interface Practice {
+  readonly name: string;
+  readonly title?: string;
+  readonly origin: Origin;
+  readonly nameOrigin: Origin;
+  readonly facts: PracticeFacts;
+}
+
 export interface Revision extends Signatures {
   readonly origin: Origin;
   readonly name: string;
@@ -141,6 +152,8 @@ export interface Vessel {
   readonly hull?: Hull;
   readonly certificate?: Certificate;
   readonly project?: Project;
+  /** The practice that the spec imports: it judges by its criteria wherever the vessel chooses none. */
+  readonly practice?: Practice;
   readonly arrangements: readonly Arrangement[];
   readonly criteria?: Criteria;
   readonly assumptions: readonly Assumption[];

@@ -5,6 +5,7 @@ import type {
   Criteria,
   Duty,
   Hull,
+  PracticeFacts,
   Project,
   Reason,
   ShaftLine,
@@ -15,14 +16,14 @@ import type {
   Vessel,
 } from '@tailshaft/drivetrain';
 import type { Value } from '@tailshaft/mechanics';
-import { type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { CRITERIA, type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { ArrangementReading } from '../reading/arrangement.js';
 import type { BlockReading } from '../reading/block.js';
 import { nearest } from '../reading/misspelt.js';
 import type { VesselReading } from '../reading/vessel.js';
 import { type Tell, tellLines, tellTrials } from './ask.js';
-import type { EntryTable } from './catalogue.js';
+import { catalogueEntry, type EntryTable } from './catalogue.js';
 import { makeLine, planLine } from './line.js';
 import type { LinePlan } from './plan.js';
 import { makeAssumption, makeRequirement } from './sentence.js';
@@ -44,7 +45,7 @@ export function makeVessel(
     nameOrigin: reading.namePlace,
     ...settings<Duty>(reading, 'duty'),
     ...settings<Hull>(reading, 'hull'),
-    ...settings<Criteria>(reading, 'criteria'),
+    ...criteriaOf(reading, table, tell),
     ...settings<Certificate>(reading, 'certificate'),
     ...settings<Project>(reading, 'project'),
     arrangements: makeArrangements(reading, table, tell, reuse),
@@ -222,6 +223,34 @@ function baseOf(
     ...(!base && meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
   });
   return likely;
+}
+
+/** The criteria of the vessel, and those of its practice where it chooses none. */
+function criteriaOf(
+  reading: VesselReading,
+  table: EntryTable,
+  tell: Tell,
+): Pick<Vessel, 'criteria' | 'practice'> {
+  const [entry, second] = table.entries('practice');
+  const own = settings<Criteria>(reading, 'criteria').criteria;
+  if (!entry) return own ? { criteria: own } : {};
+  if (second)
+    tell({
+      code: 'text/twice',
+      start: reading.namePlace.start,
+      end: reading.namePlace.end,
+      severity: 'error',
+      message: `Vessel ${reading.name} sees two practices, ${entry.name} and ${second.name}: the first counts. Import the one that it is judged by.`,
+    });
+  const practice = catalogueEntry<PracticeFacts>(entry);
+  const said = (one: unknown) => one !== undefined && (!Array.isArray(one) || one.length > 0);
+  const chosen = Object.entries(own ?? {}).filter(([, one]) => said(one));
+  const theirs = CRITERIA.rows
+    .map(row => [row.field, practice.facts[row.field]] as const)
+    .filter(([, one]) => said(one));
+  if (theirs.length + chosen.length === 0) return { practice };
+  const criteria = { origin: practice.origin, ...Object.fromEntries([...theirs, ...chosen]) };
+  return { criteria: criteria as Criteria, practice };
 }
 
 function settings<T>(reading: VesselReading, kind: SettingsKind): Partial<Record<string, T>> {

@@ -106,7 +106,7 @@ function facts(outline: Filling, block: BlockReading): void {
 
 /** What reads as one sentence: `checked by "R. Marram" as "checker" dated 2025-11-21`. */
 function isClause({ host }: BlockReading): boolean {
-  return ['signature', 'open matter'].includes(host.vocabulary.title);
+  return ['signature', 'open matter', 'right to accept', 'gravity of a rule'].includes(host.vocabulary.title);
 }
 
 /** A value without words belongs to the head in front of it; so does what a ratio says of itself. */

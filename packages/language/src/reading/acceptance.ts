@@ -48,7 +48,7 @@ export function checkAcceptance(
   arrangements: readonly ArrangementReading[],
 ): void {
   if (ruleAt && !RULE_IDS.includes(rule))
-    unknown(context, ruleAt, rule, RULE_IDS, `There is no rule "${rule}", so this accepts nothing.`);
+    unknownName(context, ruleAt, rule, RULE_IDS, `There is no rule "${rule}", so this accepts nothing.`);
   if (!on) return;
   const [first = '', second] = (clauses.on ?? '').split('.');
   const lines = arrangements.flatMap(one => one.lines.map(line => line.name));
@@ -61,7 +61,7 @@ export function checkAcceptance(
   const what = arrangement
     ? `Arrangement ${first} has no shaft line "${name}"`
     : `Nothing here is called "${name}"`;
-  unknown(
+  unknownName(
     context,
     { uri: on.uri, start, end: start + name.length },
     name,
@@ -70,7 +70,8 @@ export function checkAcceptance(
   );
 }
 
-function unknown(
+/** A name that nothing has, with the one that was probably meant. */
+export function unknownName(
   context: ReadContext,
   at: Place,
   name: string,

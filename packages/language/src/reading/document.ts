@@ -17,6 +17,7 @@ import {
 import { impossibleDates } from './dates.js';
 import { unquoted } from './forms/words.js';
 import type { Host, Place } from './place.js';
+import { checkPractice } from './practice.js';
 import type { Problem } from './problem.js';
 import { readVessel, type VesselReading } from './vessel.js';
 
@@ -105,6 +106,7 @@ function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading
       `The facts of ${kind} ${entry.name} stand in braces behind its name: ${kind} ${entry.name} { ... }.`,
     );
   }
+  if (kind === 'practice') checkPractice(context, facts);
   context.problems.push(...facts.problems);
   const doc = docBefore(context, entry);
   entries.push({

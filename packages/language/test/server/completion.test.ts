@@ -166,7 +166,7 @@ describe('completion of parts', () => {
 describe('completion of statements', () => {
   it('offers what a file, a vessel and an arrangement hold', async () => {
     expect(await labels(`${CATALOGUE}<|>`)).toMatchInlineSnapshot(
-      `"import, engine, motor, gear, transfer, coupling, shaft material, propeller, vessel, engine … { }, gear … { }, shaft material … { }, vessel … { }, shaft material … S30400, shaft material … S31600, shaft material … S43100, shaft material … carbon steel, shaft material … S20910, shaft material … S24100, shaft material … S17400, shaft material … N04400, shaft material … N05500, shaft material … C46400"`,
+      `"import, engine, motor, gear, transfer, coupling, shaft material, propeller, practice, vessel, engine … { }, gear … { }, shaft material … { }, vessel … { }, shaft material … S30400, shaft material … S31600, shaft material … S43100, shaft material … carbon steel, shaft material … S20910, shaft material … S24100, shaft material … S17400, shaft material … N04400, shaft material … N05500, shaft material … C46400"`,
     );
     expect(await labels(typing('  duty medium', '  '))).toContain('criteria');
     expect(await labels(typing('    shaftline Starboard', '    '))).toMatch(

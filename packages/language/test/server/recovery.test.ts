@@ -127,7 +127,7 @@ describe('half-typed text', () => {
         "a statement half typed": "61:3 error text/sentence: Write a requirement as a quantity and its bound: require speed at least 22 kn at full power, or require propellers turn outward.",
         "a statement misspelt": "62:5 error text/stray: Unknown statement "shaftlin". Did you mean "shaftline"?",
         "a stray mark": "5:15 error text/unknown-property: "@" is no property of an engine.",
-        "a stray mark between statements": "40:1 error text/stray: Unknown statement "@". A file may contain: import, engine, motor, gear, transfer, coupling, shaft material, propeller, vessel.",
+        "a stray mark between statements": "40:1 error text/stray: Unknown statement "@". A file may contain: import, engine, motor, gear, transfer, coupling, shaft material, propeller, practice, vessel.",
         "a string open": "2:20 error text/syntax: The closing quote is missing, and with it what follows it on this line. Read as if the block were opened here.",
         "a string open in a fact": "41:10 error text/open-quote: The closing quote is missing: the text is read up to the end of the line.",
         "a unit half typed": "14:12 error units/unit-needed: "rp" in "low idle 650 rp" is not a known unit. Nothing is computed with it until its unit is there.",

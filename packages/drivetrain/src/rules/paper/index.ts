@@ -2,6 +2,7 @@ import type { Rule } from '../rule.js';
 import { acceptance } from './acceptance.js';
 import { openMatters } from './open-matters.js';
 import { placeAgainstEntry } from './place-against-entry.js';
+import { practiceRelaxed } from './practice-relaxed.js';
 import { revisionOrder } from './revision-order.js';
 import { revisionSigned } from './revision-signed.js';
 import { sisterVessel } from './sister-vessel.js';
@@ -16,4 +17,5 @@ export const PAPER_RULES: readonly Rule[] = [
   revisionOrder,
   revisionSigned,
   openMatters,
+  practiceRelaxed,
 ];
