@@ -8,9 +8,11 @@ import type {
   GearFacts,
   Hull,
   MotorFacts,
+  Project,
   PropellerFacts,
   ShaftFacts,
   ShaftMaterial,
+  Signatures,
   TransferFacts,
   Trial,
   Vocabularies,
@@ -41,4 +43,6 @@ export type EveryFieldHasItsRow = [
   None<Missing<Criteria, Vocabularies['settings']['criteria']>>,
   None<Missing<Certificate, Vocabularies['settings']['certificate']>>,
   None<Missing<Trial, Vocabularies['settings']['trial']>>,
+  None<Missing<Project, Vocabularies['settings']['project']>>,
+  None<Missing<Signatures, Vocabularies['settings']['revision']>>,
 ];

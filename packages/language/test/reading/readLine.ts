@@ -46,7 +46,12 @@ export function everyRow(): (readonly [path: string, Vocabulary, Row, around: Wr
       inVessel(`arrangement a {\nshaftline Port {\n${role} {\n${facts}\n}\n}\n}`),
     );
   for (const [kind, vocabulary] of Object.entries(VESSEL_VOCABULARY)) {
-    const heads: Readonly<Record<string, string>> = { duty: ' medium', hull: ' planing', trial: ' "t"' };
+    const heads: Readonly<Record<string, string>> = {
+      duty: ' medium',
+      hull: ' planing',
+      trial: ' "t"',
+      revision: ' A',
+    };
     visit(kind, vocabulary, facts => inVessel(`${kind}${heads[kind] ?? ''} {\n${facts}\n}`));
   }
   return found;
@@ -60,5 +65,6 @@ function headOf({ head }: BlockRow): string {
   const { kind } = head;
   if (kind.form === 'word') return ` ${kind.words[0]}`;
   if (kind.form === 'ratio') return ' 2:1';
+  if (kind.form === 'text') return ' "t"';
   return kind.form === 'quantity' ? ' 2' : ' A';
 }
