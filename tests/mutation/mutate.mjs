@@ -1,4 +1,5 @@
-// Mutation testing: `node tests/mutation/mutate.mjs [--sample N] [--seed S] [--all] [path ...]`, see tests/README.md.
+// Mutation testing: `node tests/mutation/mutate.mjs [--sample N] [--seed S] [--all] [path ...]`,
+// see tests/README.md.
 // The mutants of several sources are put into them side by side, their suites are loaded once, and every test that meets
 // a mutant runs again under it. What no test tells apart is printed.
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
@@ -149,11 +150,13 @@ function sourcesIn(folder) {
     .sort();
 }
 
-function chosen(from) {
-  if (positionals.length > 0) return from.filter(one => positionals.some(path => one.path.includes(path)));
-  if (given.all) return from;
+function chosen(all) {
+  const named = positionals.length > 0;
+  const from = named ? all.filter(one => positionals.some(path => one.path.includes(path))) : all;
+  if (given.all || (named && given.sample === undefined)) return from;
   const count = Number(given.sample ?? 12);
   const seed = Number(given.seed);
+  if (from.length <= count) return from;
   const step = from.length / count;
   return Array.from(
     { length: count },
