@@ -53,6 +53,22 @@ describe('the status', () => {
   });
 });
 
+describe('a name from an import that failed', () => {
+  const cwd = folder({
+    'lost.shaft': `import "../parts"\n${SINGLE_LINE.replace(/^(engine|gear) [\s\S]*?^}\n/gm, '')}`,
+  });
+
+  it('is told under the import, and in full where all is asked for', () => {
+    const { stdout } = tailshaft(`check lost.shaft ${today}`, { cwd });
+    expect(stdout).toMatch(
+      /error {2}text\/import[\s\S]*see: No engine is called [\w-]+\.[\s\S]*see: No gear is called/,
+    );
+    expect(stdout).not.toContain('text/unknown-name');
+    const all = tailshaft(`check lost.shaft --all ${today}`, { cwd }).stdout;
+    expect(all.match(/error {2}text\/unknown-name/g)?.length).toBeGreaterThan(1);
+  });
+});
+
 describe('what a person reads', () => {
   const cwd = folder({ 'wrong.shaft': WRONG_HAND, 'open.shaft': NO_HAND, 'twin.shaft': TWIN_LINES });
 

@@ -9,6 +9,7 @@ import { CAUTION } from './cautions.js';
 import { acceptedText, asFoundText, findingText, knownText } from './finding-text.js';
 import { isKnown, type Judged } from './judged.js';
 import { marginLines, type VesselMargins, vesselMargins } from './margins.js';
+import { underImports } from './missing-import.js';
 import { NotAssessed } from './not-assessed.js';
 import { OpenQuestions } from './open-questions.js';
 import { gravestFirst, severityOf } from './severity.js';
@@ -64,7 +65,7 @@ export class CheckReport implements Form {
     const { spec } = judged;
     this.standings.push(...standingsOf(spec));
     if (wanted.summary) return;
-    for (const finding of spec.findings) {
+    for (const finding of wanted.all ? spec.findings : underImports(spec.findings)) {
       if (severityOf(finding) === 'information') continue;
       if (isKnown(judged, finding)) this.known.push({ finding, text: knownText(io, specs, finding) });
       else this.tell(finding, spec, judged.standings?.get(finding) === 'worse');

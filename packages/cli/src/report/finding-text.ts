@@ -29,6 +29,8 @@ export function findingText(io: Io, specs: Specs, finding: Finding, all = false)
     lines.push(wrapped(`judged by: ${visible(criterion)}${byDefault}`, width, '    ', '  '));
   }
   for (const related of finding.related.slice(0, most)) lines.push(relatedText(io, specs, related));
+  if (finding.related.length > most)
+    lines.push(`       and ${finding.related.length - MOST} more: --all lists them`);
   const ways = waysOut(finding);
   for (const way of ways.slice(0, most)) {
     lines.push(wrapped(visible(way), width, '           ', `  ${paint.good('way out:')} `));

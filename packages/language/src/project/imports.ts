@@ -42,7 +42,7 @@ export async function resolveImport(
   const target = importTarget(from, wanted);
   if (roots.length > 0 && !roots.some(root => isWithin(root, target))) {
     return fail(
-      `"${wanted.path}" leaves the workspace, and nothing outside it is read. Move the catalogue into it, or open the folder that holds both.`,
+      `"${wanted.path}" leaves the workspace, and nothing outside it is read. Move the catalogue into it, or open the folder that holds both; on the command line, name it with --root.`,
     );
   }
   try {
@@ -78,7 +78,7 @@ async function reallyWithin(files: FileSystemProvider, roots: readonly URI[], ta
 }
 
 function leadsOut(path: string): string {
-  return `"${path}" leads out of the workspace by a symbolic link, and nothing outside it is read. Move what it leads to into the workspace, or open the folder that holds both.`;
+  return `"${path}" leads out of the workspace by a symbolic link, and nothing outside it is read. Move what it leads to into the workspace, or open the folder that holds both; on the command line, name it with --root.`;
 }
 
 /** Whether a file or folder lies in a folder. */
