@@ -1,8 +1,9 @@
 import type { LineAnalysis } from '../analysis/line.js';
-import { analysesOf, type Check, checksOf, concluded } from '../judge/judge.js';
+import { uncoveredIn } from '../analysis/uncovered.js';
+import { analysesOf, type Check, checksOf, concluded, judgeVessel } from '../judge/judge.js';
 import { type Resting, settled } from '../judge/settle.js';
 import { NO_ROUTES, type Verdict } from '../judge/verdict.js';
-import { slotted } from '../model/reads.js';
+import { recorded, slotted } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
 import type { Asked } from './asked.js';
@@ -68,14 +69,13 @@ export class Judge {
       vessel: seen,
       analysisOf,
       said,
-      verdicts: () =>
-        concluded(
-          all().flatMap((_, check) => said(check)),
-          seen,
-          today,
-          RULES,
-          policy,
-        ),
+      verdicts: () => {
+        const spoken = all().map((_, check) => said(check));
+        // Which facts each rests on is not kept: only a contradiction, or what the checks do not cover, asks for that.
+        return isUncovered(seen) || spoken.some(isDisputed)
+          ? judgeVessel(vessel, catalogue, today, RULES, policy)
+          : concluded(spoken.flat(), seen, today, RULES, policy);
+      },
       slotsOf: check => this.#slots[check] ?? new Set(),
       leaves: viewed?.leaves ?? [],
       get checks() {
@@ -90,12 +90,22 @@ export class Judge {
   }
 }
 
-/** What counts in a study of what a check said: workings and ways out would keep the whole candidate alive. */
-function light(resting: Resting): Resting {
-  return {
-    ...resting,
-    verdict: { ...resting.verdict, workings: [], related: [], steps: [], routes: NO_ROUTES },
-  };
+/** What counts in a study of what a check said: the words and the working of it would fill the memory. */
+function light({ rule, verdict }: Resting): Resting {
+  const slim = { ...verdict, message: '', workings: [], related: [], steps: [], routes: NO_ROUTES };
+  return { rule, reads: NOTHING_READ, verdict: slim };
+}
+
+const NOTHING_READ = recorded(() => undefined).reads;
+
+/** Whether facts contradict each other: then only all verdicts together tell what fails. */
+export function isDisputed(said: readonly Resting[]): boolean {
+  return said.some(({ verdict }) => verdict.disputes !== undefined);
+}
+
+/** What the checks do not cover fails by none of them. */
+export function isUncovered({ arrangements }: Vessel): boolean {
+  return arrangements.some(({ lines }) => lines.some(line => uncoveredIn(line).length > 0));
 }
 
 /** Verdicts of one check that rule a candidate out whatever the other checks say. */

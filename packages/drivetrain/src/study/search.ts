@@ -1,12 +1,12 @@
+import { given } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../analysis/line.js';
-import { uncoveredIn } from '../analysis/uncovered.js';
 import type { Resting } from '../judge/settle.js';
 import type { Verdict } from '../judge/verdict.js';
 import { slotted } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { type Asked, askedOf, unfolded } from './asked.js';
 import { compareBy, frontOf } from './front.js';
-import { Judge, type Judging, rulesOut } from './judging.js';
+import { isDisputed, isUncovered, Judge, type Judging, rulesOut } from './judging.js';
 import { type Order, orderOf } from './order.js';
 import { limitValue, type Ranked, rankingsOf } from './ranking.js';
 import {
@@ -200,18 +200,13 @@ function failedEarly(
     return said;
   };
   let disputed = false;
-  for (const check of shared) disputed ||= judge(check).some(({ verdict }) => verdict.disputes !== undefined);
+  for (const check of shared) disputed = isDisputed(judge(check)) || disputed;
   if (disputed) return [];
   for (const check of own) {
     if (failing.size > 0) break;
     judge(check);
   }
   return [...failing].sort();
-}
-
-/** What the checks do not cover fails by none of them: only all verdicts together tell that. */
-function isUncovered({ arrangements }: Vessel): boolean {
-  return arrangements.some(({ lines }) => lines.some(line => uncoveredIn(line).length > 0));
 }
 
 function rulesIn(verdicts: readonly Verdict[], outcome: Verdict['outcome']): string[] {
@@ -238,6 +233,8 @@ function ranksOf(
   const lines = vessel.arrangements.find(one => one.name === arrangement)?.lines ?? [];
   return rankings.map(one => {
     if (one.fromLimit) return limit && limitValue(limit);
-    return slotted(() => one.of(lines, analysisOf)).value;
+    const { value } = slotted(() => one.of(lines, analysisOf));
+    // Without its working, which would keep the whole candidate alive.
+    return value && given(one.words, value.symbol, value.dimension, value.si);
   });
 }

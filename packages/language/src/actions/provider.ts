@@ -16,6 +16,7 @@ import { mirrorLine } from './mirrorLine.js';
 import type { Offer } from './offer.js';
 import { cures, type Judge, once, questions } from './quickFixes.js';
 import { touchesShiftCable } from './shiftCable.js';
+import { studyCandidates } from './studyCandidates.js';
 import { textsOf, workspaceEdit } from './workspaceEdit.js';
 
 /** Kinds of what is offered, for the client's menus. */
@@ -90,6 +91,7 @@ export class CodeActions implements CodeActionProvider {
       if (all) offers.push(all);
     }
     if (wants('refactor.rewrite')) offers.push(...convertUnits(reading, check, start));
+    if (wants('refactor.rewrite')) offers.push(...studyCandidates(project, document, start, textOf));
     if (wants('refactor.extract'))
       offers.push(...extractPart(reading, project.visible(document), start, textOf));
     if (wants('refactor.inline')) {
