@@ -72,7 +72,7 @@ export async function resolveImport(
 async function reallyWithin(files: FileSystemProvider, roots: readonly URI[], target: URI): Promise<boolean> {
   if (roots.length === 0) return true;
   const real = await realPath(files, target);
-  if (real.path === target.path) return true;
+  if (sameDrive(real.path) === sameDrive(target.path)) return true;
   for (const root of roots) if (isWithin(await realPath(files, root), real)) return true;
   return false;
 }
@@ -83,14 +83,20 @@ function leadsOut(path: string): string {
 
 /** Whether a file or folder lies in a folder. */
 export function isWithin(root: URI, target: URI): boolean {
-  const base = root.path.endsWith('/') ? root.path : `${root.path}/`;
-  return root.scheme === target.scheme && (target.path === root.path || target.path.startsWith(base));
+  const [from, to] = [sameDrive(root.path), sameDrive(target.path)];
+  const base = from.endsWith('/') ? from : `${from}/`;
+  return root.scheme === target.scheme && (to === from || to.startsWith(base));
+}
+
+/** Programs write the letter of a drive large or small as they like, some of them otherwise from one message to the next. */
+function sameDrive(path: string): string {
+  return path.replace(/^\/[A-Z](?=:)/, letter => letter.toLowerCase());
 }
 
 /** The way from a folder to a file or folder, as an import writes it. */
 export function relativePath(folder: string, target: string): string {
-  const from = folder.split('/').filter(Boolean);
-  const to = target.split('/').filter(Boolean);
+  const from = sameDrive(folder).split('/').filter(Boolean);
+  const to = sameDrive(target).split('/').filter(Boolean);
   let same = 0;
   while (same < from.length && same < to.length && from[same] === to[same]) same += 1;
   return [...from.slice(same).map(() => '..'), ...to.slice(same)].join('/') || '.';
