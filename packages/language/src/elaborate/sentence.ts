@@ -1,6 +1,6 @@
 import { type Assumption, declareFact, type Quantity, type Requirement } from '@tailshaft/drivetrain';
 import { figureOf, findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
-import { ASSUMABLE, BOUNDS, REQUIRABLE, type Row } from '@tailshaft/vocabulary';
+import { ASSUMABLE, BOUNDS, REQUIRABLE, type Row, UNKNOWN } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
 import { outOfRange } from '../reading/forms/outOfRange.js';
@@ -62,10 +62,12 @@ export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption
   const at = words.findIndex(word => word.kind === 'number');
   const about = words
     .slice(0, at < 0 ? undefined : at)
+    .filter(word => word.text !== UNKNOWN)
     .map(word => word.text)
     .join(' ');
   const { value, refused } = at < 0 ? {} : quantityAt(words, at, reading.place.uri, tell);
-  if (!value && !refused && words.length > 0) {
+  const open = words.at(-1)?.text === UNKNOWN;
+  if (!value && !refused && !open && words.length > 0) {
     tell({
       code: 'text/sentence',
       start: reading.place.start,

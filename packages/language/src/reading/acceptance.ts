@@ -1,8 +1,8 @@
 import { RULES } from '@tailshaft/drivetrain';
 import type * as ast from '../generated/ast.js';
 import type { ArrangementReading } from './arrangement.js';
+import { dateIn, wordsIn } from './clause.js';
 import { placeOfNode, problem, propertyPlace, type ReadContext } from './context.js';
-import { unquoted } from './forms/words.js';
 import { nearest } from './misspelt.js';
 import type { Place } from './place.js';
 
@@ -18,8 +18,16 @@ export interface AcceptanceReading {
 
 export function readAcceptance(context: ReadContext, node: ast.Acceptance): AcceptanceReading {
   const clauses: Record<string, string> = {};
-  for (const clause of node.clauses)
-    if (clause.value !== undefined) clauses[clause.kind] = unquoted(clause.value);
+  for (const clause of node.clauses) {
+    const { kind, value } = clause;
+    const said =
+      kind === 'on'
+        ? value
+        : kind === 'because' || kind === 'by'
+          ? wordsIn(context, clause, 'value', value)
+          : dateIn(context, clause, 'value', value);
+    if (said !== undefined) clauses[kind] = said;
+  }
   if (!node.rule)
     problem(
       context,

@@ -7,6 +7,7 @@ import {
   type Spelling,
   statement,
   statementsOf,
+  UNKNOWN,
   VESSEL_VOCABULARY,
 } from '@tailshaft/vocabulary';
 import * as ast from '../generated/ast.js';
@@ -14,6 +15,7 @@ import { type AcceptanceReading, checkAcceptance, readAcceptance } from './accep
 import { type ArrangementReading, readArrangement } from './arrangement.js';
 import { atomsOf, evidenceOf, tokOf } from './atoms.js';
 import { type BlockReading, keep, readFacts, startReading } from './block.js';
+import { dateIn, wordsIn } from './clause.js';
 import {
   docBefore,
   makeHost,
@@ -112,7 +114,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
     else if (ast.isAssumption(member)) {
       assumptions.push({
         ...sentence(context, member),
-        ...(member.because ? { because: unquoted(member.because) } : {}),
+        ...defined('because', wordsIn(context, member, 'because', member.because)),
       });
     } else if (ast.isAcceptance(member)) acceptances.push(readAcceptance(context, member));
     else if (ast.isRevision(member)) {
@@ -121,7 +123,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
         facts,
         place: placeOfNode(context, member),
         name: member.name ?? '',
-        ...(member.dated ? { dated: member.dated } : {}),
+        ...defined('dated', dateIn(context, member, 'dated', member.dated)),
         ...(member.text ? { text: unquoted(member.text) } : {}),
       });
       settings[`revision ${revisions.length}`] = facts;
@@ -130,10 +132,10 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       trials.push({
         place: placeOfNode(context, member),
         name: member.name === undefined ? '' : unquoted(member.name),
-        ...(member.of === undefined
+        ...(member.of === undefined || member.of === UNKNOWN
           ? {}
           : { of: { name: member.of, place: propertyPlace(context, member, 'of') } }),
-        ...(member.dated ? { dated: member.dated } : {}),
+        ...defined('dated', dateIn(context, member, 'dated', member.dated)),
         facts,
       });
       settings[`trial ${trials.length}`] = facts;
@@ -337,6 +339,10 @@ function withoutSwallowed(context: ReadContext, tokens: Tok[]): Tok[] {
   });
   context.strayLine = line;
   return tokens.slice(0, at);
+}
+
+function defined<K extends string>(key: K, text: string | undefined): { readonly [P in K]?: string } {
+  return text === undefined ? {} : ({ [key]: text } as { [P in K]: string });
 }
 
 /** The words of a sentence as one text. */

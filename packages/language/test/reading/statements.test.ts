@@ -30,6 +30,22 @@ describe.each(STATEMENTS.map(one => [`${leadOf(one)} in ${one.where}`, one] as c
     expect(check.problems.filter(found => READING.test(found.code)).map(found => found.message)).toEqual([]);
   });
 
+  it('may be unknown behind each of its clauses', async () => {
+    // A study of no arrangement studies nothing, and says so.
+    const clause =
+      one.word === 'study' ? /$^/g : /\b(because|by|dated|until|of) ("[^"]*"|\d{4}-\d{2}-\d{2}|\w+)/g;
+    for (const [said, word] of [...one.example.matchAll(clause)].map(
+      found => [found[0], found[1]!] as const,
+    )) {
+      const text = around[one.where](one.example.replace(said, `${word} unknown`));
+      const { check } = await Specs.read({ 'statement.shaft': text });
+      expect(
+        check.problems.map(found => found.message),
+        said,
+      ).toEqual([]);
+    }
+  });
+
   it('has the words of the grammar in its form', () => {
     if (one.where === 'anywhere') return expect(scan(one.example)).toMatchObject([{ kind: 'comment' }]);
     const words = partsOf(one).flatMap(part => ('word' in part ? part.word.split(' ') : []));

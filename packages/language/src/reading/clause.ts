@@ -1,0 +1,46 @@
+import { UNKNOWN } from '@tailshaft/vocabulary';
+import { type AstNode, GrammarUtils } from 'langium';
+import { propertyPlace, type ReadContext } from './context.js';
+import { unquoted } from './forms/words.js';
+
+/** A date behind `dated` or `until`; nothing where it is unknown, or is none, which is told. */
+export function dateIn(
+  context: ReadContext,
+  node: AstNode,
+  property: string,
+  text: string | undefined,
+): string | undefined {
+  if (text === undefined || text === UNKNOWN) return undefined;
+  if (/^\d/.test(text)) return text;
+  const { start, end } = propertyPlace(context, node, property);
+  context.problems.push({
+    code: 'text/date',
+    start,
+    end,
+    severity: 'error',
+    message: `"${text}" is no date: write it year-month-day, as 2026-05-01, or "unknown".`,
+  });
+  return undefined;
+}
+
+/** Words in quotes behind `because` or `by`; nothing where they are unknown. */
+export function wordsIn(
+  context: ReadContext,
+  node: AstNode,
+  property: string,
+  text: string | undefined,
+): string | undefined {
+  if (text === undefined) return undefined;
+  const written = GrammarUtils.findNodeForProperty(node.$cstNode, property)?.text;
+  if (written?.startsWith('"')) return unquoted(text);
+  if (text === UNKNOWN) return undefined;
+  const { start, end } = propertyPlace(context, node, property);
+  context.problems.push({
+    code: 'text/value',
+    start,
+    end,
+    severity: 'error',
+    message: `Words stand in quotes: "${text} ...", or unknown.`,
+  });
+  return undefined;
+}
