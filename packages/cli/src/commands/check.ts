@@ -14,6 +14,7 @@ import {
 } from '../command.js';
 import { Annotations } from '../forms/annotations.js';
 import { CodeQuality } from '../forms/code-quality.js';
+import { CsvForm } from '../forms/csv.js';
 import type { Form } from '../forms/form.js';
 import { JsonForm } from '../forms/json.js';
 import { JunitForm } from '../forms/junit.js';
@@ -43,6 +44,7 @@ export const check: Command = {
     { name: 'summary', means: 'Print one line for each vessel, the worst first.' },
     { name: 'verdicts', means: 'Also print every verdict with its margin, capacity and demand.' },
     { name: 'json', means: 'Print JSON, as schema/check.schema.json describes it.' },
+    { name: 'csv', means: 'Print every verdict with its margin as a table for spreadsheets.' },
     {
       name: 'junit',
       means: 'Print JUnit XML: a case for each check; what cannot be told is skipped, never passed.',
@@ -96,7 +98,7 @@ export const check: Command = {
   run,
 };
 
-const FORMS = ['json', 'sarif', 'junit', 'annotations', 'code-quality'] as const;
+const FORMS = ['json', 'csv', 'sarif', 'junit', 'annotations', 'code-quality'] as const;
 
 async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
   const forms = FORMS.filter(one => given[one]);
@@ -155,6 +157,7 @@ async function once(
 
 function formOf(io: Io, given: Given, specs: Specs, baseline: Baseline | undefined): Form {
   if (given.json) return new JsonForm(specs);
+  if (given.csv) return new CsvForm();
   if (given.sarif) return new SarifForm(specs);
   if (given.junit) return new JunitForm();
   if (given.annotations) return new Annotations(specs);
