@@ -15,7 +15,7 @@ it('packs little, and nothing but what it needs', () => {
     `VSIX ${kilobytes(statSync(vsix).size)}: ` +
       ['server.js', 'extension.cjs', 'extension-web.js', 'panel.js'].map(part).join(', '),
   );
-  expect(statSync(vsix).size).toBeLessThan(1.5 * 1024 * 1024);
+  expect(statSync(vsix).size).toBeLessThan(1.3 * 1024 * 1024);
   expect(Object.keys(files).filter(path => /\.(ts|map|mjs)$|node_modules/.test(path))).toEqual([]);
 });
 
