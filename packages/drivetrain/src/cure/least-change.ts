@@ -15,15 +15,18 @@ export interface Settling {
   readonly verdict: Verdict;
 }
 
-/** The smallest change of a size with which the check holds. */
+/** The smallest change of a size with which the check holds. What says the same at the far end does not look at the size. */
 export function leastChange(
   now: Value,
   steps: Steps,
   { times, ways, strides }: Reach,
   outcome: (value: Value) => Verdict | undefined,
+  says?: string,
 ): Settling | undefined {
   if (!(now.si > 0)) return undefined;
   const found = ways.flatMap(way => {
+    const furthest = says === undefined ? undefined : sizeBeyond(now, now.si * times ** way, steps);
+    if (furthest && outcome(furthest.value)?.message === says) return [];
     let short = now.si;
     for (let stride = 1; stride <= strides; stride += 1) {
       const size = sizeBeyond(now, now.si * times ** ((way * stride) / strides), steps);

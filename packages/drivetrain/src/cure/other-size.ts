@@ -39,8 +39,15 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
       judgement,
       [rule],
     );
+  const says = sameCheck(verdict, judgement.vessel, judgement, [rule])?.message;
   const alone = chosenIn(line).flatMap(chosen => {
-    const found = leastChange(chosen.fact.value!, chosen.knob, REACH, value => outcome(chosen.fact, value));
+    const found = leastChange(
+      chosen.fact.value!,
+      chosen.knob,
+      REACH,
+      value => outcome(chosen.fact, value),
+      says,
+    );
     return found ? [routeFor(chosen, found.size, found.verdict)] : [];
   });
   if (alone.length > 0) return alone;

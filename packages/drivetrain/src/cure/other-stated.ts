@@ -19,22 +19,27 @@ const REACH = 30;
 /** One fact after the other of a bought part, and those that it must share with its neighbours together. */
 export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: Trial): OtherStated[] {
   const found: OtherStated[] = [];
+  const says = trial(new Map())?.message;
   if (part.role === 'engine') found.push(...dutyOfEngine(part as Engine, vessel, trial));
   if (part.role === 'gear') found.push(...dutyOfGear(part as Gear, vessel, trial));
   if (found.length > 0) return found;
-  for (const limit of limitsOf(part)) found.push(...otherLimit(limit, trial));
+  for (const limit of limitsOf(part)) found.push(...otherLimit(limit, trial, says));
   for (const { knob, fact } of chosenOf(part))
-    if (isOfEntry(fact, part)) found.push(...otherMake(fact, knob, trial));
+    if (isOfEntry(fact, part)) found.push(...otherMake(fact, knob, trial, says));
   const groups = [...copiesFor(part, line), ...otherWords(part)];
   for (const swaps of groups) found.push(...all(swaps, trial));
   if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), trial));
   return found;
 }
 
-function otherLimit({ fact, way, says, further }: Limit, trial: Trial): OtherStated[] {
+function otherLimit({ fact, way, says, further }: Limit, trial: Trial, now?: string): OtherStated[] {
   const reach: Reach = { times: REACH, ways: [way], strides: 8 };
-  const settling = leastChange(fact.value!, { metric: 0.005, inch: 1 / 8 }, reach, value =>
-    trial(new Map([[fact, quantityAs(fact, value)]]), further),
+  const settling = leastChange(
+    fact.value!,
+    { metric: 0.005, inch: 1 / 8 },
+    reach,
+    value => trial(new Map([[fact, quantityAs(fact, value)]]), further),
+    now,
   );
   return settling ? [statedAs(fact, settling, says)] : [];
 }
@@ -49,9 +54,13 @@ function statedAs(fact: Fact<Value>, { size, verdict }: Settling, says?: string)
 }
 
 /** Made in another size, whichever way. */
-function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial): OtherStated[] {
-  const settling = leastChange(fact.value!, knob, { times: 2.5, ways: [1, -1], strides: 8 }, value =>
-    trial(new Map([[fact, quantityAs(fact, value)]])),
+function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial, now?: string): OtherStated[] {
+  const settling = leastChange(
+    fact.value!,
+    knob,
+    { times: 2.5, ways: [1, -1], strides: 8 },
+    value => trial(new Map([[fact, quantityAs(fact, value)]])),
+    now,
   );
   return settling ? [statedAs(fact, settling)] : [];
 }

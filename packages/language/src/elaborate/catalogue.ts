@@ -39,14 +39,23 @@ export class EntryTable {
       transfers: this.all('transfer'),
       couplings: this.all('coupling'),
       propellers: this.all('propeller'),
-      materials: this.entries('shaft material').map(materialOf),
+      materials: this.entries('shaft material').map(one => keptOf(one, materialOf)),
     };
     return this.made;
   }
 
   private all<F>(kind: EntryKind): CatalogueEntry<F>[] {
-    return this.entries(kind).map(entry => catalogueEntry<F>(entry));
+    return this.entries(kind).map(one => keptOf(one, catalogueEntry<F>));
   }
+}
+
+const KEPT = new WeakMap<EntryReading, unknown>();
+
+/** The same for the same reading: a large catalogue is looked at by every trial of a way out. */
+function keptOf<T>(entry: EntryReading, make: (entry: EntryReading) => T): T {
+  const had = KEPT.get(entry) ?? make(entry);
+  KEPT.set(entry, had);
+  return had as T;
 }
 
 /** One entry with its facts typed by its kind: the vocabulary has checked every field against that type. */

@@ -22,6 +22,7 @@ import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
 import { isTooLarge, tooLarge } from './size.js';
 import { type DocumentSummary, summaryOf } from './summary.js';
+import { unchangedVessels } from './unchanged.js';
 
 /** A vessel of a file with everything judged of it. */
 export interface JudgedVessel {
@@ -234,7 +235,17 @@ export class Project {
     const table = new EntryTable(visible.map(one => one.entries).filter(list => list.length > 0));
     const today = this.today();
     const problems: Problem[] = [];
-    const vessels = reading.vessels.map(one => judgedAfresh(one, table, today, this.policy, problems));
+    const own = document.uri.toString();
+    const text = texts.size === 1 ? texts.get(own) : undefined;
+    const had = text === undefined ? undefined : this.check(document);
+    const same = had
+      ? unchangedVessels(this.reading(document), document.textDocument.getText(), reading, text!)
+      : new Set<string>();
+    const vessels = reading.vessels.map(
+      one =>
+        (same.has(one.name) ? had?.vessels.find(old => old.vessel.name === one.name) : undefined) ??
+        judgedAfresh(one, table, today, this.policy, problems),
+    );
     return {
       uri: reading.uri,
       problems: [...syntax, ...reading.problems, ...duplicateNames(reading), ...problems],

@@ -1,0 +1,36 @@
+import type { DocumentReading } from '../reading/document.js';
+
+/**
+ * Names of the vessels of a file that a change of its text leaves as they were: their own words and those of every entry of
+ * the file stay. What such a vessel was judged as still holds, wherever it now stands.
+ */
+export function unchangedVessels(
+  before: DocumentReading,
+  oldText: string,
+  after: DocumentReading,
+  newText: string,
+): ReadonlySet<string> {
+  const slices = (reading: DocumentReading, text: string) => ({
+    entries: wordsBy(reading.entries, text),
+    vessels: wordsBy(reading.vessels, text),
+  });
+  const [old, now] = [slices(before, oldText), slices(after, newText)];
+  for (const [name, words] of old.entries) if (now.entries.get(name) !== words) return new Set();
+  return new Set(
+    [...old.vessels].flatMap(([name, words]) => (now.vessels.get(name) === words ? [name] : [])),
+  );
+}
+
+/** Two of one name are none: neither is told from the other. */
+function wordsBy(
+  readings: readonly {
+    readonly name: string;
+    readonly whole: { readonly start: number; readonly end: number };
+  }[],
+  text: string,
+): Map<string, string | undefined> {
+  const words = new Map<string, string | undefined>();
+  for (const { name, whole } of readings)
+    words.set(name, words.has(name) ? undefined : text.slice(whole.start, whole.end));
+  return words;
+}
