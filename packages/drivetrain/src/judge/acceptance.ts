@@ -19,7 +19,8 @@ export function applyAcceptances(
   const judged = verdicts.map(verdict => {
     if (verdict.outcome !== 'fails') return verdict;
     const acceptance = vessel.acceptances.find(one => {
-      if (!accepts(one, verdict) || (one.until !== undefined && one.until < today)) return false;
+      if (!accepts(one, verdict) || one.untilOpen || (one.until !== undefined && one.until < today))
+        return false;
       // Both must be met: neither the workspace nor the practice gives what the other withholds.
       const why =
         unfitFor(one, verdict, policy, today) ?? (ofPractice && unfitFor(one, verdict, ofPractice, today));

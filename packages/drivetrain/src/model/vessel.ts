@@ -110,6 +110,8 @@ export interface Acceptance {
   readonly by?: string;
   readonly dated?: string;
   readonly until?: string;
+  /** Its last day is written `unknown`: it may be over, so it covers nothing. */
+  readonly untilOpen?: true;
 }
 
 /** What an office asks of all its vessels, with its name. */

@@ -58,6 +58,7 @@ export function makeVessel(
         on: one.clauses.on ?? reading.name,
         ...(one.clauses.on === undefined ? { placed: false } : {}),
         ...only(one.clauses, 'because', 'by', 'dated', 'until'),
+        ...(one.untilOpen ? { untilOpen: true } : {}),
       }),
     ),
     ...(reading.trials.length > 0

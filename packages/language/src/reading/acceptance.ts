@@ -1,4 +1,5 @@
 import { RULES } from '@tailshaft/drivetrain';
+import { UNKNOWN } from '@tailshaft/vocabulary';
 import type * as ast from '../generated/ast.js';
 import type { ArrangementReading } from './arrangement.js';
 import { dateIn, wordsIn } from './clause.js';
@@ -10,6 +11,8 @@ export interface AcceptanceReading {
   readonly place: Place;
   readonly rule: string;
   readonly clauses: Readonly<Record<string, string>>;
+  /** `until unknown`. */
+  readonly untilOpen?: boolean;
   /** Where the id of the rule stands. */
   readonly ruleAt?: Place;
   /** Where the path behind `on` stands. */
@@ -36,11 +39,13 @@ export function readAcceptance(context: ReadContext, node: ast.Acceptance): Acce
       'Say which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
       'accept'.length,
     );
+  const untilOpen = node.clauses.some(one => one.kind === 'until' && one.value === UNKNOWN);
   const on = node.clauses.find(clause => clause.kind === 'on' && clause.value !== undefined);
   return {
     place: placeOfNode(context, node),
     rule: node.rule ?? '',
     clauses,
+    ...(untilOpen ? { untilOpen } : {}),
     ...(node.rule ? { ruleAt: propertyPlace(context, node, 'rule') } : {}),
     ...(on ? { on: propertyPlace(context, on, 'value') } : {}),
   };

@@ -102,10 +102,11 @@ export function notCompetent(vessel: string, one: Acceptance, why: string): Verd
   });
 }
 
-function wrongWith({ by, because, until }: Acceptance, today: string): string[] {
+function wrongWith({ by, because, until, untilOpen }: Acceptance, today: string): string[] {
   return [
     ...(by?.trim() ? [] : ['does not say who gave it']),
     ...(because?.trim() ? [] : ['gives no reason']),
+    ...(untilOpen ? ['does not know its last day'] : []),
     ...(until !== undefined && until < today ? [`ran out on ${until}`] : []),
   ];
 }
