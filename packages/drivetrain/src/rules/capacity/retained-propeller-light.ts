@@ -46,7 +46,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const place = line.propeller!.origin;
-  const { asked, available, speedBefore, speedNow, open } = result;
+  const { asked, available, speedBefore, speedNow, of, open } = result;
   const { least, most } = shareOf(result);
   if (least !== undefined && least >= LEAST) {
     return say.holds({
@@ -69,7 +69,7 @@ function check(context: LineContext): Verdict | undefined {
     workings: [taken, available],
     message:
       `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power that reaches it: ` +
-      `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of shaft speed ` +
+      `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of ${of} ` +
       `(${analysis.tell(speedBefore)} before). The rest is never used: more pitch or diameter, or a shallower ratio.`,
     explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],
     routes: () =>

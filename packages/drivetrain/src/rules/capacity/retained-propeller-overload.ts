@@ -68,9 +68,9 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => stubRoutes(needs.missing),
     });
   }
-  const { asked, available, balance, speedBefore, speedNow, open } = result;
+  const { asked, available, balance, speedBefore, speedNow, of, open } = result;
   const { least, most } = shareOf(result);
-  const turns = `at ${analysis.tell(speedNow)} of shaft speed (${analysis.tell(speedBefore)} before)`;
+  const turns = `at ${analysis.tell(speedNow)} of ${of} (${analysis.tell(speedBefore)} before)`;
   if (most !== undefined && most <= MOST) {
     const demand = asked.high!;
     return say.holds({
@@ -99,7 +99,7 @@ function check(context: LineContext): Verdict | undefined {
     ...said,
     message:
       `${line.name}: at rated speed the retained propeller would absorb ${times} that reaches it: ${analysis.tell(demand)} ` +
-      `against ${analysis.tell(available)}, ${turns}. The shaft would get no faster than about ${analysis.tell(balance!)}, the engine ` +
+      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would get no faster than about ${analysis.tell(balance!)}, the engine ` +
       'overloaded. Fit a deeper ratio or another propeller.',
     related: [
       { at: line.engine?.origin ?? line.origin, message: `${analysis.tell(available)} reach the propeller` },

@@ -3,6 +3,7 @@ import { changedOf, keptOf, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { type Bounds, demandOfModified, POWER_RESTS_ON } from '../../analysis/other-propeller.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
+import { comparedWith } from '../../analysis/same-stages.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -16,6 +17,8 @@ export interface RetainedPropeller {
   readonly available: Value<'power'>;
   readonly speedBefore: Value<'rotational speed'>;
   readonly speedNow: Value<'rotational speed'>;
+  /** What those are speeds of: the shaft, or the engine where a ratio that nobody knows is the same on both sides. */
+  readonly of: string;
   /** Shaft speed at which it asks what is available, by what it asks at least. */
   readonly balance: Value<'rotational speed'> | undefined;
   /** Why what it asks is not one figure: names what would have to be known. */
@@ -32,11 +35,11 @@ export function retainedPropeller(
   const kept = propeller && keptOf(propeller, line, vessel);
   if (!kept || propeller.kind?.value === 'controllable pitch') return undefined;
   const needs = new Needs();
-  const before = analysisOf(kept.line);
+  const { now, then: before, cancels } = comparedWith(analysis, analysisOf(kept.line), vessel);
   const powerBefore = needs.take(before.propellerPower);
   const speedBefore = ratedShaftSpeed(before, needs);
-  const available = needs.take(analysis.propellerPower);
-  const speedNow = ratedShaftSpeed(analysis, needs);
+  const available = needs.take(now.propellerPower);
+  const speedNow = ratedShaftSpeed(now, needs);
   if (!powerBefore || !speedBefore || !available || !speedNow) return { needs, result: undefined };
   const taken = {
     ...powerBefore,
@@ -59,7 +62,8 @@ export function retainedPropeller(
         originOf(propeller, field),
       );
   const least = asked.low && scaledSpeed(asked.low, speedNow, available, vessel);
-  return { needs, result: { asked, available, speedBefore, speedNow, balance: least, open } };
+  const of = cancels ? 'engine speed, whatever the ratio that stays' : 'shaft speed';
+  return { needs, result: { asked, available, speedBefore, speedNow, of, balance: least, open } };
 }
 
 /** How much of what reaches it a propeller asks at least and at most. */
