@@ -37,6 +37,7 @@ export const LEFT_OUT_SAYS: Readonly<Record<string, string>> = {
 
 /** Blocks in which nothing need be written: what is left out there is not chosen, or not filled in. */
 export const CHOICES: Readonly<Record<string, string>> = {
+  practice: 'what a practice does not set is as usual, and every verdict says which criterion judged',
   study: 'what a study shows is how it is told',
   project: 'what a project is filed under is read by no check',
   'open matter': 'who does what until when is read by no check',
