@@ -10,7 +10,7 @@ import { gearRatio, transferRatio } from './speeds.js';
 /** A line now and as it was, to be held against each other. */
 export interface Compared {
   readonly now: LineAnalysis;
-  readonly then: LineAnalysis;
+  readonly before: LineAnalysis;
   /** Set where a ratio is not known and is the same on both sides: speeds are then those before that stage. */
   readonly cancels?: true;
 }
@@ -23,14 +23,14 @@ const RATIO_RESTS_ON = ['ratioUsed', 'aheadClutch', 'clutches', 'exact', 'train'
  */
 export function comparedWith(now: LineAnalysis, then: LineAnalysis, vessel: Vessel): Compared {
   const open = aside(() => stagesOf(now.line).filter(one => !hasRatio(one) && isSame(one, now.line, vessel)));
-  if (open.length === 0) return { now, then };
+  if (open.length === 0) return { now, before: then };
   // In the order that power passes them, as the part that is kept stands in the line that it was kept from.
   const [stages, old] = [stagesOf(now.line), stagesOf(then.line)];
-  const before = open.flatMap(one => old[stages.indexOf(one)] ?? []);
-  if (before.length < open.length) return { now, then };
+  const kept = open.flatMap(one => old[stages.indexOf(one)] ?? []);
+  if (kept.length < open.length) return { now, before: then };
   return {
     now: new LineAnalysis(withoutRatios(now.line, open), vessel),
-    then: new LineAnalysis(withoutRatios(then.line, before), vessel),
+    before: new LineAnalysis(withoutRatios(then.line, kept), vessel),
     cancels: true,
   };
 }

@@ -35,7 +35,7 @@ export function retainedPropeller(
   const kept = propeller && keptOf(propeller, line, vessel);
   if (!kept || propeller.kind?.value === 'controllable pitch') return undefined;
   const needs = new Needs();
-  const { now, then: before, cancels } = comparedWith(analysis, analysisOf(kept.line), vessel);
+  const { now, before, cancels } = comparedWith(analysis, analysisOf(kept.line), vessel);
   const powerBefore = needs.take(before.propellerPower);
   const speedBefore = ratedShaftSpeed(before, needs);
   const available = needs.take(now.propellerPower);
