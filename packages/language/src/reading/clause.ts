@@ -31,8 +31,8 @@ export function wordsIn(
   text: string | undefined,
 ): string | undefined {
   if (text === undefined) return undefined;
-  const written = GrammarUtils.findNodeForProperty(node.$cstNode, property)?.text;
-  if (written?.startsWith('"')) return unquoted(text);
+  const quoted = GrammarUtils.findNodeForProperty(node.$cstNode, property)?.text;
+  if (quoted?.startsWith('"')) return unquoted(text);
   if (text === UNKNOWN) return undefined;
   const { start, end } = propertyPlace(context, node, property);
   context.problems.push({
