@@ -8,8 +8,8 @@ import type { TextOf } from './offer.js';
 export interface Consequence {
   /** The result reads: no problem of the text comes with it. */
   readonly reads: boolean;
-  /** Whether a check, by rule and subject, still fails or still cannot be told. */
-  readonly remains: (verdict: Verdict) => boolean;
+  /** Whether a check, by rule, subject and vessel, still fails or still cannot be told. */
+  readonly remains: (verdict: Verdict, vessel?: string) => boolean;
   /** What ends worse than it was: the verdict as it would be. */
   readonly worse: readonly Verdict[];
 }
@@ -47,8 +47,8 @@ export function consequenceOf(
   });
   return {
     reads,
-    remains: verdict => {
-      const left = is.get(keyOf(verdict));
+    remains: (verdict, vessel = '') => {
+      const left = is.get(keyOf(verdict, vessel));
       return left !== undefined && (left.outcome === 'fails' || left.outcome === 'cannot tell');
     },
     worse,
@@ -63,19 +63,21 @@ function isDeeper(now: Verdict, then: Verdict): boolean {
   return (now.margin ?? 0) < (then.margin ?? 0) - 0.01;
 }
 
-/** The worst verdict of each rule on each subject. */
+/** The worst verdict of each rule on each subject of each vessel: two vessels of a file may have lines of one name. */
 function worstByCheck(check: FileCheck): Map<string, Verdict> {
   const worst = new Map<string, Verdict>();
-  for (const verdict of [...check.vessels, ...check.entries].flatMap(one => one.verdicts)) {
+  const take = (verdict: Verdict, vessel: string) => {
     for (const one of [verdict, ...(verdict.folds ?? [])]) {
-      const key = keyOf(one);
+      const key = keyOf(one, vessel);
       const had = worst.get(key);
       if (!had || GRAVITY.indexOf(one.outcome) > GRAVITY.indexOf(had.outcome)) worst.set(key, one);
     }
-  }
+  };
+  for (const { vessel, verdicts } of check.vessels) for (const one of verdicts) take(one, vessel.name);
+  for (const { verdicts } of check.entries) for (const one of verdicts) take(one, '');
   return worst;
 }
 
-function keyOf({ rule, subject }: Verdict): string {
-  return `${rule} ${subject}`;
+function keyOf({ rule, subject }: Verdict, vessel: string): string {
+  return `${vessel} ${rule} ${subject}`;
 }

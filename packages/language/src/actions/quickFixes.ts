@@ -119,7 +119,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
   // The vessel as found is a record: what is to be built is written where it is proposed.
   if (kind === 'changes the design' && editsAsFound(edits, finding)) return undefined;
   const { reads, remains, worse } = judge(edits);
-  if (!reads || remains(verdict)) return undefined;
+  if (!reads || remains(verdict, finding.vessel?.vessel.name)) return undefined;
   const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
   const preferred = route.preferred === true && others.length === 0;
   return {
