@@ -15,7 +15,7 @@ export function rulePage(rule: Rule, formulas: readonly PageFormula[]): string {
   const up = upFrom(rule.id);
   return `${[
     `# ${rule.title}`,
-    `\`${rule.id}\`: ${[rule.severity, ...rule.mistakes.map(number => `[mistake ${number}](${up}packages/drivetrain/RULES.md#${number.toLowerCase()})`)].join(', ')}`,
+    `\`${rule.id}\`: ${[rule.severity, ...rule.mistakes.map(number => `[mistake ${number}](${up}packages/drivetrain/RULES.md#${number.toLowerCase()})`), `[a spec that fails](${up}${galleryPath(rule.id)})`].join(', ')}`,
     rule.manual,
     [
       `- **Compared:** ${rule.criterion}.`,
@@ -23,7 +23,6 @@ export function rulePage(rule: Rule, formulas: readonly PageFormula[]): string {
       `- **Source:** ${citeSource(rule.source)}.`,
       `- **Limits:** ${rule.caution}`,
       ...(rule.noCure ? [`- **Fixes:** ${rule.noCure}`] : []),
-      `- **In the gallery:** [a spec that fails](${up}${galleryPath(rule.id)})`,
     ].join('\n'),
     ...shownExamples(rule.examples()).map(one => exampleSection(one, up)),
   ].join('\n\n')}\n`;

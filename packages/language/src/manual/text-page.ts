@@ -7,14 +7,11 @@ export function textPage(finding: TextFinding): string {
   const up = upFrom(finding.code);
   return `${[
     `# ${finding.title}`,
-    `\`${finding.code}\`: ${finding.severity}, about the text`,
+    `\`${finding.code}\`: ${finding.severity}, about the text${finding.failing === undefined ? '' : `, [a spec that fails](${up}${galleryPath(finding.code)})`}`,
     finding.manual,
     ...(finding.failing === undefined
       ? []
-      : [
-          `- **In the gallery:** [a spec that fails](${up}${galleryPath(finding.code)})`,
-          `**Fails:**\n${fenced('tailshaft', [finding.failing.trim()])}`,
-        ]),
+      : [`**Fails:**\n${fenced('tailshaft', [finding.failing.trim()])}`]),
     ...(finding.passing === undefined
       ? []
       : [`**Holds:**\n${fenced('tailshaft', [finding.passing.trim()])}`]),
