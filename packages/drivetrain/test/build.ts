@@ -1,4 +1,12 @@
-import { type Dimension, findUnit, given, type Origin, toSI, type Value } from '@tailshaft/mechanics';
+import {
+  type Dimension,
+  figureOf,
+  findUnit,
+  given,
+  type Origin,
+  toSI,
+  type Value,
+} from '@tailshaft/mechanics';
 import {
   type Arrangement,
   type Catalogue,
@@ -66,18 +74,26 @@ export function quantity<D extends Dimension>(dimension: D, written: string): Va
   const [number = '', symbol = ''] = written.split(' ');
   const unit = findUnit(symbol);
   if (!unit) throw new Error(`no unit in ${written}`);
-  return given(dimension, 'q', dimension, toSI(Number(number), unit), { written, unit: unit.symbol });
+  return given(dimension, 'q', dimension, toSI(Number(number), unit), {
+    written,
+    unit: unit.symbol,
+    figure: figureOf(number),
+  });
 }
 
 /** A count. */
 export function count(number: number): Value<'number'> {
-  return given('number', 'n', 'number', number, { written: String(number) });
+  return given('number', 'n', 'number', number, {
+    written: String(number),
+    figure: figureOf(String(number)),
+  });
 }
 
 /** `ratio('2.04:1')` or `ratio('97 %')`. */
 export function ratio(written: string): Value<'ratio'> {
   const number = Number.parseFloat(written);
-  return given('ratio', 'i', 'ratio', written.includes('%') ? number / 100 : number, { written });
+  const figure = figureOf(written.replace(/:1$| ?%$/, ''));
+  return given('ratio', 'i', 'ratio', written.includes('%') ? number / 100 : number, { written, figure });
 }
 
 export function rotation(word: Rotation['word'], viewedFrom?: View): Rotation {
