@@ -38,7 +38,7 @@ describe.each(all.map(one => [named(one), one] as const))('a new spec: %s', (_na
 
   it('says nothing that its author did not', () => {
     const places = [...snippet.matchAll(/\$\{\d+:([^}]*)\}/g)].map(one => one[1]!);
-    const names = /^(Name|what (she|it) is|(Engine|Gear)-(found|proposed)|[AB])$/;
+    const names = /^(Name|what (the vessel|it) is|(Engine|Gear)-(found|proposed)|[AB])$/;
     expect(places.filter(one => one !== 'unknown' && !names.test(one))).toEqual([]);
     expect(text).not.toMatch(/\d/);
     expect(text).not.toMatch(/\b(retain|modify|remove|mirrors)\b(?!.*\n.*arrangement)/);

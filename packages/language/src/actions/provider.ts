@@ -1,10 +1,18 @@
-import { type LangiumDocument, URI } from 'langium';
+import { interruptAndCheck, type LangiumDocument, URI } from 'langium';
 import type { CodeActionProvider, LangiumSharedServices } from 'langium/lsp';
-import type { CodeAction, CodeActionParams, Diagnostic, Range } from 'vscode-languageserver';
+import {
+  CancellationToken,
+  type CodeAction,
+  type CodeActionParams,
+  type Diagnostic,
+  LSPErrorCodes,
+  type Range,
+  ResponseError,
+} from 'vscode-languageserver';
 import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
 import { everyFinding, findingsOf } from '../project/findings.js';
-import type { Project } from '../project/project.js';
+import type { FileCheck, Project } from '../project/project.js';
 import { allQuestions } from './allQuestions.js';
 import { consequenceOf } from './consequence.js';
 import { convertUnits } from './convertUnits.js';
@@ -14,7 +22,7 @@ import { importEntry } from './importEntry.js';
 import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inlinePart.js';
 import { mirrorLine } from './mirrorLine.js';
 import type { Offer } from './offer.js';
-import { cures, type Judge, once, questions } from './quickFixes.js';
+import { curing, type Judge, once, questions } from './quickFixes.js';
 import { touchesShiftCable } from './shiftCable.js';
 import { studyCandidates } from './studyCandidates.js';
 import { textsOf, workspaceEdit } from './workspaceEdit.js';
@@ -32,6 +40,8 @@ export const CODE_ACTION_KINDS = [
 /** Offers what could be done at a place of the text. Which of it is right stays with the author. */
 export class CodeActions implements CodeActionProvider {
   private readonly names: Names;
+  /** The ways out that were found, for as long as the check stands: the menu is asked for at every move of the cursor. */
+  private readonly known = new WeakMap<FileCheck, Map<object, readonly Offer[]>>();
 
   constructor(
     private readonly services: {
@@ -44,11 +54,15 @@ export class CodeActions implements CodeActionProvider {
     this.names = new Names(services.project, services.shared.workspace.LangiumDocuments);
   }
 
-  getCodeActions(document: LangiumDocument, params: CodeActionParams): CodeAction[] {
+  async getCodeActions(
+    document: LangiumDocument,
+    params: CodeActionParams,
+    token: CancellationToken = CancellationToken.None,
+  ): Promise<CodeAction[]> {
     const { workspace } = this.services.shared;
     const textOf = textsOf(workspace.LangiumDocuments);
     const { diagnostics } = params.context;
-    return this.offers(document, params)
+    return (await this.offers(document, params, token))
       .filter(offer => offer.edits.length > 0 && !touchesShiftCable(offer.edits, textOf))
       .map(offer => {
         const about = offer.finding ? diagnosticsOf(offer.finding, diagnostics, document) : [];
@@ -62,7 +76,11 @@ export class CodeActions implements CodeActionProvider {
       });
   }
 
-  private offers(document: LangiumDocument, { range, context }: CodeActionParams): Offer[] {
+  private async offers(
+    document: LangiumDocument,
+    { range, context }: CodeActionParams,
+    token: CancellationToken,
+  ): Promise<Offer[]> {
     const { project, shared } = this.services;
     const textOf = textsOf(shared.workspace.LangiumDocuments);
     const wants = (kind: string) =>
@@ -81,7 +99,9 @@ export class CodeActions implements CodeActionProvider {
         const judge: Judge = edits => consequenceOf(project, document, edits, textOf);
         // What cures stands before what asks, and what several findings share is offered once.
         const all = here.flatMap(one => [one, ...(one.folded ?? [])]);
-        const cured = all.flatMap(finding => cures(finding, textOf, judge));
+        const cured = await this.tried(document, check, token, all, finding =>
+          curing(finding, textOf, judge),
+        );
         const asked = all.flatMap(finding => questions(finding, textOf, judge));
         offers.push(...once([...cured, ...asked]));
         const together = allQuestions(asked);
@@ -99,6 +119,45 @@ export class CodeActions implements CodeActionProvider {
       if (use) offers.push(...inlinePart(use, textOf));
     }
     if (wants('refactor')) offers.push(...mirrorLine(reading, check, start, textOf));
+    return offers;
+  }
+
+  /**
+   * The ways out of findings, tried one after the other. Between two tries the server answers whatever else is asked; when
+   * the question is taken back, or the text is another, the answer is not worth its while.
+   */
+  private async tried(
+    document: LangiumDocument,
+    check: FileCheck,
+    token: CancellationToken,
+    findings: readonly Finding[],
+    ways: (finding: Finding) => Generator<void, Offer[]>,
+  ): Promise<Offer[]> {
+    const { project } = this.services;
+    const { version } = document.textDocument;
+    const { state } = document;
+    const offers: Offer[] = [];
+    for (const finding of findings) {
+      const known = this.known.get(check)?.get(finding.verdict ?? finding);
+      if (known) {
+        offers.push(...known);
+        continue;
+      }
+      const steps = ways(finding);
+      let step = steps.next();
+      for (; !step.done; step = steps.next()) {
+        await interruptAndCheck(token);
+        const same = document.textDocument.version === version && document.state >= state;
+        if (!same || project.check(document) !== check)
+          throw new ResponseError(
+            LSPErrorCodes.ContentModified,
+            'The text changed while ways out were tried.',
+          );
+      }
+      const made = this.known.get(check) ?? new Map<object, readonly Offer[]>();
+      this.known.set(check, made.set(finding.verdict ?? finding, step.value));
+      offers.push(...step.value);
+    }
     return offers;
   }
 

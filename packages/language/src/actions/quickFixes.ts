@@ -25,6 +25,11 @@ export type Judge = (edits: readonly TextEdit[]) => Consequence;
  * only when the result reads and the finding is gone, and what else gets worse stands in its title.
  */
 export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
+  return ended(curing(finding, textOf, judge));
+}
+
+/** The same, with a rest before each route that is tried: whoever runs it can see to other things there, or give up. */
+export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generator<void, Offer[]> {
   const { problem, verdict, vessel } = finding;
   const offers: Offer[] = [];
   for (const choice of problem?.choices ?? []) {
@@ -40,16 +45,16 @@ export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
       });
   }
   const routes = (verdict?.routes() ?? []).filter(one => kindOf(one, verdict!) !== 'asks');
-  offers.push(...successes(routes, finding, textOf, judge));
+  offers.push(...(yield* successes(routes, finding, textOf, judge)));
   // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
   if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
     // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
-    offers.push(...successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED));
+    offers.push(...(yield* successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED)));
     if (offers.length === 0)
-      offers.push(...successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED));
+      offers.push(...(yield* successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED)));
     // A part that nobody has found yet comes last: only where all else makes something worse.
     if (!offers.some(one => !one.makesWorse))
-      offers.push(...successes(wantedParts(verdict, vessel), finding, textOf, judge, WANTED));
+      offers.push(...(yield* successes(wantedParts(verdict, vessel), finding, textOf, judge, WANTED)));
   }
   return once(offers);
 }
@@ -58,16 +63,24 @@ export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
 const SEARCHED = 3;
 const WANTED = 2;
 
-function successes(
+function ended<T>(steps: Generator<void, T>): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+function* successes(
   routes: readonly Route[],
   finding: Finding,
   textOf: TextOf,
   judge: Judge,
   most = Number.POSITIVE_INFINITY,
-): Offer[] {
+): Generator<void, Offer[]> {
   const found: Offer[] = [];
   for (const route of routes) {
     if (found.length >= most) break;
+    yield;
     const offer = tried(route, finding, textOf, judge);
     if (offer) found.push(offer);
   }

@@ -1,5 +1,6 @@
 import { type LangiumDocument, URI } from 'langium';
 import {
+  type CancellationToken,
   type CodeAction,
   type CodeActionParams,
   type Connection,
@@ -38,11 +39,11 @@ export function answerCodeActions(connection: Connection, services: TailshaftSer
   services.shared.lsp.LanguageServer.onInitialize(params => {
     resolves = resolvesActions(params);
   });
-  const offers = async (document: LangiumDocument, params: CodeActionParams) =>
-    ((await provider.getCodeActions(document, params)) ?? []) as CodeAction[];
+  const offers = async (document: LangiumDocument, params: CodeActionParams, token: CancellationToken) =>
+    ((await provider.getCodeActions(document, params, token)) ?? []) as CodeAction[];
   connection.onCodeAction(
-    onDocument(services, 'code actions', async (document, params: CodeActionParams) => {
-      const actions = await offers(document, params);
+    onDocument(services, 'code actions', async (document, params: CodeActionParams, token) => {
+      const actions = await offers(document, params, token);
       if (!resolves) return actions;
       const { version } = document.textDocument;
       return actions.map(({ edit, ...rest }) => ({
@@ -54,11 +55,11 @@ export function answerCodeActions(connection: Connection, services: TailshaftSer
   const resolve = onDocument(
     services,
     'a code action',
-    async (document, { action }: Asked['params'] & { action: CodeAction }) => {
+    async (document, { action }: Asked['params'] & { action: CodeAction }, token) => {
       const { params, version, edit } = action.data as Asked;
       if (document.textDocument.version !== version)
         throw new ResponseError(LSPErrorCodes.ContentModified, 'The text changed since this was offered.');
-      const found = (await offers(document, params)).find(one => identityOf(one.edit) === edit);
+      const found = (await offers(document, params, token)).find(one => identityOf(one.edit) === edit);
       return { ...action, ...(found?.edit ? { edit: found.edit } : {}) };
     },
   );

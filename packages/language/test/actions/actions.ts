@@ -22,7 +22,7 @@ export class Offers {
     const { document, core } = specs;
     const position = document.textDocument.positionAt(Math.max(0, offset));
     const provider = new CodeActions({ project: core.language.project, shared: core.shared as never });
-    const actions = provider.getCodeActions(document, {
+    const actions = await provider.getCodeActions(document, {
       textDocument: { uri: document.uri.toString() },
       range: { start: position, end: offset < 0 ? document.textDocument.positionAt(1e9) : position },
       context: { diagnostics: [], ...(only.length > 0 ? { only } : {}) },
