@@ -40,7 +40,7 @@ describe('licences of others', () => {
     const bill = JSON.parse(readFileSync(join(dist, 'sbom.cdx.json'), 'utf8'));
     const parts: { name: string; version: string; hashes?: unknown[] }[] = bill.components;
     expect(bill).toMatchObject({ bomFormat: 'CycloneDX', specVersion: '1.5' });
-    for (const wanted of ['langium', 'ml-matrix', 'vscode-jsonrpc', 'vscode-languageserver', 'vscode-uri'])
+    for (const wanted of ['langium', 'd3-scale', 'vscode-jsonrpc', 'vscode-languageserver', 'vscode-uri'])
       expect(parts.map(one => one.name)).toContain(wanted);
     for (const { name: part, version, hashes } of parts) {
       expect(notices).toContain(`${part} ${version} (`);
