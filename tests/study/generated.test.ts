@@ -52,5 +52,5 @@ describe.each(exampleSpecs)('%s', example => {
         );
       }
     }
-  }, 120_000);
+  }, 400_000);
 });
