@@ -59,11 +59,14 @@ describe('the built server of the extension', () => {
     expect(markdown).toContain('certifies nothing');
   });
 
-  it('names every file that the spec sees, so that they can be had at another time', async () => {
-    const visible = (await ask('tailshaft/visible', { textDocument: { uri: uri(spec) } })) as string[];
-    expect(visible.sort()).toEqual(
-      [spec, ...readdirSync(join(examples, 'catalogue')).map(name => `catalogue/${name}`)].map(uri).sort(),
-    );
+  it('names what a text of another time imports, so that it can be had of that time', async () => {
+    const wanted = (texts: Record<string, string>) => ask('tailshaft/wanted', { uri: uri(spec), texts });
+    const own = { [uri(spec)]: read(spec) };
+    expect(await wanted(own)).toContain(uri('catalogue'));
+    const elsewhere = { [uri(spec)]: read(spec).replace('../catalogue', '../parts/engines') };
+    const asked = (await wanted(elsewhere)) as string[];
+    expect(asked).toContain(uri('parts/engines.shaft'));
+    expect(asked).not.toContain(uri('catalogue'));
   });
 
   it('draws the sheet and says what there is to choose from', async () => {

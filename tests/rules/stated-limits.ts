@@ -15,6 +15,7 @@ export const STATED_LIMITS: Readonly<Record<string, string>> = {
   'speed/idle-pressure': 'the limit of the maker',
   'speed/idle-in-gear': 'the requirement of the owner',
   'speed/slow-running': 'the requirement of the owner',
+  'paper/sheet-age': 'the criterion of the author',
   'speed/tip-speed': 'the criterion of the author: there is no usual one',
   'speed/vessel-speed-per-engine-rpm': 'a note on what changes: nothing is limited',
   'ratio/nominal-for-exact': 'the rounding of the ratio as it is written',

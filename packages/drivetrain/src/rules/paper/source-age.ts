@@ -6,6 +6,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { yearsBetween } from './years.js';
 
 const PRACTICE: Source = {
   title: 'Data sheets older than about ten years are asked for anew',
@@ -73,8 +74,4 @@ function check({ entry: one, today }: EntryContext): Verdict | undefined {
     place,
     message: `"${source.title}", from which the figures of ${name} come, is ${Math.floor(age)} years old (limit ${YEARS}). Ratings change under the same name: ask for the current sheet, or say in the title why the old one governs.`,
   });
-}
-
-function yearsBetween(from: string, to: string): number {
-  return (Date.parse(to) - Date.parse(from)) / (365.25 * 24 * 3600 * 1000);
 }

@@ -1,0 +1,91 @@
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { nameOf } from '../../model/part.js';
+import { type Apart, each } from '../../model/reads.js';
+import type { ShaftLine, Vessel } from '../../model/vessel.js';
+import { changed, SINGLE_LINE } from '../example-specs.js';
+import { examples } from '../examples.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { SECONDS_A_YEAR, yearsBetween } from './years.js';
+
+const CHOOSING = (age: string) =>
+  changed(SINGLE_LINE, [
+    '  arrangement proposed {',
+    `  criteria { source age at most ${age} }\n  arrangement proposed {`,
+  ]);
+
+const INFO: RuleInfo = {
+  id: 'paper/sheet-age',
+  title: 'Data sheets of the parts are no older than the vessel or its practice allows',
+  mistakes: ['U09'],
+  severity: 'warning',
+  criterion:
+    'source of each rated part of the line against `source age at most` of the criteria, on the day of the check',
+  source: { title: 'the age that the author or the practice chose', confidence: 'common practice' },
+  manual:
+    'Ratings are revised under the same name. A practice that asks for a sheet of the last five years wants to know which ' +
+    'part of a vessel rests on an older one. Ask the maker for the current issue, or choose another age with a reason.',
+  caution:
+    'A sheet that is young enough may still be superseded: ask for the current issue before the part is ordered.',
+  standsWithout: 'anything',
+  curesRecord: true,
+  noCure: 'Only a newer sheet settles it.',
+  examples: examples(() => ({
+    failing: changed(CHOOSING('5 year'), ['issue 4" dated 2025-02-10', 'issue 1" dated 2018-02-10']),
+    passing: CHOOSING('20 year'),
+    cannotTell: CHOOSING('unknown'),
+  })),
+};
+
+export const sheetAge: Rule = { ...INFO, scope: 'line', check };
+
+type Rated =
+  | NonNullable<ShaftLine['engine' | 'motor' | 'gear']>
+  | ShaftLine['couplings' | 'transfers'][number];
+
+function check({ line, vessel, today }: LineContext): Apart<Verdict> | undefined {
+  if (!vessel.criteria?.sourceAge) return undefined;
+  const rated: (Rated | undefined)[] = [
+    line.engine,
+    line.motor,
+    line.gear,
+    ...line.transfers,
+    ...line.couplings,
+  ];
+  return each(rated, part => (part?.entry ? judge(part, vessel, today) : undefined));
+}
+
+function judge(part: Rated, vessel: Vessel, today: string): Verdict {
+  const say = sayFor(INFO, part.path);
+  const name = nameOf(part);
+  const needs = new Needs();
+  const most = needs.fact(vessel.criteria?.sourceAge, {
+    what: 'age that a data sheet may have',
+    host: vessel.criteria!.origin,
+    property: 'source age at most',
+  });
+  const asked = {
+    what: `dated source of ${part.role} ${name}`,
+    host: part.entry!.origin,
+    property: 'source',
+  };
+  const source = needs.fact(part.source, asked);
+  if (source && !source.dated) needs.miss(asked, part.source?.origin);
+  if (!most || !source?.dated)
+    return say.cannotTell(needs, {
+      place: part.nameOrigin ?? part.origin,
+      message: `Whether the sheet of ${part.role} ${name} is young enough cannot be told.`,
+    });
+  const age = yearsBetween(source.dated, today);
+  const said = `source age at most ${vessel.criteria!.sourceAge!.written}`;
+  const how = { place: part.nameOrigin ?? part.origin, criterion: { said, chosenBy: 'author' as const } };
+  if (age * SECONDS_A_YEAR <= most.si)
+    return say.holds({ ...how, message: `${name}: "${source.title}" is ${age.toFixed(1)} years old.` });
+  return say.fails({
+    ...how,
+    message: `"${source.title}", from which the figures of ${name} come, is ${age.toFixed(1)} years old; the criteria allow ${vessel.criteria!.sourceAge!.written}. Ask for the current sheet.`,
+    related: [{ at: part.source!.origin, message: 'the source' }],
+  });
+}
