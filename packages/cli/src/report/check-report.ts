@@ -172,8 +172,9 @@ function totals(io: Io, tally: Tally): string {
   const least = tally.smallest
     ? `, the least by ${percentWords(tally.smallest.margin!)} (${shortName(tally.smallest.rule)} of ${tally.smallest.subject})`
     : '';
+  const entries = tally.holdsOnEntries ? ` (${tally.holdsOnEntries} of them on catalogue entries)` : '';
   const checks = [
-    `${count(tally.holds, 'check holds', 'checks hold')}${least}`,
+    `${count(tally.holds, 'check holds', 'checks hold')}${entries}${least}`,
     tally.notChecked ? paint.open(`${tally.notChecked} cannot tell for want of data`) : '',
     tally.known ? `${count(tally.known, 'finding is', 'findings are')} in the baseline` : '',
     tally.accepted

@@ -13,6 +13,8 @@ export interface Tally {
   /** Checks that wait for data. */
   notChecked: number;
   holds: number;
+  /** Of those that hold, the ones on catalogue entries: the line of a vessel does not count them. */
+  holdsOnEntries: number;
   /** Checks that fail; several may be one finding. */
   fails: number;
   accepted: number;
@@ -33,6 +35,7 @@ export function emptyTally(): Tally {
     notes: 0,
     notChecked: 0,
     holds: 0,
+    holdsOnEntries: 0,
     fails: 0,
     accepted: 0,
     asFound: 0,
@@ -60,6 +63,7 @@ export function addTo(tally: Tally, judged: Judged): void {
   tally.accepted += counts.accepted;
   tally.notChecked += counts.unknown;
   tally.holds += counts.held;
+  tally.holdsOnEntries += countsOf(spec.check.entries.flatMap(one => one.verdicts)).held;
   tally.fails += counts.failed;
   tally.asFound += counts.asFound;
   for (const verdict of verdicts) {
