@@ -77,7 +77,10 @@ function readImport(context: ReadContext, statement: ast.Import, imports: Import
     );
     return;
   }
-  imports.push({ path: unquoted(path), place: propertyPlace(context, statement, 'path') });
+  const place = propertyPlace(context, statement, 'path');
+  // As it is written: one backslash, as paths have it elsewhere, would be an escape in any other text.
+  const written = context.text.slice(place.start, place.end);
+  imports.push({ path: unquoted(written.replace(/\\+(?!")/g, '/')), place });
 }
 
 function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading[]): void {

@@ -6,8 +6,7 @@ import { CATALOGUE, VESSEL } from './specs.js';
 import { Testbed } from './testbed.js';
 
 /*
- * Windows, simulated: a drive letter in either case, line ends of two characters, and backslashes in imports (doubled,
- * since one stands before a quote in a text).
+ * Windows, simulated: a drive letter in either case, line ends of two characters, and backslashes in imports, one or two.
  */
 
 const ROOTS = ['file:///c%3A/yard', 'file:///C:/yard', 'file:///c:/yard', 'file:///C%3A/yard'];
@@ -28,7 +27,7 @@ describe('a drive letter is the same large and small', () => {
   });
 
   it.each(pairs)('root %s, an open spec of %s finds its catalogue', async (root, folder) => {
-    for (const written of ['parts/catalogue', 'parts\\\\catalogue', 'parts']) {
+    for (const written of ['parts/catalogue', 'parts\\catalogue', 'parts\\\\catalogue', 'parts']) {
       const bed = new Testbed();
       const { project, queue, shared } = bed.services;
       project.roots = [URI.parse(root)];
