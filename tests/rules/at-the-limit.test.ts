@@ -2,6 +2,7 @@ import { RULES, type Verdict } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../silence/rejudge.js';
 import { edited, factsOf, type WrittenFact } from '../silence/written.js';
+import { share } from '../support/share.js';
 import { STATED_LIMITS } from './stated-limits.js';
 
 async function judged(bench: Bench, text: string): Promise<readonly Verdict[]> {
@@ -66,7 +67,7 @@ async function nearTheLimit(id: string, estimate: number): Promise<Verdict | und
 describe('a criterion that is an estimate or a guide', () => {
   const estimated = RULES.filter(one => one.estimate !== undefined);
 
-  it.each(estimated.map(one => [one.id, one] as const))(
+  it.each(share(estimated, 8).map(one => [one.id, one] as const))(
     '%s: what misses it by less is at the limit',
     async (id, rule) => {
       const said = await nearTheLimit(id, rule.estimate!);

@@ -2,6 +2,7 @@ import type { Vessel } from '@tailshaft/drivetrain';
 import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { times } from '../support/share.js';
 import { attribute, parsed, wordsOf } from './parsed.js';
 import { sheetOfExample } from './sheet-of.js';
 
@@ -99,7 +100,7 @@ it('whatever an author writes stays words', async () => {
       const shown = words.replace(UNPRINTABLE, '\ufffd').replace(/\r\n?/g, '\n');
       expect(wordsOf(elements.find(one => one.tagName === 'h1')!)).toBe(shown);
     }),
-    { numRuns: 40 },
+    { numRuns: times(12, 60) },
   );
 }, 240_000);
 
@@ -118,6 +119,6 @@ it('whatever an author writes stays words in Markdown', async () => {
       const headings = markdown.match(/^#{1,6} /gm)!.length;
       expect(headings).toBe(vesselSheetMarkdown(spoiled(input, 'plain')).match(/^#{1,6} /gm)!.length);
     }),
-    { numRuns: 40 },
+    { numRuns: times(12, 60) },
   );
 }, 240_000);

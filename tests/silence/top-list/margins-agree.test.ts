@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { share, times } from '../../support/share.js';
 import { randomSpecs, writtenSpecs } from '../base-specs.js';
 import { Bench } from '../rejudge.js';
 import { changed, passing, saidBy } from './verdicts.js';
@@ -8,7 +9,7 @@ describe('margin and verdict agree', () => {
     const bench = new Bench();
     const below: string[] = [];
     let margins = 0;
-    for (const spec of [...writtenSpecs(), ...randomSpecs(7000, 40)]) {
+    for (const spec of [...share(writtenSpecs(), 120), ...randomSpecs(7000, times(8, 40))]) {
       for (const one of (await bench.judge(spec.text)).told) {
         if (one.margin === undefined) continue;
         margins += 1;

@@ -27,7 +27,8 @@ describe('a drive letter is the same large and small', () => {
   });
 
   it.each(pairs)('root %s, an open spec of %s finds its catalogue', async (root, folder) => {
-    for (const written of ['parts/catalogue', 'parts\\catalogue', 'parts\\\\catalogue', 'parts']) {
+    const ways = ['parts/catalogue', 'parts\\catalogue', 'parts\\\\catalogue', 'parts'];
+    for (const written of root === ROOTS[0] ? ways : ways.slice(1, 2)) {
       const bed = new Testbed();
       const { project, queue, shared } = bed.services;
       project.roots = [URI.parse(root)];
