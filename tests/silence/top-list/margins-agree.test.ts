@@ -17,7 +17,7 @@ describe('margin and verdict agree', () => {
           below.push(`${spec.name}: ${one.rule} ${one.margin.toFixed(3)}`);
       }
     }
-    expect(margins).toBeGreaterThan(1000);
+    expect(margins).toBeGreaterThan(times(700, 1000));
     expect(below).toEqual([]);
   });
 });

@@ -79,8 +79,8 @@ function readImport(context: ReadContext, statement: ast.Import, imports: Import
   }
   const place = propertyPlace(context, statement, 'path');
   // As it is written: one backslash, as paths have it elsewhere, would be an escape in any other text.
-  const written = context.text.slice(place.start, place.end);
-  imports.push({ path: unquoted(written.replace(/\\+(?!")/g, '/')), place });
+  const quoted = context.text.slice(place.start, place.end);
+  imports.push({ path: unquoted(quoted.replace(/\\+(?!")/g, '/')), place });
 }
 
 function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading[]): void {
