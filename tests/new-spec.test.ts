@@ -1,11 +1,11 @@
 import { formatText } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
-import { freeName, relativeImport } from '../packages/vscode/src/commands/newSpec/paths.js';
+import { freeName, relativeImport } from '../packages/vscode/src/commands/new-spec/paths.js';
 import {
   catalogueSkeleton,
   specSkeleton,
   type Wanted,
-} from '../packages/vscode/src/commands/newSpec/skeleton.js';
+} from '../packages/vscode/src/commands/new-spec/skeleton.js';
 import { checkText } from './support/check.js';
 
 const LINES = ['single', 'twin'] as const;

@@ -81,7 +81,7 @@ const { textMateGrammar, markdownGrammar } = await run('src/textmate.ts');
 await writeJson('dist/tailshaft.tmLanguage.json', textMateGrammar());
 await writeJson('dist/markdown.tmLanguage.json', markdownGrammar());
 await writeFile('dist/manual.json', JSON.stringify(await installedPages()));
-const { panelStyle } = await run('src/webview/panelStyle.ts');
+const { panelStyle } = await run('src/webview/panel-style.ts');
 await writeFile('dist/panel.css', panelStyle());
 await writeFile('dist/example.shaft', await exampleText());
 

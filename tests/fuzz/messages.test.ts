@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { EmptyFileSystemProvider } from 'langium';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
-import { HeaderGuard } from '../../packages/language/src/server/headerGuard.js';
+import { HeaderGuard } from '../../packages/language/src/server/header-guard.js';
 import { startServer } from '../../packages/language/src/server/start.js';
 import { randomFrom } from '../../packages/language/test/server/random.js';
 import { CATALOGUE, VESSEL } from '../../packages/language/test/server/specs.js';

@@ -13,7 +13,7 @@ import type {
 } from 'vscode-languageserver-protocol';
 import { applyEdits, editsFor } from '../clients/text-edits.js';
 import { ProtocolClient } from './client.js';
-import { typeErrors } from './messageTypes.js';
+import { typeErrors } from './message-types.js';
 import { ABLE, FILES, PARTS, SPEC } from './specs.js';
 
 /** Diagnostics are pushed to this client: it says nothing of asking for them. */

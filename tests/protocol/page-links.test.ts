@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { pathOf, withPageLinks } from '../../packages/vscode/src/pages/pageLinks.js';
+import { pathOf, withPageLinks } from '../../packages/vscode/src/pages/page-links.js';
 
 const PAGES = join(import.meta.dirname, '../../packages/vscode/dist/manual.json');
 

@@ -5,7 +5,7 @@ import type {
   WorkspaceDiagnosticReport,
 } from 'vscode-languageserver-protocol';
 import { ProtocolClient } from './client.js';
-import { typeErrors } from './messageTypes.js';
+import { typeErrors } from './message-types.js';
 import { ABLE, MISTAKEN, PARTS, SPEC, WRONG_HAND } from './specs.js';
 
 const PULLS = {

@@ -3,7 +3,7 @@ import { CancellationTokenSource } from 'vscode-jsonrpc/node';
 import type { CodeAction, Diagnostic, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { applyEdits, editsFor } from '../clients/text-edits.js';
 import { ProtocolClient } from './client.js';
-import { typeErrors } from './messageTypes.js';
+import { typeErrors } from './message-types.js';
 import { ABLE, FILES, MISTAKEN, PARTS, SPEC, WRONG_HAND } from './specs.js';
 import type { Said } from './tap.js';
 

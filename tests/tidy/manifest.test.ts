@@ -99,7 +99,7 @@ describe('what is packed', () => {
   it('sends nothing anywhere: no telemetry, no address', () => {
     const dependencies = Object.keys(manifest.dependencies);
     expect(dependencies.filter(one => /telemetry|insights|analytics|sentry/.test(one))).toEqual([]);
-    const page = readFileSync(join(extension, 'src/sheet/panelPage.ts'), 'utf8');
+    const page = readFileSync(join(extension, 'src/sheet/panel-page.ts'), 'utf8');
     expect(page).toContain("default-src 'none'");
     expect(page).not.toMatch(/https?:/);
   });

@@ -66,7 +66,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'packages/sheet/src/sections/trials.ts': 'rows of the trial sheet, by what an inspector asks',
   'packages/cli/src/report/vessel-lines.ts: holds': 'the outcome of a check',
   'packages/cli/src/commands/compare.ts: none': 'English of a message',
-  'packages/language/src/server/documentSymbols.ts: vessel':
+  'packages/language/src/server/document-symbols.ts: vessel':
     'what the outline calls it where it has no title',
 };
 

@@ -23,7 +23,7 @@ const OTHER_TEXT: Readonly<Record<string, string>> = {
   'drivetrain/judge/acceptance-policy.ts': 'a duration in the settings',
   'drivetrain/rules/propeller/blade-area.ts': 'a number that this rule has made',
   'language/reading/dates.ts': 'a date',
-  'language/reference/languageReference.ts': 'the page that shows the forms of numbers',
+  'language/reference/language-reference.ts': 'the page that shows the forms of numbers',
   'language/server/completion/completion.ts': 'the text before the cursor',
   'sheet/words.ts': 'the point of a unit set as a raised one',
 };

@@ -2,7 +2,7 @@ import '../../packages/language/scripts/group-by.mjs';
 import { sheetPanel } from '@tailshaft/sheet';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { panelStyle } from '../../packages/vscode/src/webview/panelStyle.js';
+import { panelStyle } from '../../packages/vscode/src/webview/panel-style.js';
 import { sheetOfExample, sheetOfText } from '../sheet/sheet-of.js';
 import { startBrowser } from './browser.js';
 import { exampleFiles, exampleSpec, withWrongHand } from './subject.js';

@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { PAGES } from './commands/rulePages.js';
-import { answerFileRequests } from './fileRequests.js';
+import { PAGES } from './commands/rule-pages.js';
+import { answerFileRequests } from './file-requests.js';
 import { CHECKED, type Requests } from './requests.js';
 import { LANGUAGE, type Session } from './session.js';
 

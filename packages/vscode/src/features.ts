@@ -1,15 +1,15 @@
 import type * as vscode from 'vscode';
 import { registerComparisons } from './commands/compare.js';
 import { Example, registerExample } from './commands/example.js';
-import { registerNewSpec } from './commands/newSpec/newSpec.js';
-import { registerRulePages } from './commands/rulePages.js';
-import { registerPages } from './pages/pageView.js';
+import { registerNewSpec } from './commands/new-spec/new-spec.js';
+import { registerRulePages } from './commands/rule-pages.js';
+import { registerPages } from './pages/page-view.js';
 import type { Session } from './session.js';
-import { registerSheet } from './sheet/sheetPanels.js';
-import { followSpecs } from './specInView.js';
-import { registerTools } from './tools/registerTools.js';
-import { registerStatusBar } from './views/statusBar.js';
-import { registerVesselTree } from './views/vesselTree.js';
+import { registerSheet } from './sheet/sheet-panels.js';
+import { followSpecs } from './spec-in-view.js';
+import { registerTools } from './tools/register-tools.js';
+import { registerStatusBar } from './views/status-bar.js';
+import { registerVesselTree } from './views/vessel-tree.js';
 
 /** Everything that desktop and browser share. */
 export function registerFeatures(context: vscode.ExtensionContext, session: Session): void {

@@ -1,6 +1,6 @@
 import type { Outcome, Verdict } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
-import { applyEdits, type TextEdit } from '../edit/textEdit.js';
+import { applyEdits, type TextEdit } from '../edit/text-edit.js';
 import type { FileCheck, Project } from '../project/project.js';
 import type { TextOf } from './offer.js';
 

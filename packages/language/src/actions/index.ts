@@ -1,5 +1,5 @@
 export { type Consequence, consequenceOf } from './consequence.js';
-export { fixAll } from './fixAll.js';
+export { fixAll } from './fix-all.js';
 export type { Offer, TextOf } from './offer.js';
-export { cures, type Judge, questions } from './quickFixes.js';
-export { touchesShiftCable } from './shiftCable.js';
+export { cures, type Judge, questions } from './quick-fixes.js';
+export { touchesShiftCable } from './shift-cable.js';

@@ -1,5 +1,5 @@
 import type { RouteKind } from '@tailshaft/drivetrain';
-import type { TextEdit } from '../edit/textEdit.js';
+import type { TextEdit } from '../edit/text-edit.js';
 import type { Finding } from '../project/finding.js';
 
 /** A change that is offered, with what it leads to in its title; nothing happens until somebody takes it. */

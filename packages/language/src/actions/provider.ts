@@ -13,19 +13,19 @@ import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
 import { everyFinding, findingsOf } from '../project/findings.js';
 import type { FileCheck, Project } from '../project/project.js';
-import { allQuestions } from './allQuestions.js';
+import { allQuestions } from './all-questions.js';
 import { consequenceOf } from './consequence.js';
-import { convertUnits } from './convertUnits.js';
-import { extractPart } from './extractPart.js';
-import { FIX_ALL, fixAll } from './fixAll.js';
-import { importEntry } from './importEntry.js';
-import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inlinePart.js';
-import { mirrorLine } from './mirrorLine.js';
+import { convertUnits } from './convert-units.js';
+import { extractPart } from './extract-part.js';
+import { FIX_ALL, fixAll } from './fix-all.js';
+import { importEntry } from './import-entry.js';
+import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inline-part.js';
+import { mirrorLine } from './mirror-line.js';
 import type { Offer } from './offer.js';
-import { curing, type Judge, once, questions } from './quickFixes.js';
-import { touchesShiftCable } from './shiftCable.js';
-import { studyCandidates } from './studyCandidates.js';
-import { textsOf, workspaceEdit } from './workspaceEdit.js';
+import { curing, type Judge, once, questions } from './quick-fixes.js';
+import { touchesShiftCable } from './shift-cable.js';
+import { studyCandidates } from './study-candidates.js';
+import { textsOf, workspaceEdit } from './workspace-edit.js';
 
 /** Kinds of what is offered, for the client's menus. */
 export const CODE_ACTION_KINDS = [

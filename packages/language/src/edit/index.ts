@@ -1,3 +1,3 @@
-export { textEditsFor } from './modelEdits.js';
-export { problemEdits } from './problemEdits.js';
-export { applyEdits, type Replacement, type TextEdit } from './textEdit.js';
+export { textEditsFor } from './model-edits.js';
+export { problemEdits } from './problem-edits.js';
+export { applyEdits, type Replacement, type TextEdit } from './text-edit.js';

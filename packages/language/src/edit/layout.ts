@@ -1,5 +1,5 @@
 import { lineBreakOf, piecesOf } from '../text/tokens.js';
-import type { Replacement } from './textEdit.js';
+import type { Replacement } from './text-edit.js';
 
 interface Range {
   readonly start: number;

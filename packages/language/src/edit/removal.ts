@@ -1,5 +1,5 @@
 import type { Place } from '../reading/place.js';
-import type { TextEdit } from './textEdit.js';
+import type { TextEdit } from './text-edit.js';
 
 /** Takes a statement out, and with it the lines that it alone stands on and one of two blank lines that it parted. */
 export function removal({ uri, start, end }: Place, textOf: (uri: string) => string): TextEdit[] | undefined {

@@ -10,7 +10,7 @@ import { Mirror } from './mirror.js';
 import { Olds } from './olds.js';
 import { makePart, type PartLayers, roleOf } from './part.js';
 import type { LinePlan } from './plan.js';
-import { unknownInEntry } from './unknownInEntry.js';
+import { unknownInEntry } from './unknown-in-entry.js';
 
 /** Order of a plain line; a coupling stands where it is written, and so does a shaft before a transfer. */
 const ORDER: readonly Role[] = ['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller'];

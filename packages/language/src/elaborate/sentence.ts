@@ -3,7 +3,7 @@ import { figureOf, findUnit, given, toSI, type Value } from '@tailshaft/mechanic
 import { ASSUMABLE, BOUNDS, REQUIRABLE, type Row, UNKNOWN } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
-import { outOfRange } from '../reading/forms/outOfRange.js';
+import { outOfRange } from '../reading/forms/out-of-range.js';
 import { symbolOf } from '../reading/forms/symbol.js';
 import { spelledUnit } from '../reading/forms/unit.js';
 import { unquoted } from '../reading/forms/words.js';

@@ -1,2 +1,2 @@
-export { formatEdits, formatText } from './formatText.js';
+export { formatEdits, formatText } from './format-text.js';
 export { TailshaftFormatter } from './provider.js';

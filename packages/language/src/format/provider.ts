@@ -7,11 +7,11 @@ import type {
   DocumentRangeFormattingParams,
   TextEdit,
 } from 'vscode-languageserver';
-import type { Replacement } from '../edit/textEdit.js';
+import type { Replacement } from '../edit/text-edit.js';
 import type { Project } from '../project/project.js';
 import { piecesOf } from '../text/tokens.js';
-import { formatEdits, formatParsed } from './formatText.js';
-import { indentNewLine } from './newLine.js';
+import { formatEdits, formatParsed } from './format-text.js';
+import { indentNewLine } from './new-line.js';
 
 /** Formats documents of the editor: whole, in part, the block that a typed brace closes, and the line that Enter begins. */
 export class TailshaftFormatter implements Formatter {

@@ -1,6 +1,6 @@
 import { RULES } from '@tailshaft/drivetrain';
 import { BASE_SPECS } from '@tailshaft/drivetrain/examples';
-import { formatText } from '../format/formatText.js';
+import { formatText } from '../format/format-text.js';
 import { fileName } from './markdown.js';
 import { TEXT_FINDINGS } from './text-findings.js';
 

@@ -1,6 +1,6 @@
 import type { Examples } from '@tailshaft/drivetrain';
 import { BASE_SPECS } from '@tailshaft/drivetrain/examples';
-import { formatText } from '../format/formatText.js';
+import { formatText } from '../format/format-text.js';
 import { type ChangedLine, distance, specChange } from './spec-change.js';
 
 /** An example as a page shows it: what it is like, and the lines in which it differs. */

@@ -1,9 +1,9 @@
 import type { LangiumDocument, LangiumDocuments } from 'langium';
 import type { FileCheck, Project } from '../project/project.js';
-import { namesInParts } from './inParts.js';
-import { namesOfVessel } from './inVessel.js';
+import { namesInParts } from './in-parts.js';
+import { namesOfVessel } from './in-vessel.js';
 import type { Occurrence } from './occurrence.js';
-import { namesOfParts } from './ofParts.js';
+import { namesOfParts } from './of-parts.js';
 
 /** Where things are called by their names, over all documents that are loaded. */
 export class Names {

@@ -23,7 +23,7 @@ import {
   type TextDocumentPositionParams,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
-import { workspaceEdit } from '../actions/workspaceEdit.js';
+import { workspaceEdit } from '../actions/workspace-edit.js';
 import type { Project } from '../project/project.js';
 import type { ImportReading } from '../reading/document.js';
 import type { Place } from '../reading/place.js';

@@ -1,6 +1,6 @@
 import { ENTRY_VOCABULARY, isEntryKind, PLACE_VOCABULARY, SIDES, UNKNOWN } from '@tailshaft/vocabulary';
 import { TailshaftTerminals } from '../generated/ast.js';
-import { WordIndex } from '../reading/wordIndex.js';
+import { WordIndex } from '../reading/word-index.js';
 import { KEYWORDS } from '../services/keywords.js';
 import type { Names } from './names.js';
 import { entryKey, type Occurrence } from './occurrence.js';

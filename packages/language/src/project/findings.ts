@@ -1,10 +1,10 @@
 import { isFinding, type Verdict } from '@tailshaft/drivetrain';
 import { type Place, placeOf } from '../reading/place.js';
 import type { Finding, Related } from './finding.js';
-import { aboutOf, placeInFile } from './findingPlace.js';
-import { namedMessage } from './findingWords.js';
-import { mostFindings } from './mostFindings.js';
-import { entryKey, entryPlace, oneCause } from './oneCause.js';
+import { aboutOf, placeInFile } from './finding-place.js';
+import { namedMessage } from './finding-words.js';
+import { mostFindings } from './most-findings.js';
+import { entryKey, entryPlace, oneCause } from './one-cause.js';
 import type { FileCheck, JudgedVessel } from './project.js';
 import { echoesProblem, isUnsettled } from './unsettled.js';
 

@@ -1,5 +1,5 @@
 import { type LangiumDocument, type LangiumDocuments, UriUtils } from 'langium';
-import type { Replacement } from '../edit/textEdit.js';
+import type { Replacement } from '../edit/text-edit.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import { lineBreakOf } from '../text/tokens.js';
 import { relativePath, withoutExtension } from './imports.js';

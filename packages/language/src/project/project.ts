@@ -12,7 +12,7 @@ import {
 import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
 import { makeVessel, quantitiesOf } from '../elaborate/vessel.js';
-import { LazyParse } from '../incremental/lazyParse.js';
+import { LazyParse } from '../incremental/lazy-parse.js';
 import { type ReadFile, readInPieces, readWhole, sameElements } from '../incremental/pieces.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';

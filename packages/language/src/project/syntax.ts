@@ -1,6 +1,6 @@
 import type { LexerResult, ParseResult } from 'langium';
 import type { Problem } from '../reading/problem.js';
-import type { Misspelt } from '../services/repair/headerWords.js';
+import type { Misspelt } from '../services/repair/header-words.js';
 
 type LexerError = LexerResult['errors'][number];
 

@@ -7,12 +7,12 @@ import { goesOn } from './forms/compound.js';
 import { refuseEndless } from './forms/finite.js';
 import { takeValue } from './forms/index.js';
 import { refuseNegative } from './forms/negative.js';
-import { likelyUnits, outOfRange } from './forms/outOfRange.js';
+import { likelyUnits, outOfRange } from './forms/out-of-range.js';
 import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
 import { type AtomTok, type BlockTok, isTok } from './token.js';
-import { type Match, WordIndex } from './wordIndex.js';
+import { type Match, WordIndex } from './word-index.js';
 
 export type { BlockReading, FactReading, NestedReading } from './place.js';
 

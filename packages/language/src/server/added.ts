@@ -9,17 +9,17 @@ import type {
   TextDocumentPositionParams,
 } from 'vscode-languageserver';
 import { CODE_ACTION_KINDS } from '../actions/provider.js';
-import { answerCodeActions, resolvesActions } from './actionResolve.js';
-import { CallHierarchy } from './callHierarchy.js';
-import { importsAfterRename, RENAMED_FILES } from './fileRenames.js';
+import { answerCodeActions, resolvesActions } from './action-resolve.js';
+import { CallHierarchy } from './call-hierarchy.js';
+import { importsAfterRename, RENAMED_FILES } from './file-renames.js';
 import { guarded, onDocument, onDocumentOfAll } from './handlers.js';
-import { PROPERTY_HELP, propertyHelp } from './help/propertyHelp.js';
-import { linkedEditing } from './linkedEditing.js';
-import { PULLED, pulls } from './pullDiagnostics.js';
+import { PROPERTY_HELP, propertyHelp } from './help/property-help.js';
+import { linkedEditing } from './linked-editing.js';
+import { PULLED, pulls } from './pull-diagnostics.js';
 import type { TailshaftServices } from './services.js';
-import { sourceLinks } from './sourceLinks.js';
+import { sourceLinks } from './source-links.js';
 import { answerWorkingRequests } from './working.js';
-import { wholeWorkspace } from './workspace/wholeWorkspace.js';
+import { wholeWorkspace } from './workspace/whole-workspace.js';
 
 /** What this server can do that the library has no words for. */
 export function addedCapabilities(params: InitializeParams): ServerCapabilities {

@@ -5,7 +5,7 @@ import {
   createConnection,
   ProposedFeatures,
 } from 'vscode-languageserver/browser';
-import { ClientFileSystem } from './clientFileSystem.js';
+import { ClientFileSystem } from './client-file-system.js';
 import type { ServerContext, TailshaftServices } from './services.js';
 import { startServer } from './start.js';
 

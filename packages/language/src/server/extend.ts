@@ -13,4 +13,4 @@ export {
 } from './outline.js';
 export { locationOf, rangeOf } from './places.js';
 export type { TailshaftServices } from './services.js';
-export { wholeWorkspace } from './workspace/wholeWorkspace.js';
+export { wholeWorkspace } from './workspace/whole-workspace.js';

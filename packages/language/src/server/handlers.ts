@@ -10,10 +10,10 @@ import {
 } from 'vscode-languageserver';
 import { EXTENSION } from '../project/imports.js';
 import { isTooLarge } from '../project/size.js';
-import { selectionRanges } from './selectionRanges.js';
+import { selectionRanges } from './selection-ranges.js';
 import type { TailshaftServices } from './services.js';
 import { belongs } from './workspace/belongs.js';
-import { wholeWorkspace } from './workspace/wholeWorkspace.js';
+import { wholeWorkspace } from './workspace/whole-workspace.js';
 
 type AboutDocument = { readonly textDocument: { readonly uri: string } };
 type Answer<R> = R | null | undefined | Promise<R | null | undefined>;

@@ -19,28 +19,28 @@ import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../gen
 import { NameProviders } from '../names/providers.js';
 import { Project } from '../project/project.js';
 import { tailshaftCoreModule } from '../services/module.js';
-import { CodeLenses } from './codeLenses.js';
+import { CodeLenses } from './code-lenses.js';
 import { Completions } from './completion/completion.js';
-import { DocumentSymbols } from './documentSymbols.js';
-import { FoldingRanges } from './foldingRanges.js';
+import { DocumentSymbols } from './document-symbols.js';
+import { FoldingRanges } from './folding-ranges.js';
 import { Hovers } from './hover/hover.js';
-import { InlayHints } from './inlayHints.js';
-import { TailshaftLanguageServer } from './languageServer.js';
-import { pagesOfClient } from './ruleTexts.js';
-import { SemanticTokenColours } from './semanticTokens.js';
+import { InlayHints } from './inlay-hints.js';
+import { TailshaftLanguageServer } from './language-server.js';
+import { pagesOfClient } from './rule-texts.js';
+import { SemanticTokenColours } from './semantic-tokens.js';
 import type { ServerAdded, ServerContext, TailshaftServices } from './services.js';
 import { Settings } from './settings.js';
 import { Updates } from './updates.js';
 import { ProjectValidator } from './validator.js';
+import { BuildQueue } from './workspace/build-queue.js';
 import { Builder } from './workspace/builder.js';
-import { BuildQueue } from './workspace/buildQueue.js';
 import { Days } from './workspace/days.js';
-import { DocumentFactory } from './workspace/documentFactory.js';
-import { NoIndex, NoLinks, noScopes } from './workspace/noReferences.js';
+import { DocumentFactory } from './workspace/document-factory.js';
+import { NoIndex, NoLinks, noScopes } from './workspace/no-references.js';
 import { WorkspaceScan } from './workspace/scan.js';
 import { TextSnapshots } from './workspace/snapshots.js';
-import { isWholeWorkspaceRead } from './workspace/wholeWorkspace.js';
-import { WorkspaceSymbols } from './workspaceSymbols.js';
+import { isWholeWorkspaceRead } from './workspace/whole-workspace.js';
+import { WorkspaceSymbols } from './workspace-symbols.js';
 
 /** All services of the editor server: the language, and one provider for each request of the protocol. */
 export function createTailshaftServices(context: ServerContext): {

@@ -1,10 +1,10 @@
 import { setFlagsFromString } from 'node:v8';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import { DiskFiles } from '../disk/diskFiles.js';
-import { HeaderGuard } from './headerGuard.js';
+import { DiskFiles } from '../disk/disk-files.js';
+import { HeaderGuard } from './header-guard.js';
 import type { ServerContext, TailshaftServices } from './services.js';
 import { startServer } from './start.js';
-import { wholeWorkspace } from './workspace/wholeWorkspace.js';
+import { wholeWorkspace } from './workspace/whole-workspace.js';
 
 /** The server as a process of its own, over stdio or the channel that its arguments name. */
 export function startNodeServer(

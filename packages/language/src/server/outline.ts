@@ -14,7 +14,7 @@ import { onDocument } from './handlers.js';
 import { linesOf } from './lines.js';
 import { locationOf } from './places.js';
 import type { TailshaftServices } from './services.js';
-import { wholeWorkspace } from './workspace/wholeWorkspace.js';
+import { wholeWorkspace } from './workspace/whole-workspace.js';
 
 /** Asks for the vessels of one file with everything judged of them. */
 export const OUTLINE = 'tailshaft/outline';

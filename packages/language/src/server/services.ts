@@ -2,9 +2,9 @@ import type { DefaultSharedCoreModuleContext } from 'langium';
 import type { LangiumServices } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import type { TailshaftAdded } from '../services/module.js';
-import type { PageOf } from './ruleTexts.js';
+import type { PageOf } from './rule-texts.js';
 import type { Settings } from './settings.js';
-import type { BuildQueue } from './workspace/buildQueue.js';
+import type { BuildQueue } from './workspace/build-queue.js';
 import type { Days } from './workspace/days.js';
 
 /** What the editor server has beside the services of the library. */

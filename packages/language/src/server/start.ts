@@ -7,7 +7,7 @@ import { publishDiagnostics } from './diagnostics.js';
 import { answerRequests } from './handlers.js';
 import { createTailshaftServices } from './module.js';
 import { answerOutlineRequests } from './outline.js';
-import { PullDiagnostics } from './pullDiagnostics.js';
+import { PullDiagnostics } from './pull-diagnostics.js';
 import type { ServerContext, TailshaftServices } from './services.js';
 import { belongs } from './workspace/belongs.js';
 import type { WorkspaceScan } from './workspace/scan.js';

@@ -9,10 +9,10 @@ import {
   type PartialLangiumCoreServices,
 } from 'langium';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
-import { LazyParser } from '../incremental/lazyParse.js';
+import { LazyParser } from '../incremental/lazy-parse.js';
 import { Project } from '../project/project.js';
-import { BraceRepairLexer } from './braceRepair.js';
-import { ParserMessages } from './parserMessages.js';
+import { BraceRepairLexer } from './brace-repair.js';
+import { ParserMessages } from './parser-messages.js';
 
 /** Services that every host of the language shares: editor server, command line, tests. */
 export interface TailshaftAdded {

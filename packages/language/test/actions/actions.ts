@@ -3,7 +3,7 @@ import { type CodeAction, TextDocumentEdit } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { CodeActions } from '../../src/actions/provider.js';
 import { Specs } from '../edit/specs.js';
-import { uriOf } from '../server/memoryFiles.js';
+import { uriOf } from '../server/memory-files.js';
 
 /** What is offered at `<|>` of the first file, and what comes of it. */
 export class Offers {

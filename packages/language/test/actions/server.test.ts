@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CodeAction, Diagnostic } from 'vscode-languageserver';
 import { changed, TWIN_LINES } from '../../../drivetrain/src/rules/example-specs.js';
-import { uriOf } from '../server/memoryFiles.js';
+import { uriOf } from '../server/memory-files.js';
 import { Testbed } from '../server/testbed.js';
 
 const VESSEL = TWIN_LINES.slice(TWIN_LINES.indexOf('vessel'));

@@ -1,6 +1,6 @@
 import { type LangiumDocument, URI } from 'langium';
 import { createTailshaftCore, type FileCheck, findingsOf } from '../../src/index.js';
-import { MemoryFiles, uriOf } from '../server/memoryFiles.js';
+import { MemoryFiles, uriOf } from '../server/memory-files.js';
 
 // Specs of one file share one parser: to make a parser takes longer than to read a spec.
 const memory = new MemoryFiles({});

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
-import { formatText } from '../../src/format/formatText.js';
+import { formatText } from '../../src/format/format-text.js';
 
 describe('the formatter', () => {
   const cases: [what: string, before: string, after: string][] = [

@@ -4,7 +4,7 @@ import { EmptyFileSystem, type ParseResult, URI } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { times } from '../../../../tests/support/share.js';
 import { applyEdits } from '../../src/edit/index.js';
-import { formatEdits, formatText, sameWords } from '../../src/format/formatText.js';
+import { formatEdits, formatText, sameWords } from '../../src/format/format-text.js';
 import { outlineOf } from '../../src/format/outline.js';
 import { printText } from '../../src/format/print.js';
 import type { Document } from '../../src/generated/ast.js';

@@ -4,7 +4,7 @@ import { type Location, type Range, ResponseError, TextDocumentEdit } from 'vsco
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { NameProviders } from '../../src/names/providers.js';
 import { Specs } from '../edit/specs.js';
-import { uriOf } from '../server/memoryFiles.js';
+import { uriOf } from '../server/memory-files.js';
 
 const FILES = {
   'ternhaven.shaft': `import "parts"

@@ -7,7 +7,7 @@ import {
   VESSEL_VOCABULARY,
 } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
-import { everyRow, readLine } from './readLine.js';
+import { everyRow, readLine } from './read-line.js';
 
 /** How people write numbers, and what they mean by it. */
 const FORMS: readonly (readonly [text: string, number: number])[] = [

@@ -9,7 +9,7 @@ import {
   type Vocabulary,
 } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
-import { everyRow, readLine } from './readLine.js';
+import { everyRow, readLine } from './read-line.js';
 
 const read = readLine;
 const engine = (text: string) => read(ENTRY_VOCABULARY.engine!, text);

@@ -1,9 +1,9 @@
 import type { Row } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
-import { formatText } from '../../src/format/formatText.js';
+import { formatText } from '../../src/format/format-text.js';
 import { nextInValue } from '../../src/server/completion/values.js';
 import { scan } from '../../src/text/scan.js';
-import { everyRow, readLine } from './readLine.js';
+import { everyRow, readLine } from './read-line.js';
 import { withUnknown } from './unknown-parts.js';
 
 const NOTHING_KNOWN = {

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { FileChangeType } from 'vscode-languageserver/node';
 import { times } from '../../../../tests/support/share.js';
-import { uriOf } from './memoryFiles.js';
+import { uriOf } from './memory-files.js';
 import { randomFrom } from './random.js';
 import { CATALOGUE, VESSEL } from './specs.js';
 import { Wire } from './wire.js';

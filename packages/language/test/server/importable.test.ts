@@ -7,7 +7,7 @@ import type {
   TextEdit,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { uriOf } from './memoryFiles.js';
+import { uriOf } from './memory-files.js';
 import { CATALOGUE, VESSEL } from './specs.js';
 import { withCursor } from './testbed.js';
 import { Wire } from './wire.js';

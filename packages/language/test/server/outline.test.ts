@@ -1,8 +1,8 @@
 import type { LangiumDocument } from 'langium';
 import { describe, expect, it } from 'vitest';
 import type { CodeLens, DocumentSymbol, SelectionRange } from 'vscode-languageserver';
-import { selectionRanges } from '../../src/server/selectionRanges.js';
-import { TOKEN_MODIFIERS, TOKEN_TYPES } from '../../src/server/semanticTokens.js';
+import { selectionRanges } from '../../src/server/selection-ranges.js';
+import { TOKEN_MODIFIERS, TOKEN_TYPES } from '../../src/server/semantic-tokens.js';
 import { CATALOGUE, SPEC, VESSEL, withChange } from './specs.js';
 import { positionOf, Testbed, withCursor } from './testbed.js';
 

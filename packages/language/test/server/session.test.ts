@@ -12,7 +12,7 @@ import {
   SelectionRangeRequest,
   SemanticTokensRequest,
 } from 'vscode-languageserver/node';
-import { FOLDER, uriOf } from './memoryFiles.js';
+import { FOLDER, uriOf } from './memory-files.js';
 import { CATALOGUE, SPEC, VESSEL, withChange } from './specs.js';
 import { Wire } from './wire.js';
 

@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { FoldingRangeRequest, HoverRequest } from 'vscode-languageserver/node';
 import { LARGEST_SPEC } from '../../src/project/size.js';
-import { uriOf } from './memoryFiles.js';
+import { uriOf } from './memory-files.js';
 import { CATALOGUE, SPEC, VESSEL } from './specs.js';
 import { Wire } from './wire.js';
 

@@ -3,7 +3,7 @@ import type { Diagnostic, Position } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { createTailshaftServices } from '../../src/server/module.js';
 import type { TailshaftServices } from '../../src/server/services.js';
-import { FOLDER, MemoryFiles, uriOf } from './memoryFiles.js';
+import { FOLDER, MemoryFiles, uriOf } from './memory-files.js';
 
 /** The services with open texts, without a connection: for tests of single features. */
 export class Testbed {

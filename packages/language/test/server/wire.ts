@@ -21,7 +21,7 @@ import {
 } from 'vscode-languageserver/node';
 import type { TailshaftServices } from '../../src/server/services.js';
 import { startServer } from '../../src/server/start.js';
-import { FOLDER, MemoryFiles, uriOf } from './memoryFiles.js';
+import { FOLDER, MemoryFiles, uriOf } from './memory-files.js';
 
 /** A client and a server that talk over streams, as two processes would. */
 export class Wire {

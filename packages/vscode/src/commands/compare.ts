@@ -1,9 +1,9 @@
 import * as vscode from 'vscode';
-import { showPage } from '../pages/showPage.js';
+import { showPage } from '../pages/show-page.js';
 import type { CompareQuestion } from '../requests.js';
 import type { Session } from '../session.js';
-import { specAtWork } from '../specInView.js';
-import { repositoryOf, textsAt } from './gitTexts.js';
+import { specAtWork } from '../spec-in-view.js';
+import { repositoryOf, textsAt } from './git-texts.js';
 
 const SCHEME = 'tailshaft-comparison';
 

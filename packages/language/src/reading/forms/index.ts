@@ -3,7 +3,7 @@ import type { Cursor } from '../cursor.js';
 import { takePoint, takeSpan } from './compound.js';
 import { takeBolts, takeLayout, takeOutputSense, takePilot, takeRotation } from './drivetrain.js';
 import { takePerYear, takeQuantity, takeRatio } from './quantity.js';
-import { takeShaftCriterion } from './shaftCriterion.js';
+import { takeShaftCriterion } from './shaft-criterion.js';
 import { takeRanking, takeRuleName, takeVariation } from './study.js';
 import { takeLock, takeMesh } from './train.js';
 import { takeAnyWord, takeDate, takeSource, takeText, takeWord } from './words.js';

@@ -21,7 +21,7 @@ import { type JudgedLine, judgedLine, linesOf, vesselsThatSee } from '../lines.j
 import { rangeIn, samePlace, touches } from '../places.js';
 import type { TailshaftServices } from '../services.js';
 import { type Spot, spotAt } from '../spot.js';
-import { standardAt, standardBlock } from '../standards/atFact.js';
+import { standardAt, standardBlock } from '../standards/at-fact.js';
 import { choiceHover } from './choice.js';
 import { ageWords, isDate } from './date.js';
 import { disarmed } from './disarm.js';

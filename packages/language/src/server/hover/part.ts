@@ -2,7 +2,7 @@ import { countsOf, countWords, lineFigures, type Verdict } from '@tailshaft/driv
 import type { EntryReading } from '../../reading/document.js';
 import { type JudgedLine, usersOf } from '../lines.js';
 import { inside } from '../places.js';
-import { gradeIn, gradeMarkdown } from '../standards/shaftBar.js';
+import { gradeIn, gradeMarkdown } from '../standards/shaft-bar.js';
 import { figureWords } from './figures.js';
 import { openChecks } from './line.js';
 import { bullets, paragraphs, plain } from './markdown.js';

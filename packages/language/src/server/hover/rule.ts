@@ -1,6 +1,6 @@
 import { findRule } from '@tailshaft/drivetrain';
 import { citeSource } from '@tailshaft/mechanics';
-import { type PageOf, textsOf } from '../ruleTexts.js';
+import { type PageOf, textsOf } from '../rule-texts.js';
 import { paragraphs } from './markdown.js';
 
 /** The page of a rule; its texts may have to be fetched. */

@@ -12,9 +12,9 @@ import { CompletionItemKind, type Range } from 'vscode-languageserver';
 import { type Offer, value } from '../completion/items.js';
 import { FLYWHEELS } from './flywheels.js';
 import { HOUSINGS } from './housings.js';
-import { OUTPUT_FLANGES, outputFlangeMarkdown } from './outputFlanges.js';
-import { gradeMarkdown, SHAFT_BAR } from './shaftBar.js';
-import { INCH_ENDS, METRIC_ENDS, shaftEndMarkdown } from './shaftEnds.js';
+import { OUTPUT_FLANGES, outputFlangeMarkdown } from './output-flanges.js';
+import { gradeMarkdown, SHAFT_BAR } from './shaft-bar.js';
+import { INCH_ENDS, METRIC_ENDS, shaftEndMarkdown } from './shaft-ends.js';
 import { rowWords, type StandardTable, sizeMarkdown } from './table.js';
 
 /** Sizes of published tables, each with its figures, for the value of a property; none where no table is about it. */

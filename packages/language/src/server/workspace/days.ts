@@ -1,6 +1,6 @@
 import type { LangiumDocuments } from 'langium';
 import type { Project } from '../../project/project.js';
-import type { BuildQueue } from './buildQueue.js';
+import type { BuildQueue } from './build-queue.js';
 
 const EVERY = 60_000;
 

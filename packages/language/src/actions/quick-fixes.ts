@@ -1,0 +1,178 @@
+import {
+  findRule,
+  type Missing,
+  otherParts,
+  otherSizes,
+  type Route,
+  type RouteKind,
+  type Verdict,
+  wantedParts,
+} from '@tailshaft/drivetrain';
+import { textEditsFor } from '../edit/model-edits.js';
+import { problemEdits } from '../edit/problem-edits.js';
+import type { TextEdit } from '../edit/text-edit.js';
+import type { Finding } from '../project/finding.js';
+import { hostOf } from '../reading/place.js';
+import { editsAsFound } from './as-found.js';
+import type { Consequence } from './consequence.js';
+import type { Offer, TextOf } from './offer.js';
+
+/** What an edit of the document would lead to. */
+export type Judge = (edits: readonly TextEdit[]) => Consequence;
+
+/**
+ * The ways out of a finding: the corrections of a text, then the routes of a rule. Each route has been tried: it is offered
+ * only when the result reads and the finding is gone, and what else gets worse stands in its title.
+ */
+export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
+  return ended(curing(finding, textOf, judge));
+}
+
+/** The same, with a rest before each route that is tried: whoever runs it can see to other things there, or give up. */
+export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generator<void, Offer[]> {
+  const { problem, verdict, vessel } = finding;
+  const offers: Offer[] = [];
+  for (const choice of problem?.choices ?? []) {
+    const edits = problemEdits(problem!, choice, finding.place.uri, textOf(finding.place.uri));
+    const preferred = problem!.choices!.length === 1;
+    if (edits.length > 0)
+      offers.push({
+        title: choice.title,
+        kind: 'quickfix',
+        edits,
+        finding,
+        ...(preferred ? { preferred } : {}),
+      });
+  }
+  const routes = (verdict?.routes() ?? []).filter(one => kindOf(one, verdict!) !== 'asks');
+  offers.push(...(yield* successes(routes, finding, textOf, judge)));
+  // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
+  if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
+    // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
+    offers.push(...(yield* successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED)));
+    if (offers.length === 0)
+      offers.push(...(yield* successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED)));
+    // A part that nobody has found yet comes last: only where all else makes something worse.
+    if (!offers.some(one => !one.makesWorse))
+      offers.push(...(yield* successes(wantedParts(verdict, vessel), finding, textOf, judge, WANTED)));
+  }
+  return once(offers);
+}
+
+/** So many ways out are offered that a search found, and so many parts to be found. */
+const SEARCHED = 3;
+const WANTED = 2;
+
+function ended<T>(steps: Generator<void, T>): T {
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+function* successes(
+  routes: readonly Route[],
+  finding: Finding,
+  textOf: TextOf,
+  judge: Judge,
+  most = Number.POSITIVE_INFINITY,
+): Generator<void, Offer[]> {
+  const found: Offer[] = [];
+  for (const route of routes) {
+    if (found.length >= most) break;
+    yield;
+    const offer = tried(route, finding, textOf, judge);
+    if (offer) found.push(offer);
+  }
+  return found;
+}
+
+/** What is missing for a verdict, each datum as an open question at the place where it belongs. */
+export function questions(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
+  const { verdict } = finding;
+  if (!verdict) return [];
+  const asked = verdict.missing.flatMap(gap => {
+    if (gap.at) return [];
+    // An example that is a value would be an answer, not a question.
+    const text = gap.example.includes('unknown') ? gap.example : 'unknown';
+    const edits = textEditsFor([{ do: 'set', host: gap.host, property: gap.property, text }], textOf);
+    const title = `Add ${gap.property} as an open question: ${gap.what}`;
+    // A whole part may be spoken for already by the arrangement before: a property never is.
+    const reads = isProperty(gap) || (edits.length > 0 && judge(edits).reads);
+    return edits.length > 0 && reads
+      ? [{ title, kind: 'quickfix', edits, finding, asks: true } satisfies Offer]
+      : [];
+  });
+  const stubs = verdict.routes().flatMap(route => {
+    if (kindOf(route, verdict) !== 'asks' || verdict.missing.some(gap => writesGap(route, gap))) return [];
+    const edits = textEditsFor(route.edits, textOf);
+    return edits.length > 0
+      ? [{ title: route.title, kind: 'quickfix', edits, finding, asks: true } satisfies Offer]
+      : [];
+  });
+  return once([...stubs, ...asked]);
+}
+
+function isProperty({ host, property }: Missing): boolean {
+  return hostOf(host)?.vocabulary.rows.some(one => one.words === property) ?? false;
+}
+
+/** What a route is: as it says itself, or as the ways out of its rule are. */
+export function kindOf(route: Route, verdict: Verdict): RouteKind {
+  if (route.kind) return route.kind;
+  if (route.stub) return 'asks';
+  return findRule(verdict.rule)?.curesRecord ? 'corrects the record' : 'changes the design';
+}
+
+function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Offer | undefined {
+  const verdict = finding.verdict!;
+  const edits = textEditsFor(route.edits, textOf);
+  if (edits.length === 0) return undefined;
+  const kind = kindOf(route, verdict);
+  // The vessel as found is a record: what is to be built is written where it is proposed.
+  if (kind === 'changes the design' && editsAsFound(edits, finding)) return undefined;
+  const { reads, remains, worse } = judge(edits);
+  if (!reads || remains(verdict, finding.vessel?.vessel.name)) return undefined;
+  const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
+  const preferred = route.preferred === true && others.length === 0;
+  return {
+    title: `${route.title}${thenWorse(others)} (${kind})`,
+    kind: 'quickfix',
+    edits,
+    finding,
+    route: kind,
+    ...(others.length > 0 ? { makesWorse: true } : {}),
+    ...(preferred ? { preferred } : {}),
+  };
+}
+
+/** What a way out makes worse, in its title: the first two by name, the rest by number. */
+function thenWorse(worse: readonly Verdict[]): string {
+  if (worse.length === 0) return '';
+  const said = worse.map(one => {
+    const title = findRule(one.rule)?.title ?? one.rule;
+    return `"${title}" ${one.outcome === 'fails' ? 'fails' : 'cannot be told'}`;
+  });
+  const shown = [...new Set(said)];
+  const more = shown.length > 2 ? ` and ${shown.length - 2} more get worse` : '';
+  return `; but then ${shown.slice(0, 2).join(' and ')}${more}`;
+}
+
+/** Whether a route does no more than to leave a blank for this gap. */
+function writesGap(route: Route, gap: Missing): boolean {
+  const [edit] = route.edits;
+  return (
+    route.edits.length === 1 && edit?.do === 'set' && edit.host === gap.host && edit.property === gap.property
+  );
+}
+
+/** Each edit once, the first time it is offered. */
+export function once(offers: readonly Offer[]): Offer[] {
+  const seen = new Set<string>();
+  return offers.filter(({ edits }) => {
+    const key = JSON.stringify(edits);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
