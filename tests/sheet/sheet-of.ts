@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { LineAnalysis, type ShaftLine } from '@tailshaft/drivetrain';
-import { placeOf } from '@tailshaft/language';
+import { failuresOf, findingsOf, placeOf } from '@tailshaft/language';
 import type { SheetInput } from '@tailshaft/sheet';
 import { type Checked, checkFile, checkText, TODAY } from '../support/check.js';
 
@@ -43,6 +43,7 @@ export function sheetInput({ check, uri, text }: Checked): SheetInput {
     vessel,
     verdicts: [...verdicts, ...ofEntries],
     entryVerdicts: ofEntries,
+    failures: failuresOf(findingsOf(check), check.vessels[0]!),
     analysisOf: line => {
       const had = analyses.get(line) ?? new LineAnalysis(line, vessel);
       analyses.set(line, had);

@@ -2,6 +2,7 @@ export * from './actions/index.js';
 export * from './edit/index.js';
 export * from './format/format-text.js';
 export { TailshaftTerminals } from './generated/ast.js';
+export * from './project/failures.js';
 export type * from './project/finding.js';
 export * from './project/findings.js';
 export * from './project/imports.js';

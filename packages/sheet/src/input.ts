@@ -8,6 +8,13 @@ export interface TextProblem {
   readonly where: string;
 }
 
+/** One cause of failure in words, with how many more checks fail for it. */
+export interface SheetFailure {
+  readonly verdict: Verdict;
+  readonly message: string;
+  readonly others: number;
+}
+
 /** Everything that a sheet of one vessel is made from. */
 export interface SheetInput {
   readonly vessel: Vessel;
@@ -15,6 +22,8 @@ export interface SheetInput {
   readonly verdicts: readonly Verdict[];
   /** Those of them that judge catalogue entries by themselves: they are counted apart, as everywhere else. */
   readonly entryVerdicts: readonly Verdict[];
+  /** What fails, each cause once, the gravest first. */
+  readonly failures: readonly SheetFailure[];
   readonly analysisOf: (line: ShaftLine) => LineAnalysis;
   /** ISO date of the judgement. */
   readonly today: string;

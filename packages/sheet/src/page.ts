@@ -20,6 +20,7 @@ import { propulsionSection } from './sections/propulsion-chart.js';
 import { requirementsSection } from './sections/requirements.js';
 import { revisionsSection } from './sections/revisions.js';
 import { rotationSection } from './sections/rotation-table.js';
+import { standingSection } from './sections/standing.js';
 import { summarySection } from './sections/summary.js';
 import { trialsSection } from './sections/trials.js';
 import { verdictSection } from './sections/verdict-table.js';
@@ -64,8 +65,9 @@ function sheetBodyHtml(input: SheetInput, options: PageOptions = {}): string {
       {},
       element('p', { class: 'kind' }, 'Drivetrain sheet'),
       element('h1', {}, titleOf(input)),
-      input.vessel.doc ? element('p', { class: 'doc' }, input.vessel.doc) : undefined,
       element('p', { class: 'stamp' }, textHtml(stamp(input), { placeKey })),
+      blocksHtml([standingSection(sheet)], { level: 2, placeKey }),
+      input.vessel.doc ? element('p', { class: 'doc' }, input.vessel.doc) : undefined,
       element('p', { class: 'caution' }, CAUTION_LINE),
       element(
         'nav',
@@ -91,8 +93,9 @@ export function vesselSheetMarkdown(input: SheetInput): string {
   const sheet = new Sheet(input);
   const head = [
     `# ${escapeMarkdown(titleOf(input))}`,
-    input.vessel.doc && escapeMarkdown(input.vessel.doc),
     blocksMarkdown([{ block: 'paragraph', text: stamp(input) }], 1),
+    blocksMarkdown([standingSection(sheet)], 2),
+    input.vessel.doc && escapeMarkdown(input.vessel.doc),
     `> ${escapeMarkdown(CAUTION_LINE)}`,
   ];
   return `${[...head.filter(Boolean), blocksMarkdown(sectionsOf(sheet), 2)].join('\n\n')}\n`;

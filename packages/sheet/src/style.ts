@@ -35,6 +35,11 @@ body { margin: 0; background: var(--paper); }
 .sheet .kind { margin: 0 0 0.2rem; color: var(--accent); font-size: 0.8rem; letter-spacing: 0.12em; text-transform: uppercase; }
 .sheet .stamp { color: var(--soft); }
 .sheet .caution { font-weight: 600; }
+.sheet section.standing { border-left: 8px solid var(--rule); padding: 0 0 0 1rem; margin: 0.9rem 0; }
+.sheet section.standing.is-fails { border-color: var(--fails); } .sheet section.standing.is-cannot-tell { border-color: var(--unsure); } .sheet section.standing.is-holds { border-color: var(--holds); }
+.sheet section.standing > h2 { margin: 0 0 0.4rem; padding: 0; border: 0; }
+.sheet section.standing > ul { margin: 0.3rem 0; padding-left: 1.2rem; max-width: 54rem; } .sheet section.standing > p { max-width: 54rem; margin: 0.3rem 0; }
+.sheet section.standing > p > .verdict { font-size: 1.05rem; }
 .sheet nav ul { list-style: none; display: flex; flex-wrap: wrap; gap: 0.2rem 1.1rem; margin: 0.8rem 0 0; padding: 0.6rem 0 0; border-top: 1px solid var(--faint); }
 .sheet a { color: var(--accent); text-underline-offset: 0.15em; text-decoration-thickness: 1px; }
 .sheet a.reference { font-size: 0.8em; white-space: nowrap; text-decoration: none; border-bottom: 1px dotted; }

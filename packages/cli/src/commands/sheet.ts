@@ -1,6 +1,6 @@
 import { realpath, stat } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
-import { EXTENSION, type JudgedVessel, type Place } from '@tailshaft/language';
+import { EXTENSION, failuresOf, type JudgedVessel, type Place } from '@tailshaft/language';
 import { type SheetInput, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
@@ -17,7 +17,7 @@ export const sheet: Command = {
     'tailshaft sheet - [--stdin-name <path>] [options]',
   ],
   about:
-    'Writes the drivetrain sheet of a vessel as one HTML page that needs nothing else: what was not checked, verdicts and ' +
+    'Writes the drivetrain sheet of a vessel as one HTML page that needs nothing else: what fails, what was not checked, verdicts and ' +
     'margins, pictures of the lines, parts, workings. Printed to standard output unless --out names a file.',
   options: [
     { name: 'out', takes: '<file>', means: 'File to write. The folder must exist.' },
@@ -107,6 +107,7 @@ function sheetInput(specs: Specs, spec: CheckedSpec, chosen: JudgedVessel, today
     vessel,
     verdicts: [...verdicts, ...ofEntries],
     entryVerdicts: ofEntries,
+    failures: failuresOf(spec.findings, chosen),
     analysisOf,
     today,
     problems: spec.findings

@@ -1,3 +1,4 @@
+import type { Outcome } from '@tailshaft/drivetrain';
 import type { Markup } from './markup.js';
 import type { Text } from './text.js';
 
@@ -65,6 +66,8 @@ export interface Section {
   readonly blocks: readonly Block[];
   /** Stands out: what was not checked. */
   readonly loud?: boolean;
+  /** Says how all of it stands, and is marked so. */
+  readonly standing?: Outcome;
   /** Starts a new page in print. */
   readonly newPage?: boolean;
 }
@@ -92,7 +95,7 @@ export const section = (
   id: string,
   title: string,
   blocks: readonly (Block | undefined)[],
-  more: { loud?: boolean; newPage?: boolean } = {},
+  more: Pick<Section, 'loud' | 'newPage' | 'standing'> = {},
 ): Section => ({
   block: 'section',
   id: idFrom(id),

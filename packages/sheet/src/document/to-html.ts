@@ -82,7 +82,10 @@ function blockHtml(block: Block, options: HtmlOptions): Markup {
 }
 
 function sectionHtml(section: Section, options: HtmlOptions): Markup {
-  const classes = [section.loud ? 'loud' : '', section.newPage ? 'new-page' : ''].filter(Boolean).join(' ');
+  const standing = section.standing ? `standing is-${section.standing.replaceAll(' ', '-')}` : '';
+  const classes = [section.loud ? 'loud' : '', section.newPage ? 'new-page' : '', standing]
+    .filter(Boolean)
+    .join(' ');
   return element(
     'section',
     { id: section.id, class: classes || undefined, 'aria-labelledby': `${section.id}-title` },

@@ -6,11 +6,10 @@ import { count } from '../words.js';
 import { CHECKLIST_ID } from './checklist.js';
 import { silentTable } from './silent-table.js';
 
-/** What this sheet does not say, before anything that it says: unread text, checks without data, open questions. */
+/** What this sheet does not say, before what it says in detail: unread text, checks without data, open questions. */
 export function notCheckedSection(sheet: Sheet): Block {
   const { input } = sheet;
-  // What nobody knows of the vessel as found is asked for where a proposal rests on it.
-  const unsure = input.verdicts.filter(one => one.outcome === 'cannot tell' && !one.asFound);
+  const unsure = openChecksOf(sheet);
   const gaps = gapsOf(unsure);
   const numberless = unsure.filter(one => one.missing.length === 0);
   const blocks: (Block | undefined)[] = [
@@ -52,13 +51,18 @@ export function notCheckedSection(sheet: Sheet): Block {
   return section('not-checked', 'Not checked', blocks, { loud: true });
 }
 
+/** What nobody knows of the vessel as found is asked for where a proposal rests on it. */
+export function openChecksOf({ input }: Sheet): Verdict[] {
+  return input.verdicts.filter(one => one.outcome === 'cannot tell' && !one.asFound);
+}
+
 interface Gap {
   readonly missing: Missing;
   readonly waiting: Verdict[];
 }
 
 /** Each datum once, with every check that waits for it. */
-function gapsOf(verdicts: readonly Verdict[]): Gap[] {
+export function gapsOf(verdicts: readonly Verdict[]): Gap[] {
   const gaps: Gap[] = [];
   for (const verdict of verdicts) {
     for (const missing of verdict.missing) {

@@ -1,4 +1,4 @@
-import type { FileCheck, JudgedVessel, Place } from '@tailshaft/language';
+import { type FileCheck, failuresOf, findingsOf, type JudgedVessel, type Place } from '@tailshaft/language';
 import { linesOf, locationOf, type TailshaftServices } from '@tailshaft/language/server';
 import { chartsFile, picturesFile, type SheetInput, sheetPanel, vesselSheetHtml } from '@tailshaft/sheet';
 import { type LangiumDocument, URI, UriUtils } from 'langium';
@@ -51,6 +51,7 @@ function sheetInput(services: TailshaftServices, check: FileCheck, judged: Judge
     vessel: judged.vessel,
     verdicts: [...judged.verdicts, ...ofEntries],
     entryVerdicts: ofEntries,
+    failures: failuresOf(findingsOf(check), judged),
     analysisOf: line => lines.find(one => one.line === line)!.analysis,
     today: services.project.today(),
     problems: check.problems.map(one => ({
