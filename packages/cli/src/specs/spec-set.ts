@@ -32,7 +32,10 @@ export function unread({ label, specs, refused }: NamedSet): string[] {
     const errors = findings.filter(one => one.problem && severityOf(one) === 'error');
     if (errors.length === 0) return [];
     const at = label === shown || label === '.' ? shown : `${shown} at ${label}`;
-    return [`${at} has ${count(errors.length, 'error')} in its text: what cannot be read is not compared`];
+    const first = errors.length > 1 ? 'the first: ' : '';
+    return [
+      `${at} has ${count(errors.length, 'error')} in its text, and what cannot be read is not compared; ${first}${errors[0]!.message}`,
+    ];
   });
   return [...refused, ...broken];
 }

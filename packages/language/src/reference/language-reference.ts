@@ -43,6 +43,7 @@ export function languageReference(): string {
         (one.clauses ?? []).map(([form, meaning]) => [code(leadOf(one)), code(form), meaning]),
       ),
     ),
+    'The clauses of a statement may come in any order.',
     '`unknown` may stand behind `because`, `by`, `dated`, `until`, the `of` of a trial and the bound of `require` and `assume` as well: what is not known covers and verifies nothing.',
     '## Values',
     'A property is its words and its value, one after the other, without a mark between; several may stand on a line. A name is letters, digits, hyphens, dots and slashes and begins with a letter. A text stands in quotes and ends on its line.',

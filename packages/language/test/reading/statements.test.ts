@@ -46,6 +46,17 @@ describe.each(STATEMENTS.map(one => [`${leadOf(one)} in ${one.where}`, one] as c
     }
   });
 
+  const [head, block = ''] = one.example.split(/(?= \{)/);
+  const clauses = [
+    ...head!.matchAll(/(?<= )(?:(?:of|on|dated|revises|because|by|until) )(?:"[^"]*"|\S+)|(?<=\w )"[^"]*"$/g),
+  ].map(([said]) => said);
+  it.runIf(clauses.length > 1)('has clauses that stand in any order', async () => {
+    const lead = head!.slice(0, head!.indexOf(clauses[0]!));
+    const text = around[one.where](`${lead}${clauses.reverse().join(' ')}${block}`);
+    const { check } = await Specs.read({ 'statement.shaft': text });
+    expect(check.problems.filter(found => READING.test(found.code)).map(found => found.message)).toEqual([]);
+  });
+
   it('has the words of the grammar in its form', () => {
     if (one.where === 'anywhere') return expect(scan(one.example)).toMatchObject([{ kind: 'comment' }]);
     const words = partsOf(one).flatMap(part => ('word' in part ? part.word.split(' ') : []));
@@ -59,3 +70,11 @@ describe.each(STATEMENTS.map(one => [`${leadOf(one)} in ${one.where}`, one] as c
     expect(last.startsWith(leadOf(one))).toBe(true);
   });
 });
+
+it.each(['arrangement b revises a "later" { }', 'study s of a "which" { vary hull friction 1, 2 }'])(
+  'reads %s, with its title behind the name of another',
+  async statement => {
+    const { check } = await Specs.read({ 'statement.shaft': `vessel V { arrangement a { }\n${statement} }` });
+    expect(check.problems.filter(found => /stray|missing/.test(found.code))).toEqual([]);
+  },
+);
