@@ -213,7 +213,7 @@ export const ENGINE = vocabulary({
       ACCESSORY,
       'An accessory that is built for one rotation: starter, raw-water pump, alternator fan.',
       'accessory starter rotation standard viewed from flywheel',
-      { many: true, head: { field: 'name', kind: anyWord('accessory') }, handed: true },
+      { many: true, head: { field: 'name', kind: anyWord('accessory') }, handed: true, again: 'freely' },
     ),
     ENGINE_EXCITATION,
   ],

@@ -313,7 +313,11 @@ const variantBlock = blocksFor<RatioVariant>();
 const clutchDoc = 'One engaged position of the gear: its output sense and whether it may run ahead.';
 const ratedDoc = 'Input capacity for one duty class.';
 const clutchHead = { many: true, head: { field: 'name', kind: name('clutch') } } as const;
-const ratedHead = { many: true, head: { field: 'duty', kind: anyWord('duty class') } } as const;
+const ratedHead = {
+  many: true,
+  head: { field: 'duty', kind: anyWord('duty class') },
+  again: ['from', 'for', 'running'],
+} as const;
 
 const GEAR_RATIO = vocabulary({
   title: 'gear ratio',

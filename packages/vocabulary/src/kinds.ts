@@ -180,6 +180,11 @@ export interface BlockRow<
   readonly absent?: string;
   /** What stands between the words and the facts. */
   readonly head?: { readonly field: H; readonly kind: ValueKind; readonly range?: Range };
+  /**
+   * Properties of the block by which several with one head differ, or `freely` where each stands for itself. Without it
+   * every head stands once: a second one would contradict the first.
+   */
+  readonly again?: readonly string[] | 'freely';
 }
 
 /** The properties that one kind of block knows. Order is the order of completion and of the reference page. */
@@ -225,7 +230,7 @@ export function rowsFor<F>() {
 
 type BlockMore<T, H extends string> = Pick<
   BlockRow<string, string, Vocabulary, H>,
-  'handed' | 'absent' | 'head'
+  'handed' | 'absent' | 'head' | 'again'
 > &
   Many<T>;
 

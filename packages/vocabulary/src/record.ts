@@ -29,7 +29,7 @@ export const REVISION = vocabulary({
       SIGNATURE,
       'Who prepared the revision, and in which role.',
       'prepared by "drawing office" as "naval architect" dated 2026-03-01',
-      { many: true, head: name, absent: 'nobody is named' },
+      { many: true, head: name, absent: 'nobody is named', again: 'freely' },
     ),
     signed(
       'checked',
@@ -37,7 +37,7 @@ export const REVISION = vocabulary({
       SIGNATURE,
       'Who checked the revision: another person than the one who prepared it.',
       'checked by "second office" as "checker" dated 2026-03-02',
-      { many: true, head: name, absent: 'nobody is named' },
+      { many: true, head: name, absent: 'nobody is named', again: 'freely' },
     ),
     signed(
       'approved',
@@ -45,7 +45,7 @@ export const REVISION = vocabulary({
       SIGNATURE,
       'Who approved the revision for use, and in which role.',
       'approved by "head of office" as "principal" dated 2026-03-03',
-      { many: true, head: name, absent: 'nobody is named' },
+      { many: true, head: name, absent: 'nobody is named', again: 'freely' },
     ),
   ],
 });
@@ -109,7 +109,7 @@ export const PROJECT = vocabulary({
       MATTER,
       'A question that somebody has to answer, with its owner and last day.',
       'question "Which bore has the coupling?" for "yard engineer" due 2026-04-01',
-      { many: true, head: what, absent: 'no question is open' },
+      { many: true, head: what, absent: 'no question is open', again: 'freely' },
     ),
     within(
       'actions',
@@ -117,7 +117,7 @@ export const PROJECT = vocabulary({
       MATTER,
       'Something that somebody has to do, with its owner and last day.',
       'action "Measure the stern tube" for "yard engineer" due 2026-04-01',
-      { many: true, head: what, absent: 'no action is open' },
+      { many: true, head: what, absent: 'no action is open', again: 'freely' },
     ),
   ],
 });

@@ -120,7 +120,7 @@ export const TRIAL = vocabulary({
       TRIAL_RUN,
       'Readings of one shaft line at one point.',
       'run Port at full throttle { engine speed 2310 rpm  speed 24.3 kn }',
-      { many: true, head: { field: 'line', kind: anyWord('shaft line') } },
+      { many: true, head: { field: 'line', kind: anyWord('shaft line') }, again: 'freely' },
     ),
   ],
 });

@@ -104,7 +104,18 @@ interface Made {
 }
 
 function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell, made: Reuse): Arrangement[] {
-  const byName = new Map(reading.arrangements.map(one => [one.name, one]));
+  const byName = new Map<string, ArrangementReading>();
+  for (const one of reading.arrangements) {
+    if (!byName.has(one.name)) byName.set(one.name, one);
+    else if (one.name !== '')
+      tell({
+        code: 'text/twice',
+        start: one.namePlace.start,
+        end: one.namePlace.end,
+        severity: 'error',
+        message: `Two arrangements of this vessel are called ${one.name}: give each its own name. What names one of them means the first.`,
+      });
+  }
   const underway = new Set<ArrangementReading>();
 
   const make = (one: ArrangementReading): Made => {

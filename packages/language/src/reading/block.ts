@@ -11,6 +11,7 @@ import { likelyUnits, outOfRange } from './forms/out-of-range.js';
 import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
+import { isSaidBefore } from './said-before.js';
 import { type AtomTok, type BlockTok, isTok } from './token.js';
 import { type Match, WordIndex } from './word-index.js';
 
@@ -189,8 +190,16 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
   if (row.head) {
     fields[`${row.head.field}Fact`] = head?.fact;
     fields[row.head.field] = head?.fact?.value;
-    if (head?.fact?.value === undefined) return;
   }
+  if (isSaidBefore(reading, row, nested.host, head?.fact))
+    reading.problems.push({
+      code: 'text/twice',
+      start: words.start,
+      end: headEnd,
+      severity: 'error',
+      message: `"${head ? `${row.words} ${head.fact?.written}` : row.words}" is written twice in this ${reading.host.vocabulary.title}; the first counts. Keep the one that is true, with all that both say.`,
+    });
+  if (row.head && head?.fact?.value === undefined) return;
   if (row.many) (reading.fields[row.field] as unknown[]).push(fields);
   else reading.fields[row.field] ??= fields;
 }
