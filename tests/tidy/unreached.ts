@@ -15,7 +15,7 @@ export const UNREACHED: Readonly<Record<string, readonly string[]>> = {
   'load lines, and a trial as it calibrates the hull': words(`
     lightRunningDemand trialPointSeaMarginOnTrial trialPointMarginsInTurn`),
   'bollard pull, to which a nozzle is held': words(
-    'bollardUpperBound handbookBollardThrust thrustFromEfficiency',
+    'bollardUpperBound nozzleBollardUpperBound handbookBollardThrust thrustFromEfficiency',
   ),
   'a criterion to choose: span guide, shaft diameter, reliability and duty cycle of a bearing': words(`
     lineShaftSpan classSpanSlow classSpanFast handbookBearingSpan whirlingBearingSpan smallCraftClassDiameter

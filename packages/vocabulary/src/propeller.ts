@@ -1,6 +1,7 @@
 import {
   BLADE_AREA_METHODS,
   type Criteria,
+  NOZZLE_SECTIONS,
   type PropellerFacts,
   type PropellerPlace,
 } from './facts/index.js';
@@ -21,8 +22,8 @@ export const PROPELLER_MAKE = [
   make(
     'series',
     'series',
-    word('Wageningen B', 'Gawn', 'Gawn-Burrill'),
-    'Published series that its blades are taken to belong to: Wageningen B for aerofoil sections, Gawn and Gawn-Burrill for flat-face blades.',
+    word('Wageningen B', 'Gawn', 'Gawn-Burrill', 'Ka'),
+    'Published series that its blades are taken to belong to: Wageningen B for aerofoil sections, Gawn and Gawn-Burrill for flat-face blades, Ka for wide-tipped blades in a nozzle.',
     'series Wageningen B',
     { absent: 'the series that suits its area ratio', estimated: true },
   ),
@@ -164,6 +165,21 @@ export const PROPELLER_STANDS = [
     'shaft depth 0.7 m',
     { measuredWith: ['shaft.angle'], range: between('0 m', '40 m') },
   ),
+  place(
+    'nozzle',
+    'nozzle',
+    word(...NOZZLE_SECTIONS),
+    'Section of the nozzle that it turns in. Published figures cover nozzle 19A, written N19A, ahead; of any other nozzle nothing is worked out.',
+    'nozzle N19A',
+  ),
+  place(
+    'nozzleGap',
+    'nozzle gap',
+    quantity('length'),
+    'Least gap between blade tip and nozzle.',
+    'nozzle gap 6 mm',
+    { measuredWith: ['diameter'], range: between('0 mm', '200 mm') },
+  ),
 ];
 
 const criteria = rowsFor<Criteria>();
@@ -193,6 +209,14 @@ export const PROPELLER_CRITERIA = [
     'Least clearance of strut, bracket or skeg as a share of the diameter.',
     'strut clearance at least 15 %',
     { range: between('0 %', '100 %') },
+  ),
+  criteria(
+    'nozzleGap',
+    'nozzle gap at most',
+    quantity('ratio'),
+    'Most gap between blade tip and nozzle, as a share of the diameter.',
+    'nozzle gap at most 0.8 %',
+    { range: between('0.05 %', '5 %') },
   ),
   criteria(
     'bladeAreaBy',

@@ -99,7 +99,7 @@ function thrustAtFullPower(
   const full = analysis.propulsion?.value?.full;
   if (full?.applies) {
     return {
-      thrust: full.thrust,
+      thrust: full.shaftThrust,
       speed: full.shaftSpeed,
       basis: 'under way at full power, as predicted',
     };

@@ -6,6 +6,8 @@ import { home, nameOf, type Part } from '../model/part.js';
 import type { Bearing, Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
 import type { LineAnalysis } from './line.js';
+import { isDucted } from './propulsion/blades.js';
+import { shaftThrustInNozzle } from './propulsion/bollard.js';
 
 /** Something that may take the thrust of the propeller. */
 export interface ThrustTaker {
@@ -92,7 +94,10 @@ export function wantRatedBoxes({ unrated }: ThrustPath, needs: Needs): void {
     });
 }
 
-/** Thrust held at the bollard with full rated power: the worst that the thrust bearing meets, by a rule of power and size. */
+/**
+ * Thrust on the shaft at the bollard with full rated power: the worst that the thrust bearing meets, by a rule of power and
+ * size; in a nozzle by the series, as the nozzle hands its part to the hull.
+ */
 export function bollardThrust(analysis: LineAnalysis, needs: Needs): Value<'force'> | undefined {
   const { propeller } = analysis.line;
   if (!propeller) return undefined;
@@ -105,6 +110,10 @@ export function bollardThrust(analysis: LineAnalysis, needs: Needs): Value<'forc
   const loads = rated && analysis.loads(rated);
   if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
   if (!diameter || !loads?.shaft) return undefined;
+  if (isDucted(propeller)) {
+    const power = renamed(loads.shaft.power, 'power at the propeller', 'PD');
+    return shaftThrustInNozzle(propeller, power, analysis.vessel, needs);
+  }
   return bollardByPowerAndDiameter({
     diameter: renamed(diameter, 'propeller diameter', 'D'),
     power: renamed(loads.shaft.power, 'power at the propeller', 'PD'),

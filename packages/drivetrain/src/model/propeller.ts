@@ -1,6 +1,7 @@
 export {
   BLADE_AREA_METHODS,
   type BladeAreaMethod,
+  type NozzleSection,
   type PropellerCriteria,
   type PropellerMake,
   type PropellerMetal,

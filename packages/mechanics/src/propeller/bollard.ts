@@ -47,6 +47,22 @@ export const bollardUpperBound = /* @__PURE__ */ formula({
   compute: ({ density, diameter, power }) => Math.cbrt((Math.PI / 2) * density * diameter ** 2 * power ** 2),
 });
 
+/**
+ * The most that propeller and nozzle can pull together with a power, when the jet leaves as wide as the disc: momentum theory,
+ * no losses.
+ */
+export const nozzleBollardUpperBound = /* @__PURE__ */ formula({
+  name: 'upper bound of bollard thrust in a nozzle',
+  symbol: 'Tmax',
+  dimension: 'force',
+  inputs: { density: 'density', diameter: 'length', power: 'power' },
+  text: 'Tmax = ∛(π ρ D² PD²)',
+  symbols: { density: 'ρ', diameter: 'D', power: 'PD' },
+  source: { title: 'axial momentum theory of a disc in a duct without contraction', confidence: 'derived' },
+  range: [{ condition: 'power zero or more', met: ({ power }) => power >= 0 }],
+  compute: ({ density, diameter, power }) => Math.cbrt(Math.PI * density * diameter ** 2 * power ** 2),
+});
+
 /** A rule for open propellers, before the tenth that hull and rudder take. */
 export const bollardByPowerAndDiameter = /* @__PURE__ */ formula({
   name: 'bollard thrust by power and diameter',

@@ -12,6 +12,7 @@ export * from './gawn.js';
 export * from './gawn-burrill.js';
 export * from './geometry.js';
 export * from './handbook-sizing.js';
+export * from './ka-series.js';
 export * from './keller.js';
 export * from './open-water.js';
 export { type DoesNotApply, doesNotApply, type Outcome } from './outcome.js';

@@ -10,7 +10,7 @@ import {
 import { type PropellerGeometry, pitchRatio } from './geometry.js';
 import { doesNotApply, type Outcome, unmet } from './outcome.js';
 import { openWaterEfficiency } from './performance.js';
-import { addCubics, type Cubic, cubicAt } from './polynomial.js';
+import { addPolynomials, type Polynomial, polynomialAt } from './polynomial.js';
 import { areaForSeries, type PropellerSeries, SERIES, type SeriesName } from './series.js';
 import { OOSTERVELD } from './sources.js';
 import { zeroThrustOf } from './zero-thrust.js';
@@ -41,6 +41,8 @@ export interface OpenWaterPoint {
   readonly thrustCoefficient: Value<'ratio'>;
   readonly torqueCoefficient: Value<'ratio'>;
   readonly efficiency: Value<'ratio'>;
+  /** Part of the thrust coefficient that is the nozzle's; absent of open propellers. */
+  readonly nozzleThrustCoefficient?: Value<'ratio'>;
 }
 
 /**
@@ -66,8 +68,12 @@ export function openWater(
   if (broken.length > 0) return doesNotApply(outsideSeries(series, blade, broken));
   const corrected = reynoldsNumber !== undefined && name === 'Wageningen B' && reynoldsNumber.si > 0;
   const rn = corrected ? reynoldsNumber : undefined;
-  const kt = rn ? addCubics(series.thrust(blade), thrustCorrectionCubic(blade, rn.si)) : series.thrust(blade);
-  const kq = rn ? addCubics(series.torque(blade), torqueCorrectionCubic(blade, rn.si)) : series.torque(blade);
+  const kt = rn
+    ? addPolynomials(series.thrust(blade), thrustCorrectionCubic(blade, rn.si))
+    : series.thrust(blade);
+  const kq = rn
+    ? addPolynomials(series.torque(blade), torqueCorrectionCubic(blade, rn.si))
+    : series.torque(blade);
   const zeroThrust = zeroThrustOf(kt);
   if (zeroThrust === undefined || zeroThrust <= series.lowestAdvanceRatio)
     return doesNotApply(`The ${name} series gives no driving range for pitch ratio ${ratio.si.toFixed(3)}.`);
@@ -147,16 +153,23 @@ function pointAt(
     });
   }
   const efficiency = openWaterEfficiency({ advanceRatio, thrustCoefficient, torqueCoefficient });
-  return { advanceRatio, thrustCoefficient, torqueCoefficient, efficiency };
+  const nozzleThrustCoefficient = series.nozzle?.thrustCoefficient(values);
+  return {
+    advanceRatio,
+    thrustCoefficient,
+    torqueCoefficient,
+    efficiency,
+    ...(nozzleThrustCoefficient ? { nozzleThrustCoefficient } : {}),
+  };
 }
 
-function numbersOf(kt: Cubic, kq: Cubic) {
+function numbersOf(kt: Polynomial, kq: Polynomial) {
   return {
-    thrustCoefficient: (j: number) => cubicAt(kt, j),
-    torqueCoefficient: (j: number) => cubicAt(kq, j),
+    thrustCoefficient: (j: number) => polynomialAt(kt, j),
+    torqueCoefficient: (j: number) => polynomialAt(kq, j),
     efficiency: (j: number) => {
-      const torque = cubicAt(kq, j);
-      const thrust = cubicAt(kt, j);
+      const torque = polynomialAt(kq, j);
+      const thrust = polynomialAt(kt, j);
       return torque > 0 && thrust > 0 ? (j * thrust) / (2 * Math.PI * torque) : 0;
     },
   };

@@ -46,6 +46,35 @@ export const propellerThrust = /* @__PURE__ */ formula({
     thrustCoefficient * density * (shaftSpeed / (2 * Math.PI)) ** 2 * diameter ** 4,
 });
 
+/** Thrust of the blades alone, where a nozzle around them gives or takes the rest. */
+export const shaftThrustInNozzle = /* @__PURE__ */ formula({
+  name: 'thrust that the shaft gets in a nozzle',
+  symbol: 'TP',
+  dimension: 'force',
+  inputs: {
+    thrustCoefficient: 'ratio',
+    nozzleThrustCoefficient: 'ratio',
+    density: 'density',
+    shaftSpeed: 'rotational speed',
+    diameter: 'length',
+  },
+  text: 'TP = (KT - KTN) ρ (ω / 2π)² D⁴',
+  symbols: {
+    thrustCoefficient: 'KT',
+    nozzleThrustCoefficient: 'KTN',
+    density: 'ρ',
+    shaftSpeed: 'ω',
+    diameter: 'D',
+  },
+  source: DEFINITION,
+  range: 'Definition of the coefficients: KT is of propeller and nozzle together, KTN of the nozzle alone.',
+  compute: ({ thrustCoefficient, nozzleThrustCoefficient, density, shaftSpeed, diameter }) =>
+    (thrustCoefficient - nozzleThrustCoefficient) *
+    density *
+    (shaftSpeed / (2 * Math.PI)) ** 2 *
+    diameter ** 4,
+});
+
 export const propellerTorque = /* @__PURE__ */ formula({
   name: 'propeller torque',
   symbol: 'Q',

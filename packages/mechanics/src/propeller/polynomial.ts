@@ -4,7 +4,10 @@ export type Term = readonly [number, number, number, number, number];
 /** A term of a Reynolds correction, with the power w of L = log10(Rn) - 0.301 last. */
 export type ReynoldsTerm = readonly [number, number, number, number, number, number];
 
-/** Coefficients of 1, J, J², J³: every series here is a cubic in J once the geometry is fixed. */
+/** Coefficients of 1, J, J² and so on: what a series is once the geometry is fixed. */
+export type Polynomial = readonly number[];
+
+/** Every open propeller here is a cubic in J. */
 export type Cubic = readonly [number, number, number, number];
 
 /** Gathers a series' terms into a cubic in J for one geometry, so that a point on the curve costs three products. */
@@ -17,6 +20,19 @@ export function cubicInAdvance(
   const sum: [number, number, number, number] = [0, 0, 0, 0];
   for (const [c, s, t, u, v] of terms)
     sum[s as 0 | 1 | 2 | 3] += c * pitchRatio ** t * areaRatio ** u * blades ** v;
+  return sum;
+}
+
+/** The same for a series that goes to higher powers of J. */
+export function polynomialInAdvance(terms: readonly Term[], pitchRatio: number): Polynomial {
+  const sum = new Array<number>(1 + Math.max(...terms.map(term => term[1]))).fill(0);
+  for (const [c, s, t] of terms) sum[s]! += c * pitchRatio ** t;
+  return sum;
+}
+
+export function polynomialAt(polynomial: Polynomial, advanceRatio: number): number {
+  let sum = 0;
+  for (let power = polynomial.length - 1; power >= 0; power--) sum = sum * advanceRatio + polynomial[power]!;
   return sum;
 }
 
@@ -41,6 +57,7 @@ export function cubicAt(cubic: Cubic, advanceRatio: number): number {
   return a + advanceRatio * (b + advanceRatio * (c + advanceRatio * d));
 }
 
-export function addCubics(one: Cubic, other: Cubic): Cubic {
-  return [one[0] + other[0], one[1] + other[1], one[2] + other[2], one[3] + other[3]];
+export function addPolynomials(one: Polynomial, other: Polynomial): Polynomial {
+  const [long, short] = one.length < other.length ? [other, one] : [one, other];
+  return long.map((coefficient, power) => coefficient + (short[power] ?? 0));
 }

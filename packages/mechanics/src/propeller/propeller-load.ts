@@ -1,11 +1,20 @@
 import type { RangeResult, Value } from '../core/value.js';
 import type { OpenWaterCurve, OpenWaterPoint } from './open-water.js';
 import { unmet } from './outcome.js';
-import { advanceRatio, propellerPower, propellerThrust, propellerTorque } from './performance.js';
+import {
+  advanceRatio,
+  propellerPower,
+  propellerThrust,
+  propellerTorque,
+  shaftThrustInNozzle,
+} from './performance.js';
 
 /** What the propeller does at one shaft speed and one speed of advance, with its working. */
 export interface PropellerLoad extends OpenWaterPoint {
+  /** What drives the vessel: of a propeller in a nozzle, that of both together. */
   readonly thrust: Value<'force'>;
+  /** What the shaft and its thrust bearing get: all of it, unless a nozzle hands its part to the hull. */
+  readonly shaftThrust: Value<'force'>;
   readonly torque: Value<'torque'>;
   /** Power taken from the shaft. */
   readonly power: Value<'power'>;
@@ -26,7 +35,23 @@ export function propellerLoad(
   const thrust = propellerThrust({ thrustCoefficient, density, shaftSpeed, diameter });
   const torque = propellerTorque({ torqueCoefficient, density, shaftSpeed, diameter });
   const power = propellerPower({ torque, shaftSpeed });
-  return { ...point, thrust, torque, power, outside: unmet(rangeAt(curve, point.advanceRatio.si)) };
+  const shaftThrust = point.nozzleThrustCoefficient
+    ? shaftThrustInNozzle({
+        thrustCoefficient,
+        nozzleThrustCoefficient: point.nozzleThrustCoefficient,
+        density,
+        shaftSpeed,
+        diameter,
+      })
+    : thrust;
+  return {
+    ...point,
+    thrust,
+    shaftThrust,
+    torque,
+    power,
+    outside: unmet(rangeAt(curve, point.advanceRatio.si)),
+  };
 }
 
 /** The curve's cautions and whether it covers this advance ratio. */

@@ -17,9 +17,19 @@ import {
   gawnBurrillTorqueCoefficient,
 } from './gawn-burrill.js';
 import type { PropellerGeometry } from './geometry.js';
-import type { Cubic } from './polynomial.js';
+import {
+  KA_LIMITS,
+  kaCautions,
+  kaNozzleThrust,
+  kaNozzleThrustCoefficient,
+  kaThrust,
+  kaThrustCoefficient,
+  kaTorque,
+  kaTorqueCoefficient,
+} from './ka-series.js';
+import type { Polynomial } from './polynomial.js';
 
-export type SeriesName = 'Wageningen B' | 'Gawn' | 'Gawn-Burrill';
+export type SeriesName = 'Wageningen B' | 'Gawn' | 'Gawn-Burrill' | 'Ka';
 
 /** What a series needs to know of a blade, as numbers; the area ratio is the kind that this series uses. */
 export interface BladeNumbers {
@@ -50,10 +60,17 @@ export interface PropellerSeries {
   readonly cautions: (blade: BladeNumbers) => RangeResult[];
   /** The same, where they also depend on how the propeller advances. */
   readonly cautionsAt?: (blade: BladeNumbers, advanceRatio: number) => RangeResult[];
-  readonly thrust: (blade: BladeNumbers) => Cubic;
-  readonly torque: (blade: BladeNumbers) => Cubic;
+  readonly thrust: (blade: BladeNumbers) => Polynomial;
+  readonly torque: (blade: BladeNumbers) => Polynomial;
   readonly thrustCoefficient: (values: BladeValues) => Value<'ratio'>;
   readonly torqueCoefficient: (values: BladeValues) => Value<'ratio'>;
+  /** Of a propeller in a nozzle: the part of the thrust that the nozzle hands to the hull, and not to the shaft. */
+  readonly nozzle?: {
+    readonly thrust: (blade: BladeNumbers) => Polynomial;
+    readonly thrustCoefficient: (values: BladeValues) => Value<'ratio'>;
+  };
+  /** What every result by this series has to say of its figures. */
+  readonly remark?: string;
 }
 
 interface Rule {
@@ -128,6 +145,22 @@ export const SERIES: Readonly<Record<SeriesName, PropellerSeries>> = {
     torqueCoefficient: ({ areaRatio, ...rest }) =>
       gawnBurrillTorqueCoefficient({ ...rest, developedAreaRatio: areaRatio }),
   },
+  Ka: {
+    name: 'Ka',
+    standsFor: 'wide-tipped blades in nozzle 19A, 3 to 5 blades: tugs, trawlers and pushers',
+    area: 'expanded',
+    lowestAdvanceRatio: 0,
+    pitchRatios: [0.6, 1.4],
+    areaRatios: [0.6, 0.8],
+    limits: blade => judge(KA_LIMITS, blade),
+    cautions: kaCautions,
+    thrust: kaThrust,
+    torque: kaTorque,
+    thrustCoefficient: values => kaThrustCoefficient(values),
+    torqueCoefficient: values => kaTorqueCoefficient(values),
+    nozzle: { thrust: kaNozzleThrust, thrustCoefficient: values => kaNozzleThrustCoefficient(values) },
+    remark: 'The Ka polynomials are those of digital copies; the printed tables were not at hand',
+  },
 };
 
 /**
@@ -138,7 +171,7 @@ export function areaForSeries(series: PropellerSeries, geometry: PropellerGeomet
   const declared = geometry.areaIs ?? 'expanded';
   const { areaRatio, blades } = geometry;
   if (declared === series.area) return areaRatio;
-  if (series.name === 'Wageningen B')
+  if (series.name === 'Wageningen B' || series.name === 'Ka')
     return { ...areaRatio, assumed: 'developed area taken as the expanded area' };
   return series.area === 'developed'
     ? developedAreaRatio({ expandedAreaRatio: areaRatio, blades })

@@ -27,6 +27,16 @@ export const RADOJCIC: Source = {
   confidence: 'published',
 };
 
+/** The polynomials of the Ka propellers in nozzle 19A. */
+export const KA_SERIES: Source = {
+  author: 'Oosterveld',
+  title: 'Wake adapted ducted propellers, NSMB Publication 345',
+  clause:
+    'polynomials of Ka 4-70 and Ka 5-75 from two digital copies that agree, those of Ka 3-65 from memory; the printed tables were not at hand',
+  year: 1970,
+  confidence: 'from memory',
+};
+
 /** The numbered formulas of the handbook; titles confirmed by its contents list, coefficients recalled. */
 export function handbook(clause: string): Source {
   return { author: 'Gerr', title: 'Propeller Handbook', clause, year: 1989, confidence: 'from memory' };

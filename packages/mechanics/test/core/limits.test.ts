@@ -205,6 +205,7 @@ describe('each relation between inputs of a formula is what its words say', () =
         "displacement-length ratio 60 to 600",
         "dry air pressure is above zero",
         "expanded area ratio among those tested for this number of blades (from memory)",
+        "expanded area ratio within 0.05 of the one tested with its number of blades: 0.65 of 3, 0.70 of 4, 0.75 of 5",
         "hull straight over the disc, rising aft by δ; shaft falling aft by α; together below 45 degrees",
         "open propeller at the bollard",
         "planing: speed-length ratio of the result at least 2.5 (from memory); below it this hull does not plane",

@@ -18,13 +18,17 @@ import { bisect, curveOf, density, diesel, propeller, ratio, speed } from './sup
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const names = Object.keys(SERIES) as SeriesName[];
 
+/** Areas that a series covers with three blades: the Ka polynomials are of one area for each number of blades. */
+const areasOf = (name: SeriesName): readonly [number, number] =>
+  name === 'Ka' ? [0.6, 0.7] : SERIES[name].areaRatios;
+
 describe('the series, over their whole range', () => {
   it.each(names)('%s: a covered point is finite, drives, and wastes some power', name => {
-    const { pitchRatios, areaRatios, lowestAdvanceRatio } = SERIES[name];
+    const { pitchRatios, lowestAdvanceRatio } = SERIES[name];
     fc.assert(
       fc.property(
         within(...pitchRatios),
-        within(...areaRatios),
+        within(...areasOf(name)),
         fc.integer(name === 'Wageningen B' ? { min: 2, max: 7 } : { min: 3, max: 3 }),
         within(0, 1),
         (p, area, z, share) => {
@@ -43,15 +47,18 @@ describe('the series, over their whole range', () => {
   });
 
   it.each(names)('%s: outside pitch, area or blades there is no curve, and the reason says which', name => {
-    const { pitchRatios, areaRatios } = SERIES[name];
+    const { pitchRatios } = SERIES[name];
+    const covered: Record<number, readonly [number, number]> =
+      name === 'Ka' ? { 3: [0.6, 0.7], 4: [0.65, 0.75], 5: [0.7, 0.8] } : {};
     fc.assert(
       fc.property(within(0.01, 4), within(0.01, 3), fc.integer({ min: 1, max: 9 }), (p, area, z) => {
+        const [least, most] = covered[z] ?? areasOf(name);
         const inside =
           p >= pitchRatios[0] &&
           p <= pitchRatios[1] &&
-          area >= areaRatios[0] &&
-          area <= areaRatios[1] &&
-          (name === 'Wageningen B' ? z >= 2 && z <= 7 : z === 3);
+          area >= least &&
+          area <= most &&
+          (name === 'Wageningen B' ? z >= 2 && z <= 7 : z === 3 || z in covered);
         const result = openWater(name, { ...propeller(1, p, area, z), areaIs: SERIES[name].area });
         expect(result.applies).toBe(inside);
         if (!result.applies) expect(result.reason).toMatch(/blades|area|pitch/);
@@ -64,12 +71,13 @@ describe('the series, over their whole range', () => {
   });
 
   it.each(names)('%s: more pitch asks for more torque at the same advance', name => {
-    const { pitchRatios, areaRatios, lowestAdvanceRatio } = SERIES[name];
+    const { pitchRatios, lowestAdvanceRatio } = SERIES[name];
+    const [least, most] = areasOf(name);
     fc.assert(
       fc.property(
         within(pitchRatios[0], pitchRatios[1] - 0.1),
         within(0.02, 0.1),
-        within(areaRatios[0] + 0.2, Math.min(areaRatios[1], 0.8)),
+        within(name === 'Ka' ? least : least + 0.2, Math.min(most, 0.8)),
         fc.integer(name === 'Wageningen B' ? { min: 3, max: 5 } : { min: 3, max: 3 }),
         within(0, 1),
         (p, more, area, z, share) => {

@@ -40,7 +40,14 @@ export interface PropellerPlace {
   readonly strutClearance?: Quantity<'length'>;
   /** Shaft axis below the surface, at the propeller. */
   readonly shaftDepth?: Quantity<'length'>;
+  /** Section of the nozzle that it turns in. */
+  readonly nozzle?: Fact<NozzleSection>;
+  /** Blade tip to nozzle, where it is least. */
+  readonly nozzleGap?: Quantity<'length'>;
 }
+
+export const NOZZLE_SECTIONS = ['none', 'N19A', 'N37', 'other'] as const;
+export type NozzleSection = (typeof NOZZLE_SECTIONS)[number];
 
 export const BLADE_AREA_METHODS = [
   'Keller',
@@ -57,6 +64,7 @@ export interface PropellerCriteria {
   readonly tipClearance?: Quantity<'ratio'>;
   readonly rudderClearance?: Quantity<'ratio'>;
   readonly strutClearance?: Quantity<'ratio'>;
+  readonly nozzleGap?: Quantity<'ratio'>;
   readonly bladeAreaBy?: Fact<BladeAreaMethod>;
   readonly propellerDemandLeast?: Quantity<'ratio'>;
   readonly propellerDemandMost?: Quantity<'ratio'>;

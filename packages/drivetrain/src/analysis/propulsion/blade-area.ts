@@ -42,6 +42,7 @@ export function bladeAreaBy(
 ): BladeAreaCheck {
   const run = propulsion.full.applies ? propulsion.full : propulsion.rated;
   const { curve, density } = propulsion;
+  if (curve.series.nozzle) return ofOpenPropellers(curve.areaRatio, run.thrust);
   const { diameter, blades } = curve.geometry;
   const { thrust } = run;
   if (method === 'handbook loading') {
@@ -98,6 +99,12 @@ export function bladeAreaBy(
     diameter,
   });
   return { capacity: has, demand: needed, needed, thrust, outside: own(limit, needed) };
+}
+
+/** The blades carry half of the thrust and less, in a flow that the nozzle speeds up: no criterion of open propellers knows it. */
+function ofOpenPropellers(area: Value<'ratio'>, thrust: Value<'force'>): BladeAreaCheck {
+  const outside = ['it is a criterion of open propellers, and this one turns in a nozzle'];
+  return { capacity: area, demand: area, needed: undefined, thrust, outside };
 }
 
 /** Only the criterion's own conditions: those of the run behind it are told with the run. */

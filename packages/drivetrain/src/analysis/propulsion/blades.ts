@@ -29,6 +29,8 @@ export function bladeGeometry(propeller: Propeller, needs: Needs): PropellerGeom
   const area = areaOf(propeller);
   const areaRatio = needs.fact(area.fact, wanted('area ratio'));
   const pitch = loadingPitch(propeller, needs);
+  if (isSaid(() => propeller.nozzle))
+    needs.fact(propeller.nozzle, { what: `nozzle of ${name}`, host: propeller.origin, property: 'nozzle' });
   if (!diameter || !blades || !areaRatio || !pitch) return undefined;
   return {
     diameter: renamed(diameter, 'propeller diameter', 'D'),
@@ -62,6 +64,11 @@ function areaOf(propeller: Propeller) {
     : ({ fact: propeller.developedAreaRatio, is: 'developed' } as const);
 }
 
+/** Whether the propeller is said to turn in a nozzle, whichever, or in one that is not known. */
+export function isDucted(propeller: Propeller): boolean {
+  return isSaid(() => propeller.nozzle) && propeller.nozzle?.value !== 'none';
+}
+
 /** The curve of the named series, or of the first suitable one that covers the blade; otherwise why none does. */
 export function seriesCurve(
   propeller: Propeller,
@@ -69,13 +76,31 @@ export function seriesCurve(
   vessel: Vessel,
 ): Blades | { readonly refusal: string } {
   const named = propeller.series?.value;
+  const ducted = isDucted(propeller);
+  const unfit = ducted ? noDuctedSeries(propeller) : named === 'Ka' && OPEN_KA;
+  if (unfit) return { refusal: unfit };
   const refusals: string[] = [];
-  for (const series of named ? [named] : suitable(geometry, vessel)) {
+  for (const series of ducted ? (['Ka'] as const) : named ? [named] : suitable(geometry, vessel)) {
     const curve = openWater(series, geometry);
     if (curve.applies) return { curve, declared: named !== undefined };
     refusals.push(curve.reason);
   }
   return { refusal: refusals[0]! };
+}
+
+const OPEN_KA =
+  'The Ka series was measured in nozzle 19A, and nothing says that this propeller turns in one.';
+
+/** Why nothing is known of a propeller in its nozzle; nothing where the Ka series may stand for it. */
+function noDuctedSeries({ nozzle, series }: Propeller): string | undefined {
+  const section = nozzle?.value;
+  if (section !== 'N19A')
+    return section === 'N37'
+      ? 'Of propellers in nozzle 37 no published polynomials are at hand, and those of nozzle 19A do not stand for it.'
+      : 'Of this nozzle nothing published is known: the Ka series stands for nozzle 19A alone.';
+  if (series?.value && series.value !== 'Ka')
+    return `The ${series.value} series is of open propellers, and this one turns in a nozzle.`;
+  return undefined;
 }
 
 /** Flat-face three-bladers are what fast small craft carry; everything else is nearest to the B-series. */

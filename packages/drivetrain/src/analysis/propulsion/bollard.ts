@@ -1,23 +1,68 @@
-import { engineEquilibrium, given, openWater, type Value } from '@tailshaft/mechanics';
+import {
+  bollardAtPower,
+  engineEquilibrium,
+  given,
+  type OpenWaterCurve,
+  openWater,
+  type PropellerGeometry,
+  renamed,
+  type Value,
+} from '@tailshaft/mechanics';
 import { Needs } from '../../judge/needs.js';
 import type { Missing } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { ratedPoint } from '../engine-points.js';
 import { propellerPower } from '../propeller-power.js';
 import { overallRatio } from '../speeds.js';
-import { bladeGeometry } from './blades.js';
+import { bladeGeometry, isDucted, seriesCurve } from './blades.js';
 import { fullThrottleTable } from './engine-table.js';
 import { waterDensity } from './hull-forms.js';
 
 export interface Bollard {
+  /** The series that it is worked out by. */
+  readonly curve: OpenWaterCurve;
+  /** Of a propeller in a nozzle, that of both together. */
   readonly thrust: Value<'force'>;
   readonly shaftSpeed: Value<'rotational speed'>;
   readonly engineSpeed: Value<'rotational speed'>;
 }
 
+/** The series that reaches down to no speed: the B-series, or in a nozzle the one that stands for it. */
+function atRest(propeller: Propeller, geometry: PropellerGeometry, vessel: Vessel) {
+  if (isDucted(propeller)) return seriesCurve(propeller, geometry, vessel);
+  const curve = openWater('Wageningen B', geometry);
+  return curve.applies ? { curve } : { refusal: curve.reason };
+}
+
+/** Thrust that the shaft gets at the bollard from a propeller in a nozzle, with this power; the nozzle keeps the rest. */
+export function shaftThrustInNozzle(
+  propeller: Propeller,
+  power: Value<'power'>,
+  vessel: Vessel,
+  needs: Needs,
+): Value<'force'> | undefined {
+  const geometry = bladeGeometry(propeller, needs);
+  if (!geometry) return undefined;
+  const series = seriesCurve(propeller, geometry, vessel);
+  const pull =
+    'refusal' in series
+      ? { applies: false as const, reason: series.refusal }
+      : bollardAtPower(series.curve, power, waterDensity(vessel));
+  if (pull.applies) return renamed(pull.shaftThrust, 'thrust that the shaft gets at the bollard', 'TP');
+  return needs.miss(
+    {
+      what: `thrust that the shaft gets from ${nameOf(propeller)} in its nozzle. ${pull.reason.replace(/\.$/, '')}`,
+      host: propeller.origin,
+      property: 'nozzle',
+    },
+    propeller.nozzle?.origin,
+  );
+}
+
 /**
- * Thrust of one propeller with the vessel held and the lever forward: the B-series at rest, where the engine's own
+ * Thrust of one propeller with the vessel held and the lever forward: the series at rest, where the engine's own
  * torque balances it. The suction on the hull is not taken off.
  */
 export function bollardOf(
@@ -31,10 +76,13 @@ export function bollardOf(
   const geometry = line.propeller && bladeGeometry(line.propeller, needs);
   if (!rated || !ratio || !available || !geometry) return { value: undefined, missing: needs.missing };
   const table = fullThrottleTable(line, vessel, rated);
-  const curve = openWater('Wageningen B', geometry);
-  if (!curve.applies) {
+  const series = atRest(line.propeller!, geometry, vessel);
+  if ('refusal' in series) {
     const name = nameOf(line.propeller!);
-    const what = `a propeller that the B-series covers, the only one here that reaches down to no speed, or a measured bollard thrust of ${name}`;
+    const covers = isDucted(line.propeller!)
+      ? 'the Ka series in nozzle 19A covers'
+      : 'the B-series covers, the only one here that reaches down to no speed';
+    const what = `a propeller that ${covers}, or a measured bollard thrust of ${name}`;
     return {
       value: undefined,
       missing: [
@@ -46,12 +94,12 @@ export function bollardOf(
           at: line.propeller!.origin,
         },
       ],
-      refusal: curve.reason,
+      refusal: series.refusal,
     };
   }
   const found = table
     ? engineEquilibrium({
-        curve,
+        curve: series.curve,
         engine: table,
         driveline: {
           ratio,
@@ -63,7 +111,7 @@ export function bollardOf(
         density: waterDensity(vessel),
       })
     : undefined;
-  if (found?.applies) return { value: found, missing: [] };
+  if (found?.applies) return { value: { ...found, curve: series.curve }, missing: [] };
   const { engine, motor } = line;
   const source = (engine ?? motor)!;
   needs.miss({

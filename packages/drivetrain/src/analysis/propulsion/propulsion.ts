@@ -42,6 +42,8 @@ export interface FullThrottle {
   readonly engineSpeed: Value<'rotational speed'>;
   readonly vesselSpeed: Value<'speed'>;
   readonly thrust: Value<'force'>;
+  /** Without what a nozzle hands to the hull. */
+  readonly shaftThrust: Value<'force'>;
   readonly shaftSpeed: Value<'rotational speed'>;
   readonly speedOfAdvance: Value<'speed'>;
   readonly torque: Value<'torque'>;

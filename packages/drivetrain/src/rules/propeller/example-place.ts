@@ -5,6 +5,12 @@ const ROOM = 'axis to hull 430 mm [measured 2026-01-14]  rudder clearance 120 mm
 /** The single line with the room around its propeller measured. */
 export const PLACED = changed(SINGLE_LINE, ['area ratio 0.72 }', `area ratio 0.72  ${ROOM} }`]);
 
+/** The single line with a wide-tipped propeller in a nozzle. */
+export const IN_NOZZLE = changed(SINGLE_LINE, [
+  'area ratio 0.72 }',
+  'area ratio 0.70  cup none  nozzle N19A  nozzle gap 4 mm }',
+]);
+
 /** A new propeller of another diameter, its tip clearance reckoned from the old one. */
 export const RECKONED = changed(
   REPOWER,

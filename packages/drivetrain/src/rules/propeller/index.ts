@@ -8,6 +8,7 @@ import { cup } from './cup.js';
 import { hubLength } from './hub-length.js';
 import { keyway } from './keyway.js';
 import { materialPair } from './material-pair.js';
+import { nozzleGap } from './nozzle-gap.js';
 import { otherClearances } from './other-clearances.js';
 import { pairPitch } from './pair-pitch.js';
 import { pitchRuleOfThumb } from './pitch-rule-of-thumb.js';
@@ -21,6 +22,7 @@ export const PROPELLER_RULES: readonly Rule[] = [
   tipClearance,
   clearanceByDiameter,
   otherClearances,
+  nozzleGap,
   bladeArea,
   stampedSize,
   pairPitch,

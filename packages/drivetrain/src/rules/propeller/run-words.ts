@@ -1,4 +1,4 @@
-import { formatValue } from '@tailshaft/mechanics';
+import { formatValue, type OpenWaterCurve } from '@tailshaft/mechanics';
 import type { Propulsion, PropulsionResult } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
 import { Needs } from '../../judge/needs.js';
@@ -32,7 +32,12 @@ export function methodWords(propulsion: Propulsion): string {
   const weak = estimate ? ' A handbook estimate of speed: good for a first look only.' : '';
   const out =
     outside.length > 0 ? ` Outside what the methods were made for, so less sure: ${outside.join('; ')}.` : '';
-  return `By ${how}.${weak}${out}`;
+  return `By ${how}.${weak}${out}${seriesRemark(curve)}`;
+}
+
+/** What a series has to say of its figures, as a sentence that follows others; empty where it is as good as any. */
+export function seriesRemark({ series }: OpenWaterCurve): string {
+  return series.remark ? ` ${series.remark}.` : '';
 }
 
 /** `98 %, at full throttle about 2310 rpm and 22.4 kn`. */

@@ -8,6 +8,7 @@ import {
   type Value,
 } from '@tailshaft/mechanics';
 import { hasTipRoom, type TipRoom, tipRoomOf, wantedTipShare } from '../../analysis/clearance.js';
+import { isDucted } from '../../analysis/propulsion/blades.js';
 import { rounded, sizeAt } from '../../analysis/propulsion/other-size.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -62,6 +63,11 @@ function check(context: LineContext): Verdict | undefined {
     propeller.strutClearance;
   if (!asked) return undefined;
   const say = sayFor(INFO, line.path);
+  if (isDucted(propeller))
+    return say.doesNotApply({
+      place: propeller.nozzle!.origin,
+      message: `${line.name}: the blade tips turn in a nozzle, so their room is the gap to it.`,
+    });
   const needs = new Needs();
   const room = tipRoomOf(propeller, needs);
   const fact = isSaid(() => propeller.tipClearance) ? propeller.tipClearance : propeller.axisToHull;

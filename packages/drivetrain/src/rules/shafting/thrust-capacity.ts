@@ -1,4 +1,5 @@
 import { bollardByPowerAndDiameter } from '@tailshaft/mechanics';
+import { isDucted } from '../../analysis/propulsion/blades.js';
 import { percent } from '../../analysis/telling.js';
 import { bollardThrust, thrustPath, wantRatedBoxes } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
@@ -29,11 +30,12 @@ const INFO: RuleInfo = {
   manual:
     'A propeller thrusts hardest when the vessel does not move: towing, aground, against a lock wall. The ' +
     'estimate is the rule of power and diameter for open propellers, which exceeds the thrust of a fast craft ' +
-    'under way. It is compared with the thrust that the gear, a thrust bearing, a transfer or a motor declares. ' +
+    'under way. In nozzle 19A it is what the Ka series leaves to the shaft: the nozzle hands its own part to the ' +
+    'hull; of other nozzles it cannot be told. It is compared with the thrust that the gear, a thrust bearing, a transfer or a motor declares. ' +
     'Fit a gear or a separate bearing rated for it; for a vessel that never works at the bollard, accept the ' +
     'finding with a thrust figure for its own speeds.',
   caution:
-    `${DEFER} An estimate within some 20 %; propellers in nozzles thrust a third more. A fixed-pitch propeller ` +
+    `${DEFER} An estimate within some 20 %. A fixed-pitch propeller ` +
     'for a fast craft may not absorb rated power at the bollard.',
   examples: examples(() => ({
     failing: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most 24 kN']),
@@ -68,7 +70,10 @@ function check(context: LineContext): Verdict | undefined {
     const what = `${line.name}: whether ${taker.name} carries the thrust at the bollard`;
     return waits(say, needs, place, what, known ? { known } : {});
   }
-  const numbers = `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard, ${taker.name} may carry ${analysis.tell(limit, 3)}`;
+  const inNozzle = isDucted(line.propeller)
+    ? ' (without the thrust of its nozzle; by the Ka polynomials of digital copies, the print not at hand)'
+    : '';
+  const numbers = `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard${inNozzle}, ${taker.name} may carry ${analysis.tell(limit, 3)}`;
   return say.compare({
     place: line.gear && taker.part === line.gear ? (line.gear.nameOrigin ?? place) : place,
     capacity: limit,

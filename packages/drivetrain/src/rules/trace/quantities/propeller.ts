@@ -3,6 +3,7 @@ import { derive } from '../../../analysis/derived.js';
 import type { LineAnalysis } from '../../../analysis/line.js';
 import { bollardOf } from '../../../analysis/propulsion/bollard.js';
 import { Needs } from '../../../judge/needs.js';
+import { seriesRemark } from '../../propeller/run-words.js';
 import { type Evaluated, named } from './quantity.js';
 import { missPropeller } from './shaft.js';
 
@@ -28,7 +29,7 @@ export const BOLLARD_THRUST = named('bollard thrust', {
     return {
       value: result.value.thrust,
       missing: [],
-      note: 'By the Wageningen B series at rest; what the propeller sucks from the hull is not taken off.',
+      note: `By the ${result.value.curve.series.name} series at rest; what the propeller sucks from the hull is not taken off.${seriesRemark(result.value.curve)}`,
     };
   },
 });
