@@ -34,17 +34,22 @@ export function startReading(host: Host): BlockReading {
   return reading;
 }
 
-/** Reads the atoms of one block into its reading, by the words that its vocabulary knows. */
-export function readFacts(reading: BlockReading, atoms: readonly AtomTok[]): void {
+/**
+ * Reads the atoms of one block into its reading, by the words that its vocabulary knows. Says how many it took: all, or those
+ * before the first property that only the block around it knows.
+ */
+export function readFacts(reading: BlockReading, atoms: readonly AtomTok[], around?: WordIndex): number {
   const words = WordIndex.of(reading.host.vocabulary);
   const cursor: Cursor = new Cursor(
     atoms,
     reading.host.uri,
     index => words.match(atoms, index) !== undefined,
   );
-  while (cursor.index < atoms.length) readOne(reading, cursor, words);
+  const ofAround = () => !words.match(atoms, cursor.index) && around?.match(atoms, cursor.index);
+  while (cursor.index < atoms.length && !ofAround()) readOne(reading, cursor, words);
   reading.problems.push(...cursor.problems);
   reading.concerns.push(...cursor.concerns);
+  return cursor.index;
 }
 
 function readOne(reading: BlockReading, cursor: Cursor, words: WordIndex): void {
@@ -157,28 +162,25 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
   const headEnd = cursor.previous!.end;
 
   // Facts on the same line belong to the nested block, until one that only the outer block knows.
-  const inner = WordIndex.of(row.block);
-  const outer = WordIndex.of(reading.host.vocabulary);
   const from = cursor.index;
-  let to = from;
-  while (cursor.atoms[to] && cursor.atoms[to]!.line === cursor.line && cursor.atoms[to]!.kind !== 'block') {
-    if (!inner.match(cursor.atoms, to) && outer.match(cursor.atoms, to)?.block) break;
-    to += 1;
-  }
-  const block = cursor.atoms[to]?.kind === 'block' ? (cursor.atoms[to] as BlockTok) : undefined;
-  const end = to > from ? cursor.atoms[to - 1]!.end : headEnd;
-  const host: Host = {
+  let ofLine = from;
+  while (cursor.atoms[ofLine]?.line === cursor.line && cursor.atoms[ofLine]!.kind !== 'block') ofLine += 1;
+  // Its end is known once its facts are read, and they hold on to it.
+  const host: { -readonly [Key in keyof Host]: Host[Key] } = {
     uri: cursor.uri,
     start,
     end: headEnd,
-    headEnd: end,
+    headEnd,
     vocabulary: row.block,
     form: 'nested',
-    ...(block ? { block: { start: block.start, end: block.end } } : {}),
   };
   const head = read?.fact ? { ...read, fact: declareFact(read.fact, homeIn(host, row)) } : read;
   const nested = startReading(host);
-  readFacts(nested, cursor.atoms.slice(from, to));
+  const to =
+    from + readFacts(nested, cursor.atoms.slice(from, ofLine), WordIndex.of(reading.host.vocabulary));
+  const block = cursor.atoms[to]?.kind === 'block' ? (cursor.atoms[to] as BlockTok) : undefined;
+  if (to > from) host.headEnd = cursor.atoms[to - 1]!.end;
+  if (block) host.block = { start: block.start, end: block.end };
   if (block) readFacts(nested, block.atoms);
   cursor.index = block ? to + 1 : to;
   reading.problems.push(...nested.problems);

@@ -60,7 +60,7 @@ export function everyRow(): (readonly [path: string, Vocabulary, Row, around: Wr
 const inVessel: Wrap = members => `vessel V {\n${members}\n}\n`;
 
 /** What a block may be headed by. */
-function headOf({ head }: BlockRow): string {
+export function headOf({ head }: BlockRow): string {
   if (!head) return '';
   const { kind } = head;
   if (kind.form === 'word') return ` ${kind.words[0]}`;
