@@ -441,7 +441,7 @@ export interface Revision extends langium.AstNode {
     block?: FactBlock;
     dated?: string;
     name?: string;
-    text: string;
+    text?: string;
 }
 
 export const Revision = {
@@ -572,7 +572,7 @@ export interface Study extends langium.AstNode {
     block?: FactBlock;
     name?: string;
     of?: string;
-    title: string;
+    title?: string;
 }
 
 export const Study = {
@@ -1004,7 +1004,8 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                     optional: true
                 },
                 text: {
-                    name: Revision.text
+                    name: Revision.text,
+                    optional: true
                 }
             },
             superTypes: [VesselMember.$type]
@@ -1103,7 +1104,8 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                     optional: true
                 },
                 title: {
-                    name: Study.title
+                    name: Study.title,
+                    optional: true
                 }
             },
             superTypes: [VesselMember.$type]

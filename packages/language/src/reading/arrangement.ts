@@ -186,6 +186,8 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     const said = meant;
     meant = undefined;
     if (ast.isPartUse(member)) {
+      // `retain` alone: the parser has said what is missing.
+      if (!member.role) continue;
       const swallowed = swallowedAction(context, member);
       if (swallowed) meant = swallowed.action;
       parts.push(readPart(context, member, said, swallowed !== undefined || member.name === undefined));

@@ -30,6 +30,9 @@ export const tailshaftCoreModule = (
     AsyncParser: services => new LazyParser(services),
     Lexer: services => new BraceRepairLexer(services),
     ParserErrorMessageProvider: () => new ParserMessages(),
+    // Two words decide everywhere, and a block belongs to what stands before it. Asked to look on as far as it takes, the
+    // parser reads every block twice, and gives up one in which a word is wrong.
+    ParserConfig: () => ({ maxLookahead: 2 }),
   },
 });
 

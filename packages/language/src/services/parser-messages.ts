@@ -1,4 +1,8 @@
+import type { Spelling } from '@tailshaft/vocabulary';
 import { LangiumParserErrorMessageProvider } from 'langium';
+
+/** What becomes of a part: its role must follow. */
+const ACTIONS: ReadonlySet<string> = new Set<Spelling>(['replace', 'retain', 'modify', 'remove']);
 
 type Mismatch = Parameters<LangiumParserErrorMessageProvider['buildMismatchTokenMessage']>[0];
 type NoAlternative = Parameters<LangiumParserErrorMessageProvider['buildNoViableAltMessage']>[0];
@@ -14,7 +18,9 @@ export class ParserMessages extends LangiumParserErrorMessageProvider {
       : `The text ends where ${wanted} was expected.`;
   }
 
-  override buildNoViableAltMessage({ actual }: NoAlternative): string {
+  override buildNoViableAltMessage({ actual, previous }: NoAlternative): string {
+    if (ACTIONS.has(previous.image))
+      return `Say which part to ${previous.image}, by what it is: ${previous.image} gear, for example.`;
     return unexpected(actual[0]?.image);
   }
 

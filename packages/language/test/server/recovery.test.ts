@@ -39,6 +39,19 @@ const STATES: readonly (readonly [name: string, from: string, to: string])[] = [
   ['a name of a vessel missing', 'vessel Ternhaven', 'vessel'],
   ['a name of a line missing', 'shaftline Port {', 'shaftline {'],
   ['an evidence mark open', 'diameter 65 mm [drawing] }', 'diameter 65 mm [drawing }'],
+  ['an evidence mark closed twice', 'diameter 65 mm [drawing] }', 'diameter 65 mm [drawing]] }'],
+  ['a closing bracket in a word', 'low idle 650 rpm', 'low idle 650 rpm ]'],
+  ['a closing bracket among the parts', '      shaft {', '      ]\n      shaft {'],
+  [
+    'what becomes of a part, and not of which',
+    'area ratio 0.72 }\n    }\n    shaftline',
+    'area ratio 0.72 }\n      retain\n    }\n    shaftline',
+  ],
+  [
+    'what becomes of a part half typed',
+    'area ratio 0.72 }\n    }\n    shaftline',
+    'area ratio 0.72 }\n      retain sha\n    }\n    shaftline',
+  ],
   ['a range half typed', '  slip device offered', '  slip device offered\n  oil pressure 20 ..'],
   ['a range of one end', '  slip device offered', '  slip device offered\n  oil pressure 20 bar'],
   ['a number only', '  slip device offered', '  slip device offered\n  12'],
@@ -105,6 +118,8 @@ describe('half-typed text', () => {
         "a closing brace missing": "2:42 error text/syntax: This block is not closed: a closing brace } is missing. Read as if it were where the block seems to end.",
         "a closing brace missing inside": "28:30 error text/syntax: This block is not closed: a closing brace } is missing. Read as if it were where the block seems to end.",
         "a closing brace of a line missing": "62:20 error text/syntax: This block is not closed: a closing brace } is missing. Read as if it were where the block seems to end.",
+        "a closing bracket among the parts": "65:7 error text/syntax: This ] closes nothing: read as if it were not there.",
+        "a closing bracket in a word": "14:20 error text/syntax: This ] closes nothing: read as if it were not there.",
         "a clutch not named": "64:34 error text/value-missing: "ahead clutch" has no value yet: for example "ahead clutch A".",
         "a comment open": "14:20 error text/syntax: This comment is not closed: */ is missing. Reading goes on after this line.",
         "a comment open on a line of its own": "14:3 error text/syntax: This comment is not closed: */ is missing. Reading goes on after this line.",
@@ -134,6 +149,7 @@ describe('half-typed text', () => {
         "a unit missing": "14:12 error units/unit-needed: "low idle 650" has no unit. Nothing is computed with it until its unit is there.",
         "a value missing": "14:7 error text/value-missing: "low idle" needs a rotational speed: for example "low idle 100 rpm", or "unknown" while it is not known.",
         "a word of a value misspelt": "5:8 error text/value: "fuel" cannot be "disel": it is petrol, diesel or gas.",
+        "an evidence mark closed twice": "65:73 error text/syntax: This ] closes nothing: read as if it were not there.",
         "an evidence mark open": "65:64 error text/syntax: This mark is not closed: a ] is missing behind how the value is known, as in [measured 2026-01-14].",
         "an extra closing brace": "19:1 error text/brace: This closing brace closes nothing: remove it, or look for an opening one that is missing above.",
         "an extra closing brace inside a vessel": "68:5 error text/syntax: This closing brace is one too many: read as if it were not there.",
@@ -143,6 +159,8 @@ describe('half-typed text', () => {
         "an opening brace of an entry missing": "2:1 error text/syntax: An opening brace { is missing at the end of this line. Read as if it were there.",
         "criteria inside an arrangement": "68:5 error text/misplaced: "criteria" cannot stand in an arrangement: write it in the vessel, outside of its arrangements.",
         "the name of a property half typed in two words": "14:3 error text/unknown-property: "low" is no property of an engine. Did you mean "low idle"?",
+        "what becomes of a part half typed": "67:14 error text/syntax: Say which part to retain, by what it is: retain gear, for example.",
+        "what becomes of a part, and not of which": "68:5 error text/syntax: Say which part to retain, by what it is: retain gear, for example.",
       }
     `);
   });

@@ -1,6 +1,6 @@
 import { errorAt, type Repair, type Token } from './tokens.js';
 
-/** `[drawing }`: the mark ends where the line or its block does. */
+/** `[drawing }`: the mark ends where the line or its block does. A `]` that closes none is read as if it were not there. */
 export const closeEvidence: Repair = (tokens, insert) => {
   const mended: Token[] = [];
   const errors: ReturnType<typeof errorAt>[] = [];
@@ -30,7 +30,11 @@ export const closeEvidence: Repair = (tokens, insert) => {
     else if (token.image === '}') depth -= 1;
     // Outside of all blocks no mark can stand: there it is a stray sign.
     if (token.image === '[' && depth > 0) open = token;
-    else if (token.image === ']') open = undefined;
+    else if (token.image === ']' && open) open = undefined;
+    else if (token.image === ']' && depth > 0) {
+      errors.push(errorAt(token, 'This ] closes nothing: read as if it were not there.'));
+      continue;
+    }
     mended.push(token);
   }
   close();
