@@ -27,6 +27,7 @@ export const STATED_LIMITS: Readonly<Record<string, string>> = {
   'propeller/clearance-by-diameter': 'the rounding of a reading',
   'propeller/bore-large-end': 'the fit of two machined parts',
   'propeller/pitch-rule-of-thumb': 'a remark on a rule of thumb, told as one',
+  'shafting/after-break': 'a share of what broke the one before: no estimate makes it good',
   'shafting/service-factor': 'the published factors: one below them is not of that use',
   'shafting/combined-stress': 'the stress that the code allows',
   'shafting/tube-bore': 'what goes in goes in',

@@ -45,6 +45,7 @@ export * from './judge/say.js';
 export * from './judge/verdict.js';
 export * from './model/as-found.js';
 export * from './model/catalogue.js';
+export * from './model/damage.js';
 export * from './model/declared-fact.js';
 export * from './model/engine.js';
 export * from './model/fact.js';

@@ -1,3 +1,4 @@
+import { DAMAGE } from './damage.js';
 import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from './facts/index.js';
 import { ENGINE_FIT, ENGINE_PLACE_FIT, MOTOR_FIT, MOTOR_PLACE_FIT, MOUNTS } from './fit.js';
 import { FLANGE } from './flange.js';
@@ -291,7 +292,11 @@ export const ENGINE_PLACE = vocabulary({
     ...ENGINE_PLACE_FIT,
     ...ENGINE.rows,
   ],
-  blocks: [...ENGINE.blocks, block('mounts', 'mounts', MOUNTS, 'What the engine stands on.', MOUNTS_EXAMPLE)],
+  blocks: [
+    ...ENGINE.blocks,
+    block('mounts', 'mounts', MOUNTS, 'What the engine stands on.', MOUNTS_EXAMPLE),
+    DAMAGE,
+  ],
 });
 
 const motor = rowsFor<MotorFacts>();
@@ -389,5 +394,6 @@ export const MOTOR_PLACE = vocabulary({
   blocks: [
     ...MOTOR.blocks,
     blocksFor<MotorFacts>()('mounts', 'mounts', MOUNTS, 'What the motor stands on.', MOUNTS_EXAMPLE),
+    DAMAGE,
   ],
 });

@@ -1,3 +1,4 @@
+import { DAMAGE } from './damage.js';
 import type {
   Clutch,
   Gear,
@@ -529,7 +530,7 @@ export const GEAR_PLACE = vocabulary({
     ...GEAR_PLACE_FIT,
     ...GEAR.rows,
   ],
-  blocks: GEAR.blocks,
+  blocks: [...GEAR.blocks, DAMAGE],
 });
 
 const transfer = rowsFor<TransferFacts>();
@@ -610,4 +611,11 @@ export const TRANSFER = vocabulary({
       'output flange { outside diameter 146 mm  bolt circle 121 mm }',
     ),
   ],
+});
+
+/** Facts of a transfer at its place in a line. */
+export const TRANSFER_PLACE = vocabulary({
+  title: 'transfer in its line',
+  rows: TRANSFER.rows,
+  blocks: [...TRANSFER.blocks, DAMAGE],
 });

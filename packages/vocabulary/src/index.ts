@@ -12,12 +12,12 @@ export * from './words.js';
 export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT, SHAFT_MATERIAL };
 
 import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js';
-import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER } from './gear.js';
+import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER, TRANSFER_PLACE } from './gear.js';
 import type { HEADER_ROWS } from './header.js';
 import type { BlockRow, Row, Vocabulary } from './kinds.js';
 import { PRACTICE } from './practice.js';
 import { PROJECT, REVISION } from './record.js';
-import { COUPLING, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
+import { COUPLING, COUPLING_PLACE, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
 import type { StatementWord } from './statements.js';
 import { STUDY } from './study.js';
 import { TRIAL } from './trial.js';
@@ -41,8 +41,8 @@ const PLACES = {
   engine: ENGINE_PLACE,
   motor: MOTOR_PLACE,
   gear: GEAR_PLACE,
-  transfer: TRANSFER,
-  coupling: COUPLING,
+  transfer: TRANSFER_PLACE,
+  coupling: COUPLING_PLACE,
   shaft: SHAFT,
   propeller: PROPELLER_PLACE,
 } as const satisfies Record<Role, Vocabulary>;

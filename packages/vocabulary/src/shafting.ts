@@ -1,4 +1,5 @@
 import { BEARING } from './bearing.js';
+import { DAMAGE } from './damage.js';
 import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from './facts/index.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
 import { anyWord, between, blocksFor, name, quantity, rowsFor, source, vocabulary, word } from './kinds.js';
@@ -50,6 +51,13 @@ export const COUPLING = vocabulary({
       { absent: 'a coupling without a flange' },
     ),
   ],
+});
+
+/** Facts of a coupling at its place in a line. */
+export const COUPLING_PLACE = vocabulary({
+  title: 'coupling in its line',
+  rows: COUPLING.rows,
+  blocks: [...COUPLING.blocks, DAMAGE],
 });
 
 const material = rowsFor<ShaftMaterial>();
@@ -188,6 +196,7 @@ export const SHAFT = vocabulary({
       'bearing strut { kind strut  at 2.31 m  length 200 mm  lubrication water }',
       { many: true, head: { field: 'name', kind: anyWord('name of the bearing') } },
     ),
+    DAMAGE,
   ],
 });
 
@@ -269,5 +278,5 @@ export const PROPELLER = vocabulary({
 export const PROPELLER_PLACE = vocabulary({
   title: 'propeller in its line',
   rows: [...PROPELLER.rows, ...PROPELLER_STANDS],
-  blocks: PROPELLER.blocks,
+  blocks: [...PROPELLER.blocks, DAMAGE],
 });

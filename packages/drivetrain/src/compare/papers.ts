@@ -1,3 +1,6 @@
+import { damagesOf, damageWords } from '../model/damage.js';
+import { nameOf } from '../model/part.js';
+import type { Vessel } from '../model/vessel.js';
 import type { DerivedChange, PartChange, SpecChange, StalePaper } from './change.js';
 
 /**
@@ -12,6 +15,33 @@ export function stalePapers(vessel: string, changes: readonly SpecChange[]): Sta
   return PAPERS.filter(
     one => one.roles.some(role => touched.has(role)) || (one.figures && moved(one.figures)),
   ).map(one => ({ kind: 'paper', subject: vessel, weight: 72, words: one.words }));
+}
+
+/** What was found since, of parts as they stood: class and flag ask to be told, where the vessel has them. */
+export function damageNotices(before: Vessel, after: Vessel): StalePaper[] {
+  const known = new Set(foundIn(before).map(one => `${one.role} ${one.found}`));
+  const fresh = foundIn(after).filter(one => !known.has(`${one.role} ${one.found}`));
+  const words = new Map(fresh.map(one => [`${one.role} ${one.found}`, `${one.name}, found ${one.found}`]));
+  return [...words.values()].map(found => ({
+    kind: 'paper',
+    subject: after.name,
+    weight: 72,
+    words: `notice of ${found} to class and flag, where the vessel has them, and to the insurer: a casualty to machinery is reported before it is repaired`,
+  }));
+}
+
+function foundIn({ arrangements }: Vessel) {
+  return arrangements.flatMap(({ lines }) =>
+    lines.flatMap(line =>
+      line.chain.flatMap(part =>
+        damagesOf(part).map(one => ({
+          role: `${line.name} ${part.role}`,
+          name: `${nameOf(part)} of ${line.name}`,
+          found: damageWords(one),
+        })),
+      ),
+    ),
+  );
 }
 
 const PAPERS: readonly { roles: readonly string[]; figures?: RegExp; words: string }[] = [

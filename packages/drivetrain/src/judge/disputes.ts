@@ -7,6 +7,11 @@ export function disputedBy(all: readonly Resting[]): ReadonlySet<Fact<unknown>> 
   return new Set(all.flatMap(({ verdict }) => disputesOf(verdict)));
 }
 
+/** The facts that what happened to their part outweighs, as the failing verdicts say. */
+function outweighedBy(all: readonly Resting[]): ReadonlySet<Fact<unknown>> {
+  return new Set(all.flatMap(({ verdict }) => outweighsOf(verdict)));
+}
+
 /** A verdict as it stands while some of the facts that it rests on contradict others: it cannot be told. */
 export function whileDisputed(
   { verdict, reads, rule }: Resting,
@@ -25,11 +30,32 @@ export function whileDisputed(
   };
 }
 
-/** Every verdict while facts contradict: what waits for a contradiction to be settled is told under it, once. */
+/** What would hold on the sizes of a part to which something happened cannot be told; what fails fails all the more. */
+function whileOutweighed(
+  verdict: Verdict,
+  { reads, rule }: Resting,
+  outweighed: ReadonlySet<Fact<unknown>>,
+): Verdict {
+  if (outweighed.size === 0 || verdict.outcome !== 'holds' || rule.judgesEvidence) return verdict;
+  const at = [...reads.facts].filter(one => outweighed.has(one));
+  if (at.length === 0) return verdict;
+  return {
+    ...verdict,
+    outcome: 'cannot tell',
+    message: `${verdict.message} This is so of a sound part: ${list(at.map(wordsOf))} was not made good after what happened to it.`,
+    missing: at.map(missingFact),
+  };
+}
+
+/**
+ * Every verdict while facts contradict, or are outweighed by what happened to their part: what waits for it is told under
+ * the failure that says so, once.
+ */
 export function underTheirDispute(all: readonly Resting[], disputed: ReadonlySet<Fact<unknown>>): Verdict[] {
-  const told = all.map(one => whileDisputed(one, disputed));
+  const outweighed = outweighedBy(all);
+  const told = all.map(one => whileOutweighed(whileDisputed(one, disputed), one, outweighed));
   return told.map(verdict => {
-    const facts = new Set(disputesOf(verdict));
+    const facts = new Set([...disputesOf(verdict), ...outweighsOf(verdict)]);
     if (facts.size === 0) return verdict;
     const waiting = told.filter(
       (one, at) => one !== all[at]!.verdict && [...all[at]!.reads.facts].some(fact => facts.has(fact)),
@@ -43,4 +69,8 @@ export function underTheirDispute(all: readonly Resting[], disputed: ReadonlySet
 
 function disputesOf({ outcome, disputes = [] }: Verdict): readonly Fact<unknown>[] {
   return outcome === 'fails' ? disputes : [];
+}
+
+function outweighsOf({ outcome, outweighs = [] }: Verdict): readonly Fact<unknown>[] {
+  return outcome === 'fails' ? outweighs : [];
 }

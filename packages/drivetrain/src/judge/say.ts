@@ -33,6 +33,8 @@ export interface Said {
   readonly explains?: Verdict['explains'];
   /** Facts that contradict each other: whatever rests on one cannot be told until that is settled. */
   readonly disputes?: Verdict['disputes'];
+  /** Facts that what happened to their part outweighs: nothing holds on them. */
+  readonly outweighs?: Verdict['outweighs'];
   /** The requirement that is judged. */
   readonly answers?: Origin;
   readonly byAnswer?: Verdict['byAnswer'];
@@ -68,6 +70,7 @@ export function sayFor(rule: Speaking, subject: string) {
       steps: said.steps ?? [],
       explains: said.explains ?? [],
       ...(said.disputes ? { disputes: said.disputes } : {}),
+      ...(said.outweighs ? { outweighs: said.outweighs } : {}),
       ...(said.answers ? { answers: said.answers } : {}),
       ...(said.byAnswer?.length ? { byAnswer: said.byAnswer } : {}),
       routes: said.routes ?? NO_ROUTES,

@@ -8,6 +8,7 @@ import { PLACED } from './propeller/example-place.js';
 import { HANDED_ENGINES, HANDED_GEARS } from './rotation/exchange-examples.js';
 import { WITH_ANGLES } from './shafting/angle-specs.js';
 import { WITH_BEARINGS } from './shafting/bearing-specs.js';
+import { AFTER_BREAK, MADE_GOOD } from './shafting/damage-specs.js';
 import { TRIED } from './trial/trial-specs.js';
 
 /** Specs that examples are made from, by the name and the file that pages and gallery give them. None has a finding. */
@@ -27,4 +28,6 @@ export const BASE_SPECS: Readonly<Record<string, string>> = {
   'torsional excitation': WITH_EXCITATION,
   'sea trial': TRIED,
   'signed record': RECORDED,
+  'damage made good': MADE_GOOD,
+  'shaft that broke': AFTER_BREAK,
 };

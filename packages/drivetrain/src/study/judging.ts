@@ -100,7 +100,7 @@ const NOTHING_READ = recorded(() => undefined).reads;
 
 /** Whether facts contradict each other: then only all verdicts together tell what fails. */
 export function isDisputed(said: readonly Resting[]): boolean {
-  return said.some(({ verdict }) => verdict.disputes !== undefined);
+  return said.some(({ verdict }) => verdict.disputes !== undefined || verdict.outweighs !== undefined);
 }
 
 /** What the checks do not cover fails by none of them. */

@@ -16,6 +16,7 @@ import type { EntryReading } from '../reading/document.js';
 import type { Host, Place } from '../reading/place.js';
 import type { EntryTable } from './catalogue.js';
 import { materialOf } from './catalogue.js';
+import { ownFacts } from './own-facts.js';
 import { restatedAt } from './restated.js';
 
 /** The layers of one part, outermost first, before they are laid over one another. */
@@ -43,7 +44,9 @@ export interface PartLayers {
 
 /** A part with the facts of its entry and of its place laid over one another. */
 export function makePart(layers: PartLayers, table: EntryTable): Part {
-  const fields = fieldsOf(layers);
+  const laid = fieldsOf(layers);
+  const hurt = ((laid.damages as readonly unknown[] | undefined) ?? []).length > 0;
+  const fields = hurt ? ownFacts(laid) : laid;
   const entry: EntryNote | undefined = layers.entry && {
     name: layers.entry.name,
     ...(layers.entry.title ? { title: layers.entry.title } : {}),

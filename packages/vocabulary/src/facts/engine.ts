@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import type { Damageable } from './damage.js';
 import type { Fact, Point, Quantity, Rotation, SourceNote } from './fact.js';
 import type { Flange } from './gear.js';
 import type { Part } from './part.js';
@@ -99,7 +100,7 @@ export interface EngineFacts extends EngineTorsion {
   readonly airHumidity?: Quantity<'ratio'>;
 }
 
-export interface Engine extends Part<'engine'>, EngineFacts {
+export interface Engine extends Part<'engine'>, EngineFacts, Damageable {
   readonly source?: Fact<SourceNote>;
   /** The duty word after `at`. */
   readonly ratedAt?: Fact<string>;
@@ -133,6 +134,6 @@ export interface MotorFacts {
   readonly saidToEqual?: Fact<Point<'power', 'rotational speed'>>;
 }
 
-export interface Motor extends Part<'motor'>, MotorFacts {
+export interface Motor extends Part<'motor'>, MotorFacts, Damageable {
   readonly source?: Fact<SourceNote>;
 }

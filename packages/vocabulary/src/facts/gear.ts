@@ -1,5 +1,6 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import type { LAYOUTS, MESH_KINDS, OUTPUT_SENSES, PILOT_KINDS, SEEN } from '../words.js';
+import type { Damageable } from './damage.js';
 import type { Bolts, Fact, Point, Quantity, Rotation, SourceNote, Span } from './fact.js';
 import type { Part } from './part.js';
 import type { RollingThrustBearing } from './torsion.js';
@@ -166,7 +167,7 @@ export interface GearFacts {
   readonly position?: Quantity<'length'>;
 }
 
-export interface Gear extends Part<'gear'>, GearFacts {
+export interface Gear extends Part<'gear'>, GearFacts, Damageable {
   readonly source?: Fact<SourceNote>;
   /** Ratio written in the line. */
   readonly ratioUsed?: Quantity<'ratio'>;
@@ -194,7 +195,7 @@ export interface TransferFacts {
   readonly turnsBack?: Fact<'yes' | 'no'>;
 }
 
-export interface Transfer extends Part<'transfer'>, TransferFacts {
+export interface Transfer extends Part<'transfer'>, TransferFacts, Damageable {
   readonly source?: Fact<SourceNote>;
   readonly ratioUsed?: Quantity<'ratio'>;
 }

@@ -1,3 +1,4 @@
+export * from './damage.js';
 export * from './engine.js';
 export * from './fact.js';
 export * from './gear.js';

@@ -16,8 +16,8 @@ export interface PropellerMake {
   /** Developed blade area over disc area, where the maker counts that one instead of the expanded area. */
   readonly developedAreaRatio?: Quantity<'ratio'>;
   /** What is stamped on the hub; repairs, damage and new pitch are not. */
-  readonly stampedDiameter?: Quantity<'length'>;
-  readonly stampedPitch?: Quantity<'length'>;
+  readonly stampedDiameter?: readonly Quantity<'length'>[];
+  readonly stampedPitch?: readonly Quantity<'length'>[];
   readonly cup?: Fact<'none' | 'light' | 'medium' | 'heavy'>;
   /** Pitch that loads as the blade with its cup does, from whoever cupped it. */
   readonly effectivePitch?: Quantity<'length'>;

@@ -1,5 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Hand } from '../words.js';
+import type { Damageable } from './damage.js';
 import type { Fact, Quantity, SourceNote } from './fact.js';
 import type { Part } from './part.js';
 import type { PropellerMake, PropellerPlace } from './propeller.js';
@@ -40,7 +41,7 @@ export interface CouplingFacts extends CouplingTorsion {
   readonly splinePitch?: Fact<string>;
 }
 
-export interface Coupling extends Part<'coupling'>, CouplingFacts {
+export interface Coupling extends Part<'coupling'>, CouplingFacts, Damageable {
   readonly source?: Fact<SourceNote>;
 }
 
@@ -64,7 +65,7 @@ export interface ShaftMaterial {
   readonly enduranceLimit?: Quantity<'pressure'>;
 }
 
-export interface ShaftFacts extends ShaftTorsion {
+export interface ShaftFacts extends ShaftTorsion, Damageable {
   readonly source?: Fact<SourceNote>;
   readonly material?: Fact<string>;
   readonly diameter?: Quantity<'length'>;
@@ -85,6 +86,12 @@ export interface ShaftFacts extends ShaftTorsion {
   /** Shaft end that goes into the half-coupling. */
   readonly couplingEnd?: Quantity<'length'>;
   readonly couplingKeyWidth?: Quantity<'length'>;
+  /** Total indicator reading, with the shaft turned. */
+  readonly runout?: Quantity<'length'>;
+  /** Greatest gap between the faces of the half-couplings less the least, all round. */
+  readonly couplingAlignment?: Quantity<'length'>;
+  /** Calculation or statement on fatigue of this shaft, its keyways and fillets. */
+  readonly fatigueStatement?: Fact<string>;
   readonly seal?: Fact<SealKind>;
   readonly sealWater?: Fact<WaterSupply>;
   /** Movement that the seal takes, from its middle. */
@@ -136,6 +143,6 @@ export interface PropellerFacts extends PropellerMake, PropellerTorsion {
   readonly inertia?: Quantity<'moment of inertia'>;
 }
 
-export interface Propeller extends Part<'propeller'>, PropellerFacts, PropellerPlace {
+export interface Propeller extends Part<'propeller'>, PropellerFacts, PropellerPlace, Damageable {
   readonly source?: Fact<SourceNote>;
 }

@@ -3,6 +3,7 @@ import { acceptance } from './acceptance.js';
 import { openMatters } from './open-matters.js';
 import { placeAgainstEntry } from './place-against-entry.js';
 import { practiceRelaxed } from './practice-relaxed.js';
+import { recordStale } from './record-stale.js';
 import { revisionOrder } from './revision-order.js';
 import { revisionSigned } from './revision-signed.js';
 import { sheetAge } from './sheet-age.js';
@@ -15,6 +16,7 @@ export const PAPER_RULES: readonly Rule[] = [
   sheetAge,
   sisterVessel,
   placeAgainstEntry,
+  recordStale,
   acceptance,
   revisionOrder,
   revisionSigned,

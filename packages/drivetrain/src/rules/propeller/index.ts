@@ -13,6 +13,7 @@ import { otherClearances } from './other-clearances.js';
 import { pairPitch } from './pair-pitch.js';
 import { pitchRuleOfThumb } from './pitch-rule-of-thumb.js';
 import { stampedSize } from './stamped-size.js';
+import { stampsAgree } from './stamps-agree.js';
 import { tipClearance } from './tip-clearance.js';
 import { toleranceClass } from './tolerance-class.js';
 
@@ -25,6 +26,7 @@ export const PROPELLER_RULES: readonly Rule[] = [
   nozzleGap,
   bladeArea,
   stampedSize,
+  stampsAgree,
   pairPitch,
   boreTaper,
   boreLargeEnd,

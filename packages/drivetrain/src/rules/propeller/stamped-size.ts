@@ -49,8 +49,8 @@ function check(context: LineContext): Apart<Verdict> | undefined {
   const { propeller } = context.line;
   if (!propeller) return undefined;
   return apart(
-    () => judge(context, propeller, 'diameter', propeller.diameter, propeller.stampedDiameter),
-    () => judge(context, propeller, 'pitch', propeller.pitch, propeller.stampedPitch),
+    () => judge(context, propeller, 'diameter', propeller.diameter, propeller.stampedDiameter?.[0]),
+    () => judge(context, propeller, 'pitch', propeller.pitch, propeller.stampedPitch?.[0]),
   );
 }
 

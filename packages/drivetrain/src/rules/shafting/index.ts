@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.js';
+import { afterBreak } from './after-break.js';
 import { angleLimit } from './angle-limit.js';
 import { angleStackRule } from './angle-stack.js';
 import { bearingLength } from './bearing-length.js';
@@ -8,6 +9,7 @@ import { combinedStressRule } from './combined-stress.js';
 import { couplingBolts } from './coupling-bolts.js';
 import { couplingBore } from './coupling-bore.js';
 import { couplingFlange } from './coupling-flange.js';
+import { damageMadeGood } from './damage-made-good.js';
 import { diameter } from './diameter.js';
 import { flexibleForMisalignment } from './flexible-for-misalignment.js';
 import { jointAngles } from './joint-angles.js';
@@ -63,5 +65,7 @@ export const SHAFTING_RULES: readonly Rule[] = [
   softMounts,
   mountRating,
   bearingWater,
+  damageMadeGood,
+  afterBreak,
   tailshaftExam,
 ];

@@ -1,0 +1,149 @@
+import { given, renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
+import type { LineAnalysis } from '../../analysis/line.js';
+import { sizesOf } from '../../analysis/shaft-sections.js';
+import { percent } from '../../analysis/telling.js';
+import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { isAsFound } from '../../model/as-found.js';
+import { type Damage, damagesOf, damageWords } from '../../model/damage.js';
+import { type Apart, each } from '../../model/reads.js';
+import type { Shaft } from '../../model/shafting.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { greatestTorqueAt } from '../capacity/greatest-torque.js';
+import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { AFTER_BREAK } from './damage-specs.js';
+import { strongerShafts } from './shaft-routes.js';
+import { DEFER } from './sources.js';
+
+const INFO: RuleInfo = {
+  id: 'shafting/after-break',
+  title: 'Where a shaft broke or cracked, the next one runs at clearly less stress',
+  mistakes: [],
+  severity: 'error',
+  criterion: 'torsional stress at greatest torque, at most 80 % of that at which the shaft broke or cracked',
+  source: {
+    title:
+      'a break or crack in service is fatigue until proven otherwise; the 80 % is chosen here, no source, and a fatigue calculation takes precedence',
+    confidence: 'common practice',
+  },
+  manual:
+    'A diameter formula asks whether a sound bar is thick enough for a steady torque. A shaft that broke or ' +
+    'cracked in service has answered otherwise, whatever margin the formula shows: at a keyway, a fillet or a ' +
+    'bearing it is fatigue, by torsion, bending or both. Another one of the same section and load breaks again. ' +
+    'Record it in a "damage" block of the shaft, find the cause (alignment, overhang, torsional vibration, sharp ' +
+    'keyway, corrosion), then fit a thicker or shallower loaded shaft, or write whose fatigue calculation covers ' +
+    'it as "fatigue statement". One reduction of stress proves nothing about another cause.',
+  caution: `${DEFER} Nominal torsion only: no notch, bending or vibration is counted, before or after.`,
+  examples: examples(() => ({
+    failing: changed(AFTER_BREAK, ['diameter 75 mm [drawing] }', 'diameter 65 mm [drawing] }']),
+    passing: AFTER_BREAK,
+    cannotTell: changed(AFTER_BREAK, [
+      'diameter 65 mm [drawing]\n        damage broken',
+      'diameter unknown\n        damage broken',
+    ]),
+  })),
+};
+
+export const afterBreak: Rule = { ...INFO, scope: 'line', check };
+
+/** Share of the stress at which the one before broke. */
+const ALLOWED = 0.8;
+
+function check(context: LineContext): Apart<Verdict> | undefined {
+  const { line, arrangement, vessel } = context;
+  // As found is what broke: the next one is compared with it.
+  if (isAsFound(arrangement, vessel)) return undefined;
+  return each(line.shafts, (shaft, index) => {
+    const broke = brokenBefore(line, shaft, index);
+    return broke && judge(context, shaft, broke);
+  });
+}
+
+interface Broken {
+  readonly shaft: Shaft;
+  readonly line: ShaftLine;
+  readonly damage: Damage;
+}
+
+/** The shaft at this place that broke or cracked, as found or since: this one, or the one whose place it takes. */
+function brokenBefore(line: ShaftLine, shaft: Shaft, index: number): Broken | undefined {
+  const before = line.before;
+  const places: readonly (readonly [ShaftLine, Shaft | undefined])[] = [
+    ...(before ? [[before, before.shafts[index] ?? before.shafts.at(-1)] as const] : []),
+    [line, shaft],
+  ];
+  for (const [at, one] of places) {
+    const damage = one && damagesOf(one).find(({ what }) => what === 'broken' || what === 'cracked');
+    if (damage) return { shaft: one, line: at, damage };
+  }
+  return undefined;
+}
+
+function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
+  const { line, analysis, analysisOf } = context;
+  const say = sayFor(INFO, line.path);
+  const place = shaft === broke.shaft ? broke.damage.origin : shaft.origin;
+  const related =
+    shaft === broke.shaft ? [] : [{ at: broke.damage.origin, message: damageWords(broke.damage) }];
+  const happened = `${line.name}: its shaft was found ${damageWords(broke.damage)}`;
+  const statement = shaft.fatigueStatement;
+  const needs = new Needs();
+  if (statement) {
+    const by = needs.fact(statement, {
+      what: `whose calculation covers fatigue of the shaft of ${line.name}`,
+      host: shaft.origin,
+      property: 'fatigue statement',
+    });
+    if (by === undefined) return waits(say, needs, place, `${happened}; whether the next one lasts`);
+    return say.holds({ place, related, message: `${happened}; fatigue of this one is covered by "${by}".` });
+  }
+  const now = nominalStress(shaft, analysis, needs);
+  const then = shaft === broke.shaft ? now : nominalStress(broke.shaft, analysisOf(broke.line), needs);
+  if (!now || !then || needs.any)
+    return waits(say, needs, place, `${happened}; whether this one runs at clearly less stress`, { related });
+  const allowed = given('stress allowed after the break', 'τ_a', 'pressure', ALLOWED * then.si, {
+    assumed: `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
+  });
+  const numbers = `${analysis.tell(now, 3)} of torsional stress at greatest torque, ${analysis.tell(then, 3)} then`;
+  return say.compare({
+    place,
+    related,
+    capacity: allowed,
+    demand: now,
+    workings: [then, now],
+    message: `${happened}; this one runs at ${numbers}.`,
+    failMessage: `${happened}, which is evidence of fatigue and outweighs the diameter formula: ${numbers}, at most ${percent(ALLOWED)} of it is allowed. Find the cause, fit a thicker shaft or less ratio, or write whose fatigue calculation covers it.`,
+    // The shaft that broke is none the thicker for what is written of it now.
+    ...(shaft === broke.shaft
+      ? {}
+      : {
+          routes: () =>
+            strongerShafts(
+              context,
+              shaft,
+              other => {
+                const stress = nominalStress(other, analysis, new Needs());
+                return stress && allowed.si / stress.si - 1;
+              },
+              'margin',
+              undefined,
+            ),
+        }),
+  });
+}
+
+/** Torsional stress in the thinnest length of a shaft at the greatest torque of the engine. */
+function nominalStress(shaft: Shaft, analysis: LineAnalysis, needs: Needs): Value<'pressure'> | undefined {
+  const torque = greatestTorqueAt(analysis, shaft, needs);
+  const sizes = sizesOf(shaft, needs);
+  if (!torque || !sizes) return undefined;
+  const stresses = sizes.map(({ size }) =>
+    torsionalShearStress({ torque: renamed(torque, 'greatest torque of the shaft', 'T'), ...size }),
+  );
+  return stresses.reduce((most, one) => (one.si > most.si ? one : most));
+}

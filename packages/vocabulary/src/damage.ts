@@ -1,0 +1,38 @@
+import { DAMAGE_PLACES, DAMAGES, type Damage, type Damageable } from './facts/index.js';
+import { blocksFor, date, rowsFor, text, vocabulary, word } from './kinds.js';
+
+const row = rowsFor<Damage>();
+
+const DAMAGE_RECORD = vocabulary({
+  title: 'damage',
+  rows: [
+    row('at', 'at', word(...DAMAGE_PLACES), 'Where on the part it was found.', 'at keyway'),
+    row('dated', 'dated', date, 'When it was found.', 'dated 2025-11-03'),
+    row('seenBy', 'seen by', text, 'Who saw it, in which role.', 'seen by "yard foreman"'),
+    row('cause', 'cause', text, 'What is thought to have caused it.', 'cause "struck a log"', {
+      absent: 'no cause is known',
+    }),
+    row(
+      'madeGood',
+      'made good',
+      text,
+      'What was done so that the part may stay, and how it was proven.',
+      'made good "straightened, checked between centres, crack-tested"',
+      { absent: 'nothing was done' },
+    ),
+    row('madeGoodOn', 'made good on', date, 'When that was done.', 'made good on 2025-12-01', {
+      absent: 'no day is recorded',
+    }),
+  ],
+  blocks: [],
+});
+
+/** What happened to a part at its place. */
+export const DAMAGE = blocksFor<Damageable>()(
+  'damages',
+  'damage',
+  DAMAGE_RECORD,
+  'What happened to the part: what was found, where on it, when and by whom, and what was done about it. Nothing holds on the sizes of a part that was not made good.',
+  'damage cracked { at keyway  dated 2025-11-03  seen by "yard foreman" }',
+  { many: true, head: { field: 'what', kind: word(...DAMAGES) }, absent: 'nothing is recorded' },
+);
