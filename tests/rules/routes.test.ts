@@ -2,6 +2,7 @@ import { type Route, RULES } from '@tailshaft/drivetrain';
 import { applyEdits, type Finding, formatText, problemEdits, textEditsFor } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from '../support/check.js';
+import { dataOf, misread } from './route-data.js';
 
 /** Findings as rule and subject: what must go, and what must not come. */
 const keys = (checked: Checked, outcome?: string) =>
@@ -41,8 +42,10 @@ async function tryRoute(before: Checked, finding: Finding, route: Route): Promis
     route.edits.some(edit => 'property' in edit && edit.property === 'shift cable'),
     'never the shift cable',
   ).toBe(false);
+  expect(dataOf(route.edits).fragments, `${route.title}: data, no text`).toEqual([]);
   const text = applyEdits(before.text, edits);
   const after = await checkText(text);
+  expect(misread(route, edits, after), `${route.title} reads back as it was meant\n${text}`).toEqual([]);
   const problems = after.findings.filter(one => one.problem).map(one => `${one.code}: ${one.message}`);
   expect(problems, `${route.title}\n${text}`).toEqual([]);
   const key = `${finding.code} of ${finding.verdict!.subject}`;

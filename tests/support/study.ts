@@ -5,7 +5,7 @@ import {
   type FileCheck,
   type JudgedVessel,
   type ReadyStudy,
-  textEditsFor,
+  textEditsForSpelled,
 } from '@tailshaft/language';
 import { EmptyFileSystem, URI } from 'langium';
 import { TODAY } from './check.js';
@@ -45,7 +45,7 @@ export async function studied(text: string): Promise<StudiedText> {
     withCandidate: (study, choice) =>
       applyEdits(
         text,
-        textEditsFor(study.editsFor(choice), () => text),
+        textEditsForSpelled(study.editsFor(choice), () => text),
       ),
   };
 }

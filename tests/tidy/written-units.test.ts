@@ -19,9 +19,7 @@ const SEARCHED = [
 const OTHER_TEXT: Readonly<Record<string, string>> = {
   'language/elaborate/sentence.ts': 'the words of a requirement, read there',
   'language/reading/forms/negative.ts': 'the words without the minus, as a fix writes them',
-  'drivetrain/cure/stated-facts.ts': 'one word of a value put in the place of another',
   'drivetrain/judge/acceptance-policy.ts': 'a duration in the settings',
-  'drivetrain/rules/propeller/blade-area.ts': 'a number that this rule has made',
   'language/reading/dates.ts': 'a date',
   'language/reference/language-reference.ts': 'the page that shows the forms of numbers',
   'language/server/completion/completion.ts': 'the text before the cursor',

@@ -2,7 +2,7 @@ import { resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { setImmediate } from 'node:timers/promises';
 import { resultOf, search } from '@tailshaft/drivetrain';
-import { applyEdits, type JudgedVessel, type ReadyStudy, textEditsFor } from '@tailshaft/language';
+import { applyEdits, type JudgedVessel, type ReadyStudy, textEditsForSpelled } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
 import { studiesCsv } from '../report/study-csv.js';
@@ -144,7 +144,7 @@ async function writeCandidate(
         : `there is no candidate ${wanted}: they go from 1 to ${all.length}`,
     );
   const textOf = (uri: string) => specs.textOf(uri);
-  const edits = textEditsFor(ready.editsFor(candidate.choice), textOf);
+  const edits = textEditsForSpelled(ready.editsFor(candidate.choice), textOf);
   const own = edits.filter(one => one.uri === specs.uriOf(spec));
   if (edits.length === 0 || own.length < edits.length)
     throw new CannotRun(`candidate ${wanted} cannot be written into ${spec.shown}`);

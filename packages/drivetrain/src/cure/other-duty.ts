@@ -1,7 +1,8 @@
+import { amount, asStated, named } from '@tailshaft/vocabulary';
 import { compareDuty, lighterFirst } from '../analysis/duty-class.js';
 import { ratingsOf } from '../analysis/gear-data.js';
 import { hoursWords } from '../analysis/hours-words.js';
-import type { WordChange } from '../judge/route.js';
+import type { ValueChange } from '../judge/route.js';
 import type { Engine, EngineRating } from '../model/engine.js';
 import type { Gear, GearRating } from '../model/gear.js';
 import type { Vessel } from '../model/vessel.js';
@@ -28,9 +29,9 @@ export function dutyOfEngine(engine: Engine, { duty }: Vessel, trial: Trial): Ot
   const settled = trial(others);
   if (settled?.outcome !== 'holds') return [];
   const power = rating.power?.written;
-  const changes: WordChange[] = [
-    ...(lighter ? [{ at: rating.dutyFact.origin, text: wanted }] : []),
-    ...(short ? [{ at: rating.hours!.origin, text: hours.written }] : []),
+  const changes: ValueChange[] = [
+    ...(lighter ? [{ at: rating.dutyFact.origin, value: named(wanted) }] : []),
+    ...(short ? [{ at: rating.hours!.origin, value: asStated(hours) }] : []),
   ];
   return [
     {
@@ -53,7 +54,7 @@ export function dutyOfGear(gear: Gear, { duty }: Vessel, trial: Trial): OtherSta
     new Map<object, object>([[rating, { ...rating, duty: wanted, dutyFact: head, ...more }]]);
   const alone = trial(as({}));
   if (alone?.outcome !== 'holds') return [];
-  const renamed: WordChange = { at: rating.dutyFact.origin, text: wanted };
+  const renamed: ValueChange = { at: rating.dutyFact.origin, value: named(wanted) };
   const field = rating.powerPerSpeed ? 'powerPerSpeed' : 'torque';
   const figure = rating[field];
   const enough = trial(as({}), [TORQUE])?.outcome !== 'fails';
@@ -77,7 +78,7 @@ export function dutyOfGear(gear: Gear, { duty }: Vessel, trial: Trial): OtherSta
     {
       says: `a ${wanted} rating of ${size.written}`,
       settled: verdict,
-      changes: [renamed, { at: figure.origin, text: size.written }],
+      changes: [renamed, { at: figure.origin, value: amount(size.quantity) }],
     },
   ];
 }

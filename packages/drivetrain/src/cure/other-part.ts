@@ -1,3 +1,4 @@
+import { asStated, named } from '@tailshaft/vocabulary';
 import { couplingsThatFit } from '../analysis/coupling-choice.js';
 import { gearsThatTurn } from '../analysis/gear-choice.js';
 import { LineAnalysis } from '../analysis/line.js';
@@ -23,7 +24,7 @@ export function otherParts(verdict: Verdict, judgement: Judgement): Route[] {
     ...otherGears(line, judgement),
     ...otherRatings(line),
     ...otherCouplings(line, judgement),
-    ...named(line, judgement),
+    ...byName(line, judgement),
   ];
 }
 
@@ -38,9 +39,9 @@ function otherGears(line: ShaftLine, { vessel, catalogue }: Judgement): Route[] 
       title: `Fit gear ${entry.name} at ${variant.nominalFact.written} with clutch ${clutch.name} ahead`,
       edits: gearEdits(gear, {
         name: entry.name,
-        ratio: variant.nominalFact.written,
+        ratio: asStated(variant.nominalFact),
         clutch: clutch.name,
-        ...(gear.change === 'retained' ? { fitted: 'replace gear' } : {}),
+        ...(gear.change === 'retained' ? { fitted: 'in its place' } : {}),
       }),
     }));
 }
@@ -53,7 +54,7 @@ function otherRatings({ engine }: ShaftLine): Route[] {
     .filter(one => one.duty !== at.value)
     .map(one => ({
       title: `Use ${nameOf(engine)} at its ${one.duty} rating`,
-      edits: [{ do: 'replace', at: at.origin, text: one.duty }],
+      edits: [{ do: 'replace', at: at.origin, value: named(one.duty) }],
     }));
 }
 
@@ -69,7 +70,7 @@ function otherCouplings(line: ShaftLine, { catalogue }: Judgement): Route[] {
 }
 
 /** Engines, transfers, propellers and shaft grades, by their names alone. */
-function named(line: ShaftLine, { catalogue }: Judgement): Route[] {
+function byName(line: ShaftLine, { catalogue }: Judgement): Route[] {
   const routes: Route[] = [];
   const offer = (part: Part | undefined, names: readonly string[]) => {
     if (!part?.entry) return;
@@ -95,7 +96,7 @@ function named(line: ShaftLine, { catalogue }: Judgement): Route[] {
     for (const { name } of catalogue.materials.filter(one => one.name !== at.value).slice(0, TRIED))
       routes.push({
         title: `Make the shaft of ${name}`,
-        edits: [{ do: 'replace', at: at.origin, text: name }],
+        edits: [{ do: 'replace', at: at.origin, value: named(name) }],
       });
   }
   return routes;
@@ -120,6 +121,8 @@ function fitting(engine: Engine | undefined, engines: Judgement['catalogue']['en
 
 function renamedTo(part: Part, name: string): ModelEdit[] {
   if (part.change === 'retained')
-    return [{ do: 'replace', at: part.origin, text: `replace ${part.role} ${name}` }];
-  return part.nameOrigin ? [{ do: 'replace', at: part.nameOrigin, text: name }] : [];
+    return [
+      { do: 'state', at: part.origin, statement: { action: 'replace', role: part.role, name, facts: [] } },
+    ];
+  return part.nameOrigin ? [{ do: 'replace', at: part.nameOrigin, value: named(name) }] : [];
 }

@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { amount } from '@tailshaft/vocabulary';
 import { percent } from '../analysis/telling.js';
 import type { Route } from '../judge/route.js';
 import type { Verdict } from '../judge/verdict.js';
@@ -67,13 +68,13 @@ function chosenIn({ chain }: ShaftLine): Chosen[] {
 /** How far a size of a part is changed at most, either way. */
 const REACH: Reach = { times: 2.5, ways: [1, -1], strides: 12 };
 
-function routeFor({ part, knob, fact }: Chosen, { written }: Size, then: Verdict): Route {
+function routeFor({ part, knob, fact }: Chosen, { written, quantity }: Size, then: Verdict): Route {
   const home = homeOfFact(fact);
   const margin = then.margin === undefined ? 'it holds' : `margin ${percent(then.margin)}`;
   const follows = knob.follows ? `; ${knob.follows}` : '';
   return {
     title: `Make the ${home?.property ?? knob.field} of the ${knob.of} ${written} instead of ${fact.written}: ${margin}${follows}`,
-    edits: rewrite(part, new Map([[fact, written]])),
+    edits: rewrite(part, new Map([[fact, amount(quantity)]])),
     kind: 'changes the design',
   };
 }

@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { amount, spell } from '@tailshaft/vocabulary';
 import { homeOfFact } from '../model/declared-fact.js';
 import type { Engine } from '../model/engine.js';
 import type { Fact } from '../model/fact.js';
@@ -49,7 +50,7 @@ function statedAs(fact: Fact<Value>, { size, verdict }: Settling, says?: string)
   return {
     says: `${words} ${size.written}`.trim(),
     settled: verdict,
-    changes: [{ at: fact.origin, text: size.written }],
+    changes: [{ at: fact.origin, value: amount(size.quantity) }],
   };
 }
 
@@ -66,14 +67,14 @@ function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial, now?: string): O
 }
 
 function all(swaps: ReturnType<typeof copiesFor>[number], trial: Trial): OtherStated[] {
-  const others = new Map(swaps.map(({ fact, value, written }) => [fact, otherFact(fact, value, written)]));
+  const others = new Map(swaps.map(({ fact, value, as }) => [fact, otherFact(fact, value, spell(as))]));
   const verdict = trial(others);
   if (verdict?.outcome !== 'holds') return [];
   return [
     {
-      says: swaps.map(({ fact, written }) => `${homeOfFact(fact)?.property} ${written}`).join(', '),
+      says: swaps.map(({ fact, as }) => `${homeOfFact(fact)?.property} ${spell(as)}`).join(', '),
       settled: verdict,
-      changes: swaps.map(({ fact, written }) => ({ at: fact.origin, text: written })),
+      changes: swaps.map(({ fact, as }) => ({ at: fact.origin, value: as })),
     },
   ];
 }

@@ -6,7 +6,7 @@ import { type Rewritten, replacementFor } from './statement.js';
 export function rewrite(part: Part, sizes: Rewritten): ModelEdit[] {
   const stated = statementOf(part);
   if (stated !== 'retained' && stated !== 'modified')
-    return [...sizes].map(([fact, text]) => ({ do: 'replace', at: fact.origin, text }));
-  const text = replacementFor(part, sizes);
-  return text ? [{ do: 'replace', at: part.origin, text }] : [];
+    return [...sizes].map(([fact, value]) => ({ do: 'replace', at: fact.origin, value }));
+  const statement = replacementFor(part, sizes);
+  return statement ? [{ do: 'state', at: part.origin, statement }] : [];
 }

@@ -1,12 +1,5 @@
-import {
-  formatQuantity,
-  fromSI,
-  given,
-  toSI,
-  type Unit,
-  type Value,
-  writtenUnit,
-} from '@tailshaft/mechanics';
+import { fromSI, given, type Unit, type Value, writtenUnit } from '@tailshaft/mechanics';
+import { inUnit, type NewQuantity, spellQuantity } from '@tailshaft/vocabulary';
 
 /** Metric and inch steps that a length is made or set in, metres and inches. */
 export interface Steps {
@@ -17,6 +10,7 @@ export interface Steps {
 /** A size as it would be written: in the unit of the one before, in a step that it is made in. */
 export interface Size {
   readonly value: Value;
+  readonly quantity: NewQuantity;
   readonly written: string;
 }
 
@@ -29,11 +23,10 @@ export function sizeBeyond(now: Value, si: number, knob: Steps): Size | undefine
   const away = si > now.si ? Math.ceil(number / step - 1e-9) : Math.floor(number / step + 1e-9);
   const rounded = Number((away * step).toPrecision(10));
   if (!(rounded > 0)) return undefined;
-  const written = unit ? wordsFor(rounded, unit) : asRatio(rounded, now);
-  const value = given(now.label, now.symbol, now.dimension, unit ? toSI(rounded, unit) : rounded, {
-    written,
-  });
-  return { value, written };
+  const quantity = unit ? inUnit(now.dimension, rounded, unit.symbol) : sameKind(rounded, now);
+  const written = spellQuantity(quantity);
+  const value = given(now.label, now.symbol, now.dimension, quantity.si, { written });
+  return { value, quantity, written };
 }
 
 function stepIn(now: Value, unit: Unit | undefined, knob: Steps, si: number): number {
@@ -46,16 +39,8 @@ function stepIn(now: Value, unit: Unit | undefined, knob: Steps, si: number): nu
   return 10 ** (Math.floor(Math.log10(size || 1)) - 1);
 }
 
-function wordsFor(number: number, unit: Unit): string {
-  if (unit.symbol !== 'in') return formatQuantity(toSI(number, unit), unit, 6);
-  const whole = Math.floor(number + 1e-9);
-  const sixteenths = Math.round((number - whole) * 16);
-  if (sixteenths === 0) return `${whole} in`;
-  const divisor = [8, 4, 2, 1].find(one => sixteenths % one === 0)!;
-  const fraction = `${sixteenths / divisor}/${16 / divisor}`;
-  return whole > 0 ? `${whole} ${fraction} in` : `${fraction} in`;
-}
-
-function asRatio(number: number, now: Value): string {
-  return now.unit === '%' ? `${Number((number * 100).toFixed(1))} %` : String(Number(number.toFixed(3)));
+/** A ratio as it is now: to one, or plain. */
+function sameKind(number: number, { dimension, figure }: Value): NewQuantity {
+  const si = Number(number.toFixed(3));
+  return figure?.to === 1 ? { dimension, si, to: 1 } : { dimension, si };
 }

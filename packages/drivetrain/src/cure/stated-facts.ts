@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { asStated, type NewValue, newWord, quantityOf, spell } from '@tailshaft/vocabulary';
 import { shaftBehind } from '../analysis/couplings.js';
 import { ratingsOf } from '../analysis/gear-data.js';
 import type { Engine, Motor } from '../model/engine.js';
@@ -22,7 +23,8 @@ export interface Limit {
 export interface Swap {
   readonly fact: Fact<unknown>;
   readonly value: unknown;
-  readonly written: string;
+  /** The same as it is written. */
+  readonly as: NewValue;
 }
 
 /** What its sheet allows a part, that another one could be made for. */
@@ -101,7 +103,7 @@ export function copiesFor(part: Part, line: ShaftLine): Swap[][] {
 function like<T>(fact: Fact<T> | undefined, model: Fact<T> | undefined): Swap | undefined {
   const value = model?.value;
   if (!fact || value === undefined || fact.written === model!.written) return undefined;
-  return { fact, value, written: model!.written };
+  return { fact, value, as: asStated(model!) };
 }
 
 function flangeLike(flange: Flange | undefined, model: Flange | undefined): (Swap | undefined)[] {
@@ -119,8 +121,8 @@ function pilotFor(fact: Fact<Pilot> | undefined, model: Fact<Pilot> | undefined)
   const theirs = model?.value;
   if (!fact || !theirs?.kind) return undefined;
   const kind = theirs.kind === 'male' ? 'female' : 'male';
-  const written = model!.written.replace(theirs.kind, kind);
-  return written === fact.written ? undefined : { fact, value: { ...theirs, kind }, written };
+  const as: NewValue = { is: 'pilot', diameter: quantityOf(theirs.diameter), kind };
+  return spell(as) === fact.written ? undefined : { fact, value: { ...theirs, kind }, as };
 }
 
 const OTHER_ROTATION: Readonly<Partial<Record<Rotation['word'], Rotation['word']>>> = {
@@ -134,10 +136,10 @@ const OTHER_ROTATION: Readonly<Partial<Record<Rotation['word'], Rotation['word']
 export function otherWords(part: Part): Swap[][] {
   const { passesThrust } = part as Coupling;
   if (part.role === 'coupling' && passesThrust?.value === 'no')
-    return [[{ fact: passesThrust, value: 'yes', written: 'yes' }]];
+    return [[{ fact: passesThrust, value: 'yes', as: newWord('yes') }]];
   const { rotation } = part as Engine;
   const other = part.role === 'engine' && rotation?.value && OTHER_ROTATION[rotation.value.word];
   if (!rotation?.value || !other) return [];
-  const written = rotation.written.replace(rotation.value.word, other);
-  return [[{ fact: rotation, value: { ...rotation.value, word: other }, written }]];
+  const value: Rotation = { ...rotation.value, word: other };
+  return [[{ fact: rotation, value, as: { is: 'rotation', rotation: value } }]];
 }

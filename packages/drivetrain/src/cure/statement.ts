@@ -1,3 +1,4 @@
+import { asStated, type NewFact, type NewStatement, type NewValue } from '@tailshaft/vocabulary';
 import { homeOfFact } from '../model/declared-fact.js';
 import type { Fact } from '../model/fact.js';
 import type { Part } from '../model/part.js';
@@ -31,33 +32,33 @@ const OF_THE_OLD = new Set([
 ]);
 
 /** Facts with what is written in their place. */
-export type Rewritten = ReadonlyMap<Fact<unknown>, string>;
+export type Rewritten = ReadonlyMap<Fact<unknown>, NewValue>;
 
-/** `replace propeller { ... }`: a new part like the one that is kept, but for some facts. */
-export function replacementFor(part: Part, changed: Rewritten): string | undefined {
+/** A new part like the one that is kept, but for some facts. */
+export function replacementFor(part: Part, changed: Rewritten): NewStatement | undefined {
   const facts = factsIn(part as unknown as Record<string, unknown>, changed);
-  return facts && `replace ${part.role} { ${facts} }`;
+  return facts.length > 0 ? { action: 'replace', role: part.role, facts } : undefined;
 }
 
-function factsIn(fields: Readonly<Record<string, unknown>>, changed: Rewritten): string | undefined {
-  const words: string[] = [];
-  const blocks: string[] = [];
+function factsIn(fields: Readonly<Record<string, unknown>>, changed: Rewritten): NewFact[] {
+  const own: NewFact[] = [];
+  const blocks: NewFact[] = [];
   for (const [field, value] of Object.entries(fields)) {
     if (OF_THE_OLD.has(field) || isHead(field, fields)) continue;
     for (const one of Array.isArray(value) ? value : [value]) {
       if (typeof one !== 'object' || one === null) continue;
       const home = 'written' in one ? homeOfFact(one as Fact<unknown>) : undefined;
-      if (home)
-        words.push(`${home.property} ${changed.get(one as Fact<unknown>) ?? (one as Fact<unknown>).written}`);
-      else if (BLOCKS[field] && 'origin' in one) {
-        const inner = factsIn(one as Record<string, unknown>, changed);
-        const name = 'name' in one ? ` ${String(one.name)}` : '';
-        blocks.push(`${BLOCKS[field]}${name} { ${inner ?? ''} }`);
+      if (home) {
+        const fact = one as Fact<unknown>;
+        own.push({ property: home.property, value: changed.get(fact) ?? asStated(fact) });
+      } else if (BLOCKS[field] && 'origin' in one) {
+        const name = 'name' in one ? { name: String(one.name) } : {};
+        const facts = factsIn(one as Record<string, unknown>, changed);
+        blocks.push({ block: BLOCKS[field], ...name, facts });
       }
     }
   }
-  const all = [...words, ...blocks];
-  return all.length > 0 ? all.join('  ') : undefined;
+  return [...own, ...blocks];
 }
 
 /** The word that tells a block from others of its kind stands in front of its brace. */

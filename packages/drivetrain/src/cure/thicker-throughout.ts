@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { amount } from '@tailshaft/vocabulary';
 import { percent } from '../analysis/telling.js';
 import type { Route } from '../judge/route.js';
 import type { Fact } from '../model/fact.js';
@@ -36,7 +37,7 @@ export function thickerThroughout({ shafts }: ShaftLine, trial: Trial): Route[] 
     return [
       {
         title: `Make the shaft no thinner than ${found.size.written} anywhere: ${margin}; bearings, seal, coupling and propeller bore follow`,
-        edits: rewrite(shaft, new Map([...sizes].map(([fact, size]) => [fact, size.written]))),
+        edits: rewrite(shaft, new Map([...sizes].map(([fact, { quantity }]) => [fact, amount(quantity)]))),
         kind: 'changes the design',
       },
     ];

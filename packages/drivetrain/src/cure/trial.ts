@@ -1,4 +1,4 @@
-import type { WordChange } from '../judge/route.js';
+import type { ValueChange } from '../judge/route.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Exchanged } from './with-fact.js';
 
@@ -8,7 +8,7 @@ export interface OtherStated {
   readonly says: string;
   readonly settled: Verdict;
   /** Of the entry. */
-  readonly changes: readonly WordChange[];
+  readonly changes: readonly ValueChange[];
   /** The rating that the line then names. */
   readonly placed?: string;
 }

@@ -1,5 +1,6 @@
+import { named } from '@tailshaft/vocabulary';
 import { percent } from '../analysis/telling.js';
-import type { ModelEdit, Route, WordChange } from '../judge/route.js';
+import type { ModelEdit, Route, ValueChange } from '../judge/route.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { Engine } from '../model/engine.js';
@@ -84,9 +85,9 @@ function alike(part: Part, line: ShaftLine, rule: Rule, judgement: Judgement): P
 function fit(part: Part, name: string, rating: string | undefined): ModelEdit[] {
   const kept = statementOf(part) === 'retained' ? part.keptFrom!.part : part;
   const at = (kept as Engine).ratedAt;
-  const changes: WordChange[] = [
-    { at: kept.nameOrigin!, text: name },
-    ...(rating !== undefined && at ? [{ at: at.origin, text: rating }] : []),
+  const changes: ValueChange[] = [
+    { at: kept.nameOrigin!, value: named(name) },
+    ...(rating !== undefined && at ? [{ at: at.origin, value: named(rating) }] : []),
   ];
   return kept === part
     ? changes.map(one => ({ do: 'replace', ...one }))

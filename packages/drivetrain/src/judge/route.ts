@@ -1,15 +1,25 @@
 import type { Origin } from '@tailshaft/mechanics';
+import type { EntryKind, Fact, NewBlock, NewFact, NewStatement, NewValue } from '@tailshaft/vocabulary';
 
-/** An edit in terms of the model; whoever owns the text turns it into text. */
+/**
+ * An edit in terms of the model: where, and what as data. Whoever owns the text turns it into text, in its layout; nothing here
+ * holds a fragment of it.
+ */
 export type ModelEdit =
   /** Writes a property of a block or statement: replaces its value, or adds it where it is absent. */
-  | { readonly do: 'set'; readonly host: Origin; readonly property: string; readonly text: string }
-  /** Puts other words in the place of a declared value or name. */
-  | { readonly do: 'replace'; readonly at: Origin; readonly text: string }
+  | { readonly do: 'set'; readonly host: Origin; readonly property: string; readonly value: NewValue }
+  /** Adds a block to a part at its place. */
+  | { readonly do: 'add'; readonly host: Origin; readonly block: NewBlock }
+  /** Puts another value or name in the place of a declared one. */
+  | { readonly do: 'replace'; readonly at: Origin; readonly value: NewValue }
+  /** States a part anew where it stands: another one, or the same one with what is modified. */
+  | { readonly do: 'state'; readonly at: Origin; readonly statement: NewStatement }
+  /** Requires something else in the place of a requirement. */
+  | { readonly do: 'require'; readonly at: Origin; readonly requirement: NewRequirement }
   /** Declares an entry, in front of the vessel that a place belongs to. */
-  | { readonly do: 'declare'; readonly before: Origin; readonly text: string }
+  | { readonly do: 'declare'; readonly before: Origin; readonly entry: NewEntry }
   /**
-   * Declares an entry in front of a vessel that says what another one says, but for some words. It is a part to be found: no
+   * Declares an entry in front of a vessel that says what another one says, but for some values. It is a part to be found: no
    * document vouches for it, so its source is an open question.
    */
   | {
@@ -18,24 +28,41 @@ export type ModelEdit =
       readonly entry: Origin;
       readonly name: string;
       readonly title: string;
-      readonly changes: readonly WordChange[];
+      readonly changes: readonly ValueChange[];
     }
-  /** Puts another part in the place of one that is kept, in the words of the statement that fitted it, but for some. */
+  /** Puts another part in the place of one that is kept, as the statement that fitted it says, but for some values. */
   | {
       readonly do: 'fit anew';
       readonly at: Origin;
       readonly like: Origin;
-      readonly changes: readonly WordChange[];
+      readonly changes: readonly ValueChange[];
     }
   /** Takes a whole statement out, with the lines it stands on. */
   | { readonly do: 'remove'; readonly at: Origin }
   /** Exchanges two declared places. */
   | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
 
-/** Other words for a declared value or name; of a block, for the word that tells it from others of its kind. */
-export interface WordChange {
+/** Another value in a declared place; of a block, for the word that tells it from others of its kind. */
+export interface ValueChange {
   readonly at: Origin;
-  readonly text: string;
+  readonly value: NewValue;
+}
+
+/** A catalogue entry that is declared anew. */
+export interface NewEntry {
+  readonly kind: EntryKind;
+  readonly name: string;
+  readonly title: string;
+  readonly facts: readonly NewFact[];
+}
+
+/** What is required of a computed quantity. */
+export interface NewRequirement {
+  readonly about: string;
+  readonly bound: 'at least' | 'at most';
+  readonly quantity: Fact<unknown>;
+  readonly condition?: string;
+  readonly note?: string;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
 import { type AbsentRead, type Reads, readsOf, recorded } from '../model/reads.js';
@@ -119,7 +120,7 @@ function ask(rule: Rule, { subject, place }: Judged, missing: readonly Missing[]
 function stub({ what, host, property }: Missing) {
   return {
     title: `Write "${property} unknown": ${what} then stands on the sheet as an open question`,
-    edits: [{ do: 'set', host, property, text: 'unknown' } as const],
+    edits: [{ do: 'set', host, property, value: OPEN } as const],
     stub: true,
   };
 }

@@ -4,6 +4,7 @@ import type {
   Criteria,
   Duty,
   Hull,
+  NewValue,
   PracticeFacts,
   Project,
   REASONS,
@@ -139,8 +140,14 @@ export interface UnitConcern {
   readonly written: string;
   readonly number: number;
   readonly unit?: string;
-  /** Replacement texts with what each would mean: `{ text: '300 PS', means: '220.6 kW' }`. */
-  readonly choices: readonly { readonly text: string; readonly means: string; readonly si?: number }[];
+  /** The number in other units, with what each would mean: `300 PS`, `220.6 kW`. */
+  readonly choices: readonly UnitChoice[];
+}
+
+export interface UnitChoice {
+  readonly value: NewValue;
+  readonly means: string;
+  readonly si?: number;
 }
 
 /** Something the catalogue of a part declares more than once or against itself is reported by rules on entries. */

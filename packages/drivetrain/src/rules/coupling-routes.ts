@@ -1,3 +1,4 @@
+import { named } from '@tailshaft/vocabulary';
 import { couplingsThatFit, withCoupling } from '../analysis/coupling-choice.js';
 import { LineAnalysis } from '../analysis/line.js';
 import { percent } from '../analysis/telling.js';
@@ -59,6 +60,12 @@ function torqueOutlook(after: LineAnalysis, coupling: Coupling): Outlook | undef
 
 function editsFor(coupling: Coupling, name: string): ModelEdit[] {
   return statementOf(coupling) === 'retained'
-    ? [{ do: 'replace', at: coupling.origin, text: `replace coupling ${name}` }]
-    : [{ do: 'replace', at: coupling.nameOrigin!, text: name }];
+    ? [
+        {
+          do: 'state',
+          at: coupling.origin,
+          statement: { action: 'replace', role: 'coupling', name, facts: [] },
+        },
+      ]
+    : [{ do: 'replace', at: coupling.nameOrigin!, value: named(name) }];
 }

@@ -1,3 +1,4 @@
+import { named } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
 import { CAPACITY_RULES } from '../../src/rules/capacity/index.js';
 import { gearEntry, quantity } from '../build.js';
@@ -192,8 +193,8 @@ describe('capacity/gear-input-torque', () => {
       ]
     `);
     expect(verdict!.edits[0]).toMatchObject([
-      { do: 'replace', text: 'Cedar-80' },
-      { do: 'replace', text: '2.03:1' },
+      { do: 'replace', value: named('Cedar-80') },
+      { do: 'replace', value: { is: 'as stated', fact: { written: '2.03:1' } } },
     ]);
   });
 });

@@ -19,7 +19,9 @@ describe('ratio/nominal-for-exact', () => {
     expect(verdict.message).toMatchInlineSnapshot(
       `"Centre: the exact ratio ahead is 1.958:1, the line says 2:1. Shaft speed is 2.1 % higher (1175 rpm instead of 1150 rpm at rated speed) and propeller power about 6.6 % higher than the line suggests."`,
     );
-    expect(verdict.edits).toMatchObject([[{ do: 'replace', text: '1.958:1' }]]);
+    expect(verdict.edits).toMatchObject([
+      [{ do: 'replace', value: { is: 'as stated', fact: { written: '1.958:1' } } }],
+    ]);
   });
 
   it.each([

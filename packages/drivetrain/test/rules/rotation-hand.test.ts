@@ -110,7 +110,7 @@ describe('rotation/propeller-hand', () => {
       'Fit gear Near at 2:1 with clutch X ahead: the shaft then turns counter-clockwise, 2.0 % faster at equal engine speed ' +
         '[proposed.Centre.gear.name := Near; proposed.Centre.gear.ratio := 2:1; proposed.Centre.gear.ahead clutch := X]',
       'Fit gear By pump at 2.1:1 with clutch X ahead: the shaft then turns counter-clockwise, 2.9 % slower at equal engine speed ' +
-        '[proposed.Centre.gear.name := By pump; proposed.Centre.gear.ratio := 2.1:1; proposed.Centre.gear.ahead clutch := X; proposed.Centre.gear: pump set for standard]',
+        '[proposed.Centre.gear.name := "By pump"; proposed.Centre.gear.ratio := 2.1:1; proposed.Centre.gear.ahead clutch := X; proposed.Centre.gear: pump set for standard]',
     ]);
   });
 
@@ -134,9 +134,9 @@ describe('rotation/propeller-hand', () => {
     expect(verdicts).toHaveLength(2);
     const routes = routesOf(only(vessel({ arrangements: [after] })));
     expect(routes[0]).toContain(
-      '[proposed.Centre.propeller := replace propeller { hand right  blades 4  diameter 26 in }]',
+      '[proposed.Centre.propeller := replace propeller hand right blades 4 diameter 26 in]',
     );
-    expect(routes[1]).toContain('[proposed.Centre.gear := modify gear { ahead clutch A }]');
+    expect(routes[1]).toContain('[proposed.Centre.gear := modify gear ahead clutch A]');
   });
 
   test.each([

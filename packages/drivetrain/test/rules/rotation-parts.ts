@@ -1,3 +1,4 @@
+import { type NewStatement, spell } from '@tailshaft/vocabulary';
 import type {
   Catalogue,
   Clutch,
@@ -90,11 +91,19 @@ function show({ title, edits, stub }: Route): string {
 }
 
 function showEdit(edit: ModelEdit): string {
-  if (edit.do === 'set') return `${nameOfPlace(edit.host)}: ${edit.property} ${edit.text}`;
+  if (edit.do === 'set') return `${nameOfPlace(edit.host)}: ${edit.property} ${spell(edit.value)}`;
   if (edit.do === 'remove') return `- ${nameOfPlace(edit.at)}`;
-  if (edit.do === 'declare') return `+ ${edit.text}`;
+  if (edit.do === 'declare') return `+ ${edit.entry.name}`;
   if (edit.do === 'swap') return `${nameOfPlace(edit.one)} <> ${nameOfPlace(edit.other)}`;
   if (edit.do === 'declare like') return `+ ${edit.name} like ${nameOfPlace(edit.entry)}`;
   if (edit.do === 'fit anew') return `${nameOfPlace(edit.at)} := ${nameOfPlace(edit.like)}`;
-  return `${nameOfPlace(edit.at)} := ${edit.text}`;
+  if (edit.do === 'add') return `${nameOfPlace(edit.host)}: + ${edit.block.block}`;
+  if (edit.do === 'require') return `${nameOfPlace(edit.at)} := require ${edit.requirement.about}`;
+  if (edit.do === 'state') return `${nameOfPlace(edit.at)} := ${stated(edit.statement)}`;
+  return `${nameOfPlace(edit.at)} := ${spell(edit.value)}`;
+}
+
+function stated({ action, role, name, facts }: NewStatement): string {
+  const words = facts.map(one => ('property' in one ? `${one.property} ${spell(one.value)}` : one.block));
+  return [action, role, name, ...words].filter(Boolean).join(' ');
 }

@@ -8,7 +8,7 @@ import {
   type Verdict,
   wantedParts,
 } from '@tailshaft/drivetrain';
-import { textEditsFor } from '../edit/model-edits.js';
+import { textEditsFor, textEditsForSpelled } from '../edit/model-edits.js';
 import { problemEdits } from '../edit/problem-edits.js';
 import type { TextEdit } from '../edit/text-edit.js';
 import type { Finding } from '../project/finding.js';
@@ -95,7 +95,7 @@ export function questions(finding: Finding, textOf: TextOf, judge: Judge): Offer
     if (gap.at) return [];
     // An example that is a value would be an answer, not a question.
     const text = gap.example.includes('unknown') ? gap.example : 'unknown';
-    const edits = textEditsFor([{ do: 'set', host: gap.host, property: gap.property, text }], textOf);
+    const edits = textEditsForSpelled([{ do: 'set', host: gap.host, property: gap.property, text }], textOf);
     const title = `Add ${gap.property} as an open question: ${gap.what}`;
     // A whole part may be spoken for already by the arrangement before: a property never is.
     const reads = isProperty(gap) || (edits.length > 0 && judge(edits).reads);

@@ -1,7 +1,7 @@
 import { type Candidate, combinationsOf, type StudyResult, searched } from '@tailshaft/drivetrain';
 import { formatValue } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
-import { textEditsFor } from '../edit/model-edits.js';
+import { textEditsForSpelled } from '../edit/model-edits.js';
 import type { FileCheck, Project } from '../project/project.js';
 import type { StudyReading } from '../reading/vessel.js';
 import type { ReadyStudy } from '../study/case.js';
@@ -37,7 +37,7 @@ export function studyCandidates(
     return result.holds.slice(0, OFFERED).map((one, at) => ({
       title: `Write candidate ${at + 1} of study ${study.study.name} into ${study.arrangement}: ${wordsOf(result, one)}`,
       kind: 'refactor.rewrite',
-      edits: textEditsFor(study.editsFor(one.choice), textOf),
+      edits: textEditsForSpelled(study.editsFor(one.choice), textOf),
     }));
   }
   return [];

@@ -1,14 +1,14 @@
-import type { ModelEdit, WordChange } from '@tailshaft/drivetrain';
 import { type BlockReading, hostOf, type Place, placeOf } from '../reading/place.js';
 import { lineBreakOf, piecesOf } from '../text/tokens.js';
 import { beforeStatement, indentAt, statementStart } from './layout.js';
+import type { SpelledEdit, WordChange } from './spelled.js';
 import { applyEdits, merged, type Replacement, type TextEdit } from './text-edit.js';
 
 type TextOf = (uri: string) => string;
 
 /** A new entry in the words of another; what no document says yet has no source. */
 export function declareLike(
-  edit: ModelEdit & { do: 'declare like' },
+  edit: SpelledEdit & { do: 'declare like' },
   textOf: TextOf,
 ): TextEdit[] | undefined {
   const entry = hostOf(edit.entry);

@@ -1,10 +1,10 @@
 import type { ModelEdit } from '@tailshaft/drivetrain';
-import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
-import { piecesOf } from '../text/tokens.js';
+import { hostOf, type Place, placeOf } from '../reading/place.js';
 import { FactWriter } from './fact-writer.js';
 import { beforeStatement, statementStart } from './layout.js';
 import { declareLike, statementLike } from './like-another.js';
 import { removal } from './removal.js';
+import { type SpelledEdit, spelledEdit } from './spelled.js';
 import { merged, type TextEdit } from './text-edit.js';
 
 /**
@@ -12,6 +12,34 @@ import { merged, type TextEdit } from './text-edit.js';
  * of them want the same words: half a change would say something that nobody meant.
  */
 export function textEditsFor(edits: readonly ModelEdit[], textOf: (uri: string) => string): TextEdit[] {
+  return textEditsForSpelled(joined(edits).map(spelledEdit), textOf);
+}
+
+/** Several changes of one part that is kept are one statement of it. */
+function joined(edits: readonly ModelEdit[]): ModelEdit[] {
+  const result: ModelEdit[] = [];
+  for (const edit of edits) {
+    const at = result.findIndex(one => modifiesSame(one, edit));
+    const had = result[at];
+    if (edit.do !== 'state' || had?.do !== 'state') result.push(edit);
+    else {
+      const facts = [...had.statement.facts, ...edit.statement.facts];
+      result[at] = { ...had, statement: { ...had.statement, facts } };
+    }
+  }
+  return result;
+}
+
+function modifiesSame(one: ModelEdit, other: ModelEdit): boolean {
+  if (one.do !== 'state' || other.do !== 'state') return false;
+  return one.at === other.at && [one, other].every(({ statement }) => statement.action === 'modify');
+}
+
+/** The same of edits whose words are those of an author, as the options of a study are. */
+export function textEditsForSpelled(
+  edits: readonly SpelledEdit[],
+  textOf: (uri: string) => string,
+): TextEdit[] {
   const writer = new FactWriter(textOf);
   const result: TextEdit[] = [];
   for (const edit of edits) {
@@ -24,7 +52,7 @@ export function textEditsFor(edits: readonly ModelEdit[], textOf: (uri: string) 
 }
 
 function madeOf(
-  edit: ModelEdit,
+  edit: SpelledEdit,
   writer: FactWriter,
   textOf: (uri: string) => string,
 ): TextEdit[] | undefined {
@@ -33,6 +61,8 @@ function madeOf(
       return set(writer, edit);
     case 'replace':
       return replace(writer, edit.at as Place, edit.text, textOf);
+    case 'state':
+      return state(writer, edit, textOf);
     case 'swap':
       return swap(placeOf(edit.one), placeOf(edit.other), textOf);
     case 'remove':
@@ -65,7 +95,7 @@ function wholeOf(place: Place): Place {
   return { uri: place.uri, start: place.start, end: Math.max(place.end, host?.block?.end ?? 0) };
 }
 
-function set(writer: FactWriter, edit: ModelEdit & { do: 'set' }): [] | undefined {
+function set(writer: FactWriter, edit: SpelledEdit & { do: 'set' }): [] | undefined {
   const host = hostOf(edit.host);
   const done = host
     ? writer.set(host, edit.property, edit.text)
@@ -81,21 +111,22 @@ function replace(
 ): TextEdit[] | undefined {
   const host = hostOf(at);
   if (host?.insertInto) return writer.addStatement(host.insertInto, text) ? [] : undefined;
-  if (host?.block && text.startsWith('modify ')) return modify(writer, host, text);
   const { uri, start, end } = wholeOf(at);
   if (start < 0 || end > textOf(uri).length) return undefined;
   return [{ uri, start, end, text }];
 }
 
-/** A part that keeps its facts in place: the header is written anew, its facts join those of the block. */
-function modify(writer: FactWriter, host: Host, text: string): TextEdit[] | undefined {
-  const pieces = piecesOf(text);
-  const open = pieces.find(piece => piece.text === '{');
-  const header = text.slice(0, open?.start ?? text.length).trimEnd();
-  if (open) {
-    const inside = text.slice(open.end, text.lastIndexOf('}')).trim();
-    if (!writer.addStatement(host, inside)) return undefined;
-  }
+/** A part that keeps what it says in place has its header written anew, and its facts join those of the block. */
+function state(
+  writer: FactWriter,
+  { at, header, facts, keeps }: SpelledEdit & { do: 'state' },
+  textOf: (uri: string) => string,
+): TextEdit[] | undefined {
+  const host = hostOf(placeOf(at));
+  const inside = facts.join('  ');
+  if (!keeps || !host?.block || host.insertInto)
+    return replace(writer, placeOf(at), facts.length > 0 ? `${header} { ${inside} }` : header, textOf);
+  if (facts.length > 0 && !writer.addStatement(host, inside)) return undefined;
   return [{ uri: host.uri, start: host.start, end: host.headEnd, text: header }];
 }
 

@@ -10,7 +10,7 @@ import type { NestedReading } from '../reading/block.js';
 import type { Host } from '../reading/place.js';
 
 /** Properties that a part says in its header only. */
-const HEADER_ONLY: readonly string[] = [HEADER_ROWS.at, HEADER_ROWS.ratio, HEADER_ROWS.ahead].map(
+export const HEADER_ONLY: readonly string[] = [HEADER_ROWS.at, HEADER_ROWS.ratio, HEADER_ROWS.ahead].map(
   row => row.words,
 );
 

@@ -4,13 +4,13 @@ import {
   combinationsOf,
   gearsThatTurn,
   LineAnalysis,
-  type ModelEdit,
   RULES,
   rankingProblem,
   type StudyCase,
   type Vessel,
 } from '@tailshaft/drivetrain';
 import { HEADER_ROWS } from '@tailshaft/vocabulary';
+import type { SpelledEdit } from '../edit/index.js';
 import type { Tell } from '../elaborate/ask.js';
 import type { EntryTable } from '../elaborate/catalogue.js';
 import { makeVessel, type Reuse } from '../elaborate/vessel.js';
@@ -26,7 +26,7 @@ import { readingWith } from './substitute.js';
 /** A study that can be searched, and whose candidates can be written into the text. */
 export interface ReadyStudy extends StudyCase {
   /** The edits that write a candidate into its arrangement. */
-  readonly editsFor: (choice: Choice) => readonly ModelEdit[];
+  readonly editsFor: (choice: Choice) => readonly SpelledEdit[];
 }
 
 /** More candidates than a study is searched for. */
@@ -210,7 +210,7 @@ function forget(reuse: Reuse, reading: VesselReading, arrangement: ArrangementRe
   for (const one of gone) reuse.delete(one);
 }
 
-function editOf(writing: Writing): ModelEdit {
+function editOf(writing: Writing): SpelledEdit {
   if ('name' in writing) return { do: 'replace', at: writing.place.part.namePlace!, text: writing.name };
   const { place, found, text } = writing;
   return { do: 'set', host: place.facts.host, property: found.row.words, text };

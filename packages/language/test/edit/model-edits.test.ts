@@ -1,6 +1,5 @@
-import type { ModelEdit } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
-import { applyEdits, textEditsFor } from '../../src/edit/index.js';
+import { applyEdits, type SpelledEdit, textEditsForSpelled } from '../../src/edit/index.js';
 import type { Host } from '../../src/reading/place.js';
 import { uriOf } from '../server/memory-files.js';
 import { Specs } from './specs.js';
@@ -37,8 +36,8 @@ async function setOnEntry(entryText: string, ...sets: Set[]): Promise<string> {
   return after;
 }
 
-function apply(specs: Specs, edits: readonly ModelEdit[]): string {
-  return applyEdits(specs.textOf(specs.document.uri.toString()), textEditsFor(edits, specs.textOf));
+function apply(specs: Specs, edits: readonly SpelledEdit[]): string {
+  return applyEdits(specs.textOf(specs.document.uri.toString()), textEditsForSpelled(edits, specs.textOf));
 }
 
 describe('writing a property', () => {
@@ -350,7 +349,13 @@ describe('replacing and exchanging', () => {
       lines: [port],
     } = await lines(before);
     const after = apply(specs, [
-      { do: 'replace', at: port!.propeller!.origin, text: 'modify propeller { blades 4 }' },
+      {
+        do: 'state',
+        at: port!.propeller!.origin,
+        header: 'modify propeller',
+        facts: ['blades 4'],
+        keeps: true,
+      },
     ]);
     expect(after).toContain('{ modify propeller { mass 90 kg  blades 4 } }');
   });
@@ -376,7 +381,7 @@ describe('replacing and exchanging', () => {
       'parts.shaft': 'gear A {\n  mass 90 kg\n}\n',
     });
     const gear = specs.check.vessels[0]!.vessel.arrangements[0]!.lines[0]!.gear!;
-    const edits = textEditsFor(
+    const edits = textEditsForSpelled(
       [
         { do: 'set', host: gear.entry!.origin, property: 'layout', text: 'unknown' },
         { do: 'set', host: gear.origin, property: 'ahead clutch', text: 'A' },
@@ -396,7 +401,7 @@ describe('replacing and exchanging', () => {
     } = await lines(twin);
     const at = port!.gear!.nameOrigin!;
     expect(
-      textEditsFor(
+      textEditsForSpelled(
         [
           { do: 'replace', at, text: 'B' },
           { do: 'replace', at, text: 'C' },
@@ -405,7 +410,7 @@ describe('replacing and exchanging', () => {
       ),
     ).toEqual([]);
     expect(
-      textEditsFor(
+      textEditsForSpelled(
         [
           { do: 'replace', at, text: 'B' },
           { do: 'replace', at, text: 'B' },

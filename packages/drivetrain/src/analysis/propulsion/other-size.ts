@@ -8,6 +8,7 @@ import {
   type Value,
   writtenUnit,
 } from '@tailshaft/mechanics';
+import { inUnit, spellQuantity } from '@tailshaft/vocabulary';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { LineAnalysis } from '../line.js';
 import type { Propulsion } from './propulsion.js';
@@ -114,6 +115,9 @@ export function rounded(si: number, model: Value<'length'>, down = false): Value
   const step = unit.symbol === 'in' ? 0.5 : unit.symbol === 'mm' ? 5 : unit.symbol === 'cm' ? 0.5 : 0.005;
   const count = si / toSI(1, unit) / step;
   const number = Number(((down ? Math.floor(count + 1e-9) : Math.round(count)) * step).toFixed(3));
-  const written = `${number} ${unit.symbol}`;
-  return given(model.label, model.symbol, 'length', toSI(number, unit), { written, unit: unit.symbol });
+  const size = inUnit('length', number, unit.symbol);
+  return given(model.label, model.symbol, 'length', size.si, {
+    written: spellQuantity(size),
+    unit: unit.symbol,
+  });
 }

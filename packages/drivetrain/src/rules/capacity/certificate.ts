@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { OPEN } from '@tailshaft/vocabulary';
 import { tellLike } from '../../analysis/telling.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -89,7 +90,7 @@ function check(context: ArrangementContext): Verdict | undefined {
     routes: () => [
       {
         title: 'Write "limited by" as an open question: the sheet then lists it until the document is there',
-        edits: [{ do: 'set', host: paper.origin, property: 'limited by', text: 'unknown' }],
+        edits: [{ do: 'set', host: paper.origin, property: 'limited by', value: OPEN }],
         stub: true,
       },
     ],

@@ -1,3 +1,4 @@
+import { named } from '@tailshaft/vocabulary';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { ratingOf } from '../../analysis/engine-points.js';
 import { hoursWords } from '../../analysis/hours-words.js';
@@ -108,7 +109,7 @@ function routesToOther({ line, vessel, analysis }: LineContext) {
       const change = now ? `, ${analysis.tell(power)} instead of ${analysis.tell(now)}` : '';
       return {
         title: `Use the ${one.duty} rating: ${hoursWords(one.hours!)}${change}`,
-        edits: [{ do: 'replace' as const, at: engine.ratedAt!.origin, text: one.duty }],
+        edits: [{ do: 'replace' as const, at: engine.ratedAt!.origin, value: named(one.duty) }],
       };
     });
 }

@@ -1,3 +1,4 @@
+import { asStated } from '@tailshaft/vocabulary';
 import { acceptsRotation, type GearChoice, gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { inputTorques } from '../../analysis/input-torque.js';
@@ -10,7 +11,7 @@ import type { CatalogueEntry } from '../../model/catalogue.js';
 import type { GearFacts } from '../../model/gear.js';
 import { statementOf } from '../../model/part.js';
 import { gearEdits } from '../gear-edits.js';
-import { engineWord } from '../rotation/edits.js';
+import { pumpFor } from '../rotation/edits.js';
 
 /** At most so many ways out are offered: the ones with the greatest margin. */
 const OFFERED = 5;
@@ -98,11 +99,11 @@ function editsFor({ line, analysis }: LineContext, { entry, variant, clutch }: G
   const gear = line.gear!;
   const edits = gearEdits(gear, {
     name: entry.name,
-    ratio: variant.nominalFact.written,
+    ratio: asStated(variant.nominalFact),
     clutch: clutch.name,
   });
   const turn = analysis.rotation.atFlywheel;
   const needsPump = entry.facts.inputRotation?.value?.word === 'either by pump index' && turn;
   if (!needsPump || gear.pumpIndex || statementOf(gear) === 'retained') return edits;
-  return [...edits, { do: 'set', host: gear.origin, property: 'pump set for', text: engineWord(turn) }];
+  return [...edits, { do: 'set', host: gear.origin, property: 'pump set for', value: pumpFor(turn) }];
 }

@@ -1,11 +1,16 @@
+import { asStated } from '@tailshaft/vocabulary';
 import { gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
 import { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
+import type { GearChange } from '../gear-edits.js';
 
 /** Another ratio that the gear of the line is offered with. */
 export interface OfferedRatio {
-  readonly words: { readonly ratio: string; readonly clutch: string };
+  /** As its sheet writes it. */
+  readonly ratio: string;
+  /** What it changes of the gear in the line. */
+  readonly gear: GearChange;
   /** `the shaft turns 3 % faster` */
   readonly change: string;
   readonly other: LineAnalysis;
@@ -33,7 +38,8 @@ export function findOffered(
       const faster = now.si / then.si - 1;
       return [
         {
-          words: { ratio: variant.nominalFact.written, clutch: clutch.name },
+          ratio: variant.nominalFact.written,
+          gear: { ratio: asStated(variant.nominalFact), clutch: clutch.name },
           change: `the shaft turns ${percent(Math.abs(faster))} ${faster > 0 ? 'faster' : 'slower'}`,
           other,
         },

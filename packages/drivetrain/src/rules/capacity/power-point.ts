@@ -1,3 +1,4 @@
+import { newWord } from '@tailshaft/vocabulary';
 import { crankshaftPower } from '../../analysis/efficiencies.js';
 import { ratingOf } from '../../analysis/engine-points.js';
 import type { LineContext } from '../../judge/context.js';
@@ -80,11 +81,13 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => [
       {
         title: `Say that it is measured at the crankshaft: ${analysis.tell(declared.y)} enter the gear`,
-        edits: [{ do: 'set', host: rating.origin, property: 'measured at', text: 'crankshaft' }],
+        edits: [{ do: 'set', host: rating.origin, property: 'measured at', value: newWord('crankshaft') }],
       },
       {
         title: `Say that it is measured at the propeller shaft: ${analysis.tell(crankshaft)} enter the gear`,
-        edits: [{ do: 'set', host: rating.origin, property: 'measured at', text: 'propeller shaft' }],
+        edits: [
+          { do: 'set', host: rating.origin, property: 'measured at', value: newWord('propeller shaft') },
+        ],
       },
     ],
   });

@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import { ratingOf } from '../../analysis/engine-points.js';
 import { hoursWords } from '../../analysis/hours-words.js';
 import type { LineContext } from '../../judge/context.js';
@@ -80,7 +81,7 @@ function check(context: LineContext): Verdict | undefined {
       routes: () =>
         absent.map(([property, , words, host]) => ({
           title: `Write ${words} as an open question: the sheet then lists it`,
-          edits: [{ do: 'set' as const, host, property, text: 'unknown' }],
+          edits: [{ do: 'set' as const, host, property, value: OPEN }],
           stub: true,
         })),
     });

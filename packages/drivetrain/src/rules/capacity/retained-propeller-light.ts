@@ -77,9 +77,9 @@ function check(context: LineContext): Verdict | undefined {
         const result = retainedPropeller(context, other)?.result;
         const then = result ? shareOf(result) : {};
         return then.least !== undefined && then.most !== undefined && then.least >= LEAST && then.most <= 1.1;
-      }).map(({ words, change, other }) => ({
-        title: `Use ${words.ratio}: ${change}, and the propeller takes ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
-        edits: gearEdits(line.gear!, words),
+      }).map(({ ratio, gear, change, other }) => ({
+        title: `Use ${ratio}: ${change}, and the propeller takes ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
+        edits: gearEdits(line.gear!, gear),
       })),
   });
 }

@@ -114,8 +114,8 @@ function routes(context: LineContext) {
     const result = retainedPropeller(context, other)?.result;
     const { least, most } = result ? shareOf(result) : {};
     return least !== undefined && most !== undefined && most <= MOST && least >= 0.9;
-  }).map(({ words, change, other }) => ({
-    title: `Use ${words.ratio}: ${change}, and the propeller absorbs ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
-    edits: gearEdits(line.gear!, words),
+  }).map(({ ratio, gear, change, other }) => ({
+    title: `Use ${ratio}: ${change}, and the propeller absorbs ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
+    edits: gearEdits(line.gear!, gear),
   }));
 }

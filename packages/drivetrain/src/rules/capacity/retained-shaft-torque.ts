@@ -133,9 +133,9 @@ function check(context: LineContext): Verdict | undefined {
         const load = greatestLoad(other, new Needs());
         const torque = load && (both ? greater(load.rated, load.peak ?? load.rated) : load.rated).torque;
         return torque !== undefined && torque.si / before.torque.si - 1 <= ratioTolerance(vessel).share;
-      }).map(({ words, change, other }) => ({
-        title: `Use ${words.ratio}: shaft torque does not rise, ${change}${factorWords(shaft, other)}`,
-        edits: gearEdits(line.gear!, words),
+      }).map(({ ratio, gear, change, other }) => ({
+        title: `Use ${ratio}: shaft torque does not rise, ${change}${factorWords(shaft, other)}`,
+        edits: gearEdits(line.gear!, gear),
       })),
   });
 }

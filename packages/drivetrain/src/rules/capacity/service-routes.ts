@@ -1,3 +1,4 @@
+import { asStated, named } from '@tailshaft/vocabulary';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { hoursWords } from '../../analysis/hours-words.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
@@ -19,8 +20,8 @@ export function serviceWithin(
   const most = rating.hours;
   const fewer = most?.value && hours?.value && most.value.si < hours.value.si;
   const edits: ModelEdit[] = [
-    ...(lighter ? [{ do: 'replace' as const, at: now.origin, text: rating.duty }] : []),
-    ...(fewer ? [{ do: 'replace' as const, at: hours.origin, text: most.written }] : []),
+    ...(lighter ? [{ do: 'replace' as const, at: now.origin, value: named(rating.duty) }] : []),
+    ...(fewer ? [{ do: 'replace' as const, at: hours.origin, value: asStated(most) }] : []),
   ];
   const words = [
     ...(lighter ? [`${rating.duty} duty instead of ${now.value}`] : []),

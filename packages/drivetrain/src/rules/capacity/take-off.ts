@@ -1,4 +1,5 @@
 import { outputPower, powerLessTakeOff, renamed } from '@tailshaft/mechanics';
+import { newWord } from '@tailshaft/vocabulary';
 import { gearEfficiency } from '../../analysis/efficiencies.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -89,11 +90,11 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => [
         {
           title: `Count it as running: ${shaft ? `the propeller gets ${analysis.tell(shaft)}` : 'it is deducted from the propeller'}`,
-          edits: [writeInPlace(engine, 'take-off', 'on')],
+          edits: [writeInPlace(engine, 'take-off', newWord('on'))],
         },
         {
           title: 'Count it as off: the propeller gets all the power, and the trial must be run with it off',
-          edits: [writeInPlace(engine, 'take-off', 'off')],
+          edits: [writeInPlace(engine, 'take-off', newWord('off'))],
         },
       ],
     });

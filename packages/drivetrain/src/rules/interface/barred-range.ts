@@ -1,4 +1,5 @@
 import { barredRangeStart, type Value } from '@tailshaft/mechanics';
+import { inUnit, type NewValue, numberIn, spell } from '@tailshaft/vocabulary';
 import { BARRED_BELOW, type BarredRange, barredRanges, isForbidden } from '../../analysis/barred-range.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
@@ -15,11 +16,11 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Span } from '../../model/fact.js';
-import { statementOf } from '../../model/part.js';
 import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { DEFER } from './sources.js';
@@ -210,14 +211,12 @@ function allowed(stress: TorsionalStress, { shaft, from, to }: BarredRange): boo
 
 /** Rounded outward to whole rpm, so that what is written covers what is asked. */
 function markIt(shaft: Shaft, { from, to }: BarredRange): Route {
-  const rpm = (one: Value<'rotational speed'>) => (one.si * 30) / Math.PI;
-  const text = `${Math.floor(rpm(from))} .. ${Math.ceil(rpm(to))} rpm`;
+  const whole = (one: Value<'rotational speed'>, round: (number: number) => number) =>
+    inUnit('rotational speed', round(numberIn(one, 'rpm')), 'rpm');
+  const value: NewValue = { is: 'span', low: whole(from, Math.floor), high: whole(to, Math.ceil) };
   return {
-    title: `Bar ${text} of the shaft, on the plate and in the spec: the range may only be passed`,
-    edits:
-      statementOf(shaft) === 'retained'
-        ? [{ do: 'replace', at: shaft.origin, text: `modify shaft { barred range ${text} }` }]
-        : [{ do: 'set', host: shaft.origin, property: 'barred range', text }],
+    title: `Bar ${spell(value)} of the shaft, on the plate and in the spec: the range may only be passed`,
+    edits: [writeInPlace(shaft, 'barred range', value)],
   };
 }
 

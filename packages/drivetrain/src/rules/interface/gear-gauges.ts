@@ -1,3 +1,4 @@
+import { newWord } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -61,7 +62,7 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => [
         {
           title: `Fit ${absent.map(([property]) => property).join(' and ')}`,
-          edits: absent.map(([property]) => writeInPlace(gear, property, 'fitted')),
+          edits: absent.map(([property]) => writeInPlace(gear, property, newWord('fitted'))),
         },
       ],
     });

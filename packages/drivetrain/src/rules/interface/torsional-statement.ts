@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -68,7 +69,7 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => [
       {
         title: 'Write the torsional statement as an open question: the sheet then lists it',
-        edits: [writeInPlace(prime, 'torsional statement', 'unknown')],
+        edits: [writeInPlace(prime, 'torsional statement', OPEN)],
         stub: true,
       },
     ],

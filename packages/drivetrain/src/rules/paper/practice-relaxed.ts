@@ -1,4 +1,4 @@
-import { CRITERIA, type Row } from '@tailshaft/vocabulary';
+import { asStated, CRITERIA, type Row } from '@tailshaft/vocabulary';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -76,7 +76,6 @@ function check({ vessel }: Context): Apart<Verdict> | undefined {
       });
     if (asksNoLess(row, theirs, ours))
       return say.holds({ place, related, message: `${words(ours)} asks for no less than ${practice.name}.` });
-    const wanted = theirs[0]!.written;
     return say.fails({
       place,
       related,
@@ -87,7 +86,7 @@ function check({ vessel }: Context): Apart<Verdict> | undefined {
           : [
               {
                 title: `Ask for what ${practice.name} asks: ${words(theirs)}`,
-                edits: [{ do: 'replace', at: place, text: wanted }],
+                edits: [{ do: 'replace', at: place, value: asStated(theirs[0]!) }],
               },
             ],
     });

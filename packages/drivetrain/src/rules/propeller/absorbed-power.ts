@@ -1,3 +1,4 @@
+import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
@@ -90,14 +91,14 @@ function routes(context: LineContext, now: Propulsion, least: number, most: numb
       ? [
           {
             title: `Change the ${what} of ${line.name} to ${size.written}: the propeller absorbs ${demandWords(size.propulsion)}`,
-            edits: [writeInPlace(propeller, what, size.written)],
+            edits: [writeInPlace(propeller, what, amount(quantityOf(size.value)))],
           },
         ]
       : [];
   const ratios = findOffered(context, other => fits(other.propulsion?.value)).map(
-    ({ words, change, other }) => ({
-      title: `Use ${words.ratio}: ${change}, and the propeller absorbs ${demandWords(other.propulsion!.value!)}`,
-      edits: gearEdits(line.gear!, words),
+    ({ ratio, gear, change, other }) => ({
+      title: `Use ${ratio}: ${change}, and the propeller absorbs ${demandWords(other.propulsion!.value!)}`,
+      edits: gearEdits(line.gear!, gear),
     }),
   );
   const cleared = propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;

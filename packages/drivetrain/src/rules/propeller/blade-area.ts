@@ -1,4 +1,5 @@
 import { given } from '@tailshaft/mechanics';
+import { amount, spell } from '@tailshaft/vocabulary';
 import { LineAnalysis } from '../../analysis/line.js';
 import { type BladeAreaCheck, bladeAreaBy } from '../../analysis/propulsion/blade-area.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
@@ -151,8 +152,9 @@ function moreArea(context: LineContext, method: BladeAreaMethod, now: Propulsion
   const first = Math.ceil(needed * 100 + 1);
   for (let step = 0; step <= 6; step += 1) {
     if (first + step > 105) return [];
-    const written = ((first + step) / 100).toFixed(2);
-    const analysis = new LineAnalysis(withArea(line, Number(written), written), vessel);
+    const ratio = (first + step) / 100;
+    const value = amount({ dimension: 'ratio', si: ratio, decimals: 2 });
+    const analysis = new LineAnalysis(withArea(line, ratio, spell(value)), vessel);
     const then = analysis.propulsion?.value;
     if (!then || then.curve.series.name !== now.curve.series.name) continue;
     const found = bladeAreaBy(method, then, line.propeller!.shaftDepth!.value!, vessel);
@@ -160,8 +162,8 @@ function moreArea(context: LineContext, method: BladeAreaMethod, now: Propulsion
     if (found.outside.length > 0 || found.capacity.si < found.demand.si || !fits) continue;
     return [
       {
-        title: `Take blades of area ratio ${written}: ${method} needs ${found.demand.si.toFixed(2)}, and the propeller absorbs ${demandWords(then)}`,
-        edits: [writeInPlace(line.propeller!, 'area ratio', written)],
+        title: `Take blades of area ratio ${spell(value)}: ${method} needs ${found.demand.si.toFixed(2)}, and the propeller absorbs ${demandWords(then)}`,
+        edits: [writeInPlace(line.propeller!, 'area ratio', value)],
       },
     ];
   }

@@ -1,4 +1,5 @@
 import { given, taperFitTolerances, taperSmallEnd, type Value } from '@tailshaft/mechanics';
+import { asStated } from '@tailshaft/vocabulary';
 import { tellLike } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -64,7 +65,7 @@ function check(context: LineContext): Verdict | undefined {
         ? [
             {
               title: `Have the propeller re-bored to ${shaft!.taper!.written}, if the shop finds metal enough: bore and shaft then have one taper`,
-              edits: [writeInPlace(propeller, 'bore taper', shaft!.taper!.written)],
+              edits: [writeInPlace(propeller, 'bore taper', asStated(shaft!.taper!))],
             },
           ]
         : [],

@@ -1,4 +1,5 @@
 import { type Origin, renamed, tipClearanceAfterChange, tipGap, type Value } from '@tailshaft/mechanics';
+import { amount, inUnit, type NewValue, numberIn, spell } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -74,7 +75,7 @@ function check(context: LineContext): Verdict | undefined {
     message: `${line.name}: the tip clearance is given as ${propeller.tipClearance.written}, but ${words}: the tip is on the radius, so clearance changes by half of the diameter.`,
     routes: () => [
       {
-        title: `Write the tip clearance that the diameter leaves: ${whole(expected)}`,
+        title: `Write the tip clearance that the diameter leaves: ${spell(whole(expected))}`,
         edits: writePropeller(propeller, { 'tip clearance': whole(expected) }),
       },
     ],
@@ -116,6 +117,6 @@ function read(
   return needs.fact(fact, { what: `${property} of ${nameOf(propeller)}`, host, property });
 }
 
-function whole(value: Value<'length'>): string {
-  return `${Math.round(value.si * 1000)} mm`;
+function whole(value: Value<'length'>): NewValue {
+  return amount(inUnit('length', Math.round(numberIn(value, 'mm')), 'mm'));
 }

@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -77,7 +78,7 @@ function check(context: LineContext): Verdict | undefined {
         : [
             {
               title: 'Write the effective pitch as an open question: the sheet then lists it',
-              edits: [{ do: 'set', host: home(propeller), property: 'effective pitch', text: 'unknown' }],
+              edits: [{ do: 'set', host: home(propeller), property: 'effective pitch', value: OPEN }],
               stub: true,
             },
           ],

@@ -5,6 +5,7 @@ import {
   taperFitTolerances,
   type Value,
 } from '@tailshaft/mechanics';
+import { asStated } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -75,7 +76,7 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => [
         {
           title: `Order the hub with the keyway of its shaft, ${shaft!.keywayWidth!.written}: one key then fits both`,
-          edits: [writeInPlace(propeller, 'keyway width', shaft!.keywayWidth!.written)],
+          edits: [writeInPlace(propeller, 'keyway width', asStated(shaft!.keywayWidth!))],
         },
       ],
     });

@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -119,7 +120,7 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => [
       {
         title: 'Write the corrosion protection as an open question: the sheet then lists it',
-        edits: [{ do: 'set', host: hull!.origin, property: 'corrosion protection', text: 'unknown' }],
+        edits: [{ do: 'set', host: hull!.origin, property: 'corrosion protection', value: OPEN }],
         stub: true,
       },
     ],

@@ -1,4 +1,5 @@
 import { PROPELLER_TOLERANCES, type ToleranceClass } from '@tailshaft/mechanics';
+import { asStated } from '@tailshaft/vocabulary';
 import { percent } from '../../analysis/telling.js';
 import { pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
@@ -85,7 +86,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   }
   const take = (to: Propeller, from: Propeller, side: string) => ({
     title: `Pitch the ${side} propeller as its mate, ${from.pitch!.written}: both engines then work alike`,
-    edits: [writeInPlace(to, 'pitch', from.pitch!.written)],
+    edits: [writeInPlace(to, 'pitch', asStated(from.pitch!))],
   });
   return say.fails({
     place,

@@ -7,6 +7,7 @@ import {
   tipGapNeeded,
   type Value,
 } from '@tailshaft/mechanics';
+import { amount, inUnit, type NewValue, numberIn, quantityOf } from '@tailshaft/vocabulary';
 import { hasTipRoom, type TipRoom, tipRoomOf, wantedTipShare } from '../../analysis/clearance.js';
 import { isDucted } from '../../analysis/propulsion/blades.js';
 import { rounded, sizeAt } from '../../analysis/propulsion/other-size.js';
@@ -126,7 +127,7 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
   const all: Route[] = [
     {
       title: `Make the diameter ${diameter.written}: ${leaves}${asks}`,
-      edits: writePropeller(propeller, { diameter: diameter.written!, ...clearance }),
+      edits: writePropeller(propeller, { diameter: amount(quantityOf(diameter)), ...clearance }),
       preferred: true,
     },
   ];
@@ -143,9 +144,9 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
     all.push({
       title: `Take four blades of ${smaller.written} by ${finer.written}, by the handbook's factors (from memory): ${analysis.tell(left, 3)} to the hull, ${percent(left.si / smaller.si)}`,
       edits: writePropeller(propeller, {
-        blades: '4',
-        diameter: smaller.written!,
-        pitch: finer.written!,
+        blades: amount({ dimension: 'number', si: 4 }),
+        diameter: amount(quantityOf(smaller)),
+        pitch: amount(quantityOf(finer)),
         ...(propeller.tipClearance
           ? { 'tip clearance': roundedGap(left, propeller.tipClearance.value!) }
           : {}),
@@ -156,9 +157,7 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
 }
 
 /** Down to a tenth of the unit's usual fineness, so that it never promises more than there is. */
-function roundedGap(gap: Value<'length'>, model: Value<'length'>): string {
-  const millimetres = Math.floor(gap.si * 1000);
-  return isInInches(model)
-    ? `${(Math.floor((gap.si / 0.0254) * 100) / 100).toFixed(2)} in`
-    : `${millimetres} mm`;
+function roundedGap(gap: Value<'length'>, model: Value<'length'>): NewValue {
+  const [unit, steps] = isInInches(model) ? (['in', 100] as const) : (['mm', 1] as const);
+  return amount(inUnit('length', Math.floor(numberIn(gap, unit) * steps) / steps, unit));
 }

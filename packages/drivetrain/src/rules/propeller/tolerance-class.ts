@@ -1,4 +1,5 @@
 import { ISO_484_2, ISO_484_2_DIAMETERS, type ToleranceClass, toleranceOf } from '@tailshaft/mechanics';
+import { newWord } from '@tailshaft/vocabulary';
 import { tellLike } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -53,7 +54,7 @@ function check(context: LineContext): Verdict | undefined {
       routes: () =>
         (['I', 'II'] as const).map(quality => ({
           title: `Order it to class ${quality}: ${allowance(propeller, quality)}mean pitch within ${quality === 'I' ? '0.75' : '1'} %`,
-          edits: [writeInPlace(propeller, 'tolerance class', quality)],
+          edits: [writeInPlace(propeller, 'tolerance class', newWord(quality))],
         })),
     });
   }

@@ -13,6 +13,7 @@ import { examples } from '../examples.js';
 import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { exactAmount } from './exact-amount.js';
 import { TOOTH_COUNTS } from './sources.js';
 
 /** One ratio whose two clutches have different tooth counts. */
@@ -104,7 +105,7 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => [
       {
         title: `Write ${ratioWords(exact.si)}, the ratio of clutch ${ahead.name} that runs ahead`,
-        edits: [{ do: 'replace', at: place, text: exact.written ?? ratioWords(exact.si) }],
+        edits: [{ do: 'replace', at: place, value: exactAmount(exact) }],
         preferred: true,
       },
     ],

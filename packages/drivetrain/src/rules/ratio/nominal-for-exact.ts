@@ -13,6 +13,7 @@ import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { ratioSharedByAnotherClutch } from './clutch-ratio.js';
+import { exactAmount } from './exact-amount.js';
 import { TOOTH_COUNTS } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -93,7 +94,7 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => [
       {
         title: `Write the exact ratio ${ratioWords(exact.si)}: the shaft speed on paper becomes what it will be`,
-        edits: [{ do: 'replace', at: place, text: exact.written ?? ratioWords(exact.si) }],
+        edits: [{ do: 'replace', at: place, value: exactAmount(exact) }],
         preferred: true,
       },
     ],

@@ -1,3 +1,4 @@
+import { asStated } from '@tailshaft/vocabulary';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -101,7 +102,7 @@ function nearestOffered(gear: Gear, written: number): Route[] {
         title:
           `Use ${one.nominalFact.written}${index === 0 ? ', the nearest offered' : ''}: the shaft turns ` +
           `${percent(Math.abs(change))} ${change > 0 ? 'faster' : 'slower'} than with ${gear.ratioUsed!.written}`,
-        edits: gearEdits(gear, { ratio: one.nominalFact.written }),
+        edits: gearEdits(gear, { ratio: asStated(one.nominalFact) }),
       };
     });
 }

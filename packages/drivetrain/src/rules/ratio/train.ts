@@ -1,4 +1,5 @@
 import { lastDigit, type Origin, torqueOfShare, type Value } from '@tailshaft/mechanics';
+import { amount, ratioTo1 } from '@tailshaft/vocabulary';
 import { sharesOf } from '../../analysis/clutch-torque.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioWords } from '../../analysis/telling.js';
@@ -151,7 +152,7 @@ function judge(context: LineContext, { name, train, exact, host, clutch }: Decla
     routes: () => [
       {
         title: `Write ${ratioWords(size, places)}, as the tooth counts give it`,
-        edits: [{ do: 'replace', at: exact.origin, text: ratioWords(size, places) }],
+        edits: [{ do: 'replace', at: exact.origin, value: amount(ratioTo1({ si: size }, places)) }],
       },
     ],
   });

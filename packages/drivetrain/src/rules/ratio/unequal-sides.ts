@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { asStated } from '@tailshaft/vocabulary';
 import { gearsThatTurn } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
@@ -176,7 +177,7 @@ function takeRatioOf(
   return [
     {
       title: `Give ${side} the ratio ${offered.nominalFact.written} of the other side${how}`,
-      edits: gearEdits(gear, { ratio: offered.nominalFact.written }),
+      edits: gearEdits(gear, { ratio: asStated(offered.nominalFact) }),
     },
   ];
 }
@@ -198,9 +199,9 @@ function takeGearOf(
       title: `Fit gear ${name} at ${variant.nominalFact.written} to ${side} as on the other side, with clutch ${clutch.name} ahead`,
       edits: gearEdits(gear, {
         name,
-        ratio: variant.nominalFact.written,
+        ratio: asStated(variant.nominalFact),
         clutch: clutch.name,
-        fitted: arrangement.revises === undefined ? 'gear' : 'replace gear',
+        fitted: arrangement.revises === undefined ? 'here' : 'in its place',
       }),
     }));
 }

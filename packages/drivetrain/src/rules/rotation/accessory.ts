@@ -9,7 +9,7 @@ import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { engineWord, stubRoutes } from './edits.js';
+import { engineRotation, engineWord, stubRoutes } from './edits.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
 import { type Use, usesOf } from './uses.js';
 
@@ -87,7 +87,7 @@ function judge({ of, line }: Use<Fitted>): Verdict {
       message: `${begin(name)} is built for ${engineWord(built)} rotation, as the engine turns.`,
     });
   }
-  const text = `${engineWord(turns)} viewed from flywheel`;
+  const value = engineRotation(turns);
   return say.fails({
     place,
     message: `${begin(name)} is built for ${engineWord(built)} rotation, and the engine is ${engineWord(turns)}: it would work backwards.`,
@@ -97,8 +97,8 @@ function judge({ of, line }: Use<Fitted>): Verdict {
         title: `Order the ${of.accessory.name} for ${engineWord(turns)} rotation (a work item for the yard)`,
         edits: [
           of.accessory.rotation
-            ? { do: 'replace', at: of.accessory.rotation.origin, text }
-            : { do: 'set', host: of.accessory.origin, property: 'rotation', text },
+            ? { do: 'replace', at: of.accessory.rotation.origin, value }
+            : { do: 'set', host: of.accessory.origin, property: 'rotation', value },
         ],
       },
     ],

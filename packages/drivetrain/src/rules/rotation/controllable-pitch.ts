@@ -1,3 +1,4 @@
+import { newWord } from '@tailshaft/vocabulary';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -59,7 +60,7 @@ function check({ line, analysis }: LineContext): Verdict | undefined {
       message: `${line.name}: the gear does not reverse; the shaft ${way} ahead and astern.`,
     });
   }
-  const oneWay = (title: string) => ({ title, edits: [writeInPlace(gear, 'reversing', 'no')] });
+  const oneWay = (title: string) => ({ title, edits: [writeInPlace(gear, 'reversing', newWord('no'))] });
   if (gear.reversing?.value !== 'yes' && clutches.length < 2) {
     const needs = new Needs();
     needs.fact(gear.reversing, {

@@ -1,3 +1,4 @@
+import { newWord } from '@tailshaft/vocabulary';
 import { isConvertible } from '../../analysis/hand.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -71,7 +72,7 @@ function check({ line, arrangement, analysis }: LineContext): Verdict | undefine
         ? [
             {
               title: `Have the propeller of ${line.name} assembled for ${hand} hand`,
-              edits: [writeInPlace(propeller, 'set for hand', hand)],
+              edits: [writeInPlace(propeller, 'set for hand', newWord(hand))],
             },
           ]
         : []),
@@ -79,7 +80,7 @@ function check({ line, arrangement, analysis }: LineContext): Verdict | undefine
         ? [
             {
               title: `Ask for a ${set}-hand propeller, as it is set and as the shaft needs`,
-              edits: [writeInPlace(propeller, 'hand', set)],
+              edits: [writeInPlace(propeller, 'hand', newWord(set))],
             },
           ]
         : []),

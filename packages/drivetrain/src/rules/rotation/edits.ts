@@ -1,4 +1,13 @@
 import { type Hand, otherTurn, type Sense, type Turn, turnFromAft } from '@tailshaft/mechanics';
+import {
+  asStated,
+  type NewBlock,
+  type NewFact,
+  type NewValue,
+  named,
+  newWord,
+  OPEN,
+} from '@tailshaft/vocabulary';
 import { isConvertible } from '../../analysis/hand.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Missing } from '../../judge/verdict.js';
@@ -8,41 +17,48 @@ import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 
 /** Writes a fact of a part at its place in the line; a part that is only retained becomes a modified one. */
-export function writeInPlace(part: Part, property: string, text: string): ModelEdit {
+export function writeInPlace(part: Part, property: string, value: NewValue): ModelEdit {
   return statementOf(part) === 'retained'
-    ? { do: 'replace', at: part.origin, text: `modify ${part.role} { ${property} ${text} }` }
-    : { do: 'set', host: part.origin, property, text };
+    ? modified(part, [{ property, value }])
+    : { do: 'set', host: part.origin, property, value };
+}
+
+/** Adds a block to a part at its place in the line. */
+export function addBlock(part: Part, block: NewBlock): ModelEdit {
+  return statementOf(part) === 'retained' ? modified(part, [block]) : { do: 'add', host: part.origin, block };
+}
+
+/** A part that stays, with what is modified of it. */
+export function modified(part: Part, facts: readonly NewFact[]): ModelEdit {
+  return { do: 'state', at: part.origin, statement: { action: 'modify', role: part.role, facts } };
 }
 
 /** Engages another clutch for ahead. */
 export function useClutch(gear: Gear, clutch: string): ModelEdit {
   if (statementOf(gear) !== 'retained' && gear.aheadClutch) {
-    return { do: 'replace', at: gear.aheadClutch.origin, text: clutch };
+    return { do: 'replace', at: gear.aheadClutch.origin, value: named(clutch) };
   }
-  return writeInPlace(gear, 'ahead clutch', clutch);
+  return writeInPlace(gear, 'ahead clutch', named(clutch));
 }
 
 /** Gives the propeller the other hand: set anew where it can be, otherwise another one of the same size. */
 export function fitHand(propeller: Propeller, hand: Hand): ModelEdit[] {
+  const asked = { property: 'hand', value: newWord(hand) };
+  const set = { property: 'set for hand', value: newWord(hand) };
   if (isConvertible(propeller)) {
     if (statementOf(propeller) === 'retained') {
-      return [
-        {
-          do: 'replace',
-          at: propeller.origin,
-          text: `modify propeller { hand ${hand}  set for hand ${hand} }`,
-        },
-      ];
+      return [modified(propeller, [asked, set])];
     }
-    const written = propeller.hand ? [writeInPlace(propeller, 'hand', hand)] : [];
-    return [...written, writeInPlace(propeller, 'set for hand', hand)];
+    const written = propeller.hand ? [writeInPlace(propeller, 'hand', newWord(hand))] : [];
+    return [...written, writeInPlace(propeller, 'set for hand', newWord(hand))];
   }
   if (statementOf(propeller) === 'retained') {
+    const facts = [asked, ...sameSize(propeller)];
     return [
-      { do: 'replace', at: propeller.origin, text: `replace propeller { ${sameSize(propeller, hand)} }` },
+      { do: 'state', at: propeller.origin, statement: { action: 'replace', role: 'propeller', facts } },
     ];
   }
-  return [writeInPlace(propeller, 'hand', hand)];
+  return [writeInPlace(propeller, 'hand', newWord(hand))];
 }
 
 /** What is being done to the propeller, for a title. */
@@ -75,7 +91,7 @@ export function stubRoutes(missing: readonly Missing[]): Route[] {
     .filter(gap => !gap.at && !BLOCKS.test(gap.property))
     .map(gap => ({
       title: `Write "${gap.property} unknown": ${gap.what} then stands on the sheet as an open question`,
-      edits: [{ do: 'set', host: gap.host, property: gap.property, text: 'unknown' } as const],
+      edits: [{ do: 'set', host: gap.host, property: gap.property, value: OPEN } as const],
       stub: true,
     }));
 }
@@ -93,12 +109,22 @@ export function engineWord(atFlywheel: Turn): 'standard' | 'opposite' {
   return atFlywheel === 'clockwise' ? 'opposite' : 'standard';
 }
 
+/** The rotation of an engine as SAE J824 words it. */
+export function engineRotation(atFlywheel: Turn): NewValue {
+  return { is: 'rotation', rotation: { word: engineWord(atFlywheel), viewedFrom: 'flywheel' } };
+}
+
+/** What a pump is set for that goes with an engine turning this way. */
+export function pumpFor(atFlywheel: Turn): NewValue {
+  return { is: 'rotation', rotation: { word: engineWord(atFlywheel) } };
+}
+
 /** The rotation word for the engine that turns the other way. */
 export function otherEngineWord(atFlywheel: Turn): 'standard' | 'opposite' {
   return engineWord(otherTurn(atFlywheel));
 }
 
-function sameSize(propeller: Propeller, hand: Hand): string {
+function sameSize(propeller: Propeller): NewFact[] {
   const facts = [
     ['kind', propeller.kind],
     ['blades', propeller.blades],
@@ -106,8 +132,7 @@ function sameSize(propeller: Propeller, hand: Hand): string {
     ['pitch', propeller.pitch],
     ['area ratio', propeller.areaRatio],
   ] as const;
-  const said = facts.flatMap(([words, fact]) =>
-    fact?.value === undefined ? [] : [`${words} ${fact.written}`],
+  return facts.flatMap(([property, fact]) =>
+    fact?.value === undefined ? [] : [{ property, value: asStated(fact) }],
   );
-  return [`hand ${hand}`, ...said].join('  ');
 }

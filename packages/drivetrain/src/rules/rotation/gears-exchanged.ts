@@ -1,4 +1,5 @@
 import { otherTurn, type Sense } from '@tailshaft/mechanics';
+import { newWord } from '@tailshaft/vocabulary';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { type Pair, pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
@@ -128,7 +129,7 @@ function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict | 
       ...(analysis.hand?.state === 'wrong' ? handRoutes({ ...context, line, analysis }) : []),
       {
         title: `Expect ${turn} output, as this engine and clutch give`,
-        edits: [{ do: 'replace', at: expected.origin, text: turn }],
+        edits: [{ do: 'replace', at: expected.origin, value: newWord(turn) }],
       },
       ...(analysis.hand?.state === 'wrong' ? [] : gearRoutes({ ...context, line, analysis }, wanted)),
     ],

@@ -5,6 +5,7 @@ import {
   type Sense,
   senseThatDrivesAhead,
 } from '@tailshaft/mechanics';
+import { asStated } from '@tailshaft/vocabulary';
 import { type GearChoice, gearsThatTurn } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { handOf } from '../../analysis/hand.js';
@@ -16,8 +17,8 @@ import type { ModelEdit, Route } from '../../judge/route.js';
 import { isWeak } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
-import { type GearWords, gearEdits } from '../gear-edits.js';
-import { engineWord, fitHand, handWords, turnWords, useClutch } from './edits.js';
+import { type GearChange, gearEdits } from '../gear-edits.js';
+import { fitHand, handWords, pumpFor, turnWords, useClutch } from './edits.js';
 import { otherEngineRoutes } from './other-engine-routes.js';
 import { isWelcome } from './turning-routes.js';
 
@@ -178,15 +179,15 @@ function wordsOf(
   line: ShaftLine,
   { entry, variant, clutch }: GearChoice,
   arrangement: About['arrangement'],
-): GearWords {
+): GearChange {
   const byPump = entry.facts.inputRotation?.value?.word === 'either by pump index';
   const atFlywheel = rotationOf(line).atFlywheel;
   return {
     name: entry.name,
-    ratio: variant.nominalFact.written,
+    ratio: asStated(variant.nominalFact),
     clutch: clutch.name,
-    ...(byPump && atFlywheel ? { pump: engineWord(atFlywheel) } : {}),
-    fitted: arrangement.revises === undefined ? 'gear' : 'replace gear',
+    ...(byPump && atFlywheel ? { pump: pumpFor(atFlywheel) } : {}),
+    fitted: arrangement.revises === undefined ? 'here' : 'in its place',
   };
 }
 

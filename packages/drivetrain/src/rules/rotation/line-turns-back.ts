@@ -1,4 +1,5 @@
 import type { FlywheelFacing } from '@tailshaft/mechanics';
+import { type NewValue, newWord, spell } from '@tailshaft/vocabulary';
 import { rotationOf } from '../../analysis/rotation.js';
 import { turnsBack } from '../../analysis/stages.js';
 import type { LineContext } from '../../judge/context.js';
@@ -140,7 +141,7 @@ function facingRoute(line: ShaftLine, way: FlywheelFacing): Route {
     : '';
   return {
     title: `Let the flywheel of ${line.name} face ${way}${then}`,
-    edits: [writeInPlace(engine, 'flywheel', way)],
+    edits: [writeInPlace(engine, 'flywheel', newWord(way))],
   };
 }
 
@@ -152,11 +153,11 @@ function seenRoutes(line: ShaftLine, boxes: readonly (Gear | Transfer)[]): Route
     if (!output?.value || output.value.seen) return [];
     const { word } = output.value;
     return (['from aft', 'each seen at its own end'] as const).map(seen => {
-      const text = `${word} ${seen === 'from aft' ? 'seen from aft' : seen}`;
+      const value: NewValue = { is: 'output', output: { word, seen } };
       const keeps = (word === 'same') === (seen === 'from aft');
       return {
-        title: `Write "output ${text}": seen from aft, ${nameOf(box)} then ${keeps ? 'keeps' : 'reverses'} the rotation`,
-        edits: [{ do: 'replace', at: output.origin, text } as const],
+        title: `Write "output ${spell(value)}": seen from aft, ${nameOf(box)} then ${keeps ? 'keeps' : 'reverses'} the rotation`,
+        edits: [{ do: 'replace', at: output.origin, value } as const],
       };
     });
   });

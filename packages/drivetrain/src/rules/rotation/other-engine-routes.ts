@@ -1,4 +1,5 @@
 import { otherTurn } from '@tailshaft/mechanics';
+import { named } from '@tailshaft/vocabulary';
 import { turnDeclared } from '../../analysis/rotation.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -42,7 +43,7 @@ export function otherEngineRoutes({
 
 function fitted(engine: NonNullable<LineContext['line']['engine']>, name: string): ModelEdit[] {
   if (statementOf(engine) !== 'retained')
-    return engine.nameOrigin ? [{ do: 'replace', at: engine.nameOrigin, text: name }] : [];
+    return engine.nameOrigin ? [{ do: 'replace', at: engine.nameOrigin, value: named(name) }] : [];
   const kept = engine.keptFrom?.part;
   return kept?.nameOrigin
     ? [
@@ -50,7 +51,7 @@ function fitted(engine: NonNullable<LineContext['line']['engine']>, name: string
           do: 'fit anew',
           at: engine.origin,
           like: kept.origin,
-          changes: [{ at: kept.nameOrigin, text: name }],
+          changes: [{ at: kept.nameOrigin, value: named(name) }],
         },
       ]
     : [];

@@ -1,4 +1,5 @@
 import { turnAtFlywheel } from '@tailshaft/mechanics';
+import { OPEN } from '@tailshaft/vocabulary';
 import { statementOf } from '../../analysis/rotation.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -68,7 +69,9 @@ function check(context: LineContext): Verdict | undefined {
   const place = gear.pumpIndex?.origin ?? gear.nameOrigin ?? gear.origin;
   const setRoute = (title: string) => ({
     title,
-    edits: [writeInPlace(gear, 'pump set for', needed ?? 'unknown')],
+    edits: [
+      writeInPlace(gear, 'pump set for', needed ? { is: 'rotation', rotation: { word: needed } } : OPEN),
+    ],
   });
   if (needs.any || !needed || !setFor) {
     return say.cannotTell(needs, {

@@ -1,3 +1,4 @@
+import { asStated } from '@tailshaft/vocabulary';
 import { handFact, handOf } from '../../analysis/hand.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -98,7 +99,7 @@ function check(context: LineContext): Verdict | undefined {
         ? [
             {
               title: `Stay at ${from.written}: the shaft then turns ${turnWords(was.ahead!)} ahead, as the ${hand}-hand propeller needs`,
-              edits: gearEdits(gear, { ratio: from.written }),
+              edits: gearEdits(gear, { ratio: asStated(from) }),
             },
           ]
         : []),

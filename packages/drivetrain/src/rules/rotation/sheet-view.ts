@@ -1,4 +1,5 @@
 import { turnAtFlywheel } from '@tailshaft/mechanics';
+import { spell } from '@tailshaft/vocabulary';
 import { rotationOf, statementOf } from '../../analysis/rotation.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -11,7 +12,7 @@ import { type Apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { engineWord } from './edits.js';
+import { engineRotation, engineWord } from './edits.js';
 import { DOCK_CAUTION, ENGINE_ROTATION } from './sources.js';
 import { foldOn, type Use, usesOf } from './uses.js';
 import { withRotation } from './viewpoint-routes.js';
@@ -83,7 +84,7 @@ function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
   const place = engine.rotation!.origin;
   const same = `${sheet.written} is ${engineWord(ofSheet)} (${ofSheet} at the flywheel end)`;
   if (declared === ofSheet) return say.holds({ place, message: `${name}: ${same}, as declared.` });
-  const text = `${engineWord(ofSheet)} viewed from flywheel`;
+  const value = engineRotation(ofSheet);
   return say.fails({
     place,
     message: `The sheet of ${name} says ${same}. The spec declares it as ${engine.rotation!.written}, which is the other way round.`,
@@ -91,15 +92,14 @@ function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
     explains: foldOn(lines, ...RESTING),
     routes: (): Route[] => [
       {
-        title: `Declare the rotation as "${text}", as the sheet has it${hands(engine, lines, text)}`,
-        edits: [{ do: 'replace', at: place, text }],
+        title: `Declare the rotation as "${spell(value)}", as the sheet has it${hands(engine, lines, engineWord(ofSheet))}`,
+        edits: [{ do: 'replace', at: place, value }],
       },
     ],
   });
 }
 
-function hands(engine: Engine, lines: Use<Engine>['lines'], text: string): string {
-  const word = text.startsWith('standard') ? 'standard' : 'opposite';
+function hands(engine: Engine, lines: Use<Engine>['lines'], word: ReturnType<typeof engineWord>): string {
   const needed = lines.flatMap(line => {
     const fact = { ...engine.rotation!, value: { word, viewedFrom: 'flywheel' } as const };
     const hand = rotationOf(withRotation(line, fact)).neededHand;

@@ -1,4 +1,5 @@
 import { type Sense, WILLIS } from '@tailshaft/mechanics';
+import { type NewValue, spell } from '@tailshaft/vocabulary';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { declaredSense, senseOfTrain, turnsBack } from '../../analysis/stages.js';
 import { trainOf } from '../../analysis/train-of-clutch.js';
@@ -95,7 +96,7 @@ function judge({ of, line, lines }: Use<Engaged>): Verdict {
   const flips = turnsBack(gear) && clutch.output!.value!.seen === 'each seen at its own end';
   const word = (derived === 1) !== Boolean(flips) ? 'same' : 'opposite';
   const seen = clutch.output!.value!.seen;
-  const text = seen ? `${word} ${seen === 'from aft' ? 'seen from aft' : seen}` : word;
+  const value: NewValue = { is: 'output', output: { word, ...(seen ? { seen } : {}) } };
   return say.fails({
     place,
     message: `The output of ${name} is declared ${clutch.output!.written}, but its train ${does(derived)} the rotation. Read the sheet again: one of the two is a slip.`,
@@ -111,8 +112,8 @@ function judge({ of, line, lines }: Use<Engaged>): Verdict {
     ),
     routes: () => [
       {
-        title: `Declare the output "${text}", as the tooth counts give`,
-        edits: [{ do: 'replace', at: place, text }],
+        title: `Declare the output "${spell(value)}", as the tooth counts give`,
+        edits: [{ do: 'replace', at: place, value }],
       },
     ],
   });

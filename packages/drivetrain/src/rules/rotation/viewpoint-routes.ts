@@ -1,4 +1,5 @@
 import { type Hand, turnAtFlywheel } from '@tailshaft/mechanics';
+import { type NewValue, spell } from '@tailshaft/vocabulary';
 import { acceptsRotation } from '../../analysis/gear-choice.js';
 import { rotationOf, statementOf } from '../../analysis/rotation.js';
 import type { Route } from '../../judge/route.js';
@@ -14,10 +15,10 @@ export function readingsOf(fact: Fact<Rotation>, lines: readonly ShaftLine[], ro
   const atFlywheel = { word, viewedFrom: 'flywheel' } as Rotation;
   const atFront = { word: turn, viewedFrom: 'front' } as Rotation;
   return [atFlywheel, atFront].map(reading => {
-    const text = `${reading.word} viewed from ${reading.viewedFrom}`;
+    const value: NewValue = { is: 'rotation', rotation: reading };
     return {
-      title: `Write "${text}": ${leadsTo(reading, fact, lines, role)}`,
-      edits: [{ do: 'replace', at: fact.origin, text }],
+      title: `Write "${spell(value)}": ${leadsTo(reading, fact, lines, role)}`,
+      edits: [{ do: 'replace', at: fact.origin, value }],
     };
   });
 }

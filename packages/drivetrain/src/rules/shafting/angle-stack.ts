@@ -1,4 +1,5 @@
-import { engineAngleNeeded, formatValue, given, shaftAngle, type Value } from '@tailshaft/mechanics';
+import { engineAngleNeeded, given, shaftAngle, type Value } from '@tailshaft/mechanics';
+import { amount, inUnit, type NewValue, numberIn, spell } from '@tailshaft/vocabulary';
 import { type AngleStack, angleStack, hasAngleStack } from '../../analysis/angles.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -85,14 +86,17 @@ function routes({ line }: LineContext, stack: AngleStack): Route[] {
   const engine = written(engineAngleNeeded({ shaftAngle: stack.shaft, gearDownAngle: stack.gear }));
   const shaft = written(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }));
   return [
-    { title: `Lay the engine at ${engine}: the beds follow`, edits: [writeInPlace(prime, 'angle', engine)] },
     {
-      title: `Lay the shaft at ${shaft}: tube, strut and tip clearance follow`,
+      title: `Lay the engine at ${spell(engine)}: the beds follow`,
+      edits: [writeInPlace(prime, 'angle', engine)],
+    },
+    {
+      title: `Lay the shaft at ${spell(shaft)}: tube, strut and tip clearance follow`,
       edits: [writeInPlace(line.shafts.at(-1)!, 'angle', shaft)],
     },
   ];
 }
 
-function written(angle: Value<'angle'>): string {
-  return formatValue(angle, 4).replace('°', ' deg').replace(/\s+/g, ' ');
+function written(angle: Value<'angle'>): NewValue {
+  return amount(inUnit('angle', Number(numberIn(angle, 'deg').toPrecision(4)), 'deg'));
 }

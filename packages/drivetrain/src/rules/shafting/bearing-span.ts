@@ -1,4 +1,5 @@
 import { LATERAL_SEPARATION, spanDiameterGuide, type Value, whirlingMargin } from '@tailshaft/mechanics';
+import { amount, inUnit, newWord, spell } from '@tailshaft/vocabulary';
 import {
   greatestKnownShaftSpeed,
   hasSupports,
@@ -16,7 +17,7 @@ import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { judgeKnown } from '../known-half.js';
-import { writeInPlace } from '../rotation/edits.js';
+import { addBlock } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { WITH_BEARINGS } from './bearing-specs.js';
@@ -143,10 +144,19 @@ function routes(
         ? `, each under the guide of ${spanDiameterGuide.least} diameters`
         : '';
     if (margin >= share) {
-      const place = `${Number(middle.toFixed(2))} m`;
+      const place = amount(inUnit('length', Number(middle.toFixed(2)), 'm'));
       result.push({
-        title: `Add a bearing at ${place}, half way: margin of both halves ${percent(margin)}${short}`,
-        edits: [writeInPlace(shaft, 'bearing', `added { kind intermediate  at ${place} }`)],
+        title: `Add a bearing at ${spell(place)}, half way: margin of both halves ${percent(margin)}${short}`,
+        edits: [
+          addBlock(shaft, {
+            block: 'bearing',
+            name: 'added',
+            facts: [
+              { property: 'kind', value: newWord('intermediate') },
+              { property: 'at', value: place },
+            ],
+          }),
+        ],
       });
     }
   }

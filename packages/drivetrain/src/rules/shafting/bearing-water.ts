@@ -1,3 +1,4 @@
+import { newWord } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -113,7 +114,7 @@ function judge(
           ? [
               {
                 title: `Cross-feed ${name} from both engines`,
-                edits: [{ do: 'replace', at: fact.origin, text: 'cross-fed' }],
+                edits: [{ do: 'replace', at: fact.origin, value: newWord('cross-fed') }],
               },
             ]
           : [],

@@ -1,22 +1,12 @@
 import { given, isInInches, type Value } from '@tailshaft/mechanics';
+import { inUnit, type NewValue, named, quantityOf, spell } from '@tailshaft/vocabulary';
 import type { Route } from '../../judge/route.js';
 import type { Coupling } from '../../model/shafting.js';
 import type { BoltedFlange } from '../../model/strength.js';
 
 /** Bolts that dealers keep; common practice. */
 const METRIC_BOLTS = [8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30, 33, 36, 42, 48];
-const INCH_BOLTS = [
-  [0.375, '3/8'],
-  [0.4375, '7/16'],
-  [0.5, '1/2'],
-  [0.5625, '9/16'],
-  [0.625, '5/8'],
-  [0.75, '3/4'],
-  [0.875, '7/8'],
-  [1, '1'],
-  [1.125, '1 1/8'],
-  [1.25, '1 1/4'],
-] as const;
+const INCH_BOLTS = [3 / 8, 7 / 16, 1 / 2, 9 / 16, 5 / 8, 3 / 4, 7 / 8, 1, 1 + 1 / 8, 1 + 1 / 4];
 
 /** Bolts stand no closer than so many of their diameters, for the spanner; common practice. */
 const PITCH = 2.5;
@@ -50,7 +40,7 @@ function strongerBolts(coupling: Coupling, { classes, passes, words }: BoltChoic
     return [
       {
         title: `Use bolts of class ${name}: ${words} ${reached}`,
-        edits: [{ do: 'replace', at: fact.origin, text: name }],
+        edits: [{ do: 'replace', at: fact.origin, value: named(name) }],
       },
     ];
   }
@@ -75,13 +65,13 @@ function moreBolts(coupling: Coupling, { passes, words }: BoltChoice): Route[] {
 
 function largerBolts(coupling: Coupling, { passes, words }: BoltChoice): Route[] {
   const now = coupling.flange!.bolts!.value!;
-  const inches = isInInches(now.size);
-  const sizes = inches
-    ? INCH_BOLTS.map(([size, written]) => ({ si: size * 0.0254, written: `${written} in` }))
-    : METRIC_BOLTS.map(size => ({ si: size / 1000, written: `${size} mm` }));
-  for (const { si, written } of sizes) {
-    if (si <= now.size.si + 1e-6) continue;
-    const other = withBolts(coupling, now.count, given('bolt size', 'd_b', 'length', si, { written }));
+  const [sizes, unit] = isInInches(now.size)
+    ? ([INCH_BOLTS, 'in'] as const)
+    : ([METRIC_BOLTS, 'mm'] as const);
+  for (const size of sizes) {
+    const bolt = given('bolt size', 'd_b', 'length', inUnit('length', size, unit).si, { unit });
+    if (bolt.si <= now.size.si + 1e-6) continue;
+    const other = withBolts(coupling, now.count, bolt);
     if (!fits(other)) return [];
     const reached = passes(other);
     if (reached !== undefined) return [route(coupling, other, `${words} ${reached}`)];
@@ -90,10 +80,11 @@ function largerBolts(coupling: Coupling, { passes, words }: BoltChoice): Route[]
 }
 
 function route(coupling: Coupling, other: Coupling, consequence: string): Route {
-  const { written } = other.flange!.bolts!;
+  const { count, size } = other.flange!.bolts!.value!;
+  const value: NewValue = { is: 'bolts', count, size: quantityOf(size) };
   return {
-    title: `Fit ${written} bolts: ${consequence}; both flanges must have the metal for them`,
-    edits: [{ do: 'replace', at: coupling.flange!.bolts!.origin, text: written }],
+    title: `Fit ${spell(value)} bolts: ${consequence}; both flanges must have the metal for them`,
+    edits: [{ do: 'replace', at: coupling.flange!.bolts!.origin, value }],
   };
 }
 
@@ -105,7 +96,7 @@ function fits({ flange }: Coupling): boolean {
 
 function withBolts(coupling: Coupling, count: number, size: Value<'length'>): Coupling {
   const fact = coupling.flange!.bolts!;
-  const written = `${count} x ${size.written ?? `${size.si * 1000} mm`}`;
+  const written = spell({ is: 'bolts', count, size: quantityOf(size) });
   return withFlange(coupling, { bolts: { ...fact, value: { count, size }, written } });
 }
 

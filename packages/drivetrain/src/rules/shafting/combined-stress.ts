@@ -230,7 +230,7 @@ function routes(
       ? [
           {
             title: `Leave the coupling end ${end.written} thick: ${what} ${percent(end.margin)}; the half-coupling is bored for it`,
-            edits: [editOf(shaft, 'coupling end diameter', shaft.couplingEnd?.origin, end.written)],
+            edits: [editOf(shaft, 'coupling end diameter', shaft.couplingEnd?.origin, end.value)],
           },
         ]
       : []),

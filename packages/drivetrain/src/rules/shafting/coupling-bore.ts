@@ -1,4 +1,5 @@
 import { compareBoreAndShaft, couplingBoreGuide, type Value } from '@tailshaft/mechanics';
+import { amount, asStated, type NewValue, spell } from '@tailshaft/vocabulary';
 import { shaftBehind } from '../../analysis/couplings.js';
 import { sizesForward, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
@@ -100,14 +101,15 @@ function fittingRoutes(coupling: Coupling, shaft: Shaft): Route[] {
   const theirs = shaft.couplingKeyWidth;
   if (!bore?.value || !end?.value || !keyWidth?.value) return [];
   const routes: Route[] = [];
-  const key = theirs?.value ? theirs.written : isNew && !theirs ? usualKeyWidth(end.value) : undefined;
+  const usual = isNew && !theirs ? usualKeyWidth(end.value) : undefined;
+  const key = theirs?.value ? asStated(theirs) : usual && amount(usual);
   if (key !== undefined)
     routes.push({
-      title: `Order the half-coupling bored ${end.written} instead of ${bore.written}${theirs ? '' : `, with the usual key for that shaft, ${key}`}`,
+      title: `Order the half-coupling bored ${end.written} instead of ${bore.written}${theirs ? '' : `, with the usual key for that shaft, ${spell(key)}`}`,
       edits: [
         ...ordered(coupling, [
-          ...(end.written === bore.written ? [] : [['bore', end.written] as const]),
-          ...(key === keyWidth.written ? [] : [['key width', key] as const]),
+          ...(end.written === bore.written ? [] : [{ property: 'bore', value: asStated(end) }]),
+          ...(spell(key) === keyWidth.written ? [] : [{ property: 'key width', value: key }]),
         ]),
         ...(theirs ? [] : [writeInPlace(shaft, 'coupling key width', key)]),
       ],
@@ -116,27 +118,24 @@ function fittingRoutes(coupling: Coupling, shaft: Shaft): Route[] {
     routes.push({
       title: `Turn the coupling end of the shaft to ${bore.written} instead of ${end.written}, with its ${keyWidth.written} key`,
       edits: [
-        writeInPlace(shaft, 'coupling end diameter', bore.written),
-        writeInPlace(shaft, 'coupling key width', keyWidth.written),
+        writeInPlace(shaft, 'coupling end diameter', asStated(bore)),
+        writeInPlace(shaft, 'coupling key width', asStated(keyWidth)),
       ],
     });
   return routes;
 }
 
 /** A kept half-coupling with another bore is another one. */
-function ordered(coupling: Coupling, facts: readonly (readonly [string, string])[]): ModelEdit[] {
+function ordered(
+  coupling: Coupling,
+  facts: readonly { readonly property: string; readonly value: NewValue }[],
+): ModelEdit[] {
   if (statementOf(coupling) !== 'retained')
-    return facts.map(([property, text]) => writeInPlace(coupling, property, text));
-  const words = facts.map(one => one.join(' ')).join('  ');
-  return coupling.entry
-    ? [
-        {
-          do: 'replace',
-          at: coupling.origin,
-          text: `replace coupling ${coupling.entry.name} { ${words} }`,
-        },
-      ]
-    : [];
+    return facts.map(({ property, value }) => writeInPlace(coupling, property, value));
+  const name = coupling.entry?.name;
+  return name === undefined
+    ? []
+    : [{ do: 'state', at: coupling.origin, statement: { action: 'replace', role: 'coupling', name, facts } }];
 }
 
 function forwardDiameter(shaft: Shaft, needs: Needs): Value<'length'> | undefined {

@@ -152,10 +152,12 @@ function routes(context: LineContext, shaft: Shaft, load: Load, judged: ShaftStr
   };
   return [
     ...strongerShafts(context, shaft, other => worst(other, load), 'margin', weakest.section),
-    ...findOffered(context, other => (marginWith(other) ?? -1) >= 0).map(({ words, change, other }) => ({
-      title: `Use ${words.ratio}: shaft margin ${percent(marginWith(other)!)}, ${change}`,
-      edits: gearEdits(line.gear!, words),
-    })),
+    ...findOffered(context, other => (marginWith(other) ?? -1) >= 0).map(
+      ({ ratio, gear, change, other }) => ({
+        title: `Use ${ratio}: shaft margin ${percent(marginWith(other)!)}, ${change}`,
+        edits: gearEdits(line.gear!, gear),
+      }),
+    ),
   ];
 }
 

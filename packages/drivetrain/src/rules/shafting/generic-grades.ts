@@ -1,6 +1,7 @@
-import { findUnit, fromSI, type ShaftMaterial, type Source, shaftMaterials } from '@tailshaft/mechanics';
+import { type Dimension, type ShaftMaterial, type Source, shaftMaterials } from '@tailshaft/mechanics';
+import { amount, inUnit, type NewFact, type NewValue, named, numberIn, spell } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
-import type { Route } from '../../judge/route.js';
+import type { NewEntry, Route } from '../../judge/route.js';
 import type { Shaft } from '../../model/shafting.js';
 import { editOf } from './shaft-routes.js';
 
@@ -13,8 +14,8 @@ export function genericGrades({ catalogue, line }: LineContext, shaft: Shaft, wr
     .map(({ grade, name }) => ({
       title: `Declare ${grade.name} as an entry, ${strengthOf(grade)}, and write it here, if certificate or analysis says so`,
       edits: [
-        { do: 'declare' as const, before: line.origin, text: entryOf(grade, name) },
-        editOf(shaft, 'material', shaft.material?.origin, name),
+        { do: 'declare' as const, before: line.origin, entry: entryOf(grade, name) },
+        editOf(shaft, 'material', shaft.material?.origin, named(name)),
       ],
     }));
 }
@@ -50,36 +51,43 @@ function strengthOf(grade: ShaftMaterial): string {
     : `tensile yield ${stress(grade.tensileYield!, grade)}`;
 }
 
-function entryOf(grade: ShaftMaterial, name: string): string {
+function entryOf(grade: ShaftMaterial, name: string): NewEntry {
+  const [pressure, density] = printsInches(grade) ? ['psi', 'lb/in3'] : ['MPa', 'kg/m3'];
   const recalled = mark(grade.elasticSource);
-  const density = printed(grade.density, printsInches(grade) ? 'lb/in3' : 'kg/m3');
-  const facts = [
-    `source ${JSON.stringify(sourceName(grade.strengthSource))}`,
-    fact('torsional yield', grade.torsionalYield, grade),
-    fact('tensile yield', grade.tensileYield, grade),
-    fact('tensile strength', grade.tensileStrength, grade),
-    `elastic modulus ${printed(grade.youngsModulus, printsInches(grade) ? 'psi' : 'GPa')}${recalled}`,
-    `density ${density}${recalled}`,
-  ].filter(one => one !== undefined);
-  const title = JSON.stringify(grade.uns ? `${grade.name}, UNS ${grade.uns}` : grade.name);
-  return `shaft material ${name} ${title} {\n${facts.map(one => `  ${one}\n`).join('')}}\n`;
+  return {
+    kind: 'shaft material',
+    name,
+    title: grade.uns ? `${grade.name}, UNS ${grade.uns}` : grade.name,
+    facts: [
+      { property: 'source', value: { is: 'title', title: sourceName(grade.strengthSource) } },
+      ...stressFact('torsional yield', grade.torsionalYield, pressure),
+      ...stressFact('tensile yield', grade.tensileYield, pressure),
+      ...stressFact('tensile strength', grade.tensileStrength, pressure),
+      {
+        property: 'elastic modulus',
+        value: printed('pressure', grade.youngsModulus, printsInches(grade) ? pressure : 'GPa'),
+        ...recalled,
+      },
+      { property: 'density', value: printed('density', grade.density, density), ...recalled },
+    ],
+  };
 }
 
-function fact(words: string, value: number | undefined, grade: ShaftMaterial): string | undefined {
-  return value === undefined ? undefined : `${words} ${stress(value, grade)}`;
+function stressFact(property: string, si: number | undefined, unit: string): NewFact[] {
+  return si === undefined ? [] : [{ property, value: printed('pressure', si, unit) }];
 }
 
 /** In the unit that the table prints. */
-function stress(value: number, grade: ShaftMaterial): string {
-  return printed(value, printsInches(grade) ? 'psi' : 'MPa');
+function stress(si: number, grade: ShaftMaterial): string {
+  return spell(printed('pressure', si, printsInches(grade) ? 'psi' : 'MPa'));
 }
 
 function printsInches(grade: ShaftMaterial): boolean {
   return grade.torsionalYield !== undefined;
 }
 
-function printed(value: number, unit: string): string {
-  return `${Number(fromSI(value, findUnit(unit)!).toPrecision(6))} ${unit}`;
+function printed(dimension: Dimension, si: number, symbol: string): NewValue {
+  return amount(inUnit(dimension, Number(numberIn({ si }, symbol).toPrecision(6)), symbol));
 }
 
 function sourceName({ title, clause }: Source): string {
@@ -87,6 +95,6 @@ function sourceName({ title, clause }: Source): string {
 }
 
 /** What no source prints is no better than an assumption, and the text says so. */
-function mark({ confidence }: Source): string {
-  return confidence === 'from memory' ? ' [assumed]' : '';
+function mark({ confidence }: Source): { readonly evidence?: 'assumed' } {
+  return confidence === 'from memory' ? { evidence: 'assumed' } : {};
 }

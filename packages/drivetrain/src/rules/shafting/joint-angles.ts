@@ -5,6 +5,7 @@ import {
   residualAngleInPhase,
   type Value,
 } from '@tailshaft/mechanics';
+import { asStated } from '@tailshaft/vocabulary';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -118,7 +119,7 @@ function judge({ line }: LineContext, joint: Coupling, other: SecondJoint): Verd
     routes: () => [
       {
         title: `Lay the second joint at ${first.written ?? formatValue(first)}: the two take each other back`,
-        edits: [writeInPlace(other.of, other.property, first.written ?? formatValue(first))],
+        edits: [writeInPlace(other.of, other.property, asStated(joint.jointAngle!))],
       },
     ],
   });

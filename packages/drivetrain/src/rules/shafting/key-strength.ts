@@ -1,4 +1,5 @@
 import { given, isInInches, type Value } from '@tailshaft/mechanics';
+import { amount, named, spell } from '@tailshaft/vocabulary';
 import { classKey, type KeyStrength, keyStrength, keysOf } from '../../analysis/key-strength.js';
 import { ratedShaftLoad, shaftStrength } from '../../analysis/shaft-strength.js';
 import { percent } from '../../analysis/telling.js';
@@ -183,20 +184,13 @@ function longer(shaft: Shaft, key: ShaftKey, needed: number): Route[] {
   const length = steps * step;
   const room = key.name === 'propeller' ? shaft.taperLength?.value?.si : undefined;
   if (!key.length || statementOf(shaft) === 'retained' || (room !== undefined && length > room)) return [];
-  const written = inches ? `${quarters(steps)} in` : `${steps * 5} mm`;
+  const value = amount({ dimension: 'length', si: length, unit: inches ? 'in' : 'mm' });
   return [
     {
-      title: `Make the ${key.name} key ${written} long: margin ${percent(length / needed - 1)}; keyways and hub must have the room`,
-      edits: [{ do: 'replace', at: key.length.origin, text: written }],
+      title: `Make the ${key.name} key ${spell(value)} long: margin ${percent(length / needed - 1)}; keyways and hub must have the room`,
+      edits: [{ do: 'replace', at: key.length.origin, value }],
     },
   ];
-}
-
-/** `5 1/4`. */
-function quarters(count: number): string {
-  const whole = Math.floor(count / 4);
-  const rest = ['', '1/4', '1/2', '3/4'][count % 4]!;
-  return [whole > 0 ? `${whole}` : '', rest].filter(Boolean).join(' ');
 }
 
 /** Grades of the catalogue that bear the torque at this length, strongest first. */
@@ -222,6 +216,6 @@ function stronger(context: LineContext, shaft: Shaft, key: ShaftKey, torque: Val
     .slice(0, 3)
     .map(({ grade, margin }) => ({
       title: `Make the ${key.name} key of ${grade.name}: margin ${percent(margin)}`,
-      edits: [{ do: 'replace', at: material.origin, text: grade.name }],
+      edits: [{ do: 'replace', at: material.origin, value: named(grade.name) }],
     }));
 }

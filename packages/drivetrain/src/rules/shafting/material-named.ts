@@ -1,3 +1,4 @@
+import { named } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -83,7 +84,7 @@ function judge(context: LineContext, shaft: Shaft): Verdict {
           .filter(one => !FAMILIES.has(one.name.toLowerCase()))
           .map(one => ({
             title: `Write ${one.name}, if certificate or analysis says so`,
-            edits: [editOf(shaft, 'material', shaft.material?.origin, one.name)],
+            edits: [editOf(shaft, 'material', shaft.material?.origin, named(one.name))],
           })),
         // Who declared figures under the family's name has a source for them: only its name is wanting.
         ...(shaft.grade ? [] : genericGrades(context, shaft, name)),

@@ -1,4 +1,5 @@
-import { findUnit, fromSI, type Value, writtenUnit } from '@tailshaft/mechanics';
+import type { Value } from '@tailshaft/mechanics';
+import { amount, inUnit, type NewQuantity, numberIn, spell } from '@tailshaft/vocabulary';
 import { sectionsOf } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -166,17 +167,17 @@ function placeOf(section: ShaftSection): Placed | undefined {
 function endAt({ section, from, length }: Placed, end: number, words: string): Route[] {
   const left = end - from.si;
   if (left <= SLACK) return [];
-  const text = like(length, left);
+  const value = amount(like(length, left));
   return [
     {
-      title: `End section ${section.name} ${words}: ${text} long`,
-      edits: [{ do: 'replace', at: section.length!.origin, text }],
+      title: `End section ${section.name} ${words}: ${spell(value)} long`,
+      edits: [{ do: 'replace', at: section.length!.origin, value }],
     },
   ];
 }
 
 /** In the unit that the author wrote, to a hundredth of a millimetre or better. */
-function like(model: Value<'length'>, si: number): string {
-  const unit = writtenUnit(model) ?? findUnit('m')!;
-  return `${Number(fromSI(si, unit).toFixed(5))} ${unit.symbol}`;
+function like(model: Value<'length'>, si: number): NewQuantity {
+  const unit = model.unit ?? 'm';
+  return inUnit('length', Number(numberIn({ si }, unit).toFixed(5)), unit);
 }

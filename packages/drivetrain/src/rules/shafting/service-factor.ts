@@ -1,4 +1,5 @@
 import { given, type Value } from '@tailshaft/mechanics';
+import { amount } from '@tailshaft/vocabulary';
 import { serviceFactor } from '../../analysis/shaft-criteria.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -80,7 +81,13 @@ function judge({ vessel }: Context, fact: Fact<ShaftCriterion>, factor: Value<'n
         ? [
             {
               title: `Judge with factor ${published.low}, published for ${published.use}`,
-              edits: [{ do: 'replace', at: factor.origin, text: String(published.low) }],
+              edits: [
+                {
+                  do: 'replace',
+                  at: factor.origin,
+                  value: amount({ dimension: 'number', si: published.low }),
+                },
+              ],
             },
           ]
         : [],

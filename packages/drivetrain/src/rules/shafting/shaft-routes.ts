@@ -1,4 +1,5 @@
 import { given, inchShaftEnds, isInInches, type Value } from '@tailshaft/mechanics';
+import { amount, type NewQuantity, type NewValue, named, spellQuantity } from '@tailshaft/vocabulary';
 import type { SizedSection } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -61,17 +62,18 @@ export function nextDiameter(
   if (!now) return undefined;
   // A section that came with a retained part is not written where this one could be changed.
   if (section && statementOf(shaft) === 'retained') return undefined;
-  for (const { si, written } of barsOver(now)) {
-    const diameter = given('shaft diameter', 'd', 'length', si, { written });
+  for (const bar of barsOver(now)) {
+    const [value, written] = [amount(bar), spellQuantity(bar)];
+    const diameter = given('shaft diameter', 'd', 'length', bar.si, { written });
     const margin = marginOf(section ? withSection(shaft, section, diameter) : withDiameter(shaft, diameter));
     if (margin === undefined || margin < 0) continue;
     return section
       ? {
           words: `Make section ${section.name} of the shaft ${written} thick`,
           margin,
-          edit: { do: 'replace', at: fact.origin, text: written },
+          edit: { do: 'replace', at: fact.origin, value },
         }
-      : { words: `Fit a ${written} shaft`, margin, edit: editOf(shaft, 'diameter', fact.origin, written) };
+      : { words: `Fit a ${written} shaft`, margin, edit: editOf(shaft, 'diameter', fact.origin, value) };
   }
   return undefined;
 }
@@ -81,25 +83,25 @@ export function thickerEnd(
   shaft: Shaft,
   behind: SizedSection,
   marginOf: (other: Shaft) => number | undefined,
-): { readonly written: string; readonly margin: number } | undefined {
+): { readonly value: NewValue; readonly written: string; readonly margin: number } | undefined {
   const end = shaft.couplingEnd;
   if (!end?.value) return undefined;
-  for (const { si, written } of barsOver(end.value)) {
-    if (si > behind.size.outsideDiameter.si) return undefined;
-    const value = given('coupling end diameter', 'd', 'length', si, { written });
+  for (const bar of barsOver(end.value)) {
+    if (bar.si > behind.size.outsideDiameter.si) return undefined;
+    const written = spellQuantity(bar);
+    const value = given('coupling end diameter', 'd', 'length', bar.si, { written });
     const margin = marginOf({ ...shaft, couplingEnd: { value, written, origin: end.origin } });
-    if (margin !== undefined && margin >= 0) return { written, margin };
+    if (margin !== undefined && margin >= 0) return { value: amount(bar), written, margin };
   }
   return undefined;
 }
 
 /** Stocked diameters over this one, thinnest first, in the unit that it is written in. */
-function barsOver(now: Value<'length'>): { readonly si: number; readonly written: string }[] {
-  const inches = isInInches(now);
-  const sizes = inches
-    ? inchShaftEnds.map(one => ({ si: one.diameter, written: `${one.size} in` }))
-    : METRIC_BARS.map(one => ({ si: one / 1000, written: `${one} mm` }));
-  return sizes.filter(one => one.si > now.si + 1e-6);
+function barsOver(now: Value<'length'>): NewQuantity[] {
+  const [sizes, unit] = isInInches(now)
+    ? [inchShaftEnds.map(one => one.diameter), 'in']
+    : [METRIC_BARS.map(one => one / 1000), 'mm'];
+  return sizes.map(si => ({ dimension: 'length' as const, si, unit })).filter(one => one.si > now.si + 1e-6);
 }
 
 /** Ways to a stronger shaft: the next stocked diameter, and the grades of the catalogue that are strong enough. */
@@ -130,13 +132,13 @@ export function strongerShafts(
       : []),
     ...grades.map(({ grade, margin }) => ({
       title: `Fit a shaft of ${grade.name} at this diameter: ${what} ${percent(margin)}`,
-      edits: [editOf(shaft, 'material', shaft.material?.origin, grade.name)],
+      edits: [editOf(shaft, 'material', shaft.material?.origin, named(grade.name))],
     })),
   ];
 }
 
 /** Writes a fact of the shaft; a retained one becomes a modified one. */
-export function editOf(shaft: Shaft, property: string, at: object | undefined, text: string): ModelEdit {
-  if (statementOf(shaft) !== 'retained' && at) return { do: 'replace', at, text };
-  return writeInPlace(shaft, property, text);
+export function editOf(shaft: Shaft, property: string, at: object | undefined, value: NewValue): ModelEdit {
+  if (statementOf(shaft) !== 'retained' && at) return { do: 'replace', at, value };
+  return writeInPlace(shaft, property, value);
 }

@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import { keptOf } from '../../analysis/kept.js';
 import { hasSupports } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
@@ -98,7 +99,7 @@ function check(context: LineContext): Verdict | undefined {
     routes: () => [
       {
         title: 'Write the bearing span as an open question: the whirling check then waits for it',
-        edits: [{ do: 'set', host: shaft.origin, property: 'bearing span', text: 'unknown' }],
+        edits: [{ do: 'set', host: shaft.origin, property: 'bearing span', value: OPEN }],
         stub: true,
       },
     ],

@@ -1,3 +1,4 @@
+import { newWord } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -68,7 +69,7 @@ function check(context: LineContext): Apart<Verdict> | undefined {
       routes: () => [
         {
           title: 'Put drawing and examining the shaft into this work',
-          edits: [writeInPlace(shaft, 'examination in this work', 'yes')],
+          edits: [writeInPlace(shaft, 'examination in this work', newWord('yes'))],
         },
       ],
     });

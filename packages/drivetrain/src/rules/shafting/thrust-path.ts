@@ -1,3 +1,4 @@
+import { OPEN } from '@tailshaft/vocabulary';
 import { thrustPath, wantRatedBoxes } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -100,7 +101,7 @@ function check(context: LineContext): Verdict | undefined {
             {
               title: 'Write the thrust that the motor may carry as an open question: its sheet must say',
               edits: [
-                { do: 'set' as const, host: home(line.motor), property: 'thrust at most', text: 'unknown' },
+                { do: 'set' as const, host: home(line.motor), property: 'thrust at most', value: OPEN },
               ],
               stub: true,
             },

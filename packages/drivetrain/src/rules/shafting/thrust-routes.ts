@@ -1,10 +1,11 @@
 import { given } from '@tailshaft/mechanics';
+import { amount, inUnit, newWord, spell } from '@tailshaft/vocabulary';
 import { bollardThrust } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { nameOf, type Part } from '../../model/part.js';
-import { writeInPlace } from '../rotation/edits.js';
+import { addBlock } from '../rotation/edits.js';
 
 /**
  * A thrust bearing in the shaft, rated for the thrust at the bollard: the first shaft behind what cannot carry it. Where it
@@ -16,15 +17,24 @@ export function thrustBearingRoutes({ line, analysis }: LineContext, insteadOf: 
   const thrust = bollardThrust(analysis, new Needs());
   if (!shaft || !thrust) return [];
   const rated = roundedUp(thrust.si);
-  const written = `${rated / 1000} kN`;
+  const value = amount(inUnit('force', rated / 1000, 'kN'));
   const taken = new Set((shaft.bearings ?? []).map(one => one.name));
   const name = ['thrust', 'thrust-block', 'thrust-2'].find(one => !taken.has(one));
   if (name === undefined) return [];
   const words = analysis.tell(given('thrust', 'T', 'force', thrust.si), 3);
   return [
     {
-      title: `Add a thrust bearing for ${written} to the shaft behind ${nameOf(insteadOf)}, on a seat tied to the hull: it carries the ${words} estimated at the bollard; its place and lubrication are still to be written`,
-      edits: [writeInPlace(shaft, `bearing ${name}`, `{ kind thrust  thrust at most ${written} }`)],
+      title: `Add a thrust bearing for ${spell(value)} to the shaft behind ${nameOf(insteadOf)}, on a seat tied to the hull: it carries the ${words} estimated at the bollard; its place and lubrication are still to be written`,
+      edits: [
+        addBlock(shaft, {
+          block: 'bearing',
+          name,
+          facts: [
+            { property: 'kind', value: newWord('thrust') },
+            { property: 'thrust at most', value },
+          ],
+        }),
+      ],
     },
   ];
 }

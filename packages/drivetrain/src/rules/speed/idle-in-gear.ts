@@ -100,9 +100,9 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
       findOffered(
         context,
         other => (other.idleVesselSpeed.value?.si ?? Number.POSITIVE_INFINITY) <= wanted.si,
-      ).map(({ words, change, other }) => ({
-        title: `Use ${words.ratio}: about ${analysis.tell(other.idleVesselSpeed.value!, 2)} at idle, ${change} at every engine speed`,
-        edits: gearEdits(line.gear!, words),
+      ).map(({ ratio, gear, change, other }) => ({
+        title: `Use ${ratio}: about ${analysis.tell(other.idleVesselSpeed.value!, 2)} at idle, ${change} at every engine speed`,
+        edits: gearEdits(line.gear!, gear),
       })),
   });
 }

@@ -97,9 +97,9 @@ function check(context: LineContext): Verdict | undefined {
       findOffered(context, other => {
         const then = ratedShaftSpeed(other, new Needs());
         return then !== undefined && tipSpeedOf({ shaftSpeed: then, diameter }).si <= allowed.si;
-      }).map(({ words, change, other }) => ({
-        title: `Use ${words.ratio}: ${change}, tip speed ${analysis.tell(tipSpeedOf({ shaftSpeed: ratedShaftSpeed(other, new Needs())!, diameter }))}`,
-        edits: gearEdits(line.gear!, words),
+      }).map(({ ratio, gear, change, other }) => ({
+        title: `Use ${ratio}: ${change}, tip speed ${analysis.tell(tipSpeedOf({ shaftSpeed: ratedShaftSpeed(other, new Needs())!, diameter }))}`,
+        edits: gearEdits(line.gear!, gear),
       })),
   });
 }

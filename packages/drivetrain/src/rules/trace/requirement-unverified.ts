@@ -1,5 +1,5 @@
 import type { Context } from '../../judge/context.js';
-import type { Route } from '../../judge/route.js';
+import type { NewRequirement, Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { proposalsOf } from '../../model/as-found.js';
@@ -53,13 +53,12 @@ function check(context: Context): Verdict | Apart<Verdict> {
       found.by === 'nothing' ? found.why : built ? undefined : 'there is no shaft line to hold it against';
     if (why === undefined) return undefined;
     const meant = found.by === 'nothing' ? found.meant : undefined;
-    const note = requirement.note ? ` "${requirement.note}"` : '';
     const routes = (): Route[] =>
       meant
         ? [
             {
-              title: `Require ${meant}: that is worked out`,
-              edits: [{ do: 'replace', at: requirement.origin, text: `require ${meant}${note}` }],
+              title: `Require ${meantWords(meant)}: that is worked out`,
+              edits: [{ do: 'require', at: requirement.origin, requirement: meant }],
             },
           ]
         : [];
@@ -76,4 +75,8 @@ function check(context: Context): Verdict | Apart<Verdict> {
     place: first.origin,
     message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is judged by a check, which says whether it is met.`,
   });
+}
+
+function meantWords({ about, bound, quantity, condition }: NewRequirement): string {
+  return `${about} ${bound} ${quantity.written}${condition === undefined ? '' : ` at ${condition}`}`;
 }

@@ -1,4 +1,5 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
+import { OPEN } from '@tailshaft/vocabulary';
 import type { EntryContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -72,7 +73,7 @@ function stub(host: Origin): Route[] {
     {
       title: 'Add "exact" as an open question',
       stub: true,
-      edits: [{ do: 'set', host, property: 'exact', text: 'unknown' }],
+      edits: [{ do: 'set', host, property: 'exact', value: OPEN }],
     },
   ];
 }

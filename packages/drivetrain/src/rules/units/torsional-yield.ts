@@ -1,4 +1,5 @@
 import { formatValue, type Source } from '@tailshaft/mechanics';
+import { amount, inUnit, spell } from '@tailshaft/vocabulary';
 import type { EntryContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -55,7 +56,8 @@ function check({ entry: one }: EntryContext): Verdict | undefined {
   const tensile = facts.tensileYield?.value;
   if (!facts.tensileYield || !tensile) return undefined;
   const say = sayFor(INFO, name);
-  const twoThirds = `${((tensile.si * 2) / 3 / 1e6).toPrecision(4)} MPa`;
+  const share = amount(inUnit('pressure', Number(((tensile.si * 2) / 3 / 1e6).toPrecision(4)), 'MPa'));
+  const twoThirds = spell(share);
   const needs = new Needs();
   const torsional = needs.fact(facts.torsionalYield, {
     what: `torsional yield of ${name}`,
@@ -69,29 +71,29 @@ function check({ entry: one }: EntryContext): Verdict | undefined {
       routes: () => [
         {
           title: `Write torsional yield ${twoThirds}: 2/3 of the tensile yield, small-craft standard`,
-          edits: [{ do: 'set', host: origin, property: 'torsional yield', text: twoThirds }],
+          edits: [{ do: 'set', host: origin, property: 'torsional yield', value: share }],
         },
       ],
     });
   }
-  const share = torsional.si / tensile.si;
+  const part = torsional.si / tensile.si;
   const place = facts.torsionalYield!.origin;
-  if (share <= MOST) {
+  if (part <= MOST) {
     return say.holds({
       place,
-      message: `${name}: torsional yield is ${(share * 100).toFixed(0)} % of the tensile yield.`,
+      message: `${name}: torsional yield is ${(part * 100).toFixed(0)} % of the tensile yield.`,
     });
   }
   return say.fails({
     place,
     message:
-      `${name}: torsional yield ${torsional.written} is ${(share * 100).toFixed(0)} % of the tensile yield ${tensile.written}; in torsion steel yields ` +
+      `${name}: torsional yield ${torsional.written} is ${(part * 100).toFixed(0)} % of the tensile yield ${tensile.written}; in torsion steel yields ` +
       `at about two thirds of that, ${twoThirds}. With the tensile value every shaft of it looks half as strong again as it is.`,
     related: [{ at: facts.tensileYield.origin, message: `tensile yield ${formatValue(tensile)}` }],
     routes: () => [
       {
         title: `Write ${twoThirds}: 2/3 of the tensile yield, small-craft standard`,
-        edits: [{ do: 'replace', at: place, text: twoThirds }],
+        edits: [{ do: 'replace', at: place, value: share }],
       },
     ],
   });

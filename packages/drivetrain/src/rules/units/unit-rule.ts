@@ -1,4 +1,5 @@
 import type { Dimension, Source } from '@tailshaft/mechanics';
+import { spell } from '@tailshaft/vocabulary';
 import type { UnitsContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -56,8 +57,8 @@ function judge(
         message: `${whatIsWrong(concern)} ${words.why}`,
         routes: () =>
           concern.choices.map(choice => ({
-            title: `Write ${choice.text}${choice.means && choice.means !== choice.text ? `: ${choice.means}` : ''}`,
-            edits: [{ do: 'replace' as const, at: concern.origin, text: choice.text }],
+            title: `Write ${spell(choice.value)}${choice.means ? `: ${choice.means}` : ''}`,
+            edits: [{ do: 'replace' as const, at: concern.origin, value: choice.value }],
           })),
       }),
     );

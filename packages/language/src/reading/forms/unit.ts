@@ -94,7 +94,7 @@ export function takeUnit(
       return candidate && measures(candidate, dimension)
         ? [
             {
-              text: `${number.written} ${one.symbol}`,
+              value: { is: 'in unit' as const, figure: number.written, unit: one.symbol },
               means: one.meaning,
               si: toSI(number.number, candidate),
             },
@@ -164,6 +164,7 @@ function takeDatum(
 
 function choiceOf(number: NumberRead, unit: Unit, dimension: Dimension, property: string) {
   const si = toSI(number.number, unit);
+  const value = { is: 'in unit' as const, figure: number.written, unit: unit.symbol };
   const means = formatValue(given(property, '', dimension, si));
-  return { text: `${number.written} ${unit.symbol}`, means, si };
+  return { value, means: means === `${number.written} ${unit.display}` ? '' : means, si };
 }

@@ -1,3 +1,4 @@
+import type { NewRequirement } from '../../../judge/route.js';
 import type { Requirement } from '../../../model/vessel.js';
 import { GEAR_TORQUE_MARGIN } from './gear.js';
 import { BOLLARD_THRUST, PROPELLER_DEMAND, TIP_CLEARANCE } from './propeller.js';
@@ -41,7 +42,7 @@ const OWN_RULES: readonly { readonly rule: string; readonly takes: (one: Require
 export type Verification =
   | { readonly by: 'rule'; readonly rule: string }
   | { readonly by: 'quantity'; readonly quantity: NamedQuantity; readonly condition: string | undefined }
-  | { readonly by: 'nothing'; readonly why: string; readonly meant?: string };
+  | { readonly by: 'nothing'; readonly why: string; readonly meant?: NewRequirement };
 
 export function verificationOf(one: Requirement): Verification {
   const own = OWN_RULES.find(({ takes }) => takes(one));
@@ -71,7 +72,13 @@ export function verificationOf(one: Requirement): Verification {
       why: usual
         ? `${name} is worked out at ${conditions.join(', ')}, not at "${condition}"`
         : `${name} takes no condition, and "at ${condition}" is one`,
-      meant: [one.about, one.bound, one.quantity!.written, ...(usual ? [`at ${usual}`] : [])].join(' '),
+      meant: {
+        about: one.about,
+        bound: one.bound,
+        quantity: one.quantity!,
+        ...(usual ? { condition: usual } : {}),
+        ...(one.note ? { note: one.note } : {}),
+      },
     };
   }
   return { by: 'quantity', quantity, condition: condition ?? conditions[0] };
