@@ -1,5 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
-import { amount, inUnit, type NewQuantity, numberIn, spell } from '@tailshaft/vocabulary';
+import { amount, inUnit, type NewQuantity, numberIn, spell, spellQuantity } from '@tailshaft/vocabulary';
 import { sectionsOf } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -106,7 +106,7 @@ function judge(
     property: 'length',
   });
   if (!own || !length) return waits(say, needs, section.origin, `${what}: whether it lies on the shaft`);
-  const tell = (si: number) => like(section.from!.value!, si);
+  const tell = (si: number) => spellQuantity(like(section.from!.value!, si));
   const stretch = `${what} lies from ${tell(own.from.si)} to ${tell(own.end)}`;
   const place = section.length!.origin;
   if (own.from.si < -SLACK) {
