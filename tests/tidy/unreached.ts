@@ -11,7 +11,7 @@ export const UNREACHED: Readonly<Record<string, readonly string[]>> = {
     entrainedWaterInertia wetInertia`),
   'cardan shafts and jackshafts': words('jointSpeedRatio residualAngleOutOfPhase'),
   'sizes a part: the ratio, shaft, tube or propeller that would suit': words(`
-    diameterForTorsion shaftDiameterFromPropeller ratioForSpeed wallInTube handbookDiameter handbookLeastDiameter`),
+    diameterForTorsion pitchFromSlip shaftDiameterFromPropeller ratioForSpeed wallInTube handbookDiameter handbookLeastDiameter`),
   'load lines, and a trial as it calibrates the hull': words(`
     lightRunningDemand trialPointSeaMarginOnTrial trialPointMarginsInTurn`),
   'bollard pull, to which a nozzle is held': words(

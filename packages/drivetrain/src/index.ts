@@ -39,6 +39,7 @@ export * from './judge/counts.js';
 export * from './judge/gravity.js';
 export { BROKE_OFF } from './judge/isolate.js';
 export * from './judge/judge.js';
+export type { Balance, Needed } from './judge/needed.js';
 export * from './judge/needs.js';
 export * from './judge/route.js';
 export * from './judge/say.js';

@@ -3,6 +3,7 @@ export * from './clutch/index.js';
 export * from './core/dimension.js';
 export * from './core/figure.js';
 export * from './core/formula.js';
+export * from './core/rework.js';
 export * from './core/source.js';
 export * from './core/value.js';
 export * from './coupling/index.js';

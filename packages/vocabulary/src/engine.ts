@@ -137,7 +137,7 @@ export const ENGINE = vocabulary({
       quantity('ratio'),
       'Mechanical efficiency for the ambient adjustment.',
       'mechanical efficiency 85 %',
-      { range: between('50 %', '100 %') },
+      { range: between('50 %', '100 %'), unordered: true },
     ),
     row('lowIdle', 'low idle', quantity('rotational speed'), 'Governed minimum speed.', 'low idle 650 rpm', {
       range: between('100 rpm', '3000 rpm'),

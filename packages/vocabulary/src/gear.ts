@@ -214,7 +214,7 @@ export const CLUTCH = vocabulary({
       quantity('ratio'),
       'Coefficient of friction used for holding torque.',
       'friction 0.08',
-      { range: between('0.01', '0.8') },
+      { range: between('0.01', '0.8'), unordered: true },
     ),
     clutch(
       'speedFactor',
@@ -417,6 +417,7 @@ export const GEAR = vocabulary({
       range: between('60 %', '100 %'),
       absent: '97 % unless the vessel assumes another',
       estimated: true,
+      unordered: true,
     }),
     row('mass', 'mass', quantity('mass'), 'Dry mass.', 'mass 165 kg', { range: between('2 kg', '300 t') }),
     row(
@@ -578,7 +579,12 @@ export const TRANSFER = vocabulary({
       quantity('ratio'),
       'Output power over input power.',
       'efficiency 98 %',
-      { range: between('60 %', '100 %'), absent: '97 % unless the vessel assumes another', estimated: true },
+      {
+        range: between('60 %', '100 %'),
+        absent: '97 % unless the vessel assumes another',
+        estimated: true,
+        unordered: true,
+      },
     ),
     transfer(
       'inputSpeedMax',

@@ -125,6 +125,8 @@ export interface Row<F extends string = string, W extends string = string> {
   readonly selects?: true;
   /** The product estimates it, and says so: then `unknown` is met by the same estimate, and is no open question. */
   readonly estimated?: true;
+  /** It comes of how a part is made and kept, and nobody orders it: no check names a figure of it as its cure. */
+  readonly unordered?: true;
   /** `strict` where hearsay and assumption do not settle what rests on it. */
   readonly evidence?: 'strict';
 }
@@ -154,6 +156,7 @@ export type RowMore = Pick<
   | 'estimated'
   | 'evidence'
   | 'selects'
+  | 'unordered'
 >;
 
 /** The words of a bound end in what they bound; this is the one place where they are looked at. */

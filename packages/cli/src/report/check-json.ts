@@ -1,4 +1,4 @@
-import { countsOf, silentTopics, type Verdict } from '@tailshaft/drivetrain';
+import { countsOf, type Needed, silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import type { Finding, Place } from '@tailshaft/language';
 import { formatValue, type Value } from '@tailshaft/mechanics';
 import type { CheckedSpec } from '../specs/specs.js';
@@ -120,8 +120,18 @@ function verdictJson(specs: Spots, verdict: Verdict) {
       property: one.property,
       ...placeJson(specs, (one.at ?? one.host) as Place),
     })),
+    ...(verdict.needed ? { needed: verdict.needed.map(one => neededJson(specs, one)) } : {}),
     ...(verdict.byAnswer ? { byAnswer: verdict.byAnswer } : {}),
     ...placeJson(specs, verdict.place as Place),
+  };
+}
+
+function neededJson(specs: Spots, { quantity, property, of, bound, si, written, now, at }: Needed) {
+  const { dimension } = now;
+  const stands = now.written ?? formatValue(now);
+  return {
+    ...{ quantity, property, of, bound, dimension, si, written, now: stands },
+    ...placeJson(specs, at as Place),
   };
 }
 

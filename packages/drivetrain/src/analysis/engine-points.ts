@@ -1,4 +1,4 @@
-import { powerFromTorque, renamed, torqueFromPower, type Value } from '@tailshaft/mechanics';
+import { greatestOf, powerFromTorque, renamed, torqueFromPower, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Engine, EngineRating, Motor } from '../model/engine.js';
 import { home, nameOf } from '../model/part.js';
@@ -102,11 +102,8 @@ export function peakTorquePoint(line: ShaftLine, vessel: Vessel): Derived<FullLo
     const rated = ratedPoint(line, vessel).value;
     const points = rated ? [...known, rated] : known;
     const greatest = points.reduce((one, other) => (other.torque.si > one.torque.si ? other : one));
-    return {
-      ...greatest,
-      name: 'peak torque',
-      torque: renamed(greatest.torque, 'peak torque of the engine', 'T'),
-    };
+    const torque = greatestOf(points.map(one => one.torque))!;
+    return { ...greatest, name: 'peak torque', torque: renamed(torque, 'peak torque of the engine', 'T') };
   });
 }
 

@@ -7,6 +7,7 @@ import {
   classStrengthCaps,
   countedTensileStrength,
   given,
+  leastOf,
   powerPerSpeed,
   renamed,
   smallCraftPowerPerSpeed,
@@ -64,10 +65,11 @@ export function shaftStrength(
 ): ShaftStrength | undefined {
   const sizes = sizesWithEnds(shaft, needs);
   const grade = gradeOf(shaft, needs);
-  const weakestOf = (judge: (one: SizedSection) => OneStrength): ShaftStrength =>
-    sizes!
-      .map(one => ({ ...judge(one), criterion, weakest: one, judged: sizes!.length }))
-      .reduce((weak, one) => (one.capacity.si < weak.capacity.si ? one : weak));
+  const weakestOf = (judge: (one: SizedSection) => OneStrength): ShaftStrength => {
+    const all = sizes!.map(one => ({ ...judge(one), criterion, weakest: one, judged: sizes!.length }));
+    const weakest = all.reduce((weak, one) => (one.capacity.si < weak.capacity.si ? one : weak));
+    return { ...weakest, capacity: leastOf(all.map(one => one.capacity))! };
+  };
   if (criterion.formula === 'class') {
     const strength = grade && needs.fact(grade.tensileStrength, wantedOf(grade, 'tensile strength'));
     if (!sizes || !strength) return undefined;

@@ -98,6 +98,11 @@ export function spansOf(shaft: Shaft, before: Shaft | undefined, needs: Needs): 
         inputs: [from, to].flatMap(one => one.bearing?.position?.value ?? []),
         source: PLACES,
         range: [],
+        ...(from.bearing?.position?.value && to.bearing?.position?.value
+          ? { again: ([fore = Number.NaN, aft = Number.NaN]) => aft - fore }
+          : from.at === 0
+            ? { again: ([aft = Number.NaN]) => aft }
+            : {}),
       },
     };
     return { name, length, from, to };

@@ -15,15 +15,22 @@ export interface Settling {
   readonly verdict: Verdict;
 }
 
-/** The smallest change of a size with which the check holds. What says the same at the far end does not look at the size. */
+/**
+ * The smallest change of a size with which the check holds. What says the same at the far end does not look at the size.
+ * `aim` is the figure that the check itself named: where the next size in steps does, nothing is sought.
+ */
 export function leastChange(
   now: Value,
   steps: Steps,
   { times, ways, strides }: Reach,
   outcome: (value: Value) => Verdict | undefined,
   says?: string,
+  aim?: number,
 ): Settling | undefined {
   if (!(now.si > 0)) return undefined;
+  const aimed = aim === undefined ? undefined : sizeBeyond(now, aim, steps);
+  const then = aimed && outcome(aimed.value);
+  if (aimed && then?.outcome === 'holds') return { size: aimed, verdict: then };
   const found = ways.flatMap(way => {
     const furthest = says === undefined ? undefined : sizeBeyond(now, now.si * times ** way, steps);
     if (furthest && outcome(furthest.value)?.message === says) return [];

@@ -48,6 +48,7 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
       REACH,
       value => outcome(chosen.fact, value),
       says,
+      verdict.needed?.find(one => one.at === chosen.fact.value!.origin)?.si,
     );
     return found ? [routeFor(chosen, found.size, found.verdict)] : [];
   });

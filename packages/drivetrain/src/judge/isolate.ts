@@ -1,12 +1,15 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { likewise } from '../model/reads.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
+import type { Choosable } from './needed.js';
 import { NO_ROUTES, type Verdict } from './verdict.js';
 
 /** Whom a rule judges, and where that stands. */
 export interface Judged {
   readonly subject: string;
   readonly place: Origin;
+  /** The figures of its parts. */
+  readonly choosable?: () => Choosable;
 }
 
 /**

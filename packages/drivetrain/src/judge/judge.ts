@@ -1,5 +1,5 @@
 import { LineAnalysis } from '../analysis/line.js';
-import { isAsFound } from '../model/as-found.js';
+import { isAsFound, proposalsOf } from '../model/as-found.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
@@ -8,6 +8,7 @@ import { REQUIREMENT_MET } from '../rules/trace/requirement-met.js';
 import { applyAcceptances } from './acceptance.js';
 import type { AcceptancePolicy } from './acceptance-policy.js';
 import { withAnswers } from './answers.js';
+import { choosableOf } from './choosable.js';
 import type { Context, EntryContext } from './context.js';
 import { disputedBy, underTheirDispute } from './disputes.js';
 import type { Judged } from './isolate.js';
@@ -50,14 +51,22 @@ export function checksOf(
 ): Check[] {
   const context: Context = { vessel, catalogue, today, analysisOf };
   const arrangements = vessel.arrangements.map(arrangement => ({
-    at: { subject: arrangement.name, place: arrangement.nameOrigin },
+    at: {
+      subject: arrangement.name,
+      place: arrangement.nameOrigin,
+      choosable: () => choosableOf(arrangement.lines),
+    },
     about: { ...context, arrangement },
     lines: arrangement.lines.map(line => ({
-      at: { subject: line.path, place: line.nameOrigin },
+      at: { subject: line.path, place: line.nameOrigin, choosable: () => choosableOf([line]) },
       about: { ...context, arrangement, line, analysis: analysisOf(line) },
     })),
   }));
-  const whole = { subject: vessel.name, place: vessel.nameOrigin };
+  const whole = {
+    subject: vessel.name,
+    place: vessel.nameOrigin,
+    choosable: () => choosableOf(proposalsOf(vessel).flatMap(one => one.lines)),
+  };
   const units = () => ({
     subject: vessel.name,
     concerns: vessel.unitConcerns,

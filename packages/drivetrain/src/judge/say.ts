@@ -1,5 +1,6 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import type { RuleInfo } from '../rules/rule.js';
+import type { Balance } from './needed.js';
 import type { Needs } from './needs.js';
 import type { Route } from './route.js';
 import { isUsable, withoutNumber } from './unusable.js';
@@ -26,6 +27,8 @@ export interface Said {
   readonly demand?: Value;
   /** What is held against the criterion over what that allows, where no capacity and demand say it. */
   readonly over?: number;
+  /** What is compared, where it is not the capacity with the demand. */
+  readonly balance?: Balance;
   /** Share that this judgement is uncertain by, where it is not that of the rule. */
   readonly estimate?: number;
   readonly workings?: readonly Value[];
@@ -66,6 +69,7 @@ export function sayFor(rule: Speaking, subject: string) {
       ...(said.demand ? { demand: said.demand } : {}),
       ...(margin === undefined ? {} : { margin }),
       ...(judged && usable && over !== undefined && Number.isFinite(over) ? { over } : {}),
+      ...(judged && usable ? balanceOf(said, margined) : {}),
       workings: said.workings ?? [],
       steps: said.steps ?? [],
       explains: said.explains ?? [],
@@ -96,10 +100,15 @@ export function sayFor(rule: Speaking, subject: string) {
       return make('fails', { ...said, message: failMessage }, [], wanted);
     },
     /** Holds when what differs differs by no more than it may; nothing is divided, so that no difference at all is none. */
-    within({ failMessage, difference, allowed, ...said }: Within): Verdict {
+    within({ failMessage, difference, differs, allowed, ...said }: Within): Verdict {
       const over = Math.abs(difference) / allowed;
-      if (!(over > 1 + 1e-9)) return make('holds', { ...said, over });
-      return make('fails', { ...said, over, message: failMessage });
+      const compared: Said = {
+        ...said,
+        over,
+        ...(differs ? { balance: { same: [differs], within: allowed } } : {}),
+      };
+      if (!(over > 1 + 1e-9)) return make('holds', compared);
+      return make('fails', { ...compared, message: failMessage });
     },
   };
 }
@@ -116,8 +125,15 @@ export interface Compared extends Said {
 /** A difference, in whatever unit, with what it may be. */
 export interface Within extends Said {
   readonly difference: number;
+  /** The difference with its working, where it is of declared figures that could be others. */
+  readonly differs?: Value;
   readonly allowed: number;
   readonly failMessage: string;
+}
+
+function balanceOf({ balance, capacity, demand }: Said, wanted: number): Pick<Verdict, 'balance'> {
+  if (balance) return { balance };
+  return capacity && demand ? { balance: { more: capacity, less: demand, wanted } } : {};
 }
 
 type Speaking = Pick<RuleInfo, 'id' | 'severity' | 'criterion' | 'estimate'>;

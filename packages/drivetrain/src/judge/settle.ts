@@ -1,9 +1,11 @@
 import { OPEN } from '@tailshaft/vocabulary';
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
-import { type AbsentRead, type Reads, readsOf, recorded } from '../model/reads.js';
+import { type AbsentRead, likewise, type Reads, readsOf, recorded } from '../model/reads.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
 import { isolated, type Judged } from './isolate.js';
+import { neededFor } from './needed.js';
+import { neededWords } from './needed-words.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /** A verdict with everything that was looked at to reach it. */
@@ -21,10 +23,21 @@ export function settled(rule: Rule, about: Judged, check: () => Verdicts): Resti
   const { value: said, reads } = recorded(() => isolated(rule, about, check));
   const told = said.map(verdict => {
     const own = readsOf(verdict, reads);
-    return { verdict: withheld(rule, verdict, own), reads: own, rule };
+    return { verdict: withNeeded(withheld(rule, verdict, own), said, about), reads: own, rule };
   });
   const silent = said.length === 0 ? [reads, ...reads.silent] : reads.silent;
   return [...told, ...stillOpen(rule, about, told, silent)];
+}
+
+/** A failing comparison with the figures that would put it right, and nothing else that the same check said wrong. */
+function withNeeded(verdict: Verdict, all: readonly Verdict[], { choosable }: Judged): Verdict {
+  if (verdict.outcome !== 'fails' || !verdict.balance || !choosable) return verdict;
+  const others = all.flatMap(one =>
+    one.subject === verdict.subject && one.outcome === 'holds' && one.balance ? [one.balance] : [],
+  );
+  const needed = neededFor(verdict.balance, choosable(), others);
+  if (needed.length === 0) return verdict;
+  return likewise({ ...verdict, needed, message: `${verdict.message} ${neededWords(needed)}` }, verdict);
 }
 
 /** What was looked at for subjects of which nothing was said, and is not known: it is asked, once. */

@@ -1,6 +1,7 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
 import type { Acceptance } from '../model/vessel.js';
+import type { Balance, Needed } from './needed.js';
 import type { Route } from './route.js';
 
 export type Outcome = 'holds' | 'fails' | 'cannot tell' | 'does not apply' | 'accepted';
@@ -64,6 +65,10 @@ export interface Verdict {
   readonly margin?: number;
   /** What is held against the criterion over what that allows: above one it fails. */
   readonly over?: number;
+  /** What a judgement compared, for whoever wants to know which figure would put a failure right. */
+  readonly balance?: Balance;
+  /** Figures of which each, all else as it is, puts a failure right; the least change first. */
+  readonly needed?: readonly Needed[];
   /** Values worth opening: results with the whole computation behind them. */
   readonly workings: readonly Value[];
   /** Steps in words, for checks that reason rather than compute. */

@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import type { Row } from '@tailshaft/vocabulary';
 import type { Evidence, Fact } from './fact.js';
 import { noteRead } from './reads.js';
 
@@ -11,6 +12,8 @@ export interface FactHome {
   readonly of?: string;
   /** Where it is not known the product estimates it, and says so. */
   readonly estimated?: boolean;
+  /** What its property is. */
+  readonly row?: Row;
 }
 
 /**

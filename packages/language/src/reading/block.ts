@@ -140,9 +140,9 @@ export function declared(found: FactReading, host: Host): FactReading {
 /** Where a fact belongs, and whether the product has an estimate for it. */
 function homeIn(host: Host, row: Row | BlockRow): FactHome {
   const { words } = row;
-  const estimated = 'estimated' in row && row.estimated;
   const of = withoutPlace(host.vocabulary.title);
-  return { host, property: words, of, ...(estimated ? { estimated } : {}) };
+  if (!('kind' in row)) return { host, property: words, of };
+  return { host, property: words, of, row, ...(row.estimated ? { estimated: true } : {}) };
 }
 
 function takeEvidence(reading: BlockReading, cursor: Cursor) {

@@ -72,6 +72,7 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
         text: spec.text,
         inputs: Object.values(inputs),
         keys: spec.terms ? [] : Object.keys(inputs).map(key => spec.symbols?.[key] ?? key),
+        names: Object.keys(inputs),
         ...(spec.units ? { units: Object.keys(inputs).map(key => spec.units?.[key]) } : {}),
         ...(spec.unit ? { unit: spec.unit } : {}),
         ...(spec.tabulated ? { tabulated: spec.tabulated(numbers) } : {}),

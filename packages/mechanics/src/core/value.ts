@@ -28,6 +28,8 @@ export interface Value<D extends Dimension = Dimension> {
   /** What a person writes to put another value in the place of this default: a property, or `assume` with its thing. */
   readonly replaceWith?: string;
   readonly working?: Working;
+  /** Chosen as the greatest or the least of several; those, with itself among them. */
+  readonly among?: { readonly pick: 'greatest' | 'least'; readonly values: readonly Value[] };
 }
 
 /** A number as it was written, and how fine it is. */
@@ -54,6 +56,10 @@ export interface Working {
    * other terms.
    */
   readonly keys?: readonly string[];
+  /** Name that the formula takes each input by, in the order of `inputs`: with it the result can be worked out again. */
+  readonly names?: readonly string[];
+  /** The same of a working that no formula made: its result for other figures of its inputs. */
+  readonly again?: (inputs: readonly number[]) => number;
   /** Symbols of the units that `text` takes these inputs in, and of the one that its result is in, where it asks for any. */
   readonly units?: readonly (string | undefined)[];
   readonly unit?: string;

@@ -117,6 +117,7 @@ function totalOf(powers: readonly Value<'power'>[]): Value<'power'> {
       inputs: powers,
       source: { title: 'sum of all propulsion engines and motors', confidence: 'derived' },
       range: [],
+      again: parts => parts.reduce((sum, one) => sum + one, 0),
     },
   };
 }

@@ -94,7 +94,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict {
     workings: [torque],
     what,
     numbers: `${name} stands ${gear < 0 ? 'behind the engine' : where}, where ${atLeast(analysis)}${analysis.tell(torque)} pass; it may carry ${analysis.tell(allowed)}`,
-    remedy: `: ${percent(torque.si / allowed.si - 1)} too much. Fit a coupling rated for at least ${analysis.tell(torque)}.`,
+    remedy: `: ${percent(torque.si / allowed.si - 1)} too much. Fit a coupling rated for it.`,
     related: [{ at: coupling.torque!.origin, message: 'torque that it may carry' }],
     routes: () => couplingRoutes(context, coupling),
   });

@@ -4,6 +4,7 @@ import { ratingWords } from '../../analysis/rating-torque.js';
 import type { Direction } from '../../analysis/speeds.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
+import type { Balance } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
@@ -74,6 +75,10 @@ function judge(context: LineContext, direction: Direction): Verdict {
       criterion,
       capacity: worst.capacity,
       demand: worst.demand,
+      balance: {
+        ...balanceOf(worst, wanted),
+        also: torques!.compared.slice(1).map(one => balanceOf(one, wanted)),
+      },
       workings: torques!.compared.flatMap(one => [one.demand, one.capacity]),
       message: `${line.name}: ${failure(context, worst, way, wanted)}`,
       related: [
@@ -112,6 +117,10 @@ function judge(context: LineContext, direction: Direction): Verdict {
       `${line.name}: ${nameOf(gear)} may carry ${analysis.tell(worst.capacity)}${way} (${ratingWords(worst.rating)}${worst.heavier ? ', heavier than asked' : ''}); ` +
       `${analysis.tell(worst.demand)} enter it at ${worst.point.name}, ${percent(worst.margin)} left.`,
   });
+}
+
+function balanceOf({ capacity, demand }: InputTorque, wanted: number): Balance {
+  return { more: capacity, less: demand, wanted };
 }
 
 function failure({ line, analysis }: LineContext, worst: InputTorque, way: string, wanted: number): string {

@@ -1,8 +1,10 @@
+import type { Value } from '@tailshaft/mechanics';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { ratingsOf } from '../../analysis/gear-data.js';
 import { ratingWords } from '../../analysis/rating-torque.js';
 import { holdsAt, RATING_BELOW_SPEED } from '../../analysis/ratings.js';
 import type { LineContext } from '../../judge/context.js';
+import type { Balance } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -79,6 +81,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   return say.fails({
     place,
+    ...(stated.length === 1 ? balanceFor(stated[0]!, speed) : {}),
     message:
       `${line.name}: the rating of ${nameOf(gear)} is given ${stated.map(range).join(' and ')}; rated speed is ${analysis.tell(speed)}. ` +
       'It is not carried over: ask the maker for the rating at this speed.',
@@ -89,6 +92,17 @@ function check(context: LineContext): Verdict | undefined {
     explains,
     routes: () => gearsThatCarry(context, duty, 'ahead', vessel.criteria?.gearTorqueMargin?.value?.si ?? 0),
   });
+}
+
+/** Where there is one rating, how far its speeds are from that of the engine. */
+function balanceFor(
+  { speeds, power }: GearRating,
+  speed: Value<'rotational speed'>,
+): { readonly balance?: Balance } {
+  const high = speeds ? speeds.value?.high : power?.value?.x;
+  const low = speeds?.value?.low;
+  if (high && speed.si > high.si) return { balance: { more: high, less: speed } };
+  return low ? { balance: { more: speed, less: low } } : {};
 }
 
 function range(rating: GearRating): string {

@@ -66,6 +66,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     place,
     over: LEAST / most,
+    balance: { more: taken, less: available, wanted: LEAST - 1 },
     workings: [taken, available],
     message:
       `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power that reaches it: ` +

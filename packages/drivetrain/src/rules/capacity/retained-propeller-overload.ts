@@ -1,4 +1,5 @@
-import { given, type Value } from '@tailshaft/mechanics';
+import type { Value } from '@tailshaft/mechanics';
+import { allowing } from '../../analysis/allowing.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
@@ -47,9 +48,12 @@ const MOST = 1.1;
 
 /** What the demand is held against, so that the margin says what the verdict says. */
 function leftToTrial(available: Value<'power'>): Value<'power'> {
-  return given('power that reaches it, with 10 % left to a trial', 'P', 'power', available.si * MOST, {
-    assumed: `${percent(MOST)} of what reaches it: about 3 % of speed, which a trial can still settle`,
-  });
+  return allowing(
+    available,
+    MOST - 1,
+    'power that reaches it, with 10 % left to a trial',
+    'about 3 % of speed, which a trial can still settle',
+  );
 }
 
 export const retainedPropellerOverload: Rule = { ...INFO, scope: 'line', check };

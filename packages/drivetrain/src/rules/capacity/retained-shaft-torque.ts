@@ -1,4 +1,5 @@
-import { given, shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import { shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import { allowing } from '../../analysis/allowing.js';
 import { changedOf, keptOf, missChanged, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
@@ -173,9 +174,12 @@ function judgeModified(
 
 /** What the new torque is held against: equal within what data sheets round, so that the margin says what the verdict says. */
 function tolerated(torque: Value<'torque'>, share: number): Value<'torque'> {
-  return given('torque that the shaft was used to', 'T', 'torque', torque.si * (1 + share), {
-    assumed: `the torque before and ${percent(share)}, within which two are equal`,
-  });
+  return allowing(
+    torque,
+    share,
+    'torque that the shaft was used to',
+    'within which two data sheets are taken as equal',
+  );
 }
 
 function factorWords(shaft: Shaft, other: LineAnalysis): string {

@@ -88,7 +88,7 @@ function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {
     workings: [torque],
     what,
     numbers: `${atLeast(analysis)}${analysis.tell(torque)} enter ${name}, which may carry ${analysis.tell(allowed)}`,
-    remedy: `: ${percent(torque.si / allowed.si - 1)} too much. Fit one rated for at least ${analysis.tell(torque)}, or less ratio before it.`,
+    remedy: `: ${percent(torque.si / allowed.si - 1)} too much. Fit one rated for it, or less ratio before it.`,
     related: [{ at: transfer.torque!.origin, message: 'torque that it may carry' }],
   });
 }

@@ -64,6 +64,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.within({
     place,
     difference: apart.si,
+    differs: apart,
     allowed: SLOT,
     workings: [apart],
     related: [{ at: engine.mountCentres!.origin, message: 'mount centres' }],

@@ -83,6 +83,8 @@ function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict 
     return say.fails({
       place,
       related,
+      // One of the very size of the other does not go in.
+      balance: { more: recess, less: ring, wanted: 1e-6 },
       message: `${line.name}: the rivet ring of ${name} is ${analysis.tell(ring)}, the recess of the flywheel ${analysis.tell(recess)}: the damper does not sit flat. Order one that goes in; machine the flywheel only with the maker’s consent.`,
       routes: () => couplingRoutes(context, damper),
     });

@@ -1,3 +1,4 @@
+import { given } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
@@ -76,6 +77,9 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     ...said,
     over: over ? demand.si / most : least / demand.si,
+    balance: over
+      ? { more: given('demand at most', 'k', 'ratio', most), less: demand }
+      : { more: demand, less: given('demand at least', 'k', 'ratio', least) },
     message: `${asks}: ${over ? 'too much, so the engine does not reach its rated speed' : 'too little, so its full power is never used'}${ends}`,
     routes: () => routes(context, propulsion, least, most),
   });

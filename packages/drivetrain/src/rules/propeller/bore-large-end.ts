@@ -79,6 +79,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     related,
     workings,
+    balance: { same: [bore, end], within: taperFitTolerances.largeEnd },
     message: `${line.name}: ${both}: ${away}.${nominal} Have the bore made to the taper of the shaft, or fit another shaft.`,
   });
 }

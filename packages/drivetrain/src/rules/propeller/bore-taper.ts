@@ -59,6 +59,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     place,
     related,
+    balance: { same: [bore, end], within: taperFitTolerances.taper },
     message: `${line.name}: ${both}: they touch at one end only, fret and work loose. ${words}.`,
     routes: () =>
       steeper

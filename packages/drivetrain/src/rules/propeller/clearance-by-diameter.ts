@@ -72,6 +72,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   return say.fails({
     ...said,
+    balance: { same: [stated, expected], within: ROUNDING },
     message: `${line.name}: the tip clearance is given as ${propeller.tipClearance.written}, but ${words}: the tip is on the radius, so clearance changes by half of the diameter.`,
     routes: () => [
       {

@@ -67,6 +67,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place,
       related,
+      balance: { more: hub, less: taper },
       message: `${line.name}: ${both}: the hub is ${by} shorter, so the nut bottoms or the key stands out before the hub is tight. Fit a hub of the right length; a spacer only with the propeller shop's approval.`,
     });
   }
@@ -77,6 +78,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place,
       related,
+      balance: { more: taper, less: hub },
       message: `${line.name}: ${both}: the hub stands ${by} past the taper and takes the thread from the nut, and room from cutter and seal. Fit a shorter hub or a longer shaft end.`,
     });
   }

@@ -72,6 +72,7 @@ function check(context: LineContext): Verdict | undefined {
     return say.fails({
       place,
       related,
+      balance: { same: asStandard(hub, end, standard), within: taperFitTolerances.keywayWidth },
       message: `${line.name}: ${both}: one key does not fit both.${told} Fit a stepped key made by the shop, or have the hub made to the shaft.`,
       routes: () => [
         {
@@ -90,6 +91,17 @@ function check(context: LineContext): Verdict | undefined {
     });
   }
   return say.holds({ place, related, message: `${line.name}: ${both}.${told}` });
+}
+
+/** Of two that differ, the one that the standard gives is not the one to change. */
+function asStandard(
+  hub: Value<'length'>,
+  end: Value<'length'>,
+  standard: Standard | undefined,
+): readonly [Value, Value] {
+  const stays = (one: Value) => standard && one.si >= standard.least && one.si <= standard.most;
+  const fixed = ({ origin: _, ...one }: Value): Value => one;
+  return [stays(hub) ? fixed(hub) : hub, stays(end) ? fixed(end) : end];
 }
 
 interface Standard {

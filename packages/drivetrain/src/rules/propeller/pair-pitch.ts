@@ -92,6 +92,7 @@ function check(context: ArrangementContext): Verdict | undefined {
     place,
     related,
     criterion,
+    balance: { same: [port, starboard], within: share * Math.min(port.si, starboard.si) },
     message: `${arrangement.path}: ${both} differ by ${percent(off)}: not a pair; ${criterion.said}. At equal levers one engine works harder. Have them pitched as a pair, measured with one gauge.`,
     routes: () => [take(one, other, 'port'), take(other, one, 'starboard')],
   });

@@ -6,6 +6,7 @@ import { ratioConsequence } from '../../analysis/propeller-law.js';
 import { percent, ratioWords } from '../../analysis/telling.js';
 import { type Pair, pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
+import type { Balance } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
@@ -80,7 +81,8 @@ function check(context: ArrangementContext): Verdict | undefined {
       message: `${both}, and the rated speeds of the engines make up for it: both shafts turn alike at rated speed.`,
     });
   }
-  return judgePitches(context, pair, { port, starboard, both, criterion });
+  const balance: Balance = { same: [port, starboard], within: share * Math.min(port.si, starboard.si) };
+  return judgePitches(context, pair, { port, starboard, both, criterion, balance });
 }
 
 function judgePitches(
@@ -91,7 +93,14 @@ function judgePitches(
     starboard,
     both,
     criterion,
-  }: { port: Value<'ratio'>; starboard: Value<'ratio'>; both: string; criterion: Criterion },
+    balance,
+  }: {
+    port: Value<'ratio'>;
+    starboard: Value<'ratio'>;
+    both: string;
+    criterion: Criterion;
+    balance: Balance;
+  },
 ): Verdict {
   const { arrangement, vessel } = context;
   const say = sayFor(INFO, arrangement.path);
@@ -124,6 +133,7 @@ function judgePitches(
     place,
     criterion,
     workings,
+    balance,
     severity: equal ? 'error' : 'warning',
     message: equal ? `${both} ${ending}` : `${both}${ending}`,
     related: [

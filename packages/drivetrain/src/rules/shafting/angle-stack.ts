@@ -69,6 +69,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     criterion,
     difference: stack.leftOpen.si,
+    differs: stack.leftOpen,
     allowed: allowed.si,
     workings: [stack.leftOpen],
     message: `${line.name}: ${sum}.`,

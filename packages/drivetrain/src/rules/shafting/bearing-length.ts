@@ -1,5 +1,6 @@
 import {
   bearingLengthInDiameters,
+  given,
   judgeSternBearing,
   renamed,
   type SternBearingRule,
@@ -105,6 +106,7 @@ function judge(
   return say.fails({
     ...said,
     over: guide / count.si,
+    balance: { more: count, less: given('guide for the length', 'n', 'ratio', guide) },
     message: `${line.name}: ${numbers}.${way} Fit a longer one, or accept it with the approval of the material.`,
   });
 }

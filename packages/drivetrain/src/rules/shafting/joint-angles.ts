@@ -76,6 +76,7 @@ function judgeAlone({ line }: LineContext, joint: Coupling): Verdict {
   return say.within({
     place,
     difference: angle.si,
+    differs: angle,
     allowed: ALLOWED,
     workings: [angle, swing],
     message: `${line.name}: ${numbers}: so little is even enough.`,
@@ -111,6 +112,10 @@ function judge({ line }: LineContext, joint: Coupling, other: SecondJoint): Verd
   return say.within({
     place,
     difference: residual.si,
+    balance: {
+      same: [firstAngle, secondAngle],
+      within: ALLOWED ** 2 / (firstAngle.si + secondAngle.si),
+    },
     allowed: ALLOWED,
     workings: [residual, swing],
     message: `${line.name}: ${numbers}: with the yokes in line they turn evenly.`,

@@ -92,6 +92,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     criterion,
     difference: shift.si,
+    differs: shift,
     allowed,
     workings: [shift, coupling],
     message: `${line.name}: lengths before and after agree: the propeller moves ${far}.`,

@@ -1,4 +1,4 @@
-import type { Value } from '@tailshaft/mechanics';
+import { stackLength, type Value } from '@tailshaft/mechanics';
 import { amount, inUnit, type NewQuantity, numberIn, spell, spellQuantity } from '@tailshaft/vocabulary';
 import { sectionsOf } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
@@ -118,6 +118,7 @@ function judge(
   if (own.end > length.si + SLACK) {
     return say.fails({
       place,
+      balance: { more: length, less: stackLength([own.from, own.length]) },
       related: [{ at: shaft.length!.origin, message: 'length of the shaft' }],
       message: `${stretch}, but the shaft is ${shaft.length!.written} long: the section runs ${tell(own.end - length.si)} past its end.`,
       routes: () => endAt(own, length.si, 'at the end of the shaft'),
@@ -127,6 +128,7 @@ function judge(
   if (next && own.end > next.from.si + SLACK) {
     return say.fails({
       place,
+      balance: { more: next.from, less: stackLength([own.from, own.length]) },
       related: [{ at: next.section.from!.origin, message: `section ${next.section.name} begins here` }],
       message: `${stretch}, and section ${next.section.name} begins at ${tell(next.from.si)}: they overlap by ${tell(Math.min(own.end, next.end) - next.from.si)}, where the shaft would have two diameters.`,
       routes: () => endAt(own, next.from.si, `where section ${next.section.name} begins`),
@@ -154,6 +156,7 @@ function boreOfShaft({ line }: LineContext, shaft: Shaft): Verdict | undefined {
   if (!bore?.value || !diameter?.value || bore.value.si < diameter.value.si) return undefined;
   return sayFor(INFO, `${shaft.path}.bore`).fails({
     place: bore.origin,
+    balance: { more: diameter.value, less: bore.value, wanted: 1e-6 },
     related: [{ at: diameter.origin, message: 'diameter of the shaft' }],
     message: `${line.name}: the shaft is ${diameter.written} thick and bored ${bore.written}: there is no wall left. One of the two figures is wrong.`,
   });

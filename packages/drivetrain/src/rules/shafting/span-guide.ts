@@ -1,4 +1,4 @@
-import { renamed, spanDiameterGuide, spanInDiameters, type Value } from '@tailshaft/mechanics';
+import { given, renamed, spanDiameterGuide, spanInDiameters, type Value } from '@tailshaft/mechanics';
 import { sizesOf, thinnest } from '../../analysis/shaft-sections.js';
 import { hasSupports, type Span, sizesOfSpan, spansOf } from '../../analysis/shaft-supports.js';
 import type { LineContext } from '../../judge/context.js';
@@ -67,6 +67,7 @@ function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outsid
     return say.fails({
       ...said,
       over: count.si / most,
+      balance: { more: given('guide for the span', 'n', 'ratio', most), less: count },
       message: `${line.name}: ${numbers}. Add a bearing, or accept it with the margin of the whirling check.`,
     });
   }
@@ -74,10 +75,12 @@ function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outsid
     return say.fails({
       ...said,
       over: least / count.si,
+      balance: { more: count, less: given('guide for the span', 'n', 'ratio', least) },
       severity: 'note',
       message: `${line.name}: ${numbers}. Bearings so near each other fight the alignment: leave one out, or accept it.`,
     });
   }
   const over = Math.max(count.si / most, least / count.si);
-  return say.holds({ ...said, over, message: `${line.name}: ${numbers}.` });
+  const balance = { more: given('guide for the span', 'n', 'ratio', most), less: count };
+  return say.holds({ ...said, over, balance, message: `${line.name}: ${numbers}.` });
 }

@@ -1,6 +1,5 @@
-import { given, pitchFromSlip, shaftSpeedThroughGear } from '@tailshaft/mechanics';
 import { idleSlip } from '../../analysis/idle.js';
-import { percent, tellLike } from '../../analysis/telling.js';
+import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -95,7 +94,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
     related: [{ at: requirement.origin, message: requirement.written }],
     answers: requirement.origin,
     message: `${line.name}: ${numbers}; at most ${limit} is required.`,
-    failMessage: `${line.name}: ${numbers}; at most ${limit} is required${requirement.note ? ` (${requirement.note})` : ''}. ${remedy(context, wanted.si)}`,
+    failMessage: `${line.name}: ${numbers}; at most ${limit} is required${requirement.note ? ` (${requirement.note})` : ''}. A device that lets the clutch slip does it too.`,
     routes: () =>
       findOffered(
         context,
@@ -105,21 +104,4 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
         edits: gearEdits(line.gear!, gear),
       })),
   });
-}
-
-/** How far each cure would have to go alone. */
-function remedy({ line, analysis, vessel }: LineContext, wanted: number): string {
-  const engineSpeed = analysis.idleSpeed.value;
-  const ratio = analysis.overallRatio('ahead').value;
-  if (!engineSpeed || !ratio) return '';
-  const vesselSpeed = given('required speed', 'V', 'speed', wanted);
-  const shaftSpeed = shaftSpeedThroughGear({ engineSpeed, ratio });
-  const pitch = pitchFromSlip({ vesselSpeed, shaftSpeed, slip: idleSlip(vessel) });
-  const now = line.propeller!.pitch!.value!;
-  const deeper = ratio.si * (now.si / pitch.si);
-  const slower = { ...engineSpeed, si: engineSpeed.si * (pitch.si / now.si) };
-  return (
-    `Alone it would take ${deeper.toFixed(2)}:1, or a low idle of ${analysis.tell(slower, 3)}, or a pitch of ${tellLike(now)(pitch, 3)}; ` +
-    'or a device that lets the clutch slip.'
-  );
 }

@@ -95,6 +95,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
         ...(gear.slipDevice ? [{ at: gear.slipDevice.origin, message: 'not offered' }] : []),
       ],
       workings,
+      ...(speed && wanted ? { balance: { more: wanted, less: speed } } : {}),
       message: `${line.name}: ${why}; ${nameOf(gear)} is not offered with a slip device. Choose another gear, or change the requirement.`,
     });
   }

@@ -24,7 +24,7 @@ export function drivenBy(place: Place, lines: readonly JudgedLine[]): string | u
       const values = [verdict.capacity, verdict.demand, ...verdict.workings].filter(one => one !== undefined);
       if (!values.some(value => restsOn(value, place))) continue;
       for (const value of values) if (value.working && restsOn(value, place)) add(driven, value, line);
-      const said = marginLine(verdict, line);
+      const said = marginLine(verdict, line, place);
       if (said && !seen.has(said)) margins.push(said);
       seen.add(said ?? '');
     }
@@ -50,9 +50,12 @@ export function restsOn(value: Value, place: Place): boolean {
   return false;
 }
 
-function marginLine(verdict: Verdict, { line }: JudgedLine): string | undefined {
-  if (verdict.margin === undefined) return undefined;
-  return `${verdict.rule} of ${plain(line.path)}: ${verdict.outcome}, margin **${marginWords(verdict.margin)}**`;
+function marginLine(verdict: Verdict, { line }: JudgedLine, place: Place): string | undefined {
+  const here = verdict.needed?.find(one => inside(one.at, place));
+  if (verdict.margin === undefined && !here) return undefined;
+  const margin = verdict.margin === undefined ? '' : `, margin **${marginWords(verdict.margin)}**`;
+  const needed = here ? `; it needs ${here.bound} **${plain(here.written)}** here` : '';
+  return `${verdict.rule} of ${plain(line.path)}: ${verdict.outcome}${margin}${needed}`;
 }
 
 function add(driven: Map<string, Driven>, value: Value, { line }: JudgedLine): void {
