@@ -62,7 +62,9 @@ describe.each(RULES.map(rule => [rule.id, rule] as const))('%s', (id, rule) => {
         }
       }
     }
-    const left = [...new Set(missing)].filter(one => !HALF_NOT_TOLD[id]?.some(([what]) => one.endsWith(what)));
+    const left = [...new Set(missing)].filter(
+      one => !HALF_NOT_TOLD[id]?.some(([what]) => one.endsWith(what)),
+    );
     expect(left).toEqual([]);
   }, 300_000);
 });

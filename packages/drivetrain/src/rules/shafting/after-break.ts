@@ -1,4 +1,5 @@
-import { given, renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
+import { renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
+import { allowing } from '../../analysis/allowing.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { sizesOf } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
@@ -106,9 +107,12 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
   const then = shaft === broke.shaft ? now : nominalStress(broke.shaft, analysisOf(broke.line), needs);
   if (!now || !then || needs.any)
     return waits(say, needs, place, `${happened}; whether this one runs at clearly less stress`, { related });
-  const allowed = given('stress allowed after the break', 'τ_a', 'pressure', ALLOWED * then.si, {
-    assumed: `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
-  });
+  const allowed = allowing(
+    then,
+    ALLOWED - 1,
+    'stress allowed after the break',
+    `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
+  );
   const numbers = `${analysis.tell(now, 3)} of torsional stress at greatest torque, ${analysis.tell(then, 3)} then`;
   return say.compare({
     place,
