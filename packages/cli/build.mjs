@@ -16,8 +16,10 @@ const withoutExamples = {
 };
 await mkdir(here('dist'), { recursive: true });
 
-/** One file that needs nothing but Node: all packages, the parser library and the language server are in it. */
-const command = await bundled('src/main.ts', 'tailshaft.cjs');
+/** The program needs nothing but Node: all packages, the parser library and the language server are in it. */
+const command = await bundled('src/main.ts', 'program.cjs');
+/** What people run: it starts the program with code that was compiled before. */
+await bundled('src/launch/main.ts', 'tailshaft.cjs');
 /** The tools for agents bring a protocol library along that nobody else needs. */
 const tools = await bundled('src/tools/main.ts', 'tools.cjs');
 /** What other programs import, in Node and in browsers: it takes nothing of either. */
@@ -64,12 +66,12 @@ async function bundled(entry, name) {
     minify: true,
     legalComments: 'none',
     logLevel: 'warning',
-    banner: { js: '#!/usr/bin/env node' },
+    ...(name === 'program.cjs' ? {} : { banner: { js: '#!/usr/bin/env node' } }),
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
     // Runs before anything else: the parser library calls it while it loads.
     inject: [here('../language/scripts/group-by.mjs')],
   });
-  await chmod(beside, 0o755);
+  if (name !== 'program.cjs') await chmod(beside, 0o755);
   await rename(beside, here(`dist/${name}`));
   return metafile;
 }

@@ -31,7 +31,8 @@ const wordsOf = (words: string) => words.split(' ').filter(Boolean);
 
 function environment(more: Readonly<Record<string, string>>) {
   const { NO_COLOR: _no, FORCE_COLOR: _force, ...rest } = process.env;
-  return { ...rest, ...more } as Record<string, string>;
+  // Tests leave nothing in the caches of who runs them.
+  return { ...rest, TAILSHAFT_CACHE: '', ...more } as Record<string, string>;
 }
 
 /** Runs the built command line as a process of its own: half a second, so only where the process is what is tested. */
