@@ -1,6 +1,7 @@
 import { chmod, cp, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { leftOut } from '../../.ci/left-out.mjs';
 import { writeNotices } from '../../.ci/notices.mjs';
 
 const here = path => fileURLToPath(new URL(path, import.meta.url));
@@ -42,7 +43,7 @@ async function libraryBundle() {
     logLevel: 'warning',
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
     inject: [here('../language/scripts/group-by.mjs')],
-    plugins: [withoutExamples],
+    plugins: [withoutExamples, leftOut],
   });
   await rename(beside, here('dist/index.mjs'));
   const api = await readFile(here('src/library/api.ts'), 'utf8');
@@ -68,6 +69,7 @@ async function bundled(entry, name) {
     logLevel: 'warning',
     ...(name === 'program.cjs' ? {} : { banner: { js: '#!/usr/bin/env node' } }),
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
+    plugins: [leftOut],
     // Runs before anything else: the parser library calls it while it loads.
     inject: [here('../language/scripts/group-by.mjs')],
   });

@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { build } from 'esbuild';
+import { leftOut } from '../../.ci/left-out.mjs';
 import { writeNotices } from '../../.ci/notices.mjs';
 
 // Client and server, each for the desktop and for the browser; the page of the sheet panel; and what is made from the
@@ -59,7 +60,7 @@ const bundles = await Promise.all([
     entryPoints: ['src/server/main.ts'],
     outfile: 'dist/server.js',
     format: 'iife',
-    plugins: [withoutExamples, withoutTexts],
+    plugins: [withoutExamples, withoutTexts, leftOut],
   }),
   build({
     ...common,

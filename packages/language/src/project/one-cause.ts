@@ -113,7 +113,9 @@ function ratingsOf({ capacity }: Verdict, vessel: Place): string | undefined {
 }
 
 function samePlace(origin: object | undefined, place: Place): boolean {
-  return origin !== undefined && keyOf(placeOf(origin)) === keyOf(place);
+  if (origin === undefined) return false;
+  const { uri, start, end } = placeOf(origin);
+  return start === place.start && end === place.end && uri === place.uri;
 }
 
 function keyOf({ uri, start, end }: Place): string {

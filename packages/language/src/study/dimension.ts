@@ -239,14 +239,18 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
   if (!names) return undefined;
   const listed = ofRatios && ofRatios.value!.values !== 'any' ? ofRatios.value!.values : undefined;
   const choices: Option[] = [];
+  // Thousands of gears share a few ratios, and what one writes is the same whichever gear offers it.
+  const ratiosWritten = new Map<string, Writing[]>();
   for (const name of names) {
     const ratios = (around.table.find('gear', name)?.facts.fields.ratios ?? []) as readonly RatioVariant[];
     const offered = ratios.map(one => one.nominalFact.written);
     for (const ratio of listed
       ? listed.filter(one => offered.some(other => isSameRatio(one, other)))
       : offered) {
-      const ratioWritten = written(first, HEADER_ROWS.ratio, ratio, places, around);
+      const ratioWritten =
+        ratiosWritten.get(ratio) ?? written(first, HEADER_ROWS.ratio, ratio, places, around);
       if (!ratioWritten) return undefined;
+      ratiosWritten.set(ratio, ratioWritten);
       choices.push({
         text: ofNames ? `${name} ${ratio}` : ratio,
         writings: [...(ofNames ? named(places, name) : []), ...ratioWritten],
