@@ -321,6 +321,12 @@ export function isImport(item: unknown): item is Import {
     return reflection.isInstance(item, Import.$type);
 }
 
+export type Keyword = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'of' | 'on' | 'practice' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord;
+
+export function isKeyword(item: unknown): item is Keyword {
+    return isStatementWord(item) || item === 'import' || item === 'practice' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until';
+}
+
 export type LineMember = AheadFact | Misplaced | PartUse | SideFact | Stray;
 
 export const LineMember = {
@@ -602,10 +608,10 @@ export function isToken(item: unknown): item is Token {
     return reflection.isInstance(item, Token.$type);
 }
 
-export type TokenText = Word | string;
+export type TokenText = Keyword | string;
 
 export function isTokenText(item: unknown): item is TokenText {
-    return isWord(item) || (typeof item === 'string' && (/[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
+    return isKeyword(item) || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Trial extends langium.AstNode {
@@ -658,12 +664,6 @@ export const VesselMember = {
 
 export function isVesselMember(item: unknown): item is VesselMember {
     return reflection.isInstance(item, VesselMember.$type);
-}
-
-export type Word = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'of' | 'on' | 'practice' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord | string;
-
-export function isWord(item: unknown): item is Word {
-    return isStatementWord(item) || item === 'import' || item === 'practice' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item)));
 }
 
 export type TailshaftAstType = {
