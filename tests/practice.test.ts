@@ -39,6 +39,14 @@ describe('a practice that a spec imports', () => {
     expect(tighter.map(one => one.outcome)).toEqual(['fails']);
   });
 
+  it('judges on where the vessel leaves open what it asks', () => {
+    const facts = 'tip speed at most 10 m/s  shaft diameter by small-craft formula factor 30';
+    for (const open of ['tip speed at most unknown', 'shaft diameter by unknown']) {
+      for (const rule of ['speed/tip-speed', 'shafting/diameter'])
+        expect(of(rule, facts, `criteria { ${open} }`).map(one => one.outcome)).toEqual(['fails']);
+    }
+  });
+
   it.each([
     ['tip speed at most 45 m/s', 'tip speed at most 44 m/s', ['holds']],
     ['tip speed at most 45 m/s', 'tip speed at most 45 m/s', ['holds']],

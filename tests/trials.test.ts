@@ -39,6 +39,7 @@ describe('the trial of the workboat', () => {
     ['engine speed 2200 rpm', 'engine speed 2320 rpm', 'trial/full-throttle', 'fails'],
     ['displacement 19.4 t', 'displacement 17 t', 'trial/conditions', 'fails'],
     ['displacement 19.4 t', '', 'trial/conditions', 'cannot tell'],
+    ['dated 2026-02-24', 'dated 2026-04-24', 'trial/conditions', 'fails'],
     ['tachometers checked', 'tachometers not checked', 'trial/conditions', 'fails'],
     ['run Centre  at idle', 'run Port  at idle', 'trial/conditions', 'fails'],
     ['speed 3 kn', 'speed 5.4 kn', 'trial/requirement', 'fails'],

@@ -154,7 +154,7 @@ const IN_VESSEL = [
     word: 'accept',
     where: 'vessel',
     form: 'accept <rule> on <arrangement, line or part> because <reason in quotes> by <role in quotes> dated <date> until <date>',
-    doc: 'An accepted departure: the finding becomes accepted and stays visible. Without reason, role and dates it covers nothing.',
+    doc: 'An accepted departure: the finding becomes accepted and stays visible. Without reason or role, before its date and after its last day it covers nothing; without a place or a last day it is a finding.',
     clauses: [
       [
         'on <subject>',

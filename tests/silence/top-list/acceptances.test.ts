@@ -38,6 +38,21 @@ describe.each([
       'accepted',
       'fails warning',
     ],
+    [
+      'on Centre because "proven at the dock" by "class surveyor" dated 2026-06-20 until 2027-02-20',
+      'fails',
+      'fails error',
+    ],
+    [
+      'on Centre because "proven at the dock" by "class surveyor" dated unknown until 2027-02-20',
+      'fails',
+      'fails error',
+    ],
+    [
+      'on Centre because "proven at the dock" by "class surveyor" dated 2026-02-20 until 2027-02-30',
+      'fails',
+      'fails error',
+    ],
   ])('%s', async (clauses, outcome, paper) => {
     expect(await state(accepted(spec, rule, clauses), rule)).toEqual([outcome, [paper]]);
   });

@@ -36,6 +36,22 @@ describe('what rests on facts that contradict cannot be told', () => {
     expect(all.filter(one => one.rule === rule && one.outcome === 'holds')).toEqual([]);
   });
 
+  it('weighs what the gravest failure weighs that it keeps from being told', async () => {
+    const rule = 'capacity/power-and-torque';
+    const weights = async (rating: string) =>
+      (
+        await judge(
+          passing('capacity/gear-input-torque')
+            .replace('rated medium 0.18 kW/rpm', `rated medium ${rating}`)
+            .replace('peak torque 1480 N.m', 'peak torque 900 N.m'),
+        )
+      )
+        .filter(one => one.rule === rule)
+        .map(({ outcome, severity }) => `${outcome} ${severity}`);
+    expect(await weights('0.18 kW/rpm')).toEqual(['fails warning']);
+    expect(await weights('0.09 kW/rpm')).toEqual(['fails error']);
+  });
+
   it('a preload past the yield of its bolts: both are disputed', async () => {
     const spec = passing('shafting/coupling-bolts')
       .replaceAll('bolts 4 x 1/2 in', 'bolts 4 x 6 mm')

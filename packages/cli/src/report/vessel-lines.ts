@@ -1,4 +1,4 @@
-import { type Counts, countsOf, countWords } from '@tailshaft/drivetrain';
+import { type Counts, countsOf, countWords, type Vessel } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
@@ -31,7 +31,7 @@ export function standingsOf(spec: CheckedSpec): Standing[] {
       .filter(one => one.outcome === 'holds' && one.margin !== undefined && !one.asFound)
       .sort((a, b) => a.margin! - b.margin!)[0];
     return {
-      ...standing(judged.vessel.name || '(no name)', judged.verdicts, own, unread),
+      ...standing(judged.vessel.name || '(no name)', judged.verdicts, own, unread, isBare(judged.vessel)),
       file: spec.shown,
       ...(least
         ? { least: `${percentWords(least.margin!)} (${shortName(least.rule)}, ${least.subject})` }
@@ -45,11 +45,15 @@ export function standingsOf(spec: CheckedSpec): Standing[] {
   return standings;
 }
 
+/** Nothing of it can be judged, so that what holds of it says nothing. */
+const isBare = ({ arrangements }: Vessel) => arrangements.length === 0;
+
 function standing(
   name: string,
   verdicts: Parameters<typeof countsOf>[0],
   findings: readonly Finding[],
   unread: number,
+  bare = false,
 ): Standing {
   const counts = countsOf(verdicts);
   const of = (severity: string) =>
@@ -61,7 +65,7 @@ function standing(
         ? 'fails'
         : counts.unknown > 0
           ? 'cannot tell'
-          : counts.held > 0
+          : counts.held > 0 && !bare
             ? 'holds'
             : 'not assessed';
   return { name, word, counts, unread, errors: of('error'), warnings: of('warning') };

@@ -30,7 +30,7 @@ export function assumedOf<D extends Dimension>(
   });
 }
 
-/** Output power over input power of a gear: assumed for the vessel, of its entry, or usual. */
+/** Output power over input power of a gear: its own, or else what the vessel assumes, or the usual one. */
 export function gearEfficiency(gear: Gear, vessel: Vessel): Value<'ratio'> {
   return stageEfficiency(gear, 'gear efficiency', vessel);
 }
@@ -41,10 +41,9 @@ export function transferEfficiency(transfer: Transfer, vessel: Vessel): Value<'r
 }
 
 function stageEfficiency(stage: Gear | Transfer, about: string, vessel: Vessel): Value<'ratio'> {
-  const assumed = assumedOf(vessel, about, 'ratio');
-  if (assumed) return renamed(assumed, about, 'η');
-  const declared = stage.efficiency?.value;
-  if (declared) return renamed(declared, about, 'η');
+  // An assumption stands in for what is not known: it never puts a figure of the maker aside.
+  const known = stage.efficiency?.value ?? assumedOf(vessel, about, 'ratio');
+  if (known) return renamed(known, about, 'η');
   return given(about, 'η', 'ratio', USUAL.value, {
     assumed: USUAL_REASON,
     replaceWith: `assume ${about}`,

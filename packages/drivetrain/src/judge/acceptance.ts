@@ -1,5 +1,5 @@
 import type { Acceptance, Vessel } from '../model/vessel.js';
-import { noLongerNeeded, notCompetent, PAPER_ACCEPTANCE } from '../rules/paper/acceptance.js';
+import { noLongerNeeded, notCompetent, PAPER_ACCEPTANCE, wrongWith } from '../rules/paper/acceptance.js';
 import { type AcceptancePolicy, USUAL_POLICY, unfitFor } from './acceptance-policy.js';
 import type { Verdict } from './verdict.js';
 
@@ -19,8 +19,7 @@ export function applyAcceptances(
   const judged = verdicts.map(verdict => {
     if (verdict.outcome !== 'fails') return verdict;
     const acceptance = vessel.acceptances.find(one => {
-      if (!accepts(one, verdict) || one.untilOpen || (one.until !== undefined && one.until < today))
-        return false;
+      if (!accepts(one, verdict) || wrongWith(one, today).length > 0) return false;
       // Both must be met: neither the workspace nor the practice gives what the other withholds.
       const why =
         unfitFor(one, verdict, policy, today) ?? (ofPractice && unfitFor(one, verdict, ofPractice, today));

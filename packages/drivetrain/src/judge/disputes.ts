@@ -1,6 +1,6 @@
 import type { Fact } from '../model/fact.js';
 import { isJudged, list, missingFact, type Resting, wordsOf } from './settle.js';
-import type { Verdict } from './verdict.js';
+import type { Severity, Verdict } from './verdict.js';
 
 /** The facts that contradict each other, as the failing verdicts say. */
 export function disputedBy(all: readonly Resting[]): ReadonlySet<Fact<unknown>> {
@@ -57,14 +57,26 @@ export function underTheirDispute(all: readonly Resting[], disputed: ReadonlySet
   return told.map(verdict => {
     const facts = new Set([...disputesOf(verdict), ...outweighsOf(verdict)]);
     if (facts.size === 0) return verdict;
-    const waiting = told.filter(
-      (one, at) => one !== all[at]!.verdict && [...all[at]!.reads.facts].some(fact => facts.has(fact)),
+    const waiting = all.filter(
+      (one, at) => told[at] !== one.verdict && [...one.reads.facts].some(fact => facts.has(fact)),
     );
     const explains = waiting
-      .map(({ rule, subject }) => ({ rule, subject }))
+      .map(one => ({ rule: one.verdict.rule, subject: one.verdict.subject }))
       .filter(({ rule, subject }) => rule !== verdict.rule || subject !== verdict.subject);
-    return { ...verdict, explains: [...verdict.explains, ...explains] };
+    const severity = gravest([verdict, ...waiting.map(one => one.verdict)]);
+    return { ...verdict, severity, explains: [...verdict.explains, ...explains] };
   });
+}
+
+const WEIGHTS: readonly Severity[] = ['note', 'warning', 'error'];
+
+/**
+ * A contradiction weighs what the gravest failure weighs that it keeps from being told: nobody is rid of a failure by
+ * writing another figure beside the one that it rests on.
+ */
+function gravest(verdicts: readonly Verdict[]): Severity {
+  const failing = verdicts.filter(one => one.outcome === 'fails').map(one => WEIGHTS.indexOf(one.severity));
+  return WEIGHTS[Math.max(...failing)]!;
 }
 
 function disputesOf({ outcome, disputes = [] }: Verdict): readonly Fact<unknown>[] {

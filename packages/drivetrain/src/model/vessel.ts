@@ -111,8 +111,8 @@ export interface Acceptance {
   readonly by?: string;
   readonly dated?: string;
   readonly until?: string;
-  /** Its last day is written `unknown`: it may be over, so it covers nothing. */
-  readonly untilOpen?: true;
+  /** Dates that are written and not known, `until unknown`: it may be over or not yet given, so it covers nothing. */
+  readonly open?: readonly ('dated' | 'until')[];
 }
 
 /** What an office asks of all its vessels, with its name. */
@@ -165,6 +165,8 @@ export interface Vessel {
   readonly practice?: Practice;
   readonly arrangements: readonly Arrangement[];
   readonly criteria?: Criteria;
+  /** Criteria that the vessel writes as an open question where its practice sets them: the practice judges. */
+  readonly leftOpen?: Partial<Criteria>;
   readonly assumptions: readonly Assumption[];
   readonly requirements: readonly Requirement[];
   readonly acceptances: readonly Acceptance[];

@@ -29,6 +29,11 @@ const hasBoth = (line: ShaftLine) => hasShaft(line) && hasPropeller(line);
 
 /** What a line always has, though a spec may leave it out: those rules wake when it is declared. */
 const TOPICS: readonly Topic[] = [
+  {
+    of: 'the propeller shaft',
+    rules: ['shafting/diameter', 'shafting/material-named'],
+    concerns: line => line.propeller !== undefined && !hasShaft(line),
+  },
   { of: 'which way the shift cable moves', rules: ['rotation/shift-cable'], concerns: hasGear },
   {
     of: 'rotation of starter, pumps and fans',
@@ -156,6 +161,7 @@ export function silentTopics(
   verdicts: readonly Verdict[],
   planned: readonly Arrangement[] = proposalsOf(vessel),
 ): SilentTopic[] {
+  if (vessel.arrangements.length === 0) return [{ of: 'arrangements', rules: [], subjects: [vessel.name] }];
   return TOPICS.flatMap(({ of, rules, concerns, arrangements }) => {
     const spoken = verdicts.filter(one => rules.includes(one.rule)).map(one => one.subject);
     const speaks = (path: string) => spoken.some(one => one === path || one.startsWith(`${path}.`));

@@ -8,6 +8,7 @@ import { symbolOf } from '../reading/forms/symbol.js';
 import { spelledUnit } from '../reading/forms/unit.js';
 import { unquoted } from '../reading/forms/words.js';
 import { nearest } from '../reading/misspelt.js';
+import type { Place } from '../reading/place.js';
 import { type AtomTok, isTok } from '../reading/token.js';
 import { type SentenceReading, textOf } from '../reading/vessel.js';
 import type { Tell } from './ask.js';
@@ -78,12 +79,36 @@ export function makeAssumption(reading: SentenceReading, tell: Tell): Assumption
     });
   }
   const outside = value ? checkAssumption(reading, about, value, tell) : undefined;
+  if (value && !reading.reasoned)
+    tell({
+      code: 'text/sentence',
+      start: reading.place.start,
+      end: reading.place.end,
+      severity: 'warning',
+      message: `Nobody can see why ${about} is taken as ${value.written}: write the reason behind it, because "...".`,
+    });
   return {
     origin: reading.place,
     about,
     ...(value ? { quantity: quantityFact(`assume ${about}`, value, outside, reading) } : {}),
     ...(reading.because ? { because: reading.because } : {}),
   };
+}
+
+/** A second assumption of one thing would be passed over: it is told. */
+export function tellTwice(assumptions: readonly Assumption[], tell: Tell): void {
+  assumptions.forEach((one, index) => {
+    const had = assumptions.findIndex(other => other.about === one.about);
+    if (one.about === '' || had === index) return;
+    const { start, end } = one.origin as Place;
+    tell({
+      code: 'text/twice',
+      start,
+      end,
+      severity: 'error',
+      message: `"assume ${one.about}" is written twice in this vessel; the first counts. Keep the one that is meant.`,
+    });
+  });
 }
 
 /** Says that nothing goes by the assumed thing, or that the number lies outside what it can be. */

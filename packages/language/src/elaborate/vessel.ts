@@ -4,6 +4,7 @@ import type {
   Certificate,
   Criteria,
   Duty,
+  Fact,
   Hull,
   PracticeFacts,
   Project,
@@ -26,7 +27,7 @@ import { type Tell, tellLines, tellTrials } from './ask.js';
 import { catalogueEntry, type EntryTable } from './catalogue.js';
 import { makeLine, planLine } from './line.js';
 import type { LinePlan } from './plan.js';
-import { makeAssumption, makeRequirement } from './sentence.js';
+import { makeAssumption, makeRequirement, tellTwice } from './sentence.js';
 
 /** A vessel resolved: catalogue facts in place, revised and mirrored lines filled in. Problems go to `tell`. */
 export function makeVessel(
@@ -37,6 +38,8 @@ export function makeVessel(
 ): Vessel {
   tellTrials(tell, reading);
   const blocks = blocksOf(reading);
+  const assumptions = reading.assumptions.map(one => makeAssumption(one, tell));
+  tellTwice(assumptions, tell);
   return {
     name: reading.name,
     ...(reading.title ? { title: reading.title } : {}),
@@ -50,7 +53,7 @@ export function makeVessel(
     ...settings<Project>(reading, 'project'),
     arrangements: makeArrangements(reading, table, tell, reuse),
     requirements: reading.requirements.map(one => makeRequirement(one, tell)),
-    assumptions: reading.assumptions.map(one => makeAssumption(one, tell)),
+    assumptions,
     acceptances: reading.acceptances.map(
       (one): Acceptance => ({
         origin: one.place,
@@ -58,7 +61,7 @@ export function makeVessel(
         on: one.clauses.on ?? reading.name,
         ...(one.clauses.on === undefined ? { placed: false } : {}),
         ...only(one.clauses, 'because', 'by', 'dated', 'until'),
-        ...(one.untilOpen ? { untilOpen: true } : {}),
+        ...(one.open.length > 0 ? { open: one.open } : {}),
       }),
     ),
     ...(reading.trials.length > 0
@@ -237,12 +240,15 @@ function baseOf(
   return likely;
 }
 
-/** The criteria of the vessel, and those of its practice where it chooses none. */
+/**
+ * The criteria of the vessel, and those of its practice where it chooses none: one that the vessel leaves open is not
+ * chosen, and takes nothing away from what the practice asks.
+ */
 function criteriaOf(
   reading: VesselReading,
   table: EntryTable,
   tell: Tell,
-): Pick<Vessel, 'criteria' | 'practice'> {
+): Pick<Vessel, 'criteria' | 'leftOpen' | 'practice'> {
   const [entry, second] = table.entries('practice');
   const own = settings<Criteria>(reading, 'criteria').criteria;
   if (!entry) return own ? { criteria: own } : {};
@@ -261,8 +267,17 @@ function criteriaOf(
     .map(row => [row.field, practice.facts[row.field]] as const)
     .filter(([, one]) => said(one));
   if (theirs.length + chosen.length === 0) return { practice };
-  const criteria = { origin: practice.origin, ...Object.fromEntries([...theirs, ...chosen]) };
-  return { criteria: criteria as Criteria, practice };
+  const set = new Set<string>(theirs.map(([field]) => field));
+  const isOpen = ([field, one]: readonly [string, unknown]) =>
+    set.has(field) && [one].flat().every(fact => (fact as Fact<unknown>).value === undefined);
+  const leftOpen = chosen.filter(isOpen);
+  const settled = chosen.filter(one => !isOpen(one));
+  const criteria = { origin: practice.origin, ...Object.fromEntries([...theirs, ...settled]) };
+  return {
+    criteria: criteria as Criteria,
+    ...(leftOpen.length > 0 ? { leftOpen: Object.fromEntries(leftOpen) as Partial<Criteria> } : {}),
+    practice,
+  };
 }
 
 function settings<T>(reading: VesselReading, kind: SettingsKind): Partial<Record<string, T>> {

@@ -1,9 +1,9 @@
 import { RULES } from '@tailshaft/drivetrain';
-import { UNKNOWN } from '@tailshaft/vocabulary';
 import type * as ast from '../generated/ast.js';
 import type { ArrangementReading } from './arrangement.js';
 import { dateIn, wordsIn } from './clause.js';
 import { placeOfNode, problem, propertyPlace, type ReadContext } from './context.js';
+import { isOnCalendar } from './dates.js';
 import { nearest } from './misspelt.js';
 import type { Place } from './place.js';
 
@@ -11,8 +11,8 @@ export interface AcceptanceReading {
   readonly place: Place;
   readonly rule: string;
   readonly clauses: Readonly<Record<string, string>>;
-  /** `until unknown`. */
-  readonly untilOpen?: boolean;
+  /** Dates that stand there and are none that is known: `until unknown`, a day that no calendar has. */
+  readonly open: readonly ('dated' | 'until')[];
   /** Where the id of the rule stands. */
   readonly ruleAt?: Place;
   /** Where the path behind `on` stands. */
@@ -21,6 +21,7 @@ export interface AcceptanceReading {
 
 export function readAcceptance(context: ReadContext, node: ast.Acceptance): AcceptanceReading {
   const clauses: Record<string, string> = {};
+  const open: ('dated' | 'until')[] = [];
   for (const clause of node.clauses) {
     const { kind, value } = clause;
     const said =
@@ -29,7 +30,9 @@ export function readAcceptance(context: ReadContext, node: ast.Acceptance): Acce
         : kind === 'because' || kind === 'by'
           ? wordsIn(context, clause, 'value', value)
           : dateIn(context, clause, 'value', value);
-    if (said !== undefined) clauses[kind] = said;
+    const isDate = kind === 'dated' || kind === 'until';
+    if (isDate && value !== undefined && (said === undefined || !isOnCalendar(said))) open.push(kind);
+    else if (said !== undefined) clauses[kind] = said;
   }
   if (!node.rule)
     problem(
@@ -39,13 +42,12 @@ export function readAcceptance(context: ReadContext, node: ast.Acceptance): Acce
       'Say which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
       'accept'.length,
     );
-  const untilOpen = node.clauses.some(one => one.kind === 'until' && one.value === UNKNOWN);
   const on = node.clauses.find(clause => clause.kind === 'on' && clause.value !== undefined);
   return {
     place: placeOfNode(context, node),
     rule: node.rule ?? '',
     clauses,
-    ...(untilOpen ? { untilOpen } : {}),
+    open,
     ...(node.rule ? { ruleAt: propertyPlace(context, node, 'rule') } : {}),
     ...(on ? { on: propertyPlace(context, on, 'value') } : {}),
   };

@@ -25,7 +25,7 @@ export function impossibleDates(document: ast.Document, text: string): Problem[]
   });
 }
 
-function isOnCalendar(written: string): boolean {
+export function isOnCalendar(written: string): boolean {
   const [year, month, day] = written.split('-').map(Number) as [number, number, number];
   const date = new Date(Date.UTC(year, month - 1, day));
   return date.getUTCMonth() === month - 1 && date.getUTCDate() === day;

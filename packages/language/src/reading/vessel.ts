@@ -38,6 +38,8 @@ export interface SentenceReading {
   readonly place: Place;
   readonly tokens: readonly AtomTok[];
   readonly because?: string;
+  /** A reason stands there, or that it is unknown. */
+  readonly reasoned?: boolean;
 }
 
 export interface VesselReading {
@@ -115,6 +117,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       assumptions.push({
         ...sentence(context, member),
         ...defined('because', wordsIn(context, member, 'because', member.because)),
+        reasoned: member.because !== undefined,
       });
     } else if (ast.isAcceptance(member)) acceptances.push(readAcceptance(context, member));
     else if (ast.isRevision(member)) {

@@ -41,7 +41,7 @@ export function standingSection(sheet: Sheet): Section {
       ? 'fails'
       : counts.unknown.all + unread > 0
         ? 'cannot tell'
-        : counts.held.all > 0
+        : counts.held.all > 0 && sheet.vessel.arrangements.length > 0
           ? 'holds'
           : undefined;
   return section('standing', 'How it stands', blocks, standing ? { standing } : {});

@@ -7,7 +7,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import type { Engine, Motor } from '../../model/engine.js';
 import type { Fact } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
-import { type Apart, apart } from '../../model/reads.js';
+import { type Apart, apart, aside } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -19,12 +19,14 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'power is torque times speed: within 3 %, no torque above the peak torque, and motor power at its speed',
+    'power is torque times speed: within 3 %, no torque above the peak torque, and motor power at its speed; ' +
+    'speeds in their order, from low idle to the governed maximum',
   source: PART_SHEET,
   manual:
     'Power is torque times speed, so a sheet that states all three states one of them twice. A peak torque below the torque ' +
     'at rated power, a point of the full-load curve above the peak torque, or a motor whose power is not its torque at base ' +
-    'speed, means that one figure is misread, of another rating or in another unit. Every torque of the line rests on them. ' +
+    'speed, means that one figure is misread, of another rating or in another unit. So does a governed maximum below rated ' +
+    'speed, a low idle above it, or one speed of the curve with two torques. Every torque and speed of the line rests on them. ' +
     'Look the figures up again; do not correct one to fit the other.',
   caution: 'Sheets round, and tolerances of test benches reach some percent: 3 % is left to both.',
   noCure: 'Only the maker’s sheet or a measurement can tell which figure is wrong.',
@@ -44,9 +46,80 @@ function check(context: LineContext): Apart<Verdict> {
   const { engine, motor } = context.line;
   return apart(
     () => engine && ofEngine(context, engine),
+    () =>
+      engine &&
+      disordered(
+        context,
+        nameOf(engine),
+        aside(() => pairsOfEngine(engine)),
+      ),
     () => motor && ofMotor(context, motor),
+    () =>
+      motor &&
+      disordered(
+        context,
+        nameOf(motor),
+        aside(() => pairsOfMotor(motor)),
+      ),
   );
 }
+
+/** Two speeds of one machine of which the first cannot be above the second. */
+interface Pair {
+  readonly lower: Speed | undefined;
+  readonly upper: Speed | undefined;
+}
+
+interface Speed {
+  readonly fact: Fact<unknown>;
+  readonly words: string;
+  readonly si: number;
+}
+
+type Point = Fact<{ readonly y: Value; readonly x: Value<'rotational speed'> }>;
+
+const speedIn = (fact: Fact<Value<'rotational speed'>> | undefined, words: string): Speed | undefined =>
+  fact?.value && { fact, words: `${words} ${fact.written}`, si: fact.value.si };
+const speedAt = (fact: Point | undefined, words: string): Speed | undefined =>
+  fact?.value && { fact, words: `${words} ${fact.written}`, si: fact.value.x.si };
+
+function pairsOfEngine(engine: Engine): Pair[] {
+  const idle = speedIn(engine.lowIdle, 'low idle');
+  const most = speedIn(engine.highIdle, 'high idle');
+  const rated = speedAt(ratingOf(engine)?.power, 'rated power');
+  const peak = speedAt(engine.peakTorque, 'peak torque');
+  return [
+    { lower: rated, upper: most },
+    { lower: peak, upper: most },
+    { lower: idle, upper: rated },
+    { lower: idle, upper: most },
+  ];
+}
+
+function pairsOfMotor({ power, baseSpeed, topSpeed }: Motor): Pair[] {
+  const most = speedIn(topSpeed, 'top speed');
+  return [
+    { lower: speedAt(power, 'power'), upper: most },
+    { lower: speedIn(baseSpeed, 'base speed'), upper: most },
+  ];
+}
+
+/** Speeds that are written in another order than they can have; where they are in order nothing more is said. */
+function disordered({ line }: LineContext, name: string, pairs: readonly Pair[]): Verdict | undefined {
+  for (const { lower, upper } of pairs) {
+    if (!lower || !upper || lower.si <= upper.si * (1 + ROUNDING)) continue;
+    return sayFor(INFO, line.path).fails({
+      place: upper.fact.origin,
+      message: `${line.name}: ${name} cannot have ${lower.words} with ${upper.words}: the first speed is above the second. One of the two is misread or of another rating: look both up.`,
+      disputes: [lower.fact, upper.fact],
+      related: [{ at: lower.fact.origin, message: lower.words }],
+    });
+  }
+  return undefined;
+}
+
+/** Speeds are rounded as they are written. */
+const ROUNDING = 1e-6;
 
 interface Stated {
   readonly fact: Fact<unknown>;

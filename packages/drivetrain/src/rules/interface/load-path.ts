@@ -1,10 +1,13 @@
+import type { Origin } from '@tailshaft/mechanics';
 import { uncoveredIn } from '../../analysis/uncovered.js';
-import type { LineContext } from '../../judge/context.js';
-import { Needs } from '../../judge/needs.js';
+import type { Context } from '../../judge/context.js';
+import { Needs, type Wanted } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import { gapOf } from '../../judge/uncovered.js';
 import type { Verdict } from '../../judge/verdict.js';
+import type { Role } from '../../model/part.js';
 import { type Apart, each } from '../../model/reads.js';
+import type { Arrangement, ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -30,7 +33,9 @@ const INFO: RuleInfo = {
     'Every check follows the power from one mover through one gear to one propeller. With two engines, two gears or two ' +
     'propellers in a line, or with an engine and a motor, it would judge by one of them and pass the other over. So every ' +
     'check that rests on one of them cannot tell, until the line is written with one of each. Give each mover its own shaft ' +
-    'line where it has its own shaft; take the part that is not driving out and judge each way of running by itself.',
+    'line where it has its own shaft; take the part that is not driving out and judge each way of running by itself. Where ' +
+    'the mover or the propeller of a line is not there, or an arrangement has no line, nothing can fail: that this is no ' +
+    'soundness is said here, until what is missing is written.',
   caution: `${DEFER} A hybrid line needs its ways of running judged one by one: by the engine alone, by the motor alone, and together.`,
   noCure: 'The designer must state what drives the line, and through which part.',
   examples: examples(() => ({
@@ -46,13 +51,34 @@ const INFO: RuleInfo = {
   })),
 };
 
-export const loadPath: Rule = { ...INFO, scope: 'line', judgesCover: true, check };
+export const loadPath: Rule = { ...INFO, scope: 'vessel', judgesCover: true, check };
 
-function check({ line }: LineContext): Verdict | Apart<Verdict> | undefined {
+function check({ vessel }: Context): Apart<Verdict> {
+  return each(vessel.arrangements, ofArrangement);
+}
+
+function ofArrangement(arrangement: Arrangement): Apart<Verdict> | Verdict {
+  if (arrangement.lines.length > 0) return each(arrangement.lines, ofLine);
+  return absent(arrangement.path, arrangement.nameOrigin, [
+    { what: `a shaft line of ${arrangement.name}`, host: arrangement.origin, property: 'shaftline' },
+  ]);
+}
+
+function ofLine(line: ShaftLine): Apart<Verdict> | Verdict {
   const say = sayFor(INFO, line.path);
   const found = uncoveredIn(line);
   if (found.length === 0) {
-    if (line.chain.length === 0) return undefined;
+    const gaps = ENDS.filter(one => !line.chain.some(part => one.roles.includes(part.role)));
+    if (gaps.length > 0)
+      return absent(
+        line.path,
+        line.nameOrigin,
+        gaps.map(({ words, roles }) => ({
+          what: `${words} of ${line.name}`,
+          host: line.origin,
+          property: roles[0]!,
+        })),
+      );
     return say.holds({ place: line.nameOrigin, message: `${line.name} has one of each part.` });
   }
   return each(found, one => {
@@ -68,5 +94,21 @@ function check({ line }: LineContext): Verdict | Apart<Verdict> | undefined {
           place: one.at,
           message: `${line.name} has an engine and a motor: nothing says ${one.what}. ${because}. Write a spec for each way of running.`,
         });
+  });
+}
+
+/** Where the power of a line comes from and where it goes: without either, most checks have nothing to look at. */
+const ENDS: readonly { readonly words: string; readonly roles: readonly Role[] }[] = [
+  { words: 'the engine or motor', roles: ['engine', 'motor'] },
+  { words: 'the propeller', roles: ['propeller'] },
+];
+
+/** What is not there fails nothing, so that its silence would look like soundness. */
+function absent(subject: string, place: Origin, gaps: readonly Wanted[]): Verdict {
+  const needs = new Needs();
+  for (const gap of gaps) needs.miss(gap);
+  return sayFor(INFO, subject).cannotTell(needs, {
+    place,
+    message: `${subject}: what drives it and what it drives cannot be told without ${gaps.map(one => one.what).join(' and ')}. No check that needs it is made.`,
   });
 }

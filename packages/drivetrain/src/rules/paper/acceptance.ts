@@ -18,7 +18,7 @@ const INFO: RuleInfo = {
   mistakes: ['U12'],
   severity: 'error',
   criterion:
-    'each acceptance names who gave it and why, and its last day is not over on the day of the check',
+    'each acceptance names who gave it and why, was given by the day of the check, and its last day is not over',
   source: { title: 'deviation and concession records as yards keep them', confidence: 'common practice' },
   manual:
     'A departure is accepted by a person in a role, for a reason, for a time. Without a name nobody is ' +
@@ -102,11 +102,14 @@ export function notCompetent(vessel: string, one: Acceptance, why: string): Verd
   });
 }
 
-function wrongWith({ by, because, until, untilOpen }: Acceptance, today: string): string[] {
+/** What keeps it from covering anything, whatever it is for and whoever may give it. */
+export function wrongWith({ by, because, dated, until, open = [] }: Acceptance, today: string): string[] {
   return [
     ...(by?.trim() ? [] : ['does not say who gave it']),
     ...(because?.trim() ? [] : ['gives no reason']),
-    ...(untilOpen ? ['does not know its last day'] : []),
+    ...(open.includes('dated') ? ['does not know when it was given'] : []),
+    ...(open.includes('until') ? ['does not know its last day'] : []),
+    ...(dated !== undefined && dated > today ? [`is dated ${dated}, which is still to come`] : []),
     ...(until !== undefined && until < today ? [`ran out on ${until}`] : []),
   ];
 }

@@ -52,11 +52,11 @@ const INFO: RuleInfo = {
 export const practiceRelaxed: Rule = { ...INFO, scope: 'vessel', check };
 
 function check({ vessel }: Context): Apart<Verdict> | undefined {
-  const { practice, criteria } = vessel;
+  const { practice, criteria, leftOpen } = vessel;
   if (!practice || !criteria) return undefined;
   const say = sayFor(INFO, vessel.name);
   const own = (CRITERIA.rows as readonly Row[]).flatMap(row => {
-    const [theirs, ours] = [practice.facts, criteria].map(one => factsIn(one, row.field));
+    const [theirs, ours] = [practice.facts, { ...criteria, ...leftOpen }].map(one => factsIn(one, row.field));
     return ours!.length > 0 && theirs!.length > 0 && ours![0] !== theirs![0]
       ? [{ row, theirs: theirs!, ours: ours! }]
       : [];
@@ -72,7 +72,7 @@ function check({ vessel }: Context): Apart<Verdict> | undefined {
       return say.cannotTell(needs, {
         place,
         related,
-        message: `${words(ours)} leaves open what ${practice.name} sets, ${words(theirs)}: take it out, and the practice judges.`,
+        message: `${words(ours)} leaves open what ${practice.name} sets, ${words(theirs)}: ${practice.name} judges until it is written, or taken out.`,
       });
     if (asksNoLess(row, theirs, ours))
       return say.holds({ place, related, message: `${words(ours)} asks for no less than ${practice.name}.` });

@@ -68,6 +68,11 @@ function check({ entry: one, today }: EntryContext): Verdict | undefined {
   }
   const age = yearsBetween(source.dated, today);
   const place = facts.source!.origin;
+  if (source.dated > today)
+    return say.fails({
+      place,
+      message: `"${source.title}", from which the figures of ${name} come, is dated ${source.dated}, which is still to come: a sheet that nobody has yet proves nothing. Write the date of the sheet in hand.`,
+    });
   if (age <= YEARS)
     return say.holds({ place, message: `${name}: "${source.title}" is ${age.toFixed(1)} years old.` });
   return say.fails({

@@ -16,12 +16,11 @@ import { readingsOf } from './viewpoint-routes.js';
 
 const ENGINE_FACT = 'rotation standard viewed from flywheel\n  fuel';
 
-/** A line whose checks do not turn on the reading, so that either reading can be written. */
-const OPEN_LINE = changed(
-  SINGLE_LINE,
-  ['input rotation standard viewed from flywheel', 'input rotation either'],
-  ['      propeller { hand right [drawing]  blades 4  diameter 26 in  pitch 24 in  area ratio 0.72 }\n', ''],
-);
+/** A line whose gear takes either reading. */
+const OPEN_LINE = changed(SINGLE_LINE, [
+  'input rotation standard viewed from flywheel',
+  'input rotation either',
+]);
 
 const INFO: RuleInfo = {
   id: 'rotation/viewpoint',

@@ -7,8 +7,8 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf } from '../../model/part.js';
-import { type Apart, apart, each } from '../../model/reads.js';
-import type { Shaft } from '../../model/shafting.js';
+import { type Apart, apart, aside, each } from '../../model/reads.js';
+import type { Bearing, Shaft } from '../../model/shafting.js';
 import type { ShaftSection } from '../../model/strength.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -25,7 +25,7 @@ const STEPPED = changed(WITH_BEARINGS, [
 
 const INFO: RuleInfo = {
   id: 'shafting/section-places',
-  title: 'The sections of a shaft follow one another within its length',
+  title: 'The sections of a shaft follow one another within its length, and its bearings stand on it',
   mistakes: ['L19'],
   severity: 'error',
   criterion:
@@ -36,7 +36,7 @@ const INFO: RuleInfo = {
     'A section states where it begins, aft from the forward coupling face, and its length. Sections that overlap ' +
     'give the shaft two diameters at one place, one that runs past the end is longer than the bar, and a bore as ' +
     'wide as its section leaves no wall: strength and whirling would be computed for a shaft that cannot be ' +
-    'made. Between sections the shaft has its own diameter; where it declares none, a gap has no diameter. ' +
+    'made. A bearing whose centre is past the end of the bar holds nothing. Between sections the shaft has its own diameter; where it declares none, a gap has no diameter. ' +
     'Correct the figure that is wrong.',
   caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not checked here.`,
   curesRecord: true,
@@ -71,6 +71,7 @@ function check(context: LineContext): Apart<Verdict> {
     return apart(
       () => boreOfShaft(context, shaft),
       () => each(all, one => judge(context, shaft, one, placed)),
+      () => each(shaft.bearings ?? [], one => beyondTheEnd(context, shaft, one)),
     );
   });
 }
@@ -159,6 +160,18 @@ function boreOfShaft({ line }: LineContext, shaft: Shaft): Verdict | undefined {
     balance: { more: diameter.value, less: bore.value, wanted: 1e-6 },
     related: [{ at: diameter.origin, message: 'diameter of the shaft' }],
     message: `${line.name}: the shaft is ${diameter.written} thick and bored ${bore.written}: there is no wall left. One of the two figures is wrong.`,
+  });
+}
+
+/** A bearing that does not stand on the shaft that declares it; where it does nothing more is said. */
+function beyondTheEnd({ line }: LineContext, shaft: Shaft, bearing: Bearing): Verdict | undefined {
+  const [at, length] = aside(() => [bearing.position?.value, shaft.length?.value]);
+  if (!at || !length || at.si <= length.si + SLACK) return undefined;
+  return sayFor(INFO, `${shaft.path}.${bearing.name}`).fails({
+    place: bearing.position!.origin,
+    related: [{ at: shaft.length!.origin, message: 'length of the shaft' }],
+    message: `${line.name}: bearing ${bearing.name} stands ${bearing.position!.written} aft of the forward coupling face, but the shaft is ${shaft.length!.written} long: it would hold nothing. One of the two figures is wrong.`,
+    disputes: [bearing.position!, shaft.length!],
   });
 }
 

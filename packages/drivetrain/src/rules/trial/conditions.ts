@@ -45,7 +45,7 @@ function check(context: Context): Apart<Verdict> {
 }
 
 function judge(context: Context, trial: Trial): Verdict {
-  const { vessel } = context;
+  const { vessel, today } = context;
   const say = sayFor(INFO, vessel.name);
   const name = trialName(trial);
   const needs = new Needs();
@@ -66,7 +66,12 @@ function judge(context: Context, trial: Trial): Verdict {
       property: 'of',
     });
   const strangers = tried ? runsOf(context).filter(one => one.trial === trial && !one.line) : [];
+  if (trial.runs.length === 0)
+    needs.miss({ what: `a run of ${name}: it has no reading`, host: trial.origin, property: 'run' });
   const wrong = [
+    ...(trial.dated !== undefined && trial.dated > today
+      ? [`it is dated ${trial.dated}, which is still to come`]
+      : []),
     ...(light !== undefined && light < -LOADED
       ? [
           `the vessel was run light, ${trial.displacement!.written} against ${vessel.hull!.displacement!.written} (${percent(light)}): engine speed falls when loaded`,
