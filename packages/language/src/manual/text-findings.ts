@@ -103,7 +103,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every import leads to a spec file',
     manual:
-      'An import names a file or a folder relative to the file that it stands in, inside the open workspace, so that a spec means the same on every machine. Where nothing is found, every name from it is unknown. Correct the path, or put the catalogue where it points.',
+      'An import names a file or a folder relative to the file that it stands in, inside the open workspace, so that a spec means the same on every machine. Where nothing is found, every name from it is unknown. Correct the path, or put the catalogue where it points. A path is written with the large and small letters of the disk, also where the disk would find it under others.',
     failing: `import "no-such-catalogue"\n\n${VESSEL}`,
     passing: VESSEL,
   },

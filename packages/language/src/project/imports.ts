@@ -2,6 +2,7 @@ import { type FileSystemProvider, type URI, UriUtils } from 'langium';
 import type { ImportReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
 import { isLink, realPath } from './links.js';
+import { type Spelled, spelledOnDisk } from './spelled-on-disk.js';
 
 /** Files that an import brings in, or why it brings none. */
 export interface ImportOutcome {
@@ -50,15 +51,19 @@ export async function resolveImport(
       if (!(await files.exists(candidate))) continue;
       const node = await files.stat(candidate);
       if (!(await reallyWithin(files, roots, candidate))) return fail(leadsOut(wanted.path));
-      if (node.isFile) return { files: [candidate] };
-      const inside = (await files.readDirectory(candidate)).filter(
+      // A disk that does not tell large letters from small ones finds a file under any spelling; it is one file all the same.
+      const spelled = await spelledOnDisk(files, candidate, wanted.path);
+      const misspelt = spelled && { problem: otherSpelling(wanted, spelled) };
+      const target = spelled?.uri ?? candidate;
+      if (node.isFile) return { files: [target], ...misspelt };
+      const inside = (await files.readDirectory(target)).filter(
         one => one.isFile && one.uri.path.endsWith(EXTENSION),
       );
       for (const one of inside)
         if (isLink(one) && !(await reallyWithin(files, roots, one.uri)))
           return fail(leadsOut(`${wanted.path}/${UriUtils.basename(one.uri)}`));
       if (inside.length === 0) return fail(`The folder "${wanted.path}" holds no ${EXTENSION} file.`);
-      return { files: inside.map(one => one.uri).sort((a, b) => (a.path < b.path ? -1 : 1)) };
+      return { files: inside.map(one => one.uri).sort((a, b) => (a.path < b.path ? -1 : 1)), ...misspelt };
     }
   } catch (error) {
     return fail(
@@ -66,6 +71,17 @@ export async function resolveImport(
     );
   }
   return fail(`There is no file or folder "${wanted.path}" beside this file.`);
+}
+
+function otherSpelling({ path, place: { start, end } }: ImportReading, { written }: Spelled): Problem {
+  return {
+    code: 'text/import',
+    start,
+    end,
+    severity: 'warning',
+    message: `"${path}" is spelled "${written}" on this disk. Write it so: other disks tell large letters from small ones, and find nothing there.`,
+    choices: [{ title: `Write ${written}`, text: `"${written}"` }],
+  };
 }
 
 /** Whether a path lies in a root when all symbolic links are followed, of the path and of the root itself. */
