@@ -66,37 +66,56 @@ export function combinedStress(
       ? needs.fact(grade.enduranceLimit, wantedOf(grade, 'endurance limit'))
       : undefined;
   const columnFactor = tensileYield && columnFactorOf(line, shaft, tensileYield, needs);
-  if (!stations || !tensileYield || !strength || !columnFactor || !load || needs.any) return undefined;
+  const allowed = (keyway: boolean) => tensileYield && strength && allowedBy(tensileYield, strength, keyway);
+  if (!stations || !tensileYield || !columnFactor || !load) {
+    for (const keyway of [true, false]) needs.found(allowed(keyway));
+    return undefined;
+  }
   const bar: Bar = {
     tensileYield: renamed(tensileYield, 'tensile yield', 'S_y'),
-    tensileStrength: renamed(strength, 'tensile strength', 'S_u'),
     endurance: endurance && renamed(endurance, 'endurance limit', 'S_e'),
     columnFactor,
   };
-  return stations.map(station => stressAt(station, load, bar));
+  const borne = stations.map(station => ({ ...borneAt(station, load, bar), station }));
+  const judged = borne.flatMap(one => {
+    const limit = allowed(one.station.keyway);
+    return limit ? [{ ...one, allowed: limit }] : [];
+  });
+  if (judged.length > 0) return judged;
+  for (const { stress, yieldFactor: factor } of borne) needs.found([stress, factor]);
+  return undefined;
+}
+
+function allowedBy(
+  tensileYield: Value<'pressure'>,
+  strength: Value<'pressure'>,
+  keyway: boolean,
+): Value<'pressure'> {
+  return asmeAllowedShear({
+    tensileYield: renamed(tensileYield, 'tensile yield', 'S_y'),
+    tensileStrength: renamed(strength, 'tensile strength', 'S_u'),
+    keywayFactor: given('keyway factor', 'k_w', 'number', keyway ? KEYWAY_FACTOR : 1, {
+      assumed: keyway ? 'a keyway is cut there' : 'no keyway there',
+    }),
+  });
 }
 
 interface Bar {
   readonly tensileYield: Value<'pressure'>;
-  readonly tensileStrength: Value<'pressure'>;
   readonly endurance: Value<'pressure'> | undefined;
   readonly columnFactor: Value<'number'>;
 }
 
-function stressAt(station: ShaftStation, { torque, thrust }: ShaftLoad, bar: Bar): StationStress {
-  const { size, moment, keyway } = station;
-  const { tensileYield, tensileStrength, endurance, columnFactor } = bar;
+function borneAt(
+  station: ShaftStation,
+  { torque, thrust }: ShaftLoad,
+  bar: Bar,
+): Omit<StationStress, 'station' | 'allowed'> {
+  const { size, moment } = station;
+  const { tensileYield, endurance, columnFactor } = bar;
   const none = (label: string, symbol: string, why: string) =>
     given(label, symbol, 'torque', 0, { assumed: why });
   return {
-    station,
-    allowed: asmeAllowedShear({
-      tensileYield,
-      tensileStrength,
-      keywayFactor: given('keyway factor', 'k_w', 'number', keyway ? KEYWAY_FACTOR : 1, {
-        assumed: keyway ? 'a keyway is cut there' : 'no keyway there',
-      }),
-    }),
     stress: asmeCombinedShear({
       ...size,
       bendingMoment: moment,

@@ -52,12 +52,16 @@ export function shaftStations(shaft: Shaft, propeller: Propeller, needs: Needs):
   const all = sizesOf(shaft, needs);
   const aft = sizesAft(shaft, needs);
   const forward = sizesForward(shaft, needs);
-  if (!mass || !overhang || !all || !aft || !forward) return undefined;
+  if (!all || !aft || !forward) return undefined;
   const end = weakestInTorsion(aft);
   const bearing = aftmostBearing(shaft);
-  const arm = armOf(shaft, propeller, bearing, overhang.si, end.size.outsideDiameter.si);
-  const propellerMass = renamed(mass, 'propeller mass', 'm');
-  const moment = overhungPropellerMoment({ propellerMass, overhang: arm });
+  const arm = overhang && armOf(shaft, propeller, bearing, overhang.si, end.size.outsideDiameter.si);
+  // Without the one or the other no bending is counted, which is the least that there can be.
+  const bendingBy = (lever: Value<'length'> | undefined) =>
+    mass && lever
+      ? overhungPropellerMoment({ propellerMass: renamed(mass, 'propeller mass', 'm'), overhang: lever })
+      : UNBENT;
+  const moment = bendingBy(arm);
   const at = isStepped(shaft) ? bearing?.position?.value?.si : undefined;
   // Behind the middle of the bearing the moment is no greater, before it no greater either.
   const there = at === undefined ? all : sizesBetween(shaft, at - NEAR, at + NEAR, needs);
@@ -91,7 +95,7 @@ export function shaftStations(shaft: Shaft, propeller: Propeller, needs: Needs):
       'propeller behind the large end of the taper',
       'a',
       'length',
-      Math.min(half, arm.si),
+      arm ? Math.min(half, arm.si) : half,
       {
         assumed: 'half the taper: the propeller weighs at its middle',
       },
@@ -99,7 +103,7 @@ export function shaftStations(shaft: Shaft, propeller: Propeller, needs: Needs):
     stations.push({
       name: 'the large end of the taper',
       size: turned(end.size, shaft.taperLargeEnd?.value, 'taper large end'),
-      moment: overhungPropellerMoment({ propellerMass, overhang: lever }),
+      moment: bendingBy(lever),
       keyway: shaft.keywayWidth !== undefined || keyed('propeller'),
       of: end,
       fullDiameter: !shaft.taperLargeEnd,
@@ -122,6 +126,10 @@ export function shaftStations(shaft: Shaft, propeller: Propeller, needs: Needs):
   }
   return stations;
 }
+
+const UNBENT = given('bending moment of the overhung propeller', 'M', 'torque', 0, {
+  assumed: 'none counted: its mass or its overhang is not known',
+});
 
 /** Half a millimetre. */
 const NEAR = 5e-4;

@@ -48,6 +48,7 @@ export function ratedShaftLoad(analysis: LineAnalysis, shaft: Shaft, needs: Need
   const loads = analysis.loads(rated);
   const load = loads.entering.get(shaft);
   if (!load) return needs.take({ value: undefined, missing: loads.missing });
+  needs.found(powerPerSpeed({ power: load.power, speed: load.speed }));
   return {
     speed: renamed(load.speed, 'shaft speed', 'ω'),
     torque: renamed(load.torque, 'shaft torque', 'T'),
@@ -79,9 +80,14 @@ export function shaftStrength(
     );
   }
   const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
-  if (!sizes || !torsionalYield) return undefined;
+  if (!torsionalYield) return undefined;
   const St = renamed(torsionalYield, 'torsional yield', 'S_t');
   const safetyFactor = renamed(criterion.factor, 'safety factor', 'SF');
+  const { power, speed } = load;
+  if (!sizes) {
+    needs.found(smallCraftShaftDiameter({ power, speed, torsionalYield: St, safetyFactor }));
+    return undefined;
+  }
   return weakestOf(({ size }) => ({
     capacity: smallCraftPowerPerSpeed({ ...size, torsionalYield: St, safetyFactor }),
     demand: demandOf(load),

@@ -1,4 +1,4 @@
-import type { Origin } from '@tailshaft/mechanics';
+import type { Origin, Value } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
 import type { Missing } from './verdict.js';
 
@@ -14,6 +14,8 @@ export interface Wanted {
 /** Collects what a check needs; anything absent or open is kept, so that one verdict names all of it. */
 export class Needs {
   readonly missing: Missing[] = [];
+  /** What was computed on the way: the half that a check which waits can tell already. */
+  readonly known = new Set<Value>();
 
   /** The fact's value, or undefined with the gap noted. */
   fact<T>(fact: Fact<T> | undefined, wanted: Wanted): T | undefined {
@@ -37,10 +39,27 @@ export class Needs {
     for (const { what, host, property, example, at } of derived.missing) {
       this.miss({ what, host, property, example }, at);
     }
-    return derived.value;
+    return derived.value === undefined ? undefined : this.found(derived.value);
+  }
+
+  /** The same, and what it holds of computed values is told by a verdict that waits for the rest. */
+  found<T>(computed: T): T {
+    for (const value of computedIn(computed)) this.known.add(value);
+    return computed;
   }
 
   get any(): boolean {
     return this.missing.length > 0;
   }
+}
+
+/** A computed value, those of a point, or those of a list. */
+function computedIn(result: unknown): Value[] {
+  if (typeof result !== 'object' || result === null) return [];
+  if ('si' in result) return 'working' in result ? [result as Value] : [];
+  return Object.values(result).filter((one): one is Value => isComputed(one));
+}
+
+function isComputed(one: unknown): boolean {
+  return typeof one === 'object' && one !== null && 'si' in one && 'working' in one;
 }

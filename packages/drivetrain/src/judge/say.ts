@@ -87,7 +87,8 @@ export function sayFor(rule: Speaking, subject: string) {
     fails: (said: Said, unusable: Verdict['missing'] = []) => make('fails', said, unusable),
     doesNotApply: (said: Said) => make('does not apply', said),
     /** Names what is missing; offers to write each gap as an open question. */
-    cannotTell: (needs: Needs, said: Said) => make('cannot tell', said, needs.missing),
+    cannotTell: (needs: Needs, said: Said) =>
+      make('cannot tell', { ...said, workings: withKnown(said.workings, needs.known) }, needs.missing),
     /**
      * Holds when capacity is at least demand × (1 + wanted margin); fails otherwise.
      * A number that is not finite, on either side, cannot be judged. What misses an estimate or a guide by no more than
@@ -111,6 +112,11 @@ export function sayFor(rule: Speaking, subject: string) {
       return make('fails', { ...compared, message: failMessage });
     },
   };
+}
+
+/** What a check says it worked out, and what else was on the way. */
+function withKnown(workings: readonly Value[] = [], known: ReadonlySet<Value>): readonly Value[] {
+  return known.size === 0 ? workings : [...new Set([...workings, ...known])];
 }
 
 /** A comparison, with what is said when it fails. */

@@ -1,3 +1,4 @@
+import type { Value } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
@@ -77,7 +78,14 @@ function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
   const absent = verdict.outcome === 'holds' ? absentIn(rule, reads) : [];
   if (open.length > 0 || absent.length > 0) {
     const missing = [...open.map(missingFact), ...absent.map(missingRead)];
-    return { ...ask(rule, verdict, missing), workings: verdict.workings, related: verdict.related };
+    // What does not rest on the question stands, whatever its answer is.
+    const { capacity, demand, workings } = verdict;
+    const sides = [demand, capacity].filter(one => one?.working && !workings.includes(one)) as Value[];
+    return {
+      ...ask(rule, verdict, missing),
+      workings: [...sides, ...workings],
+      related: verdict.related,
+    };
   }
   if (verdict.outcome !== 'holds') return verdict;
   const outside = [...reads.facts].filter(one => one.outOfRange !== undefined);

@@ -92,6 +92,7 @@ function judge(context: LineContext, direction: Direction): Verdict {
     });
   }
   if (needs.any || !worst) {
+    needs.found(analysis.rated.value);
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
       criterion,

@@ -25,7 +25,7 @@ export function greatestTorqueAt(
   const loads = analysis.loads(point);
   const entering = loads.entering.get(part);
   if (!entering) needs.take({ value: undefined, missing: loads.missing });
-  return entering && renamed(entering.torque, `torque entering the ${part.role}`);
+  return entering && needs.found(renamed(entering.torque, `torque entering the ${part.role}`));
 }
 
 /** `at least ` where the engine does not tell all that it puts out. */

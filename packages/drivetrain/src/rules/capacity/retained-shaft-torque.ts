@@ -3,6 +3,7 @@ import { allowing } from '../../analysis/allowing.js';
 import { changedOf, keptOf, missChanged, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
+import { comparedWith } from '../../analysis/same-stages.js';
 import { sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -64,8 +65,10 @@ function check(context: LineContext): Verdict | undefined {
   if (!kept) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
-  const now = greatestLoad(analysis, needs);
-  const then = greatestLoad(analysisOf(kept.line), needs);
+  const held = comparedWith(analysis, analysisOf(kept.line), vessel);
+  const { cancels = false } = held;
+  const now = greatestLoad(held.now, needs);
+  const then = greatestLoad(held.before, needs);
   const what = `${line.name}: whether the retained shaft gets more torque than before`;
   if (!now || !then) {
     const half = now ?? then;
@@ -82,9 +85,16 @@ function check(context: LineContext): Verdict | undefined {
       compared !== undefined && compared.after.torque.si > tolerated(compared.before.torque, share).si;
     if (!fails) {
       const known = `at rated power it goes from ${analysis.tell(then.rated.torque)} to ${analysis.tell(now.rated.torque)}`;
+      const { share } = ratioTolerance(vessel);
+      const most = [mostOf(then), mostOf(now)] as const;
+      const factors = cancels ? [] : [factorOf(kept.was, most[0]), factorOf(shaft, most[1])];
       return waits(say, needs, shaft.origin, what, {
         known,
-        workings: [then.rated.torque, now.rated.torque],
+        workings: [
+          ...[then.rated.torque, now.rated.torque],
+          ...[tolerated(most[0].torque, share), most[1].torque],
+          ...factors.flatMap(one => one ?? []),
+        ],
       });
     }
   }
@@ -92,16 +102,17 @@ function check(context: LineContext): Verdict | undefined {
   const changed = changedOf(kept, STRENGTH_RESTS_ON);
   const both = now.peak !== undefined && then.peak !== undefined;
   // What the numbers are, where they are not the greatest of both.
-  const at = both ? '' : compared.open ? ', the new engine at rated power alone' : ', at rated power';
+  const point = both ? '' : compared.open ? ', the new engine at rated power alone' : ', at rated power';
+  const at = cancels ? `${point}, before the ratio that stays and is not known: it takes itself out` : point;
   const rise = after.torque.si / before.torque.si - 1;
   const factors = [factorOf(kept.was, before), factorOf(shaft, after)] as const;
   const said = {
     place: shaft.origin,
     capacity: tolerated(before.torque, ratioTolerance(vessel).share),
     demand: after.torque,
-    workings: [before.torque, after.torque, ...factors.flatMap(one => (one ? [one] : []))],
+    workings: [before.torque, after.torque, ...(cancels ? [] : factors.flatMap(one => one ?? []))],
   };
-  if (changed.length > 0) return judgeModified(context, shaft, changed, factors, said);
+  if (changed.length > 0) return judgeModified(context, shaft, changed, factors, { ...said, cancels });
   const numbers = `${analysis.tell(before.torque)} to ${analysis.tell(after.torque)}`;
   if (rise <= ratioTolerance(vessel).share) {
     return say.holds({
@@ -110,11 +121,12 @@ function check(context: LineContext): Verdict | undefined {
     });
   }
   const [was, is] = factors;
-  const margin =
-    was && is
+  const margin = cancels
+    ? 'what that leaves of its strength cannot be said without the ratio'
+    : was && is
       ? `its factor against torsional yield falls from ${was.si.toFixed(1)} to ${is.si.toFixed(1)}`
       : 'what it may carry cannot be said without its diameter and the torsional yield of its grade';
-  const weak = is !== undefined && is.si < LEAST_FACTOR;
+  const weak = !cancels && is !== undefined && is.si < LEAST_FACTOR;
   return say.fails({
     ...said,
     severity: weak ? 'error' : 'warning',
@@ -147,10 +159,10 @@ function judgeModified(
   shaft: Shaft,
   changed: readonly string[],
   [was, is]: readonly [Value<'number'> | undefined, Value<'number'> | undefined],
-  said: { readonly place: Shaft['origin']; readonly workings: readonly Value[] },
+  said: { readonly place: Shaft['origin']; readonly workings: readonly Value[]; readonly cancels: boolean },
 ): Verdict {
   const say = sayFor(INFO, line.path);
-  const { place, workings } = said;
+  const { place, workings, cancels } = said;
   const words = changed.map(wordsOf).join(' and ');
   if (!was || !is) {
     const needs = new Needs();
@@ -161,7 +173,9 @@ function judgeModified(
       message: `${line.name}: the kept shaft is modified in its ${words}, and whether it still carries what it carried cannot be told without its diameter and the torsional yield of its grade, before and after.`,
     });
   }
-  const numbers = `its factor against torsional yield goes from ${was.si.toFixed(1)} to ${is.si.toFixed(1)}`;
+  const numbers = cancels
+    ? `its factor against torsional yield is ${percent(is.si / was.si)} of what it was, whatever the ratio that stays`
+    : `its factor against torsional yield goes from ${was.si.toFixed(1)} to ${is.si.toFixed(1)}`;
   return say.compare({
     place,
     capacity: is,
@@ -204,13 +218,16 @@ function comparable(
   then: Loads,
   sameEngine: boolean,
 ): { readonly before: Load; readonly after: Load; readonly open: boolean } | undefined {
-  const most = ({ rated, peak }: Loads) => (peak ? greater(rated, peak) : rated);
-  if (now.peak && then.peak) return { before: most(then), after: most(now), open: false };
+  if (now.peak && then.peak) return { before: mostOf(then), after: mostOf(now), open: false };
   if (sameEngine) return { before: then.rated, after: now.rated, open: false };
-  if (then.peak) return { before: most(then), after: now.rated, open: true };
-  const after = most(now);
+  if (then.peak) return { before: mostOf(then), after: now.rated, open: true };
+  const after = mostOf(now);
   if (now.peak && after.torque.si <= then.rated.torque.si) return { before: then.rated, after, open: false };
   return undefined;
+}
+
+function mostOf({ rated, peak }: Loads): Load {
+  return peak ? greater(rated, peak) : rated;
 }
 
 /** One entry at one rating gives the same torque, known or not. */

@@ -92,6 +92,7 @@ function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {
     property: vessel.hull ? 'lightship' : 'hull',
   });
   const change = massChange(arrangement, needs);
+  if (change) needs.found(change);
   const place = arrangement.nameOrigin;
   if (!lightship || !change) {
     return waits(say, needs, place, `Whether the weight of ${arrangement.name} stays within the record`);
@@ -120,6 +121,7 @@ function judgeBalance({ arrangement, vessel }: ArrangementContext): Verdict {
     property: vessel.hull ? 'waterline length' : 'hull',
   });
   const balance = balanceChange(arrangement, vessel, needs);
+  if (balance) needs.found(lengthLeftOver({ stack: balance.after, room: balance.before }));
   const place = arrangement.nameOrigin;
   if (!length || !balance) {
     return waits(say, needs, place, `Whether the balance of ${arrangement.name} stays within the record`);

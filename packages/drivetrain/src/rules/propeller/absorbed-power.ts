@@ -54,7 +54,12 @@ function check(context: LineContext): Verdict | undefined {
   if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const propulsion = result.value;
-  if (!propulsion) return noRun(say, line, result, 'what the propeller absorbs at rated speed');
+  if (!propulsion) {
+    const reaches = analysis.propellerPower.value;
+    return noRun(say, line, result, 'what the propeller absorbs at rated speed', {
+      workings: reaches ? [reaches] : [],
+    });
+  }
   const { least, most, criterion } = demandBand(vessel);
   const { rated, available, demand } = propulsion;
   const full = propulsion.full.applies ? [propulsion.full.engineSpeed, propulsion.full.vesselSpeed] : [];

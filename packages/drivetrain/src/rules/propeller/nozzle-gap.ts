@@ -63,21 +63,26 @@ function check({ line, vessel, analysis }: LineContext): Verdict | undefined {
   });
   const diameter = size && renamed(size, 'propeller diameter', 'D');
   const place = propeller.nozzleGap?.origin ?? propeller.nozzle!.origin;
-  if (!gap || !diameter) return waits(say, needs, place, `${line.name}: whether the blades fill the nozzle`);
   const own = vessel.criteria?.nozzleGap?.value;
   const share = own?.si ?? USUAL_GAP;
   const said = `nozzle gap at most ${own?.written ?? percent(share)} of the diameter`;
   const criterion = own
     ? { said, chosenBy: 'author' as const }
     : { said: `${said} (common practice, no source)`, chosenBy: 'default' as const };
+  const allowed =
+    diameter &&
+    needs.found(
+      renamed(
+        tipGapNeeded({
+          propellerDiameter: diameter,
+          clearanceShare: given('share allowed', 'c/D', 'ratio', share, { assumed: criterion.said }),
+        }),
+        'gap allowed',
+      ),
+    );
+  if (!gap || !diameter || !allowed)
+    return waits(say, needs, place, `${line.name}: whether the blades fill the nozzle`);
   const clearance = renamed(gap, 'gap between blade tip and nozzle', 'c');
-  const allowed = renamed(
-    tipGapNeeded({
-      propellerDiameter: diameter,
-      clearanceShare: given('share allowed', 'c/D', 'ratio', share, { assumed: criterion.said }),
-    }),
-    'gap allowed',
-  );
   const has = tipClearanceShare({ clearance, diameter });
   const leaves = `${line.name}: ${propeller.nozzleGap!.written} between blade tip and nozzle, ${percent(has.si)} of the diameter`;
   if (!(gap.si > 0))

@@ -70,15 +70,19 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: the blade tips turn in a nozzle, so their room is the gap to it.`,
     });
   const needs = new Needs();
+  const { share, criterion } = wantedTipShare(vessel);
   const room = tipRoomOf(propeller, needs);
+  const propellerDiameter = propeller.diameter?.value;
+  const wantedOf = (diameter: Value<'length'>) =>
+    tipGapNeeded({
+      propellerDiameter: diameter,
+      clearanceShare: given('share required', 'c/D', 'ratio', share, { assumed: criterion.said }),
+    });
+  if (!room && propellerDiameter) needs.found(wantedOf(propellerDiameter));
   const fact = isSaid(() => propeller.tipClearance) ? propeller.tipClearance : propeller.axisToHull;
   const place = propeller.diameter?.origin ?? propeller.origin;
   if (!room) return waits(say, needs, place, `${line.name}: the tip clearance`);
-  const { share, criterion } = wantedTipShare(vessel);
-  const needed = tipGapNeeded({
-    propellerDiameter: room.diameter,
-    clearanceShare: given('share required', 'c/D', 'ratio', share, { assumed: criterion.said }),
-  });
+  const needed = wantedOf(room.diameter);
   const leaves = `${line.name}: ${propeller.diameter!.written} of diameter leave ${analysis.tell(room.gap, 3)} to the hull, ${percent(room.share.si)} of it`;
   const related = fact ? [{ at: fact.origin, message: `${fact.written} here` }] : [];
   const common = { place, related, criterion, workings: [room.gap, room.share, needed] };

@@ -105,14 +105,18 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
   }
   const now = nominalStress(shaft, analysis, needs);
   const then = shaft === broke.shaft ? now : nominalStress(broke.shaft, analysisOf(broke.line), needs);
-  if (!now || !then || needs.any)
+  const allowed =
+    then &&
+    needs.found(
+      allowing(
+        then,
+        ALLOWED - 1,
+        'stress allowed after the break',
+        `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
+      ),
+    );
+  if (!now || !then || !allowed || needs.any)
     return waits(say, needs, place, `${happened}; whether this one runs at clearly less stress`, { related });
-  const allowed = allowing(
-    then,
-    ALLOWED - 1,
-    'stress allowed after the break',
-    `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
-  );
   const numbers = `${analysis.tell(now, 3)} of torsional stress at greatest torque, ${analysis.tell(then, 3)} then`;
   return say.compare({
     place,
@@ -149,5 +153,5 @@ function nominalStress(shaft: Shaft, analysis: LineAnalysis, needs: Needs): Valu
   const stresses = sizes.map(({ size }) =>
     torsionalShearStress({ torque: renamed(torque, 'greatest torque of the shaft', 'T'), ...size }),
   );
-  return stresses.reduce((most, one) => (one.si > most.si ? one : most));
+  return needs.found(stresses.reduce((most, one) => (one.si > most.si ? one : most)));
 }

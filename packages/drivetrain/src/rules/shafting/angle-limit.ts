@@ -101,7 +101,8 @@ function judge({ line, vessel, analysis }: LineContext, limit: Limit): Verdict {
     property: limit.property,
   });
   const still = limit.angle(needs);
-  const angle = limit.state === 'at rest' ? still : still && underWay(still, vessel, needs);
+  const lies = limit.state === 'at rest' ? still : still && underWay(still, vessel, needs);
+  const angle = lies && needs.found(lies);
   const place = still?.origin ?? limit.fact.origin;
   if (!most || !angle) {
     return waits(

@@ -89,6 +89,10 @@ function judge(
   const length = needs.fact(bearing.length, wanted('length'));
   const by = needs.fact(bearing.lubrication, wanted('lubrication'));
   const sizes = sizesAtBearing(shaft, bearing, needs);
+  if (by === 'water' && sizes)
+    needs.found(
+      strutBearingLength({ diameter: renamed(thickest(sizes).size.outsideDiameter, 'shaft diameter', 'd') }),
+    );
   if (!length || !by || !sizes || needs.any)
     return waits(say, needs, place, `${line.name}: whether ${name} is long enough`);
   const diameter = renamed(thickest(sizes).size.outsideDiameter, 'shaft diameter', 'd');

@@ -72,6 +72,7 @@ function judgeShaft(context: LineContext, shaft: Shaft, before: Shaft | undefine
   const fastest = greatestKnownShaftSpeed(analysis, shaft, needs);
   if (fastest && whirls.length > 0)
     return each(whirls, whirl => judge(context, shaft, whirl, fastest, needs));
+  if (fastest) needs.found(fastest);
   const known = fastest
     ? `the shaft turns up to ${analysis.tell(fastest)}`
     : whirls

@@ -13,7 +13,7 @@ import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
-import { type Apart, apart } from '../../model/reads.js';
+import { type Apart, apart, isSaid } from '../../model/reads.js';
 import type { Propeller, Shaft } from '../../model/shafting.js';
 import { atLeast, greatestTorqueAt } from '../capacity/greatest-torque.js';
 import { changed } from '../example-specs.js';
@@ -86,7 +86,9 @@ function check(context: LineContext): Verdict | Apart<Verdict> | undefined {
   const { line, analysis, vessel } = context;
   const shaft = line.shafts.at(-1);
   const { propeller } = line;
-  if (!shaft?.overhang || !propeller?.mass || !(line.engine || line.motor)) return undefined;
+  if (!shaft || !propeller || !(line.engine || line.motor)) return undefined;
+  const [hangs, weighs] = [isSaid(() => shaft.overhang), isSaid(() => propeller.mass)];
+  if (!hangs && !weighs) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const torque = greatestTorqueAt(analysis, shaft, needs);
@@ -100,9 +102,15 @@ function check(context: LineContext): Verdict | Apart<Verdict> | undefined {
   const wantsFatigue = shaftFatigueFactor !== undefined;
   const stresses = combinedStress(line, shaft, propeller, load, wantsFatigue, needs);
   if (!stresses || !load) {
+    if (!hangs || !weighs) return undefined;
     return waits(say, needs, shaft.origin, whatOf(line));
   }
   const judging = { context, shaft, propeller, load, stresses, needs };
+  // Each of the two is said for other checks as well: alone it asks for nothing, and a shaft that fails without any bending fails.
+  if (!hangs || !weighs) {
+    const unbent = byCode(judging);
+    return unbent.outcome === 'fails' ? unbent : undefined;
+  }
   return apart(
     () => byCode(judging),
     () => shaftYieldFactor && byFactor(judging, shaftYieldFactor, 'yield', one => one.yieldFactor),
@@ -196,9 +204,10 @@ function byFactor(
   });
 }
 
-function loadWords({ context, load }: Judging): string {
+function loadWords({ context, shaft, propeller, load }: Judging): string {
   const { analysis } = context;
-  return `under ${atLeast(analysis)}${analysis.tell(load.torque)}, ${analysis.tell(load.thrust, 3)} of thrust and the weight of the propeller`;
+  const weighs = shaft.overhang?.value && propeller.mass?.value;
+  return `under ${atLeast(analysis)}${analysis.tell(load.torque)}, ${analysis.tell(load.thrust, 3)} of thrust and ${weighs ? 'the weight of the propeller' : 'no bending, as its weight or overhang is not known,'}`;
 }
 
 function placeOf(shaft: Shaft, { station }: StationStress) {

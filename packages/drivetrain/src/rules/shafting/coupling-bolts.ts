@@ -87,6 +87,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | Apart<Verdic
   const name = nameOf(coupling);
   const needs = new Needs();
   const bolts = boltStrength(coupling, vessel, needs);
+  if (bolts) needs.found(bolts.torque);
   const torque = greatestTorqueAt(analysis, coupling, needs);
   const place = coupling.flange!.bolts?.origin ?? coupling.flange!.origin;
   const what = `${line.name}: whether the bolts of ${name} carry its torque`;

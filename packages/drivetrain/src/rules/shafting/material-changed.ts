@@ -105,7 +105,9 @@ function factorOf(shaft: Shaft, load: Load | undefined, needs: Needs): Value<'nu
   const grade = gradeOf(shaft, needs);
   const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
   if (!size || !torsionalYield || !load) return undefined;
-  return smallCraftSafetyFactor({ ...size, torsionalYield, power: load.power, speed: load.speed });
+  return needs.found(
+    smallCraftSafetyFactor({ ...size, torsionalYield, power: load.power, speed: load.speed }),
+  );
 }
 
 /** The diameter of the shaft that takes least torque. */

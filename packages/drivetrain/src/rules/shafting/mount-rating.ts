@@ -74,7 +74,8 @@ function judge(
     host,
     property: `${what} at most`,
   });
-  const demand = demandOf(needs);
+  const half = demandOf(needs);
+  const demand = half && needs.found(half);
   const place = fact?.origin ?? host;
   const whether = `${line.name}: whether the mounts carry the ${what}`;
   if (!allowed || !demand) {

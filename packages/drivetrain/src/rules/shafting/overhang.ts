@@ -49,10 +49,6 @@ function check(context: LineContext): Verdict | undefined {
     property: 'overhang',
   });
   const sizes = sizesAft(shaft, needs);
-  if (!declared || !sizes)
-    return waits(say, needs, shaft.origin, `${line.name}: whether the propeller overhangs too far`);
-  const distance = renamed(declared, 'overhang', 'a');
-  const shaftDiameter = renamed(thinnest(sizes).size.outsideDiameter, 'shaft diameter', 'd');
   const own = vessel.criteria?.overhang?.value;
   const guide = own
     ? renamed(own, 'overhang allowed in diameters', 'g')
@@ -60,7 +56,11 @@ function check(context: LineContext): Verdict | undefined {
         assumed: `${overhangGuides[0].source.title}; ${overhangGuides[1].diameters} is quoted elsewhere`,
         replaceWith: 'overhang at most',
       });
-  const limit = overhangLimit({ diameter: shaftDiameter, guide });
+  const shaftDiameter = sizes && renamed(thinnest(sizes).size.outsideDiameter, 'shaft diameter', 'd');
+  const limit = shaftDiameter && needs.found(overhangLimit({ diameter: shaftDiameter, guide }));
+  if (!declared || !shaftDiameter || !limit)
+    return waits(say, needs, shaft.origin, `${line.name}: whether the propeller overhangs too far`);
+  const distance = renamed(declared, 'overhang', 'a');
   const count = overhangInDiameters({ overhang: distance, diameter: shaftDiameter });
   const numbers = `the propeller hub stands ${analysis.tell(distance)} behind the last bearing, ${count.si.toFixed(1)} diameters; ${guide.si} ${own ? 'is allowed' : 'is the guide'}`;
   const between = !own && count.si > overhangGuides[0].diameters && count.si <= overhangGuides[1].diameters;

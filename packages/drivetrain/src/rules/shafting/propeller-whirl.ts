@@ -67,6 +67,8 @@ function check(context: LineContext): Verdict | undefined {
   const needs = new Needs();
   const whirl = propellerWhirl(line, needs);
   const fastest = greatestKnownShaftSpeed(analysis, shaft, needs);
+  if (whirl) needs.found(whirl);
+  if (fastest) needs.found(fastest);
   const place = propeller.mass?.origin ?? propeller.inertia!.origin;
   const what = `${line.name}: whether the shaft whirls with its propeller`;
   if (!whirl || !fastest) {

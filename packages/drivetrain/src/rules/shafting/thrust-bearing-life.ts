@@ -88,7 +88,9 @@ function check(context: LineContext): Verdict | undefined {
       ? (line.gear.nameOrigin ?? host)
       : (rating.dynamicRating?.origin ?? rating.rollingElements?.origin ?? host);
   const found = thrustBearingLife(analysis, bearing, needs);
+  if (found) needs.found(found.life);
   const wanted = wantedLife(context, needs);
+  if (wanted) needs.found(wanted.life);
   if (!found || !wanted)
     return waits(say, needs, place, `${line.name}: whether ${name} lasts as long as required`);
   const { life, thrust, speed, basis } = found;

@@ -82,15 +82,21 @@ function judge({ line, analysis }: LineContext, bearing: Bearing): Verdict {
   const allowed = needs.fact(bearing.collarPressure, wanted('collar pressure at most'));
   const thrust = bollardThrust(analysis, needs);
   const place = bearing.collarPressure?.origin ?? bearing.origin;
-  if (!collars || !outside || !inside || !allowed || !thrust)
+  const rings = thrust &&
+    outside &&
+    inside && {
+      thrust: renamed(thrust, 'thrust', 'F'),
+      outsideDiameter: renamed(outside, 'collar outside diameter', 'D'),
+      insideDiameter: renamed(inside, 'collar inside diameter', 'd'),
+    };
+  const pressure =
+    rings && collars && needs.found(collarPressure({ ...rings, collars: renamed(collars, 'collars', 'n') }));
+  const needed =
+    rings &&
+    allowed &&
+    needs.found(collarsNeeded({ ...rings, pressure: renamed(allowed, 'pressure allowed', 'p') }));
+  if (!allowed || !thrust || !pressure || !needed)
     return waits(say, needs, place, `${line.name}: whether the collars of ${name} are large enough`);
-  const rings = {
-    thrust: renamed(thrust, 'thrust', 'F'),
-    outsideDiameter: renamed(outside, 'collar outside diameter', 'D'),
-    insideDiameter: renamed(inside, 'collar inside diameter', 'd'),
-  };
-  const pressure = collarPressure({ ...rings, collars: renamed(collars, 'collars', 'n') });
-  const needed = collarsNeeded({ ...rings, pressure: renamed(allowed, 'pressure allowed', 'p') });
   const numbers = `about ${analysis.tell(thrust, 3)} at the bollard press ${name} with ${analysis.tell(pressure, 3)}; its faces may carry ${analysis.tell(allowed, 3)}`;
   return say.compare({
     place,

@@ -118,15 +118,17 @@ function judge(
     ...where,
   });
   const sizes = sizesThere(needs);
-  if (!bore || !sizes)
-    return waits(say, needs, fact.origin, `${line.name}: whether the shaft passes ${name}`);
-  const widest = thickest(sizes);
-  const d = widest.size.outsideDiameter;
-  const needed: Value<'length'> = holdsBearing
-    ? strutBearingOutside({ diameter: renamed(d, 'shaft diameter', 'd') })
-    : d;
   const share = given('wall of the bearing', 'w/d', 'ratio', 0.25, { assumed: 'a quarter of the shaft' });
-  const most = thickestShaftInTube({ tubeBore: bore, wallShare: share });
+  const neededBy = (d: Value<'length'>): Value<'length'> =>
+    holdsBearing ? needs.found(strutBearingOutside({ diameter: renamed(d, 'shaft diameter', 'd') })) : d;
+  const mostIn = (tubeBore: Value<'length'>) =>
+    holdsBearing ? needs.found(thickestShaftInTube({ tubeBore, wallShare: share })) : tubeBore;
+  const most = bore && mostIn(bore);
+  const widest = sizes && thickest(sizes);
+  const d = widest?.size.outsideDiameter;
+  const needed = d && neededBy(d);
+  if (!bore || !most || !widest || !d || !needed)
+    return waits(say, needs, fact.origin, `${line.name}: whether the shaft passes ${name}`);
   const clearance = bearingClearance({ bearingBore: bore, shaftDiameter: d });
   const said = {
     place: fact.origin,
