@@ -56,6 +56,7 @@ export { meaningOf } from './model/meaning.js';
 export * from './model/part.js';
 export * from './model/propeller.js';
 export * from './model/reads.js';
+export { inFirstMode } from './model/running.js';
 export * from './model/shafting.js';
 export * from './model/strength.js';
 export * from './model/torsion.js';

@@ -18,6 +18,7 @@ import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js'
 import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER, TRANSFER_PLACE } from './gear.js';
 import type { HEADER_ROWS } from './header.js';
 import type { BlockRow, Row, Vocabulary } from './kinds.js';
+import { MODE } from './mode.js';
 import { PRACTICE } from './practice.js';
 import { PROJECT, REVISION } from './record.js';
 import { COUPLING, COUPLING_PLACE, PROPELLER, PROPELLER_PLACE, SHAFT, SHAFT_MATERIAL } from './shafting.js';
@@ -62,6 +63,9 @@ const SETTINGS = {
   study: STUDY,
 } as const;
 
+/** What the ways of running of a line may say. */
+export const MODE_VOCABULARY: Vocabulary = MODE;
+
 export type EntryKind = keyof typeof ENTRIES;
 export type SettingsKind = keyof typeof SETTINGS;
 
@@ -86,7 +90,9 @@ type WordsOf<V> =
 
 /** Words or a phrase that properties and statements begin with. What names one by this type follows when it is renamed. */
 export type Spelling =
-  | WordsOf<(typeof ENTRIES)[EntryKind] | (typeof PLACES)[Role] | (typeof SETTINGS)[SettingsKind]>
+  | WordsOf<
+      (typeof ENTRIES)[EntryKind] | (typeof PLACES)[Role] | (typeof SETTINGS)[SettingsKind] | typeof MODE
+    >
   | (typeof HEADER_ROWS)[keyof typeof HEADER_ROWS]['words']
   | EntryKind
   | StatementWord;

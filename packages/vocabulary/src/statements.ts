@@ -272,6 +272,14 @@ const PARTS = [
 
 const IN_LINE = [
   {
+    word: 'mode',
+    where: 'line',
+    form: 'mode <name> <title in quotes> { }',
+    doc: 'A way of running a line with several movers: which of them drive, and how much. Every mode is judged; sheet and comparison show the first, in which an engine drives through the whole line.',
+    example:
+      'engine Kittiwake-9 at medium\nmotor { power 40 kW at 1200 rpm }\nmode passage { driven by engine }\nmode harbour { driven by motor }',
+  },
+  {
     word: 'side',
     where: 'line',
     form: 'side <port, starboard or centre>',

@@ -2,7 +2,7 @@ import { greatestOf, powerFromTorque, renamed, torqueFromPower, type Value } fro
 import type { Needs } from '../judge/needs.js';
 import type { Engine, EngineRating, Motor } from '../model/engine.js';
 import { home, nameOf } from '../model/part.js';
-import type { ShaftLine, Vessel } from '../model/vessel.js';
+import type { Mode, ShaftLine, Vessel } from '../model/vessel.js';
 import { type Derived, derive } from './derived.js';
 import { crankshaftPower } from './efficiencies.js';
 
@@ -25,7 +25,7 @@ export function ratingOf(engine: Engine): EngineRating | undefined {
 export function ratedPoint(line: ShaftLine, vessel: Vessel): Derived<FullLoadPoint> {
   return derive(needs => {
     if (line.engine) return engineRatedPoint(line.engine, line, vessel, needs);
-    return line.motor && motorRatedPoint(line.motor, needs);
+    return line.motor && motorRatedPoint(line.motor, needs, line.mode);
   });
 }
 
@@ -64,7 +64,7 @@ function engineRatedPoint(
   };
 }
 
-function motorRatedPoint(motor: Motor, needs: Needs): FullLoadPoint | undefined {
+function motorRatedPoint(motor: Motor, needs: Needs, mode?: Mode): FullLoadPoint | undefined {
   const declared = needs.fact(motor.power, {
     what: `continuous power of ${nameOf(motor)}`,
     host: home(motor),
@@ -72,7 +72,8 @@ function motorRatedPoint(motor: Motor, needs: Needs): FullLoadPoint | undefined 
   });
   if (!declared) return undefined;
   const speed = renamed(declared.x, 'rated speed', 'ω');
-  const power = renamed(declared.y, 'rated power', 'P');
+  const held = mode?.motorPower?.value;
+  const power = renamed(held && held.si < declared.y.si ? held : declared.y, 'rated power', 'P');
   const byPower = renamed(torqueFromPower({ power, speed }), 'motor torque at rated power', 'T');
   const limit = motor.torque?.value;
   if (!limit || limit.si >= byPower.si) return { name: 'rated power', speed, power, torque: byPower };
@@ -90,8 +91,7 @@ function motorRatedPoint(motor: Motor, needs: Needs): FullLoadPoint | undefined 
 export function peakTorquePoint(line: ShaftLine, vessel: Vessel): Derived<FullLoadPoint> {
   return derive(needs => {
     const { engine, motor } = line;
-    if (motor) return motorPeakTorque(motor, needs);
-    if (!engine) return undefined;
+    if (!engine) return motor && motorPeakTorque(motor, needs);
     const known = fullLoadPoints(line);
     if (known.length === 0) {
       return needs.miss(

@@ -11,6 +11,7 @@ import type { Part } from '../model/part.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { gearEfficiency, transferEfficiency } from './efficiencies.js';
 import type { FullLoadPoint } from './engine-points.js';
+import { withJoined } from './joined.js';
 import { type Direction, gearRatio, transferRatio } from './speeds.js';
 
 /** What a part is loaded with where the power enters it. */
@@ -45,8 +46,11 @@ export function loadsAlong(
   const entering = new Map<Part, Load>();
   const needs = new Needs();
   let load: Load | undefined = { speed: point.speed, torque: point.torque, power: point.power };
-  for (const part of line.chain) {
-    if (part === line.engine || part === line.motor) continue;
+  const primary = line.engine ?? line.motor;
+  for (const part of primary ? line.chain.slice(line.chain.indexOf(primary)) : line.chain) {
+    if (load && line.joined?.some(one => one === part))
+      load = withJoined(line, part, load, point.torque, needs);
+    if (part.role === 'engine' || part.role === 'motor') continue;
     if (load) entering.set(part, load);
     if (part === line.gear) {
       const ratio = needs.take(gearRatio(line.gear, direction));

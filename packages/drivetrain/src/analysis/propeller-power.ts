@@ -1,9 +1,19 @@
-import { outputPower, powerLessTakeOff, renamed, type Value } from '@tailshaft/mechanics';
+import {
+  outputPower,
+  powerFromTorque,
+  powerLessTakeOff,
+  powerReferred,
+  renamed,
+  torqueFromPower,
+  type Value,
+} from '@tailshaft/mechanics';
+import type { Needs } from '../judge/needs.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { powerAtPlace } from './ambient.js';
 import { type Derived, derive } from './derived.js';
 import { gearEfficiency, transferEfficiency } from './efficiencies.js';
-import { ratedPoint } from './engine-points.js';
+import { type FullLoadPoint, ratedPoint } from './engine-points.js';
+import { stagesBefore, torqueAtEngine } from './joined.js';
 
 /**
  * Power that reaches the propeller at rated speed: what the engine gives in its air and coolant, less a take-off that
@@ -15,17 +25,48 @@ export function propellerPower(line: ShaftLine, vessel: Vessel): Derived<Value<'
     if (!rated) return undefined;
     const atPlace = line.engine ? needs.take(powerAtPlace(line.engine, rated.power)) : rated.power;
     if (!atPlace) return undefined;
-    const left = lessTakeOff(line, atPlace);
     const efficiencies = [
       ...(line.gear ? [gearEfficiency(line.gear, vessel)] : []),
       ...line.transfers.map(transfer => transferEfficiency(transfer, vessel)),
     ];
-    const power = efficiencies.reduce(
-      (inputPower, efficiency) => outputPower({ inputPower, efficiency }),
-      left,
-    );
-    return renamed(power, 'power at the propeller', 'P');
+    const given = withOthers(line, vessel, rated, lessTakeOff(line, atPlace), needs);
+    const power =
+      given &&
+      efficiencies.reduce((inputPower, efficiency) => outputPower({ inputPower, efficiency }), given);
+    return power && renamed(power, 'power at the propeller', 'P');
   });
+}
+
+/** With what else drives in this mode, as if it were given at the engine, and without what the motor takes to charge. */
+function withOthers(
+  line: ShaftLine,
+  vessel: Vessel,
+  rated: FullLoadPoint,
+  power: Value<'power'>,
+  needs: Needs,
+): Value<'power'> | undefined {
+  const load = line.mode?.generatorLoad;
+  const charging =
+    load && needs.fact(load, { what: 'generator load', host: line.mode!.origin, property: 'generator load' });
+  if (load && !charging) return undefined;
+  const motor = line.chain.find(one => one.role === 'motor');
+  const before = motor && stagesBefore(line, vessel, motor, needs);
+  if (charging && !before) return undefined;
+  const left =
+    charging && before
+      ? powerLessTakeOff({
+          power,
+          takeOff: renamed(
+            powerReferred({ power: charging, efficiency: before.efficiency }),
+            'generator load at the engine',
+            'P_t',
+          ),
+        })
+      : power;
+  if (!line.joined) return left;
+  const first = torqueFromPower({ power: left, speed: rated.speed });
+  const torque = torqueAtEngine(line, vessel, rated.speed, first, needs);
+  return torque && powerFromTorque({ torque, speed: rated.speed });
 }
 
 /** Engine power that goes on to the gear when the take-off counts as running. */

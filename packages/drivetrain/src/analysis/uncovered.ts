@@ -1,6 +1,7 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
 import { home, nameOf, type Part, type Role } from '../model/part.js';
+import { runningLines } from '../model/running.js';
 import type { ShaftLine } from '../model/vessel.js';
 
 /** Something in a line that the language lets through and the checks do not understand. */
@@ -24,8 +25,17 @@ const ONE_OF_A_LINE: readonly Role[] = ['engine', 'motor', 'gear', 'propeller'];
 
 /** What of a line the checks do not cover. */
 export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
+  const running = runningLines(line);
+  const movers = line.chain.filter(one => one.role === 'engine' || one.role === 'motor');
+  const path = { facts: factsOf(movers), hosts: hostsOf(movers) };
+  if (running && 'unclear' in running) {
+    const { at = line.nameOrigin, ...unclear } = running.unclear;
+    return [{ ...unclear, at, refused: false, ...path }];
+  }
   const found: Uncovered[] = [];
+  const inModes = running !== undefined || line.mode !== undefined;
   for (const role of ONE_OF_A_LINE) {
+    if (inModes && role !== 'gear' && role !== 'propeller') continue;
     const parts = line.chain.filter(one => one.role === role);
     const second = parts[1];
     if (!second) continue;
@@ -39,7 +49,7 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
       hosts: hostsOf(parts),
     });
   }
-  if (line.engine && line.motor)
+  if (line.engine && line.motor && !inModes)
     found.push({
       what: `which of ${nameOf(line.engine)} and ${nameOf(line.motor)} drives ${line.name}, and whether both do at once`,
       at: line.motor.nameOrigin ?? line.motor.origin,
@@ -50,6 +60,25 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
       hosts: hostsOf([line.engine, line.motor]),
     });
   return found;
+}
+
+/** What of a line in its modes only those checks know that count several movers: all that rests on one of them. */
+export function severalMovers(line: ShaftLine): Uncovered | undefined {
+  const { modes, mode, joined } = line;
+  if (!joined && !(modes && modes.length > 0)) return undefined;
+  const movers = line.chain.filter(one => one.role === 'engine' || one.role === 'motor');
+  const what = joined
+    ? `what the movers of ${line.name} come to together for this check`
+    : `what the modes of ${line.name} come to for this check`;
+  return {
+    what,
+    at: mode?.nameOrigin ?? line.nameOrigin,
+    host: mode?.origin ?? line.origin,
+    property: 'driven by',
+    refused: false,
+    facts: factsOf(movers),
+    hosts: hostsOf(movers),
+  };
 }
 
 function hostsOf(parts: readonly Part[]): ReadonlySet<Origin> {

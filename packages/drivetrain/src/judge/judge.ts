@@ -1,6 +1,7 @@
 import { LineAnalysis } from '../analysis/line.js';
 import { isAsFound, proposalsOf } from '../model/as-found.js';
 import type { Catalogue } from '../model/catalogue.js';
+import { runningLines } from '../model/running.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
@@ -9,9 +10,10 @@ import { applyAcceptances } from './acceptance.js';
 import type { AcceptancePolicy } from './acceptance-policy.js';
 import { withAnswers } from './answers.js';
 import { choosableOf } from './choosable.js';
-import type { Context, EntryContext } from './context.js';
+import type { Context, EntryContext, LineContext } from './context.js';
 import { disputedBy, underTheirDispute } from './disputes.js';
 import type { Judged } from './isolate.js';
+import { worstOfModes } from './modes.js';
 import { asGraveAs, practicePolicy } from './practice.js';
 import { type Resting, settled } from './settle.js';
 import { whileUncovered } from './uncovered.js';
@@ -28,10 +30,14 @@ export function judgeVessel(
   rules: readonly Rule[] = RULES,
   policy?: AcceptancePolicy,
 ): Verdict[] {
-  const all = checksOf(vessel, catalogue, today, rules).flatMap(({ rule, at, run }) =>
-    settled(rule, at, run),
-  );
+  const all = checksOf(vessel, catalogue, today, rules).flatMap(saidBy);
   return concluded(all, vessel, today, rules, policy);
+}
+
+/** What one check says, with the mode that it was said of. */
+export function saidBy({ rule, at, run, running }: Check): readonly Resting[] {
+  const said = settled(rule, at, run);
+  return running ? said.map(one => ({ ...one, running })) : said;
 }
 
 /** One rule on one of its subjects. */
@@ -39,6 +45,8 @@ export interface Check {
   readonly rule: Rule;
   readonly at: Judged;
   readonly run: () => Verdicts;
+  /** The line in the one mode that this check looks at, of a line that has several. */
+  readonly running?: ShaftLine;
 }
 
 /** Every rule on each of its subjects. Vessels with the same arrangements and lines have the same checks, in the same order. */
@@ -57,10 +65,13 @@ export function checksOf(
       choosable: () => choosableOf(arrangement.lines),
     },
     about: { ...context, arrangement },
-    lines: arrangement.lines.map(line => ({
-      at: { subject: line.path, place: line.nameOrigin, choosable: () => choosableOf([line]) },
-      about: { ...context, arrangement, line, analysis: analysisOf(line) },
-    })),
+    lines: arrangement.lines.flatMap((line): readonly LineCheck[] => {
+      const at = { subject: line.path, place: line.nameOrigin, choosable: () => choosableOf([line]) };
+      const about = (one: ShaftLine) => ({ ...context, arrangement, line: one, analysis: analysisOf(one) });
+      const modes = runningLines(line);
+      if (!modes || 'unclear' in modes) return [{ at, about: about(line), running: undefined }];
+      return modes.lines.map(running => ({ at, about: about(running), running }));
+    }),
   }));
   const whole = {
     subject: vessel.name,
@@ -80,9 +91,16 @@ export function checksOf(
       for (const { about, at } of arrangements) all.push({ rule, at, run: () => rule.check(about) });
     if (rule.scope === 'line')
       for (const { lines } of arrangements)
-        for (const { about, at } of lines) all.push({ rule, at, run: () => rule.check(about) });
+        for (const { about, at, running } of lines)
+          all.push({ rule, at, run: () => rule.check(about), ...(running ? { running } : {}) });
   }
   return all;
+}
+
+interface LineCheck {
+  readonly at: Judged;
+  readonly about: LineContext;
+  readonly running: ShaftLine | undefined;
 }
 
 /** One analysis for each line, made when somebody asks. */
@@ -106,7 +124,7 @@ export function concluded(
   policy?: AcceptancePolicy,
 ): Verdict[] {
   const weighed = all.map(one => ({ ...one, verdict: asGraveAs(vessel.practice, one.verdict) }));
-  const covered = whileUncovered(weighed, vessel);
+  const covered = worstOfModes(whileUncovered(weighed, vessel));
   const disputed = disputedBy(covered);
   const verdicts = underTheirDispute(covered, disputed);
   const accepted = applyAcceptances(

@@ -3,6 +3,7 @@ import { OPEN } from '@tailshaft/vocabulary';
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
 import { type AbsentRead, likewise, type Reads, readsOf, recorded } from '../model/reads.js';
+import type { ShaftLine } from '../model/vessel.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
 import { isolated, type Judged } from './isolate.js';
 import { neededFor } from './needed.js';
@@ -14,6 +15,8 @@ export interface Resting {
   readonly verdict: Verdict;
   readonly reads: Reads;
   readonly rule: Rule;
+  /** The line in the one mode that this is said of, of a line that has several. */
+  readonly running?: ShaftLine;
 }
 
 /**

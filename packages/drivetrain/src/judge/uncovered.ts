@@ -1,8 +1,9 @@
 import type { Origin } from '@tailshaft/mechanics';
-import { type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
+import { severalMovers, type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
 import type { AbsentRead } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import type { Resting } from './settle.js';
+import { COUNTS_TOGETHER, KNOWS_ONE_INPUT, SHOWS_FIRST_MODE } from './several-movers.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /**
@@ -10,14 +11,28 @@ import type { Missing, Verdict } from './verdict.js';
  * Judged by the first of them, a check would hold or fail on a line that is not there. It cannot be told, and says why.
  */
 export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonly Resting[] {
-  const uncovered = vessel.arrangements
-    .flatMap(one => one.lines)
-    .flatMap(line => uncoveredIn(line).map(one => ({ ...one, line })));
-  if (uncovered.length === 0) return all;
+  const lines = vessel.arrangements.flatMap(one => one.lines);
+  const uncovered = lines.flatMap(line => uncoveredIn(line).map(one => ({ ...one, line })));
+  const modes = lines.filter(line => line.modes);
+  if (uncovered.length === 0 && modes.length === 0) return all;
+  const several = modes.flatMap(line => {
+    const one = severalMovers(line);
+    return one ? [{ ...one, line }] : [];
+  });
   return all.map(one => {
-    const { verdict, reads, rule } = one;
+    const { verdict, reads, rule, running } = one;
     if (rule.judgesCover || verdict.outcome === 'cannot tell') return one;
-    const why = uncovered.filter(
+    const together = running && severalMovers(running);
+    const why = [
+      ...uncovered,
+      ...(running
+        ? together && !counts(rule.id, running)
+          ? [{ ...together, line: running }]
+          : []
+        : SHOWS_FIRST_MODE.has(rule.id)
+          ? []
+          : several),
+    ].filter(
       ({ facts, hosts, line }) =>
         isAbout(verdict, line) &&
         ([...reads.facts].some(fact => facts.has(fact)) ||
@@ -33,10 +48,16 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
         message: `${verdict.subject}: whether ${title} cannot be told: ${why.map(reason).join('; ')}.`,
         missing: why.map(gapOf),
         explains: [],
-        withheld: true as const,
+        // What the load path tells is told once; that a check does not count several movers is told by the check.
+        ...(why.some(each => uncovered.includes(each)) ? { withheld: true as const } : {}),
       },
     };
   });
+}
+
+function counts(rule: string, { joined }: ShaftLine): boolean {
+  const twoInputs = joined?.some(one => one.role === 'engine');
+  return COUNTS_TOGETHER.has(rule) && !(twoInputs && KNOWS_ONE_INPUT.has(rule));
 }
 
 /** What is left out has a meaning or is an open question: only the second is something of the load path that nobody knows. */
@@ -53,6 +74,6 @@ export function gapOf({ what, host, property, at }: Uncovered): Missing {
   return { what, host, property, example: 'unknown', at };
 }
 
-function reason({ what }: Uncovered): string {
-  return `the checks know a line with one of each part, and nothing says ${what}`;
+function reason({ what, property }: Uncovered): string {
+  return `the checks know a line with one of each part${property === 'driven by' ? ' that drives' : ''}, and nothing says ${what}`;
 }

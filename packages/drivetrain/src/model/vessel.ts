@@ -4,6 +4,7 @@ import type {
   Criteria,
   Duty,
   Hull,
+  Mode,
   NewValue,
   PracticeFacts,
   Project,
@@ -24,6 +25,7 @@ export type {
   Duty,
   Hull,
   Matter,
+  Mode,
   PracticeFacts,
   Project,
   Ranking,
@@ -35,7 +37,7 @@ export type {
   Variation,
 } from '@tailshaft/vocabulary';
 
-/** One engine or motor to one propeller. */
+/** What drives to one propeller: one engine or motor, or several, used by turns or together as its modes say. */
 export interface ShaftLine {
   readonly name: string;
   /** `proposed.Port`. */
@@ -55,6 +57,12 @@ export interface ShaftLine {
   readonly propeller?: Propeller;
   /** All parts in the order that power passes them. */
   readonly chain: readonly Part[];
+  /** Its ways of running, where it has several movers and says how they are used; the first is the one that is shown. */
+  readonly modes?: readonly Mode[];
+  /** The one way of running that this line is looked at in. */
+  readonly mode?: Mode;
+  /** Movers that drive beside the engine in that mode. */
+  readonly joined?: readonly (Engine | Motor)[];
   /** The same line as found: in the arrangement that the revisions begin with, however many there are. */
   readonly before?: ShaftLine;
 }

@@ -1,4 +1,5 @@
 import { REPOWER, SINGLE_LINE, TWIN_LINES } from './example-specs.js';
+import { HYBRID } from './hybrid-specs.js';
 import { WITH_DAMPER } from './interface/damper-specs.js';
 import { WITH_EXCITATION, WITH_INERTIAS } from './interface/torsional-specs.js';
 import { RECORDED } from './paper/record-specs.js';
@@ -23,6 +24,7 @@ export const BASE_SPECS: Readonly<Record<string, string>> = {
   'propeller opening': PLACED,
   'shaft angles': WITH_ANGLES,
   'shaft bearings': WITH_BEARINGS,
+  hybrid: HYBRID,
   damper: WITH_DAMPER,
   'torsional system': WITH_INERTIAS,
   'torsional excitation': WITH_EXCITATION,

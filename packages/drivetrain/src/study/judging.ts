@@ -1,7 +1,7 @@
 import type { LineAnalysis } from '../analysis/line.js';
 import { uncoveredIn } from '../analysis/uncovered.js';
-import { analysesOf, type Check, checksOf, concluded, judgeVessel } from '../judge/judge.js';
-import { type Resting, settled } from '../judge/settle.js';
+import { analysesOf, type Check, checksOf, concluded, judgeVessel, saidBy } from '../judge/judge.js';
+import type { Resting } from '../judge/settle.js';
 import { NO_ROUTES, type Verdict } from '../judge/verdict.js';
 import { recorded, slotted } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
@@ -36,8 +36,10 @@ export class Judge {
 
   /** Prepares to judge a candidate; nothing is worked out until somebody asks. */
   judging(vessel: Vessel): Judging {
-    this.#views ??= new Views(vessel);
-    const viewed = this.#views.of(vessel);
+    // A line in one of its modes is made anew for each candidate: nothing that was said of another one is of it.
+    const plain = !vessel.arrangements.some(({ lines }) => lines.some(line => line.modes));
+    if (plain) this.#views ??= new Views(vessel);
+    const viewed = plain ? this.#views?.of(vessel) : undefined;
     if (viewed?.grown) this.#memos = [];
     const seen = viewed?.vessel ?? vessel;
     const analysisOf = analysesOf(seen);
@@ -57,8 +59,7 @@ export class Judge {
         own.set(check, found);
         return found;
       }
-      const { rule, at, run } = all()[check]!;
-      const { value, slots } = slotted(() => settled(rule, at, run));
+      const { value, slots } = slotted(() => saidBy(all()[check]!));
       const slim = value.map(light);
       memo?.keep(slots, viewed!.leaves, slim);
       this.#slots[check] = slots;
@@ -105,7 +106,7 @@ export function isDisputed(said: readonly Resting[]): boolean {
 
 /** What the checks do not cover fails by none of them. */
 export function isUncovered({ arrangements }: Vessel): boolean {
-  return arrangements.some(({ lines }) => lines.some(line => uncoveredIn(line).length > 0));
+  return arrangements.some(({ lines }) => lines.some(line => line.modes || uncoveredIn(line).length > 0));
 }
 
 /** Verdicts of one check that rule a candidate out whatever the other checks say. */

@@ -1,6 +1,15 @@
-import type { Change, Part, Role, ShaftLine, Side } from '@tailshaft/drivetrain';
-import type { Action } from '@tailshaft/vocabulary';
-import type { LineReading, PartReading } from '../reading/arrangement.js';
+import {
+  type Change,
+  inFirstMode,
+  type Mode,
+  type Part,
+  type Role,
+  type ShaftLine,
+  type Side,
+} from '@tailshaft/drivetrain';
+import { type Action, MODE_VOCABULARY } from '@tailshaft/vocabulary';
+import { notingAbsence } from '../reading/absent.js';
+import type { LineReading, ModeReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned } from './ask.js';
 import type { EntryTable } from './catalogue.js';
@@ -70,6 +79,7 @@ export function planLine(
     reading,
     arrangement,
     layers: withLapsed(withLineFacts(ordered, reading), before?.layers ?? []),
+    modes: reading.modes.length > 0 ? reading.modes : (mirrored?.modes ?? before?.modes ?? []),
     isBase: before === undefined,
     notMentioned: new Set(left.map(one => one.role)),
   };
@@ -146,7 +156,17 @@ function rankOf(parts: readonly PartReading[], index: number): number {
         ? [rankOf(parts, at) + 0.001]
         : [],
     );
-    return Math.max(ORDER.indexOf('coupling'), ...before);
+    // In front of a motor beside an engine it stands where it is written: it does not carry what the motor gives.
+    const motorBehind =
+      roles(parts.slice(0, index)).includes('engine') && roles(parts.slice(index)).includes('motor');
+    return Math.max(motorBehind ? 0 : ORDER.indexOf('coupling'), ...before);
+  }
+  // A motor beside an engine stands where it is written: at the input of the gear, behind it, or on the shaft.
+  if (role === 'motor' && roles(parts).includes('engine')) {
+    const before = parts.flatMap((one, at) =>
+      at < index && one.action !== 'remove' && one.role !== 'propeller' ? [rankOf(parts, at) + 0.002] : [],
+    );
+    return Math.max(ORDER.indexOf('engine'), ...before);
   }
   const transferAt = roles(parts).indexOf('transfer');
   const lengths =
@@ -164,7 +184,7 @@ export function makeLine(plan: LinePlan, table: EntryTable, before: ShaftLine | 
   const first = <R extends Role>(role: R) => chain.find(part => part.role === role) as Part<R> | undefined;
   const all = (role: Role) => chain.filter(part => part.role === role);
   const side = (reading.facts.fields.side as ShaftLine['side']) ?? sideFromName(reading);
-  return {
+  return inFirstMode({
     name: reading.name,
     path: `${plan.arrangement}.${reading.name}`,
     arrangement: plan.arrangement,
@@ -180,8 +200,14 @@ export function makeLine(plan: LinePlan, table: EntryTable, before: ShaftLine | 
     transfers: all('transfer') as unknown as ShaftLine['transfers'],
     shafts: all('shaft') as ShaftLine['shafts'],
     chain,
+    ...(plan.modes.length > 0 ? { modes: plan.modes.map(makeMode) } : {}),
     ...(before ? { before } : {}),
-  };
+  });
+}
+
+function makeMode({ name, namePlace, facts }: ModeReading): Mode {
+  const fields = { ...facts.fields, name, origin: facts.host, nameOrigin: namePlace };
+  return notingAbsence(fields as Mode, MODE_VOCABULARY);
 }
 
 function pick(role: string, part: Part | undefined): object {

@@ -294,7 +294,11 @@ export function blocksOf(reading: VesselReading): BlockReading[] {
   const top = [
     ...Object.values(reading.settings),
     ...reading.arrangements.flatMap(arrangement =>
-      arrangement.lines.flatMap(line => [line.facts, ...line.parts.map(part => part.facts)]),
+      arrangement.lines.flatMap(line => [
+        line.facts,
+        ...line.parts.map(part => part.facts),
+        ...line.modes.map(mode => mode.facts),
+      ]),
     ),
   ];
   return top;

@@ -48,6 +48,7 @@ export type TailshaftKeywordNames =
     | "import"
     | "material"
     | "mirrors"
+    | "mode"
     | "modify"
     | "motor"
     | "of"
@@ -263,7 +264,7 @@ export function isEvidence(item: unknown): item is Evidence {
 }
 
 export interface FactBlock extends langium.AstNode {
-    readonly $container: Entry | FactBlock | Misplaced | PartUse | Revision | Settings | Stray | Study | Trial;
+    readonly $container: Entry | FactBlock | Misplaced | Mode | PartUse | Revision | Settings | Stray | Study | Trial;
     readonly $type: 'FactBlock';
     atoms: Array<Atom>;
     open: '{';
@@ -321,13 +322,13 @@ export function isImport(item: unknown): item is Import {
     return reflection.isInstance(item, Import.$type);
 }
 
-export type Keyword = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'modify' | 'motor' | 'of' | 'on' | 'practice' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord;
+export type Keyword = 'ahead' | 'at' | 'because' | 'by' | 'clutch' | 'coupling' | 'dated' | 'engine' | 'for' | 'gear' | 'hand' | 'import' | 'material' | 'mirrors' | 'mode' | 'modify' | 'motor' | 'of' | 'on' | 'practice' | 'propeller' | 'ratio' | 'reason' | 'remove' | 'replace' | 'retain' | 'revises' | 'shaft' | 'shaftline' | 'side' | 'transfer' | 'until' | 'vessel' | StatementWord;
 
 export function isKeyword(item: unknown): item is Keyword {
-    return isStatementWord(item) || item === 'import' || item === 'practice' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until';
+    return isStatementWord(item) || item === 'import' || item === 'practice' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'vessel' || item === 'revises' || item === 'shaftline' || item === 'mirrors' || item === 'side' || item === 'replace' || item === 'retain' || item === 'modify' || item === 'remove' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'mode' || item === 'reason' || item === 'for' || item === 'on' || item === 'because' || item === 'by' || item === 'dated' || item === 'until';
 }
 
-export type LineMember = AheadFact | Misplaced | PartUse | SideFact | Stray;
+export type LineMember = AheadFact | Misplaced | Mode | PartUse | SideFact | Stray;
 
 export const LineMember = {
     $type: 'LineMember'
@@ -341,7 +342,7 @@ export interface Misplaced extends langium.AstNode {
     readonly $container: Arrangement | Document | ShaftLine | Vessel;
     readonly $type: 'Misplaced';
     block?: FactBlock;
-    text: 'ahead' | 'import' | 'modify' | 'practice' | 'reason' | 'remove' | 'replace' | 'retain' | 'shaft' | 'shaftline' | 'side' | '}' | Action | Role | StatementWord;
+    text: 'ahead' | 'import' | 'mode' | 'modify' | 'practice' | 'reason' | 'remove' | 'replace' | 'retain' | 'shaft' | 'shaftline' | 'side' | '}' | Action | Role | StatementWord;
 }
 
 export const Misplaced = {
@@ -352,6 +353,25 @@ export const Misplaced = {
 
 export function isMisplaced(item: unknown): item is Misplaced {
     return reflection.isInstance(item, Misplaced.$type);
+}
+
+export interface Mode extends langium.AstNode {
+    readonly $container: ShaftLine;
+    readonly $type: 'Mode';
+    block?: FactBlock;
+    name?: string;
+    title?: string;
+}
+
+export const Mode = {
+    $type: 'Mode',
+    block: 'block',
+    name: 'name',
+    title: 'title'
+} as const;
+
+export function isMode(item: unknown): item is Mode {
+    return reflection.isInstance(item, Mode.$type);
 }
 
 export interface PartUse extends langium.AstNode {
@@ -468,10 +488,10 @@ export function isRole(item: unknown): item is Role {
     return item === 'engine' || item === 'motor' || item === 'coupling' || item === 'gear' || item === 'transfer' || item === 'shaft' || item === 'propeller';
 }
 
-export type SentenceWord = 'ahead' | 'at' | 'by' | 'clutch' | 'coupling' | 'engine' | 'for' | 'gear' | 'hand' | 'material' | 'mirrors' | 'motor' | 'of' | 'on' | 'practice' | 'propeller' | 'ratio' | 'shaft' | 'side' | 'transfer' | string;
+export type SentenceWord = 'ahead' | 'at' | 'by' | 'clutch' | 'coupling' | 'engine' | 'for' | 'gear' | 'hand' | 'material' | 'mirrors' | 'mode' | 'motor' | 'of' | 'on' | 'practice' | 'propeller' | 'ratio' | 'shaft' | 'side' | 'transfer' | string;
 
 export function isSentenceWord(item: unknown): item is SentenceWord {
-    return item === 'practice' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'for' || item === 'on' || item === 'by' || item === 'mirrors' || item === 'side' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
+    return item === 'practice' || item === 'engine' || item === 'motor' || item === 'gear' || item === 'transfer' || item === 'coupling' || item === 'shaft' || item === 'material' || item === 'propeller' || item === 'ratio' || item === 'ahead' || item === 'clutch' || item === 'at' || item === 'of' || item === 'hand' || item === 'mode' || item === 'for' || item === 'on' || item === 'by' || item === 'mirrors' || item === 'side' || (typeof item === 'string' && (/[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF](?:[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9\u00B2\u00B3\u00B9\u00B7\u2070-\u207F]|[-.\/](?=[A-Za-z_%'\u00B0\u00B5\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2126\u3040-\uD7FF0-9]))*/.test(item) || /[+\-\u2212]?(?:\d+-\d+[\/\u2044]\d+|\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]|\d+(?:\.\d+)?)(?:(?:"|\u2033|'')(?![^\s}\])\u00D7,;])|['\u2032](?![^\s\d}\]),;]))/.test(item) || /\d{4}-\d{2}-\d{2}(?![\d\w])/.test(item) || /\d+(\.\d+)?:\d+(\.\d+)?/.test(item) || /\d+-\d+[\/\u2044]\d+|\d*[\u00BC-\u00BE\u2150-\u215E]/.test(item) || /\d+[\/\u2044]\d+/.test(item) || /[+\-\u2212]?\d+(\.\d+)?([eE][+\-\u2212]?\d+)?(?!\d)/.test(item) || /"[^"\r\n]*"/.test(item) || /"[^"\r\n]*/.test(item) || /\.\.|[!#$&()*+,\-.\/:;<=>?@\\^`|~\u00A1-\u00AF\u00B1-\u00B4\u00B6-\u00BF\u00D7\u00F7\u2010-\u2027\u2030-\u205E\u20A0-\u2125\u2127-\u2BFF]/.test(item)));
 }
 
 export interface Settings extends langium.AstNode {
@@ -684,6 +704,7 @@ export type TailshaftAstType = {
     Import: Import
     LineMember: LineMember
     Misplaced: Misplaced
+    Mode: Mode
     PartUse: PartUse
     RatioFact: RatioFact
     Reason: Reason
@@ -911,6 +932,24 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [ArrangementMember.$type, LineMember.$type, Statement.$type, VesselMember.$type]
+        },
+        Mode: {
+            name: Mode.$type,
+            properties: {
+                block: {
+                    name: Mode.block,
+                    optional: true
+                },
+                name: {
+                    name: Mode.name,
+                    optional: true
+                },
+                title: {
+                    name: Mode.title,
+                    optional: true
+                }
+            },
+            superTypes: [LineMember.$type]
         },
         PartUse: {
             name: PartUse.$type,

@@ -3,6 +3,7 @@ import {
   type Action,
   HEADER_ROWS,
   leadOf,
+  MODE_VOCABULARY,
   PLACE_VOCABULARY,
   REASONS,
   type Role,
@@ -37,6 +38,14 @@ export interface PartReading {
   readonly facts: BlockReading;
 }
 
+/** One way of running a line, as it is written. */
+export interface ModeReading {
+  readonly name: string;
+  readonly namePlace: Place;
+  readonly whole: Place;
+  readonly facts: BlockReading;
+}
+
 export interface LineReading {
   readonly name: string;
   readonly namePlace: Place;
@@ -44,6 +53,7 @@ export interface LineReading {
   readonly whole: Place;
   readonly mirrors?: { readonly name: string; readonly place: Place };
   readonly parts: readonly PartReading[];
+  readonly modes: readonly ModeReading[];
   /** `side port`, and `ahead clutch B` that stands by itself. */
   readonly facts: BlockReading;
 }
@@ -180,6 +190,7 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
   const unnamed = node.name === undefined ? { unresolved: true } : {};
   const facts = startReading(Object.assign(host, unnamed));
   const parts: PartReading[] = [];
+  const modes: ModeReading[] = [];
   /** What a misspelt word in front of the next part probably says of it: told once, and taken so. */
   let meant: PartReading['action'];
   for (const member of node.members) {
@@ -191,7 +202,8 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
       const swallowed = swallowedAction(context, member);
       if (swallowed) meant = swallowed.action;
       parts.push(readPart(context, member, said, swallowed !== undefined || member.name === undefined));
-    } else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
+    } else if (ast.isMode(member)) modes.push(readMode(context, member));
+    else if (ast.isSideFact(member)) header(context, facts, member, HEADER_ROWS.side, 'side');
     else if (ast.isAheadFact(member)) header(context, facts, member, HEADER_ROWS.ahead, 'clutch');
     else if (ast.isMisplaced(member)) misplaced(context, member, 'a shaft line');
     else {
@@ -208,6 +220,28 @@ function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
     whole: placeOfNode(context, node),
     ...joined(context, node, 'mirrors'),
     parts,
+    modes,
+    facts,
+  };
+}
+
+function readMode(context: ReadContext, node: ast.Mode): ModeReading {
+  const whole = placeOfNode(context, node);
+  const facts = startReading(makeHost(context, node, whole, MODE_VOCABULARY, node.block));
+  if (node.block) readFacts(facts, atomsOf(node.block).atoms);
+  if (node.name === undefined || !node.block)
+    problem(
+      context,
+      node.$cstNode,
+      node.name === undefined ? 'text/name-missing' : 'text/value-missing',
+      'A mode needs a name, and what drives the line in it: mode harbour { driven by motor }.',
+      'mode'.length,
+    );
+  context.problems.push(...facts.problems);
+  return {
+    name: node.name ?? '',
+    namePlace: node.name === undefined ? whole : propertyPlace(context, node, 'name'),
+    whole,
     facts,
   };
 }

@@ -6,6 +6,7 @@ import {
   EVIDENCE_MEANINGS,
   HEADER_ROWS,
   leadOf,
+  MODE_VOCABULARY,
   PLACE_VOCABULARY,
   type Row,
   STATEMENTS,
@@ -93,6 +94,12 @@ export function languageReference(): string {
       };
       return own.rows.length + own.blocks.length > 0 ? section(`\`${role}\` in its line`, own, seen) : [];
     }),
+    '## Ways of running',
+    'A line with several movers says how they are used: `mode harbour { driven by motor }`. Every mode is judged by every check on ' +
+      'the line, and a check tells the mode that it goes worst in. Arrangement, sheet and comparison show the first mode, in which ' +
+      'an engine drives. A motor stands where it is written: in front of the gear, behind it, or on the shaft. Checks that do not ' +
+      'count two movers together cannot tell.',
+    ...section('`mode Name { ... }`', MODE_VOCABULARY, seen),
     '## Revisions',
     'An arrangement that revises another says of each part what becomes of it, `retain`, `modify`, `replace` or `remove`, by ' +
       'name where there are several: `retain coupling Elm-4`. Of a line that is gone it says `remove shaftline Port`. In a line ' +

@@ -81,7 +81,8 @@ function ofVessel(vessel: VesselReading, make: Make): DocumentSymbol {
 function ofLine(line: LineReading, make: Make): DocumentSymbol {
   const detail = line.mirrors ? `mirrors ${line.mirrors.name}` : 'shaft line';
   const parts = line.parts.map(part => ofPart(part, make));
-  return make(line.name, detail, SymbolKind.Object, line.whole, line.namePlace, parts);
+  const modes = line.modes.map(mode => make(mode.name, 'mode', SymbolKind.Event, mode.whole, mode.namePlace));
+  return make(line.name, detail, SymbolKind.Object, line.whole, line.namePlace, [...parts, ...modes]);
 }
 
 function ofPart(part: PartReading, make: Make): DocumentSymbol {

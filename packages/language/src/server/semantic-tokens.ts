@@ -128,6 +128,10 @@ function stretchesIn(reading: DocumentReading): Stretch[] {
           block(part.facts);
           set(part.namePlace, 'class');
         }
+        for (const mode of line.modes) {
+          block(mode.facts);
+          named(mode.name, mode.namePlace, 'variable');
+        }
         named(line.name, line.namePlace, 'variable');
         set(line.mirrors?.place, 'variable');
       }

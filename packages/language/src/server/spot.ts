@@ -93,6 +93,10 @@ function inArrangement(
     if (touches(line.namePlace, offset)) return { kind: 'line', ...here };
     if (line.mirrors?.name && touches(line.mirrors.place, offset)) return { kind: 'mirrored', ...here };
     for (const part of line.parts) if (touches(part.whole, offset)) return inPart(part, here, offset);
+    for (const mode of line.modes) {
+      const fact = touches(mode.whole, offset) && inBlock(mode.facts, offset, here);
+      if (fact) return fact;
+    }
     return inBlock(line.facts, offset, here) ?? { kind: 'line', ...here };
   }
   return undefined;

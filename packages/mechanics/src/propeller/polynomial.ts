@@ -25,9 +25,9 @@ export function cubicInAdvance(
 
 /** The same for a series that goes to higher powers of J. */
 export function polynomialInAdvance(terms: readonly Term[], pitchRatio: number): Polynomial {
-  const sum = new Array<number>(1 + Math.max(...terms.map(term => term[1]))).fill(0);
-  for (const [c, s, t] of terms) sum[s]! += c * pitchRatio ** t;
-  return sum;
+  const sum: number[] = [];
+  for (const [c, s, t] of terms) sum[s] = (sum[s] ?? 0) + c * pitchRatio ** t;
+  return Array.from(sum, one => one ?? 0);
 }
 
 export function polynomialAt(polynomial: Polynomial, advanceRatio: number): number {

@@ -3,6 +3,7 @@ export * from './engine.js';
 export * from './fact.js';
 export * from './gear.js';
 export * from './hull.js';
+export * from './mode.js';
 export * from './part.js';
 export * from './practice.js';
 export * from './propeller.js';

@@ -13,7 +13,7 @@ import type { Missing } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
-import { ratedPoint } from '../engine-points.js';
+import { ratedTogether } from '../joined.js';
 import { propellerPower } from '../propeller-power.js';
 import { overallRatio } from '../speeds.js';
 import { bladeGeometry, isDucted, seriesCurve } from './blades.js';
@@ -70,7 +70,7 @@ export function bollardOf(
   vessel: Vessel,
 ): { readonly value: Bollard | undefined; readonly missing: readonly Missing[]; readonly refusal?: string } {
   const needs = new Needs();
-  const rated = needs.take(ratedPoint(line, vessel));
+  const rated = needs.take(ratedTogether(line, vessel));
   const ratio = needs.take(overallRatio(line, 'ahead'));
   const available = needs.take(propellerPower(line, vessel));
   const geometry = line.propeller && bladeGeometry(line.propeller, needs);

@@ -4,7 +4,8 @@ import type { Missing } from '../../judge/verdict.js';
 import type { SpeedMethod } from '../../model/hull.js';
 import { nameOf } from '../../model/part.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
-import { type FullLoadPoint, ratedPoint } from '../engine-points.js';
+import type { FullLoadPoint } from '../engine-points.js';
+import { ratedTogether } from '../joined.js';
 import { propellerPower } from '../propeller-power.js';
 import { overallRatio } from '../speeds.js';
 import { bladeGeometry, seriesCurve } from './blades.js';
@@ -37,7 +38,7 @@ export interface Case {
 /** Collects it; what is missing is noted, all of it at once. */
 export function gather(line: ShaftLine, vessel: Vessel, needs: Needs): Case | Refusal | undefined {
   const propeller = line.propeller!;
-  const rated = needs.take(ratedPoint(line, vessel));
+  const rated = needs.take(ratedTogether(line, vessel));
   const ratio = needs.take(overallRatio(line, 'ahead'));
   const available = needs.take(propellerPower(line, vessel));
   const geometry = bladeGeometry(propeller, needs);

@@ -1,11 +1,13 @@
 import { type EngineCurve, type EnginePoint, engineCurve, given, type Value } from '@tailshaft/mechanics';
+import { Needs } from '../../judge/needs.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { type FullLoadPoint, fullLoadPoints, governedSpeed, peakTorquePoint } from '../engine-points.js';
+import { torqueAtEngine } from '../joined.js';
 
 /**
  * Torque against speed at full throttle: what is declared of the full-load curve up to rated speed, the rated point
  * itself, and from there straight to nothing at high idle, as a governor has it. A curve that starts at rated speed
- * says nothing of an engine that is pulled below it.
+ * says nothing of an engine that is pulled below it. The rated point comes with what drives beside the engine; the others get it.
  */
 export function fullThrottleTable(
   line: ShaftLine,
@@ -13,14 +15,16 @@ export function fullThrottleTable(
   rated: FullLoadPoint,
 ): EngineCurve | undefined {
   const points = new Map<number, EnginePoint>();
-  const add = (speed: Value<'rotational speed'>, torque: Value<'torque'>) =>
-    points.set(speed.si, { speed, torque });
+  const add = (speed: Value<'rotational speed'>, torque: Value<'torque'>) => {
+    const whole = torqueAtEngine(line, vessel, speed, torque, new Needs());
+    if (whole) points.set(speed.si, { speed, torque: whole });
+  };
   const peak = peakTorquePoint(line, vessel).value;
   const below = [...fullLoadPoints(line), ...(peak ? [peak] : [])].filter(
     point => point.speed.si < rated.speed.si * (1 - 1e-9),
   );
   for (const point of below) add(point.speed, point.torque);
-  add(rated.speed, rated.torque);
+  points.set(rated.speed.si, rated);
   const governed = governedSpeed(line).value;
   if (governed && governed.si > rated.speed.si * (1 + 1e-9)) {
     add(

@@ -5,6 +5,7 @@ import { couplingTorque } from './coupling-torque.js';
 import { couplingVibratoryTorque } from './coupling-vibratory-torque.js';
 import { engineDuty } from './engine-duty.js';
 import { gearInputTorque } from './gear-input-torque.js';
+import { modePower } from './mode-power.js';
 import { motorEquivalent } from './motor-equivalent.js';
 import { powerAndTorque } from './power-and-torque.js';
 import { powerPoint } from './power-point.js';
@@ -38,4 +39,5 @@ export const CAPACITY_RULES: readonly Rule[] = [
   couplingTorque,
   couplingVibratoryTorque,
   transferTorque,
+  modePower,
 ];

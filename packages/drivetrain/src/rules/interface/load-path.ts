@@ -21,10 +21,11 @@ motor Eider-40 {
 
 const INFO: RuleInfo = {
   id: 'interface/load-path',
-  title: 'The line has one mover, one gear and one propeller',
+  title: 'The line has one mover, one gear and one propeller, or says its modes',
   mistakes: [],
   severity: 'error',
-  criterion: 'number of engines, motors, gears and propellers in the line: one of each, and one mover',
+  criterion:
+    'number of engines, motors, gears and propellers in the line: one of each, and one mover, or modes that say which movers drive',
   source: {
     title: 'what the checks of this product cover; everything else is withheld',
     confidence: 'derived',
@@ -32,10 +33,10 @@ const INFO: RuleInfo = {
   manual:
     'Every check follows the power from one mover through one gear to one propeller. With two engines, two gears or two ' +
     'propellers in a line, or with an engine and a motor, it would judge by one of them and pass the other over. So every ' +
-    'check that rests on one of them cannot tell, until the line is written with one of each. Give each mover its own shaft ' +
-    'line where it has its own shaft; take the part that is not driving out and judge each way of running by itself. Where ' +
-    'the mover or the propeller of a line is not there, or an arrangement has no line, nothing can fail: that this is no ' +
-    'soundness is said here, until what is missing is written.',
+    'check that rests on one of them cannot tell, until the line is written with one of each. Say the modes of a ' +
+    'line whose movers are used by turns or together, and each mode is judged: "mode harbour { driven by motor }". Give ' +
+    'each mover its own shaft line where it has its own shaft. Where the mover or the propeller of a line is not there, or ' +
+    'an arrangement has no line, nothing can fail: that this is no soundness is said here, until what is missing is written.',
   caution: `${DEFER} A hybrid line needs its ways of running judged one by one: by the engine alone, by the motor alone, and together.`,
   noCure: 'The designer must state what drives the line, and through which part.',
   examples: examples(() => ({
@@ -79,7 +80,12 @@ function ofLine(line: ShaftLine): Apart<Verdict> | Verdict {
           property: roles[0]!,
         })),
       );
-    return say.holds({ place: line.nameOrigin, message: `${line.name} has one of each part.` });
+    return say.holds({
+      place: line.nameOrigin,
+      message: line.mode
+        ? `${line.name} says what drives it in each mode.`
+        : `${line.name} has one of each part.`,
+    });
   }
   return each(found, one => {
     const needs = new Needs();
@@ -92,7 +98,7 @@ function ofLine(line: ShaftLine): Apart<Verdict> | Verdict {
         })
       : say.cannotTell(needs, {
           place: one.at,
-          message: `${line.name} has an engine and a motor: nothing says ${one.what}. ${because}. Write a spec for each way of running.`,
+          message: `${line.name} has several movers: nothing says ${one.what}. ${because}. Say how it runs: mode passage { driven by engine }.`,
         });
   });
 }

@@ -10,6 +10,7 @@ import { gearsExchanged } from './gears-exchanged.js';
 import { inputAccepted } from './input-accepted.js';
 import { inwardTurning } from './inward-turning.js';
 import { lineTurnsBack } from './line-turns-back.js';
+import { moversAgree } from './movers-agree.js';
 import { propellerHand } from './propeller-hand.js';
 import { pumpIndex } from './pump-index.js';
 import { ratioFlipsOutput } from './ratio-flips-output.js';
@@ -44,4 +45,5 @@ export const ROTATION_RULES: readonly Rule[] = [
   trainSense,
   inputAccepted,
   turningRequirement,
+  moversAgree,
 ];

@@ -2,6 +2,7 @@ import type { Rule } from '../rule.js';
 import { gearInputMaximum } from './gear-input-maximum.js';
 import { idleInGear } from './idle-in-gear.js';
 import { idlePressure } from './idle-pressure.js';
+import { moverTurnedAlong } from './mover-turned-along.js';
 import { slowRunning } from './slow-running.js';
 import { tipSpeed } from './tip-speed.js';
 import { transferInputMaximum } from './transfer-input-maximum.js';
@@ -16,4 +17,5 @@ export const SPEED_RULES: readonly Rule[] = [
   idlePressure,
   slowRunning,
   tipSpeed,
+  moverTurnedAlong,
 ];

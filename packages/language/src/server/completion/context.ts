@@ -3,6 +3,7 @@ import {
   asSpelling,
   ENTRY_VOCABULARY,
   isAction,
+  MODE_VOCABULARY,
   PLACE_VOCABULARY,
   statementsOf,
   takesRatio,
@@ -138,7 +139,8 @@ function frameOf(outer: Frame, header: readonly Token[], open: Token): Frame {
   }
   if (outer.kind === 'arrangement') return opens === 'shaftline' ? made('line') : made('nowhere');
   if (outer.kind === 'line') {
-    const vocabulary = PLACE_VOCABULARY[isAction(first) ? second : first];
+    const vocabulary =
+      opens === 'mode' ? MODE_VOCABULARY : PLACE_VOCABULARY[isAction(first) ? second : first];
     return vocabulary ? made('facts', vocabulary) : made('nowhere');
   }
   const nested = outer.vocabulary && nestedOn(outer.vocabulary, header);

@@ -1,0 +1,66 @@
+import type { ShaftLine } from '../model/vessel.js';
+import type { Resting } from './settle.js';
+import type { Verdict } from './verdict.js';
+
+/**
+ * Of what a check says of a line in each of its modes, what is told is the worst: a failure before what cannot be told, and
+ * of what holds the least margin. It names its mode unless every mode comes to the same.
+ */
+export function worstOfModes(all: readonly Resting[]): readonly Resting[] {
+  if (!all.some(one => one.running)) return all;
+  const groups = new Map<string, Resting[]>();
+  // Of several verdicts on one subject the first of each mode belong together, and so on.
+  const counts = new Map<ShaftLine, Map<string, number>>();
+  const keys = all.map(one => {
+    const { rule, verdict, running } = one;
+    if (!running) return undefined;
+    const seen = counts.get(running) ?? new Map<string, number>();
+    counts.set(running, seen);
+    const subject = `${rule.id} ${verdict.subject}`;
+    const nth = seen.get(subject) ?? 0;
+    seen.set(subject, nth + 1);
+    const key = `${subject} ${nth}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+    return key;
+  });
+  const told = new Set<string>();
+  return all.flatMap((one, index) => {
+    const key = keys[index];
+    if (key === undefined) return [one];
+    if (told.has(key)) return [];
+    told.add(key);
+    return [worst(groups.get(key)!)];
+  });
+}
+
+function worst(group: readonly Resting[]): Resting {
+  const [first, ...rest] = group;
+  const found = rest.reduce(
+    (one, other) => (weight(other.verdict) > weight(one.verdict) ? other : one),
+    first!,
+  );
+  const plain = new Set(group.map(one => `${one.verdict.outcome} ${withoutMode(one)}`));
+  return plain.size > 1 ? found : { ...found, verdict: { ...found.verdict, message: withoutMode(found) } };
+}
+
+/** The message as it would be of a line that has no modes. */
+function withoutMode({ verdict, running }: Resting): string {
+  const suffix = `, ${running!.mode!.name}`;
+  const plain = running!.name.slice(0, -suffix.length);
+  return verdict.message.replaceAll(running!.name, plain);
+}
+
+const OUTCOMES: readonly Verdict['outcome'][] = [
+  'does not apply',
+  'accepted',
+  'holds',
+  'cannot tell',
+  'fails',
+];
+const SEVERITIES: readonly Verdict['severity'][] = ['note', 'warning', 'error'];
+
+function weight({ outcome, severity, capacity, demand }: Verdict): number {
+  const margin = capacity && demand && demand.si !== 0 ? capacity.si / demand.si - 1 : 0;
+  const scarce = Number.isFinite(margin) ? 1 / (1 + Math.exp(Math.max(-30, Math.min(30, margin)))) : 0;
+  return 10 * OUTCOMES.indexOf(outcome) + 2 * SEVERITIES.indexOf(severity) + scarce;
+}
