@@ -14,7 +14,11 @@ const PERMISSIVE = new Set([
   '0BSD',
   'Unlicense',
   'BlueOak-1.0.0',
+  'Bitstream-Vera',
 ]);
+
+/** Packages whose own word for their licence is no name of one, with the name of the text that was read. */
+const READ = { 'dejavu-fonts-ttf': 'Bitstream-Vera' };
 
 /**
  * Writes, beside bundles, the licence texts of every package that any of them holds, and a bill of materials in the form
@@ -51,16 +55,32 @@ const byName = (a, b) => (a.name === b.name ? (a.version < b.version ? -1 : 1) :
 
 function packageOf(folder, locked) {
   const at = join(root, folder);
-  const { name, version, license, homepage, repository } = JSON.parse(
+  const { name, version, homepage, repository, ...said } = JSON.parse(
     readFileSync(join(at, 'package.json'), 'utf8'),
   );
+  const license = READ[name] ?? said.license;
   const text = readdirSync(at)
     .filter(one => /^(?:licen[cs]e|notice|copying)(?:[.-].*)?$/i.test(one))
     .sort()
     .map(one => readFileSync(join(at, one), 'utf8').replace(/\r\n/g, '\n').trim())
     .join('\n\n');
+  // Some packages name the licence and its holder and bring no text along: it is that of the licence they name.
+  const holder = typeof said.author === 'string' ? said.author : said.author?.name;
+  const own = text || (license === 'MIT' && holder ? mitText(holder.replace(/\s*<.*/, '')) : '');
   const source = homepage ?? (typeof repository === 'string' ? repository : repository?.url);
-  return { name, version, license, text, source, integrity: locked?.integrity };
+  return { name, version, license, text: own, source, integrity: locked?.integrity };
+}
+
+function mitText(holder) {
+  return `MIT License
+
+Copyright (c) ${holder}
+
+Permission is hereby granted, free of charge, to any person obtaining a copy of this software and associated documentation files (the "Software"), to deal in the Software without restriction, including without limitation the rights to use, copy, modify, merge, publish, distribute, sublicense, and/or sell copies of the Software, and to permit persons to whom the Software is furnished to do so, subject to the following conditions:
+
+The above copyright notice and this permission notice shall be included in all copies or substantial portions of the Software.
+
+THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND, EXPRESS OR IMPLIED, INCLUDING BUT NOT LIMITED TO THE WARRANTIES OF MERCHANTABILITY, FITNESS FOR A PARTICULAR PURPOSE AND NONINFRINGEMENT. IN NO EVENT SHALL THE AUTHORS OR COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM, DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM, OUT OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.`;
 }
 
 function noticesOf(packages, product) {

@@ -15,6 +15,20 @@ const withoutExamples = {
       loader: 'ts',
     })),
 };
+/** The fonts are plain TrueType and the pictures are drawn: what unpacks other fonts and bitmaps is left out. */
+const drawnOnly = {
+  name: 'drawn-only',
+  setup: ({ onResolve, onLoad }) => {
+    onResolve({ filter: /^(brotli\/decompress(\.js)?|png-js)$/ }, ({ path }) => ({
+      path,
+      namespace: 'left-out',
+    }));
+    onLoad({ filter: /.*/, namespace: 'left-out' }, ({ path }) => ({
+      contents: `module.exports = () => { throw new Error('${path} is left out'); };`,
+      loader: 'js',
+    }));
+  },
+};
 await mkdir(here('dist'), { recursive: true });
 
 /** The program needs nothing but Node: all packages, the parser library and the language server are in it. */
@@ -23,9 +37,17 @@ const command = await bundled('src/main.ts', 'program.cjs');
 await bundled('src/launch/main.ts', 'tailshaft.cjs');
 /** The tools for agents bring a protocol library along that nobody else needs. */
 const tools = await bundled('src/tools/main.ts', 'tools.cjs');
+/** Papers as PDF: the library for it, and the fonts that it embeds, are read only when one is asked for. */
+const pdf = await bundled('src/papers/pdf/main.ts', 'pdf.cjs', {
+  // A bundle has no address of its own as modules have: one of the libraries asks for it.
+  banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
+  define: { 'import.meta.url': 'bundleUrl' },
+  plugins: [drawnOnly],
+});
+const fonts = await fontsBeside();
 /** What other programs import, in Node and in browsers: it takes nothing of either. */
 const library = await libraryBundle();
-writeNotices([command, tools, library], here('dist'), { name: 'tailshaft', version });
+writeNotices([command, tools, pdf, fonts, library], here('dist'), { name: 'tailshaft', version });
 
 async function libraryBundle() {
   const beside = here(`dist/.${process.pid}-index.mjs`);
@@ -53,7 +75,19 @@ async function libraryBundle() {
   return metafile;
 }
 
-async function bundled(entry, name) {
+/** Fonts, and what the notices are to say of them. */
+async function fontsBeside() {
+  const folder = 'node_modules/dejavu-fonts-ttf/ttf';
+  const inputs = {};
+  await mkdir(here('dist/fonts'), { recursive: true });
+  for (const name of ['DejaVuSansCondensed.ttf', 'DejaVuSansCondensed-Bold.ttf']) {
+    await cp(here(`../../${folder}/${name}`), here(`dist/fonts/${name}`));
+    inputs[`${folder}/${name}`] = { bytesInOutput: 1 };
+  }
+  return { outputs: { fonts: { inputs } } };
+}
+
+async function bundled(entry, name, more = {}) {
   // Whoever runs the old one meanwhile never meets half of the new one.
   const beside = here(`dist/.${process.pid}-${name}`);
   const { metafile } = await build({
@@ -70,6 +104,7 @@ async function bundled(entry, name) {
     ...(name === 'program.cjs' ? {} : { banner: { js: '#!/usr/bin/env node' } }),
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
     plugins: [leftOut],
+    ...more,
     // Runs before anything else: the parser library calls it while it loads.
     inject: [here('../language/scripts/group-by.mjs')],
   });

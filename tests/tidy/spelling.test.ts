@@ -64,6 +64,8 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'packages/sheet/src/sections/charts.ts': 'names of curves and axes',
   'packages/sheet/src/sections/torsional-stress.ts': 'names of curves and axes',
   'packages/sheet/src/sections/trials.ts': 'rows of the trial sheet, by what an inspector asks',
+  'packages/sheet/src/papers/belongs.ts': 'families of rules',
+  'packages/sheet/src/papers/trial-form.ts': 'names of operating points and of runs',
   'packages/cli/src/report/vessel-lines.ts: holds': 'the outcome of a check',
   'packages/cli/src/commands/compare.ts: none': 'English of a message',
   'packages/language/src/server/document-symbols.ts: vessel':

@@ -7,6 +7,8 @@ import { wrapped } from './terminal/layout.js';
 /** One option of a command. */
 export interface Option {
   readonly name: string;
+  /** One letter that means the same: `-o`. */
+  readonly short?: string;
   /** What stands behind it: `<path>`. Absent for a switch. */
   readonly takes?: string;
   /** All that may stand behind it, where that is a choice of words. */
@@ -44,7 +46,11 @@ export function parse(
   args: readonly string[],
 ): { given: Given; words: string[] } {
   const options: NonNullable<ParseArgsConfig['options']> = { help: { type: 'boolean', short: 'h' } };
-  for (const one of command.options) options[one.name] = { type: one.takes ? 'string' : 'boolean' };
+  for (const one of command.options)
+    options[one.name] = {
+      type: one.takes ? 'string' : 'boolean',
+      ...(one.short ? { short: one.short } : {}),
+    };
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true });
     return { given: values as Given, words: positionals };
@@ -60,7 +66,9 @@ export function helpOf(command: Command, width: number): string {
   lines.push('', wrapped(command.about, width));
   if (command.options.length > 0) {
     lines.push('', 'Options:');
-    const heads = command.options.map(one => `  --${one.name}${one.takes ? ` ${one.takes}` : ''}`);
+    const heads = command.options.map(
+      one => `  --${one.name}${one.short ? `, -${one.short}` : ''}${one.takes ? ` ${one.takes}` : ''}`,
+    );
     const column = Math.max(...heads.map(one => one.length)) + 2;
     command.options.forEach((one, index) => {
       lines.push(wrapped(one.means, width, ' '.repeat(column), heads[index]!.padEnd(column)));

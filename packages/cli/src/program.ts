@@ -26,7 +26,7 @@ const COMMANDS: readonly Listed[] = [
   },
   {
     name: 'sheet',
-    summary: 'Write the drivetrain sheet of a vessel as an HTML file',
+    summary: 'Write the sheet of a vessel or one of its papers: HTML, PDF, Markdown, drawings, tables',
     load: async () => (await import('./commands/sheet.js')).sheet,
   },
   {

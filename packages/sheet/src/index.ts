@@ -1,5 +1,17 @@
+export type { Block, Figure, RowGroup, Section, Table } from './document/blocks.js';
+export type { Markup } from './document/markup.js';
+export { type Text, VERDICT_SIGN } from './document/text.js';
+export { TEXT_SIZE } from './drawing/ink.js';
+export { schematicOf } from './drawing/schematic.js';
+export { type Shape, type Shapes, shapesOf } from './drawing/shapes.js';
 export * from './input.js';
 export * from './page.js';
+export { type Palette, PRINT } from './palette.js';
 export * from './panel/index.js';
+export { makePaper, PAPERS } from './papers/make-paper.js';
+export type { Paper } from './papers/paper.js';
+export { paperHtml, paperMarkdown } from './papers/paper-html.js';
+export { partsList } from './papers/parts-list.js';
+export { PAPER_WORDS, type PaperWord } from './papers/words.js';
 export { SCREENING } from './sections/cautions.js';
 export * from './style.js';

@@ -28,6 +28,8 @@ export interface SheetInput {
   /** ISO date of the judgement. */
   readonly today: string;
   readonly problems: readonly TextProblem[];
+  /** What the text and everything that it imports is known by, where the host can say: it stands in the title block. */
+  readonly digest?: string;
   /** An origin as a person reads it: `ternhaven.shaft:23`. */
   readonly placeText?: (origin: Origin) => string | undefined;
   /** An origin as a host follows it; comes back in `data-place`. */

@@ -6,6 +6,7 @@ import { blocksHtml, textHtml } from './document/to-html.js';
 import { blocksMarkdown, escapeMarkdown } from './document/to-markdown.js';
 import { linesPicture } from './drawing/lines-picture.js';
 import type { SheetInput } from './input.js';
+import { foldMirrored } from './papers/mirrored.js';
 import { assumptionsSection } from './sections/assumptions.js';
 import { CAUTION_LINE, cautionsSection } from './sections/cautions.js';
 import { chartsSection } from './sections/charts.js';
@@ -102,7 +103,7 @@ export function vesselSheetMarkdown(input: SheetInput): string {
 }
 
 /** All sections. The workings come last, when every number has been referred to. */
-function sectionsOf(sheet: Sheet): Block[] {
+export function sectionsOf(sheet: Sheet): Block[] {
   const arrangements = sheet.arrangements.map(one => arrangementSection(sheet, one));
   const vessel = sheet.ofVessel();
   const found: (Block | undefined)[] = [
@@ -128,6 +129,14 @@ function sectionsOf(sheet: Sheet): Block[] {
 
 function arrangementSection(sheet: Sheet, arrangement: Arrangement): Block {
   const own = sheet.ofArrangement(arrangement);
+  const lines = arrangement.lines.map(line => ({
+    name: line.name,
+    section: section(`line-${line.path}`, `Line ${line.name}`, [
+      verdictSection(sheet, `checks-${line.path}`, line.path, sheet.ofLine(line)),
+      operatingSection(sheet, line),
+      partsSection(sheet, line),
+    ]),
+  }));
   return section(
     `arrangement-${arrangement.path}`,
     `Arrangement ${arrangement.name}${arrangement.title ? `: ${arrangement.title}` : ''}`,
@@ -141,13 +150,7 @@ function arrangementSection(sheet: Sheet, arrangement: Arrangement): Block {
       chartsSection(sheet, arrangement),
       propulsionSection(sheet, arrangement),
       criticalsSection(sheet, arrangement),
-      ...arrangement.lines.map(line =>
-        section(`line-${line.path}`, `Line ${line.name}`, [
-          verdictSection(sheet, `checks-${line.path}`, line.path, sheet.ofLine(line)),
-          operatingSection(sheet, line),
-          partsSection(sheet, line),
-        ]),
-      ),
+      ...(sheet.forPaper ? foldMirrored(lines) : lines.map(one => one.section)),
     ],
     { newPage: true },
   );

@@ -7,17 +7,26 @@ import {
   type Vessel,
 } from '@tailshaft/drivetrain';
 import type { Origin, Value } from '@tailshaft/mechanics';
+import { otherUnits } from './both-units.js';
+import type { Column } from './document/blocks.js';
 import { quiet, separated, strong, type Text } from './document/text.js';
 import type { SheetInput } from './input.js';
+import type { FactRow } from './sections/facts.js';
 import { WorkingsBook } from './sections/workings-book.js';
 import { valueWords } from './words.js';
 
 /** One sheet in the making: its input, and the workings that its sections refer to. */
 export class Sheet {
   readonly workings: WorkingsBook;
+  /** Numbers are said in SI and in US customary units, and lines that are alike share their workings. */
+  readonly forPaper: boolean;
 
-  constructor(readonly input: SheetInput) {
-    this.workings = new WorkingsBook(origin => this.place(origin));
+  constructor(
+    readonly input: SheetInput,
+    { forPaper = false }: { readonly forPaper?: boolean } = {},
+  ) {
+    this.forPaper = forPaper;
+    this.workings = new WorkingsBook(origin => this.place(origin), forPaper);
   }
 
   get vessel(): Vessel {
@@ -47,9 +56,20 @@ export class Sheet {
   /** A number with the reference to its working: `2304 N·m W3`. `under` names the group its working is printed in. */
   number(value: Value, under: string, words = valueWords(value)): Text {
     const number = this.workings.refer(value, under);
+    const other = this.forPaper ? otherUnits(value) : undefined;
+    const said = other === undefined ? words : separated(' ', words, quiet(`(${other})`));
     return number === undefined
-      ? words
-      : separated(' ', words, { as: 'reference', text: `W${number}`, to: `w${number}` });
+      ? said
+      : separated(' ', said, { as: 'reference', text: `W${number}`, to: `w${number}` });
+  }
+
+  /** The column beside what was written: SI, or on paper whichever of SI and US customary was not written. */
+  get convertedColumn(): Column {
+    return { title: this.forPaper ? 'Converted' : 'SI' };
+  }
+
+  converted({ si, other }: Pick<FactRow, 'si' | 'other'>): string {
+    return (this.forPaper ? other : si) ?? '';
   }
 
   /** Verdicts on a line or on one of its parts. */

@@ -1,3 +1,6 @@
+import { inkCss, TEXT_SIZE } from './drawing/ink.js';
+import { DARK, LIGHT, PRINT, paletteCss } from './palette.js';
+
 /**
  * The look of the sheet: ink on paper, one accent for structure, muted colours for verdicts, which always carry a sign
  * and a word as well. A host sets the colours of its theme on `.sheet`.
@@ -5,13 +8,11 @@
 const COLOURS = `
 :root {
   color-scheme: light dark;
-  --paper: #fdfcf9; --panel: #f4f2ec; --ink: #1c2427; --soft: #56616a; --rule: #c9c8c0; --faint: #e4e2da;
-  --accent: #1b5566; --fails: #9c1f28; --unsure: #7a4c00; --holds: #23653a; --accepted: #4b4390; --loud: #fbefd8;
+  ${paletteCss(LIGHT)}
 }
 @media (prefers-color-scheme: dark) {
   :root {
-    --paper: #14191b; --panel: #1c2326; --ink: #e4e6e3; --soft: #a3adb0; --rule: #47525a; --faint: #2a3337;
-    --accent: #83c1d0; --fails: #f29a94; --unsure: #e8b565; --holds: #8cc99b; --accepted: #b9b2f0; --loud: #33290f;
+    ${paletteCss(DARK)}
   }
 }
 `;
@@ -71,6 +72,9 @@ body { margin: 0; background: var(--paper); }
 .sheet details > ul { margin: 0 0 0 0.2rem; padding-left: 1.4rem; list-style: none; border-left: 2px solid var(--faint); }
 .sheet details > ul > li { margin: 0.1rem 0; }
 .sheet :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
+.sheet dl.terms { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 17rem), 1fr)); gap: 0.15rem 1.6rem; margin: 0.7rem 0; font-size: 0.875rem; }
+.sheet dl.terms > div { display: flex; gap: 0.6rem; border-bottom: 1px solid var(--faint); padding: 0.15rem 0; }
+.sheet dt { color: var(--soft); flex: 0 0 7.5rem; } .sheet dd { margin: 0; min-width: 0; }
 `;
 
 const TABLES = `
@@ -92,33 +96,11 @@ const DRAWINGS = `
 .sheet figure { margin: 0.9rem 0 1.4rem; }
 .sheet figcaption { color: var(--soft); font-size: 0.86rem; max-width: 46rem; }
 .sheet svg { display: block; max-width: 100%; height: auto; margin: 0 0 0.4rem; }
-.sheet svg text { font: 400 13px "Source Sans 3", "Noto Sans", "Segoe UI", Arial, sans-serif; fill: var(--ink); stroke: none; }
-.sheet svg text.quiet { fill: var(--soft); } .sheet svg text.strong { font-weight: 600; }
-.sheet svg text.warning { fill: var(--fails); font-weight: 600; }
-.sheet svg .hull { fill: none; stroke: var(--ink); stroke-width: 1.6; stroke-linejoin: round; }
-.sheet svg .water { stroke: var(--soft); stroke-width: 1; stroke-dasharray: 9 5; }
-.sheet svg .centre-line { stroke: var(--rule); stroke-dasharray: 12 3 2 3; }
-.sheet svg .disc { fill: var(--panel); stroke: var(--ink); stroke-width: 1.3; }
-.sheet svg .disc.wrong { stroke: var(--fails); stroke-width: 2.4; stroke-dasharray: 5 3; }
-.sheet svg .blade { fill: var(--faint); stroke: var(--ink); stroke-width: 1; }
-.sheet svg .part { fill: var(--panel); stroke: var(--ink); stroke-width: 1.3; }
-.sheet svg .part.kept { stroke-dasharray: 6 3; }
-.sheet svg .edge { stroke: var(--rule); } .sheet svg .shaft { fill: var(--soft); stroke: none; }
-.sheet svg .turn { fill: none; stroke: var(--accent); stroke-width: 2.6; } .sheet svg .turn-tip { fill: var(--accent); }
-.sheet svg .axis { stroke: var(--ink); stroke-width: 1.1; } .sheet svg .axis-tip { fill: var(--ink); }
-.sheet svg .grid { stroke: var(--faint); stroke-width: 1; }
-.sheet svg .bar { stroke: none; fill: var(--accent); } .sheet svg .bar.fails { fill: var(--fails); }
-.sheet svg .bar.cannot-tell { fill: var(--unsure); } .sheet svg .bar.accepted { fill: var(--accepted); } .sheet svg .bar.holds { fill: var(--holds); }
-.sheet svg .series { fill: none; stroke: var(--ink); stroke-width: 2; }
-.sheet svg .series.solid { stroke: var(--accent); stroke-width: 2.6; }
-.sheet svg .series.dashed { stroke-dasharray: 8 5; } .sheet svg .series.dotted { stroke-dasharray: 10 3 2 3; } .sheet svg .series.level { stroke-dasharray: 2 4; stroke: var(--fails); stroke-width: 2.4; }
-.sheet svg .band { fill: var(--panel); stroke: var(--rule); stroke-width: 1; }
-.sheet svg .barred { fill: var(--loud); stroke: var(--fails); stroke-width: 1.2; stroke-dasharray: 3 3; }
-.sheet svg .bar.possible { fill: var(--soft); }
-.sheet svg .point { fill: var(--paper); stroke: var(--ink); stroke-width: 1.8; }
+.sheet svg text { font: 400 ${TEXT_SIZE}px "Source Sans 3", "Noto Sans", "Segoe UI", Arial, sans-serif; fill: var(--ink); stroke: none; }
+${inkCss()}
 `;
 
-const PRINT = `
+const ON_PAPER = `
 @page {
   size: A4; margin: 17mm 14mm 18mm;
   @bottom-left { content: "Screening, not certification"; font: 8pt sans-serif; color: #555; }
@@ -127,8 +109,7 @@ const PRINT = `
 @media print {
   :root {
     color-scheme: light;
-    --paper: #fff; --panel: #f3f2ee; --ink: #111; --soft: #4a4a4a; --rule: #b5b5b0; --faint: #dcdcd6;
-    --accent: #1b5566; --fails: #8c1820; --unsure: #6b4300; --holds: #1f5a33; --accepted: #433c84; --loud: #fff;
+    ${paletteCss(PRINT)}
   }
   * { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .sheet { max-width: none; padding: 0; font-size: 9pt; line-height: 1.4; }
@@ -152,4 +133,4 @@ const PRINT = `
 `;
 
 /** Everything in one style sheet. */
-export const SHEET_STYLE = [COLOURS, TEXT, TABLES, DRAWINGS, PRINT].join('');
+export const SHEET_STYLE = [COLOURS, TEXT, TABLES, DRAWINGS, ON_PAPER].join('');

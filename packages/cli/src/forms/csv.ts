@@ -1,6 +1,7 @@
 import type { Verdict } from '@tailshaft/drivetrain';
 import { formatValue } from '@tailshaft/mechanics';
 import type { Judged } from '../report/judged.js';
+import { csvRow } from './csv-row.js';
 import type { Form } from './form.js';
 
 const COLUMNS = [
@@ -10,13 +11,13 @@ const COLUMNS = [
 
 /** Every verdict as a row of a table, with its margin: cells as RFC 4180 has them. What has no margin leaves it empty. */
 export class CsvForm implements Form {
-  private readonly rows: string[] = [rowOf(COLUMNS)];
+  private readonly rows: string[] = [csvRow(COLUMNS)];
 
   add({ spec }: Judged): void {
     for (const { vessel, verdicts } of spec.check.vessels)
-      for (const one of verdicts) this.rows.push(rowOf([spec.shown, vessel.name, ...cells(one)]));
+      for (const one of verdicts) this.rows.push(csvRow([spec.shown, vessel.name, ...cells(one)]));
     for (const { reading, verdicts } of spec.check.entries)
-      for (const one of verdicts) this.rows.push(rowOf([spec.shown, reading.name, ...cells(one)]));
+      for (const one of verdicts) this.rows.push(csvRow([spec.shown, reading.name, ...cells(one)]));
   }
 
   text(): string {
@@ -39,14 +40,4 @@ function cells(verdict: Verdict): string[] {
     verdict.criterionChosenBy ?? '',
     verdict.message,
   ];
-}
-
-/** A cell that a spreadsheet would take for a formula is given as text. */
-function rowOf(values: readonly string[]): string {
-  return values
-    .map(value => {
-      const plain = /^[=+@\t\r]|^-(?![\d.]+$)/.test(value) ? `'${value}` : value;
-      return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
-    })
-    .join(',');
 }

@@ -82,6 +82,17 @@ export class Specs implements Spots {
     );
   }
 
+  /** The texts of a spec and of everything that it imports, the spec first, the others by their paths below the root. */
+  textsOf(spec: CheckedSpec): { readonly path: string; readonly text: string }[] {
+    const uri = this.uriOf(spec);
+    const imported = this.core.shared.workspace.LangiumDocuments.all
+      .map(one => one.uri.toString())
+      .filter(one => one !== uri)
+      .toArray();
+    const told = (one: string) => ({ path: this.pathInRoot(one), text: this.textOf(one) });
+    return [told(uri), ...imported.map(told).sort((one, other) => (one.path < other.path ? -1 : 1))];
+  }
+
   /** Every file that was read so far, imported ones with them. */
   filesRead(): string[] {
     return this.core.shared.workspace.LangiumDocuments.all.map(one => one.uri.fsPath).toArray();

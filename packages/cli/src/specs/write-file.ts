@@ -4,7 +4,7 @@ import { basename, dirname, join } from 'node:path';
 import { CannotRun, reasonOf } from '../cannot-run.js';
 
 /** Writes a whole file or nothing: beside it first, then in its place. Keeps its permissions. */
-export async function writeWhole(wanted: string, text: string, shown: string): Promise<void> {
+export async function writeWhole(wanted: string, text: string | Uint8Array, shown: string): Promise<void> {
   // A link stays a link: what it leads to is written.
   const path = await realpath(wanted).catch(() => wanted);
   const beside = join(dirname(path), `.${basename(path)}.${randomBytes(4).toString('hex')}`);

@@ -6,12 +6,16 @@ import { visible, visibleReport } from './visible.js';
 export interface Io {
   readonly cwd: string;
   readonly paint: Paint;
+  /** Whether a person looks at the results. */
+  readonly screen: boolean;
   /** Columns to fill. */
   readonly width: number;
   /** Results: to stdout, ended by a line break. */
   out(text: string): void;
   /** Text as it is. */
   print(text: string): void;
+  /** What is no text. */
+  bytes(data: Uint8Array): void;
   /** Chatter and complaints: to stderr, after the name of the program. */
   complain(text: string): void;
   /** Where long work stands; overwrites itself, and only where a person is looking. */
@@ -37,7 +41,7 @@ export interface Streams {
 }
 
 interface Sink {
-  write(text: string): unknown;
+  write(text: string | Uint8Array): unknown;
   readonly isTTY?: boolean;
   readonly columns?: number;
 }
@@ -76,6 +80,7 @@ export function ioOf(streams: Streams): Io {
   return {
     cwd,
     paint: painter(wantsColour(env, stdout.isTTY === true)),
+    screen: stdout.isTTY === true,
     width: Math.max(40, Math.min(stdout.columns ?? WIDEST, WIDEST)),
     out(text) {
       this.print(visibleReport(text.endsWith('\n') ? text : `${text}\n`));
@@ -83,6 +88,10 @@ export function ioOf(streams: Streams): Io {
     print(text) {
       clear();
       stdout.write(text);
+    },
+    bytes(data) {
+      clear();
+      stdout.write(data);
     },
     complain(text) {
       clear();

@@ -3,7 +3,7 @@ import type { Markup } from './markup.js';
 import type { Text } from './text.js';
 
 /** What a sheet is made of, before it is HTML or Markdown. */
-export type Block = Paragraph | List | Table | Figure | Row | Details | Section;
+export type Block = Paragraph | List | Terms | Table | Figure | Row | Details | Section;
 
 export interface Paragraph {
   readonly block: 'paragraph';
@@ -15,6 +15,12 @@ export interface List {
   readonly block: 'list';
   readonly kind: 'bullets' | 'numbers' | 'boxes';
   readonly items: readonly Text[];
+}
+
+/** Labels with what stands for each: a title block. */
+export interface Terms {
+  readonly block: 'terms';
+  readonly items: readonly (readonly [label: string, value: Text])[];
 }
 
 /** A table whose rows begin with a heading cell. */

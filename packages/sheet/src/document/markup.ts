@@ -1,6 +1,17 @@
 /** Finished HTML or SVG. Only `element` and `joined` make it, so that whatever comes from a text is escaped. */
 export class Markup {
-  constructor(readonly source: string) {}
+  constructor(
+    readonly source: string,
+    /** What it was made of, for files that are no HTML; absent where only the source is there. */
+    readonly node?: MarkupNode,
+  ) {}
+}
+
+/** An element, or children without one where the name is empty. */
+export interface MarkupNode {
+  readonly name: string;
+  readonly attributes: Attributes;
+  readonly children: readonly Child[];
 }
 
 export type Child = Markup | string | number | undefined | readonly Child[];
@@ -13,12 +24,16 @@ export function element(name: string, attributes: Attributes = {}, ...children: 
     .map(([key, value]) => ` ${key}="${escapeMarkup(typeof value === 'number' ? short(value) : value!)}"`)
     .join('');
   if (VOID.has(name)) return new Markup(`<${name}${written}>`);
-  return new Markup(`<${name}${written}>${joined(...children).source}</${name}>`);
+  return new Markup(`<${name}${written}>${joined(...children).source}</${name}>`, {
+    name,
+    attributes,
+    children,
+  });
 }
 
 /** Children one behind the other. */
 export function joined(...children: readonly Child[]): Markup {
-  return new Markup(children.map(sourceOf).join(''));
+  return new Markup(children.map(sourceOf).join(''), { name: '', attributes: {}, children });
 }
 
 /** Text that means itself in HTML and SVG, also inside an attribute. */

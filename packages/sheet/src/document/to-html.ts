@@ -63,6 +63,14 @@ function blockHtml(block: Block, options: HtmlOptions): Markup {
         { class: block.kind === 'boxes' ? 'boxes' : undefined },
         block.items.map(item => element('li', {}, textHtml(item, options))),
       );
+    case 'terms':
+      return element(
+        'dl',
+        { class: 'terms' },
+        block.items.map(([label, value]) =>
+          element('div', {}, element('dt', {}, label), element('dd', {}, textHtml(value, options))),
+        ),
+      );
     case 'table':
       return tableHtml(block, options);
     case 'figure':

@@ -58,6 +58,10 @@ function blockMarkdown(block: Block, level: number): string {
       return block.items
         .map((item, index) => `${LIST_MARK[block.kind](index)} ${outside(item).replace(/\n/g, '\n  ')}`)
         .join('\n');
+    case 'terms':
+      return block.items
+        .map(([label, value]) => `- **${escapeMarkdown(label)}**: ${outside(value)}`)
+        .join('\n');
     case 'table':
       return tableMarkdown(block);
     case 'figure':

@@ -1,6 +1,7 @@
 import type { Evidence, Fact } from '@tailshaft/drivetrain';
 import type { Origin, Value } from '@tailshaft/mechanics';
 import { blockOf, rowOf, type Vocabulary } from '@tailshaft/vocabulary';
+import { otherUnits } from '../both-units.js';
 import { siWords, wordsOf } from '../words.js';
 
 /** One declared fact of a part or block, flat. */
@@ -9,6 +10,8 @@ export interface FactRow {
   readonly label: string;
   readonly written: string;
   readonly si: string | undefined;
+  /** In the other tradition: US customary beside SI, SI beside US customary. */
+  readonly other: string | undefined;
   readonly origin: Origin;
   readonly evidence: Evidence | undefined;
   readonly open: boolean;
@@ -72,7 +75,8 @@ function row(what: string, fact: Fact<unknown>): FactRow {
   return {
     label: what,
     written: fact.written,
-    si: fact.value === undefined ? undefined : inSi(fact.value),
+    si: fact.value === undefined ? undefined : converted(fact.value, siWords),
+    other: fact.value === undefined ? undefined : converted(fact.value, otherUnits),
     origin: fact.origin,
     evidence: fact.evidence,
     open: fact.value === undefined,
@@ -80,18 +84,20 @@ function row(what: string, fact: Fact<unknown>): FactRow {
 }
 
 /** A value, a point, a span or anything else that holds quantities. */
-function inSi(value: unknown): string | undefined {
+function converted(value: unknown, say: Say): string | undefined {
   if (!isObject(value)) return undefined;
-  if (isValue(value)) return siWords(value);
+  if (isValue(value)) return say(value);
   const parts = value as Record<string, unknown>;
-  if (isValue(parts.y) && isValue(parts.x)) return pair(parts.y, parts.x, ' at ');
-  if (isValue(parts.low) && isValue(parts.high)) return pair(parts.low, parts.high, ' .. ');
+  if (isValue(parts.y) && isValue(parts.x)) return pair(parts.y, parts.x, ' at ', say);
+  if (isValue(parts.low) && isValue(parts.high)) return pair(parts.low, parts.high, ' .. ', say);
   const inner = Object.values(parts).find(isValue);
-  return inner && siWords(inner);
+  return inner && say(inner);
 }
 
-function pair(one: Value, other: Value, between: string): string | undefined {
-  const [a, b] = [siWords(one), siWords(other)];
+type Say = (value: Value) => string | undefined;
+
+function pair(one: Value, other: Value, between: string, say: Say): string | undefined {
+  const [a, b] = [say(one), say(other)];
   return a === undefined && b === undefined
     ? undefined
     : `${a ?? one.written}${between}${b ?? other.written}`;

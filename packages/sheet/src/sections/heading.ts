@@ -30,7 +30,7 @@ export function particularsSection(sheet: Sheet): Block {
       columns: [
         { title: 'Fact' },
         { title: 'As written', wide: true },
-        { title: 'SI' },
+        sheet.convertedColumn,
         { title: 'Evidence' },
         { title: 'Where' },
       ],
@@ -40,7 +40,7 @@ export function particularsSection(sheet: Sheet): Block {
           ? factRows(block, VESSEL_VOCABULARY[name]).map((row): Text[] => [
               row.label,
               row.written,
-              row.si ?? '',
+              sheet.converted(row),
               [row.evidence?.kind, row.evidence?.dated, row.evidence?.note].filter(Boolean).join(' '),
               sheet.place(row.origin) ?? '',
             ])

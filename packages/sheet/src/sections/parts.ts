@@ -6,10 +6,10 @@ import type { Sheet } from '../sheet.js';
 import { capital, count } from '../words.js';
 import { type FactRow, factRows } from './facts.js';
 
-const COLUMNS: readonly Column[] = [
+const columns = (sheet: Sheet): readonly Column[] => [
   { title: 'Fact' },
   { title: 'As written', wide: true },
-  { title: 'SI' },
+  sheet.convertedColumn,
   { title: 'Evidence' },
   { title: 'Where' },
 ];
@@ -30,7 +30,7 @@ export function partsSection(sheet: Sheet, line: ShaftLine): Block {
         {
           block: 'table',
           caption: `Parts of ${line.name}, in the order that power passes them`,
-          columns: COLUMNS,
+          columns: columns(sheet),
           groups,
         },
       ],
@@ -50,7 +50,7 @@ function group(sheet: Sheet, part: Part): RowGroup {
     rows: rows.map(row => [
       row.label,
       row.open ? warning('open question') : row.written,
-      row.si ?? '',
+      sheet.converted(row),
       evidence(row),
       sheet.place(row.origin) ?? '',
     ]),
@@ -72,7 +72,7 @@ function title(sheet: Sheet, part: Part): Text {
   );
 }
 
-const CHANGE_WORDS: Readonly<Record<Change, string>> = {
+export const CHANGE_WORDS: Readonly<Record<Change, string>> = {
   new: 'as fitted',
   replaced: 'REPLACED',
   retained: 'kept (retained)',
@@ -80,7 +80,7 @@ const CHANGE_WORDS: Readonly<Record<Change, string>> = {
 };
 
 /** Own facts; of a gear those of the fitted ratio, of an engine those of the used rating. */
-function partRows(part: Part): FactRow[] {
+export function partRows(part: Part): FactRow[] {
   const vocabulary = PLACE_VOCABULARY[part.role];
   const rows = factRows(part, vocabulary, ['ratios', 'ratings']);
   if (part.role === 'gear') {

@@ -14,7 +14,7 @@ export function rotationSection(sheet: Sheet, arrangement: Arrangement): Block {
 }
 
 /** One column a line: what its sides must agree in, and where they differ. */
-function linesTable(sheet: Sheet, arrangement: Arrangement): Table {
+export function linesTable(sheet: Sheet, arrangement: Arrangement): Table {
   const lines = arrangement.lines;
   return table(
     'The lines side by side; every turn is seen from aft, looking forward',

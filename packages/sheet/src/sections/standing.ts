@@ -53,7 +53,7 @@ interface Counted {
 }
 
 /** Counted as everywhere else: the vessel, and the catalogue entries of its file. */
-function countsIn({ input }: Sheet): Record<keyof Counts, Counted> {
+export function countsIn({ input }: Pick<Sheet, 'input'>): Record<keyof Counts, Counted> {
   const entries = new Set(input.entryVerdicts);
   const ofVessel = countsOf(input.verdicts.filter(one => !entries.has(one)));
   const ofEntries = countsOf(input.entryVerdicts);

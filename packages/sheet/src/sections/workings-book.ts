@@ -26,7 +26,11 @@ export class WorkingsBook {
   readonly #keys = new WeakMap<Value, string>();
   readonly #origins = new Map<Origin, number>();
 
-  constructor(private readonly place: (origin: Origin | undefined) => Text | undefined) {}
+  constructor(
+    private readonly place: (origin: Origin | undefined) => Text | undefined,
+    /** The same figures by the same formulas are one entry wherever they were declared: lines alike share theirs. */
+    private readonly alike = false,
+  ) {}
 
   /** The number of a value's working, entered on first use; undefined for values that were not computed. */
   refer(value: Value, under: string): number | undefined {
@@ -100,10 +104,10 @@ export class WorkingsBook {
     const { working } = value;
     // A computed or declared number keeps its working and its place under whatever name it goes; an assumed one has none.
     const key = [
-      working || value.origin ? '' : value.label,
+      working || (value.origin && !this.alike) ? '' : value.label,
       value.si,
       value.assumed ?? '',
-      value.origin ? this.#originNumber(value.origin) : '',
+      value.origin && !this.alike ? this.#originNumber(value.origin) : '',
       working ? `${working.name}(${working.inputs.map(input => this.#key(input)).join(';')})` : '',
     ].join('|');
     const short = this.#interned(key);

@@ -1,0 +1,61 @@
+import { element, Markup } from '../document/markup.js';
+import { blocksHtml } from '../document/to-html.js';
+import { blocksMarkdown, escapeMarkdown } from '../document/to-markdown.js';
+import { SHEET_STYLE } from '../style.js';
+import type { Paper } from './paper.js';
+
+/** A paper as one page that prints: page numbers, vessel and revision stand on every sheet of it. */
+export function paperHtml(paper: Paper): string {
+  const page = element(
+    'html',
+    { lang: 'en' },
+    element(
+      'head',
+      {},
+      element('meta', { charset: 'utf-8' }),
+      element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+      element('meta', { name: 'color-scheme', content: 'light dark' }),
+      element('title', {}, `${paper.running}: ${paper.title}`),
+      element('style', {}, new Markup(`${SHEET_STYLE}${marginBoxes(paper)}`)),
+    ),
+    element(
+      'body',
+      {},
+      element(
+        'main',
+        { class: 'sheet' },
+        element(
+          'header',
+          {},
+          element('p', { class: 'kind' }, paper.title),
+          element('h1', {}, paper.vessel),
+          element('p', { class: 'caution' }, paper.caution),
+        ),
+        blocksHtml(paper.blocks, { level: 2, open: true }),
+        element('footer', {}, `${paper.running}. ${paper.caution}`),
+      ),
+    ),
+  );
+  return `<!doctype html>\n${page.source}\n`;
+}
+
+export function paperMarkdown(paper: Paper): string {
+  return `# ${escapeMarkdown(`${paper.vessel}: ${paper.title}`)}\n\n> ${escapeMarkdown(paper.caution)}\n\n${blocksMarkdown(paper.blocks, 2)}\n`;
+}
+
+/** Running head and foot. Where a browser draws no margin boxes, the title block and the footer say the same once. */
+function marginBoxes({ running, title }: Paper): string {
+  return `
+@page {
+  margin: 19mm 14mm 18mm;
+  @top-left { content: ${cssText(running)}; font: 8pt sans-serif; color: #333; }
+  @top-right { content: ${cssText(title)}; font: 8pt sans-serif; color: #333; }
+  @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt sans-serif; color: #333; }
+}
+`;
+}
+
+/** Text in a style sheet that stands inside HTML: whatever could end either of them is written by its number. */
+function cssText(text: string): string {
+  return `"${text.replace(/[^\p{L}\p{N} .,:·()-]/gu, sign => `\\${sign.codePointAt(0)!.toString(16)} `)}"`;
+}
