@@ -13,7 +13,7 @@ const root = join(import.meta.dirname, '..', '..');
 describe('read by a parser that had no part in writing it', () => {
   const cases = share(
     EXAMPLES.flatMap(path => PAPER_WORDS.map(word => [path, word] as const)),
-    3,
+    2,
   );
 
   it.each(cases)(
@@ -63,7 +63,7 @@ describe('read by a parser that had no part in writing it', () => {
 });
 
 describe('of the mistakes', () => {
-  it.each(share(gallerySpecs(), 3).map(one => [one.code, join(root, galleryPath(one.code))] as const))(
+  it.each(share(gallerySpecs(), 2).map(one => [one.code, join(root, galleryPath(one.code))] as const))(
     '%s: every failure stands on the first page of the summary and of the full paper',
     async (_, path) => {
       const checked = await checkFile(path);

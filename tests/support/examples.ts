@@ -11,6 +11,8 @@ export const exampleSpecs: readonly string[] = readdirSync(examplesFolder, {
   encoding: 'utf8',
 })
   .filter(path => path.endsWith('.shaft') && !/^(mistakes|catalogue)\b/.test(path))
+  // What holds parts alone is imported by a vessel beside it.
+  .filter(path => /^vessel\b/m.test(readFileSync(join(examplesFolder, path), 'utf8')))
   .sort();
 
 const catalogue = readdirSync(join(examplesFolder, 'catalogue')).flatMap(file =>
