@@ -18,7 +18,8 @@ export function closing(sheet: Sheet, word: PaperWord, roles: readonly string[],
 export function closingInBrief(sheet: Sheet, word: PaperWord, roles: readonly string[], under = ''): Block[] {
   return [
     section(`${under}not-assessed`, 'Not assessed, and cautions', [
-      ...notAssessed(sheet, word, under).blocks.slice(0, 1),
+      // What lies outside every check is no news to a maker.
+      ...notAssessed(sheet, word, under).blocks.slice(0, word === 'propeller-order' ? 1 : 2),
       paragraph(CAUTION_LINE),
       form(sheet, roles),
     ]),

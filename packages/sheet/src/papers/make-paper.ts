@@ -8,6 +8,7 @@ import { type Paper, runningHead } from './paper.js';
 import { propellerOrderBlocks } from './propeller-order.js';
 import { shaftLineBlocks } from './shaft-line.js';
 import { specificationBlocks } from './specification.js';
+import { standingWords } from './stands.js';
 import { summaryBlocks } from './summary.js';
 import { titleBlock } from './title-block.js';
 import { trialFormBlocks } from './trial-form.js';
@@ -53,6 +54,7 @@ export function makePaper(input: SheetInput, word: PaperWord): Paper {
     vessel: input.vessel.title ?? input.vessel.name,
     running: runningHead(input),
     dated: input.today,
+    standing: standingWords(sheet),
     caution: CAUTION_LINE,
     blocks: [titleBlock(input, `${title}, for ${reader}`), ...blocks(sheet)],
   };

@@ -1,5 +1,5 @@
 import { element, Markup } from '../document/markup.js';
-import { blocksHtml } from '../document/to-html.js';
+import { blocksHtml, textHtml } from '../document/to-html.js';
 import { blocksMarkdown, escapeMarkdown } from '../document/to-markdown.js';
 import { SHEET_STYLE } from '../style.js';
 import type { Paper } from './paper.js';
@@ -29,6 +29,7 @@ export function paperHtml(paper: Paper): string {
           {},
           element('p', { class: 'kind' }, paper.title),
           element('h1', {}, paper.vessel),
+          element('p', {}, textHtml(paper.standing)),
           element('p', { class: 'caution' }, paper.caution),
         ),
         blocksHtml(paper.blocks, { level: 2, open: true }),

@@ -1,4 +1,5 @@
 import type { Block } from '../document/blocks.js';
+import type { Text } from '../document/text.js';
 import type { SheetInput } from '../input.js';
 
 /** One paper before it is a page or a PDF: both are made from this and say the same. */
@@ -15,6 +16,8 @@ export interface Paper {
   readonly running: string;
   /** ISO date of the judgement. */
   readonly dated: string;
+  /** How many checks fail, are accepted or cannot tell: said below the title. */
+  readonly standing: Text;
   /** Said at the head of the first page. */
   readonly caution: string;
   readonly blocks: readonly Block[];

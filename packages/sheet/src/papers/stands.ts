@@ -63,6 +63,12 @@ export function standsSection(
   );
 }
 
+/** The head line alone, for the title of a paper. */
+export function standingWords(sheet: Sheet): Text {
+  const unread = sheet.input.problems.length > 0 ? warning('The text was not read whole. ') : '';
+  return [unread, headline(countsIn(sheet))];
+}
+
 /** `Fails: 2 of 104 checks fail. 1 accepted, 3 cannot tell, 98 hold.` */
 function headline(counts: ReturnType<typeof countsIn>): Text {
   const [failed, accepted, unknown, held, asFound] = (

@@ -3,7 +3,7 @@ import { type Block, list, paragraph, section } from '../document/blocks.js';
 import { quiet, separated, type Text, verdict as verdictMark, warning } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
 import type { Sheet } from '../sheet.js';
-import { closing } from './closing.js';
+import { closingInBrief } from './closing.js';
 import { gainsTable } from './gains.js';
 import { arrangementWords, lastArrangements } from './proposals.js';
 import { standsSection } from './stands.js';
@@ -29,7 +29,7 @@ export function summaryBlocks(sheet: Sheet): Block[] {
       ]),
     ),
     asked(sheet),
-    ...closing(sheet, 'summary', ['Prepared', 'Owner']),
+    ...closingInBrief(sheet, 'summary', ['Prepared', 'Owner']),
   ];
 }
 

@@ -6,7 +6,7 @@ import {
   Needs,
   nameOf,
 } from '@tailshaft/drivetrain';
-import { formatValue, type Value } from '@tailshaft/mechanics';
+import { formatValue, momentOfMass, type Value } from '@tailshaft/mechanics';
 import { customaryText } from '../both-units.js';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, strong, type Text, warning } from '../document/text.js';
@@ -45,6 +45,7 @@ const COLUMNS = [
   { title: 'Position, SI', numeric: true },
   { title: 'Position, US', numeric: true },
   { title: 'Moment, SI', numeric: true },
+  { title: 'Moment, US', numeric: true },
 ];
 
 /** Engines, motors and gears that come or go; masses that go count negative. Shafts and propellers are not in it. */
@@ -53,6 +54,7 @@ function changes(after: Arrangement): Block {
     const mass = part.mass?.value;
     const position = part.position?.value;
     const signed = mass && { ...mass, si: mass.si * sign };
+    const moment = signed && position && momentOfMass({ mass: signed, lever: position });
     return [
       line.name,
       nameOf(part),
@@ -61,7 +63,8 @@ function changes(after: Arrangement): Block {
       signed ? (customaryText(signed) ?? '') : '',
       position ? formatValue(position) : warning('not declared'),
       position ? (customaryText(position) ?? '') : '',
-      signed && position ? `${(signed.si * position.si).toFixed(0)} kg·m` : quiet('—'),
+      moment ? formatValue(moment) : quiet('—'),
+      moment ? (customaryText(moment) ?? '') : '',
     ];
   });
   if (rows.length === 0) return paragraph('No engine, motor, gear or transfer comes or goes.');
