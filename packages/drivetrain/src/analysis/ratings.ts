@@ -37,7 +37,9 @@ export function chooseRating(ratings: readonly GearRating[], wanted: RatingWante
     left = kept;
     gap = name;
   }
-  const rating = [...left].sort((one, other) => rank(one, wanted) - rank(other, wanted))[0]!;
+  const rating = [...left].sort(
+    (one, other) => rank(one, wanted) - rank(other, wanted) || narrowness(other) - narrowness(one),
+  )[0]!;
   return { rating, heavier: compareDuty(rating.duty, wanted.duty) === 'heavier' };
 }
 
@@ -64,6 +66,12 @@ export function holdsAt(rating: GearRating, speed: Value<'rotational speed'>): b
 
 /** Speeds written in different units may differ in the last bits. */
 const ROUNDING = 1e-9;
+
+/** A rating for one fuel, direction or range of speeds goes before one for all, in whatever order they are written. */
+function narrowness(rating: GearRating): number {
+  const said = [() => rating.direction, () => rating.fuel, () => rating.speeds];
+  return said.filter(isSaid).length;
+}
 
 function rank(rating: GearRating, wanted: RatingWanted): number {
   if (compareDuty(rating.duty, wanted.duty) === 'same') return -1;

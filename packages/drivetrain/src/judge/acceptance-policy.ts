@@ -57,7 +57,7 @@ export function unfitFor(
   const roles = rule?.roles ?? (grave ? USUAL_ROLES : undefined);
   if (roles && !roles.some(role => hasWords(by, role)))
     return rule
-      ? `is by "${by}", and ${verdict.rule} may be accepted here by ${roles.join(' or ')} only`
+      ? `is by "${by}", and ${verdict.rule} may be accepted here by ${roles.length > 0 ? `${roles.join(' or ')} only` : 'nobody'}`
       : `is by "${by}", which names no role: a failure of rotation, or one below nil, is accepted by somebody who answers for it, as a surveyor, a naval architect or a maker`;
   const { longestDays } = policy;
   if (longestDays === undefined) return undefined;

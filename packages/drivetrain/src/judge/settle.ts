@@ -179,9 +179,12 @@ function missingRead({ host, property, of }: AbsentRead): Missing {
 
 /** `the kind of the propeller`; words that are no noun are quoted. */
 function wordsFor(property: string, of: string | undefined): string {
-  const said = /^(at|for|from|by|running)$/.test(property) ? `"${property}"` : `the ${property}`;
-  return of ? `${said} of the ${of}` : said;
+  const said = NO_NOUN.test(property) ? `"${property}"` : `the ${property}`;
+  return of && of !== property ? `${said} of the ${of}` : said;
 }
+
+const NO_NOUN =
+  /^(at|for|from|by|running|turns|passes|chosen|said|limited|measured)\b|\b(by|for|from|least|most)$/;
 
 export function missingFact(fact: Fact<unknown>): Missing {
   const home = homeOfFact(fact);

@@ -1,5 +1,7 @@
+import { meaningOf } from '@tailshaft/drivetrain';
 import type { Action } from '@tailshaft/vocabulary';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
+import type { EntryReading } from '../reading/document.js';
 import type { Place } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
@@ -62,7 +64,7 @@ export function tellActionMissing(tell: Tell, part: PartReading): void {
     start: part.whole.start,
     end: part.whole.start + part.role.length,
     severity: 'error',
-    message: `The line before has a ${part.role}: say whether this one replaces it, or whether the old one is retained or modified.`,
+    message: `The line before has ${part.role === 'engine' ? 'an' : 'a'} ${part.role}: say whether this one replaces it, or whether the old one is retained or modified.`,
     choices: (['replace', 'modify', 'retain'] satisfies Action[]).map(word => ({
       title: `Write ${word} ${part.role}`,
       text: `${word} ${part.role}`,
@@ -162,4 +164,23 @@ function lineEnd(reading: LineReading): number[] {
 
 function spanOf({ start, end }: Pick<Place, 'start' | 'end'>) {
   return { start, end };
+}
+
+/** A name that two files give to different things: the one that is imported first would count, and nobody would see it. */
+export function tellSecond(
+  tell: Tell,
+  what: string,
+  first: EntryReading,
+  second: EntryReading | undefined,
+  place: { readonly start: number; readonly end: number },
+): void {
+  if (!second || meaningOf(first.facts.fields) === meaningOf(second.facts.fields)) return;
+  const file = (entry: EntryReading) => entry.host.uri.split('/').slice(-2).join('/');
+  tell({
+    code: 'text/twice',
+    start: place.start,
+    end: place.end,
+    severity: 'error',
+    message: `There are two of ${what}, in ${file(first)} and in ${file(second)}, and they differ: the first counts. Import the one that is meant, or give each its own name.`,
+  });
 }

@@ -6,6 +6,7 @@ import type { EntryReading } from '../reading/document.js';
 /** The entries that a file can see, by kind and name. The first of two with one name counts. */
 export class EntryTable {
   private readonly byKind = new Map<string, Map<string, EntryReading>>();
+  private readonly passedOver = new Map<EntryReading, EntryReading>();
   private made: Catalogue | undefined;
 
   constructor(readonly lists: readonly (readonly EntryReading[])[]) {
@@ -13,13 +14,22 @@ export class EntryTable {
       for (const entry of entries) {
         const names = this.byKind.get(entry.kind) ?? new Map<string, EntryReading>();
         this.byKind.set(entry.kind, names);
-        if (entry.name && !names.has(entry.name)) names.set(entry.name, entry);
+        const first = names.get(entry.name);
+        if (first) {
+          if (first.host.uri !== entry.host.uri && !this.passedOver.has(first))
+            this.passedOver.set(first, entry);
+        } else if (entry.name) names.set(entry.name, entry);
       }
     }
   }
 
   find(kind: EntryKind | Role, name: string): EntryReading | undefined {
     return this.byKind.get(kind)?.get(name);
+  }
+
+  /** An entry of the same name in another file, which is passed over. */
+  second(entry: EntryReading): EntryReading | undefined {
+    return this.passedOver.get(entry);
   }
 
   names(kind: string): string[] {

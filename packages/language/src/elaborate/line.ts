@@ -1,5 +1,6 @@
 import {
   type Change,
+  type Fact,
   inFirstMode,
   type Mode,
   type Part,
@@ -11,7 +12,8 @@ import { type Action, MODE_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { LineReading, ModeReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
-import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned } from './ask.js';
+import type { Place } from '../reading/place.js';
+import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned, tellSecond } from './ask.js';
 import type { EntryTable } from './catalogue.js';
 import { keep, over } from './keep.js';
 import { withLapsed } from './lapse.js';
@@ -56,6 +58,7 @@ export function planLine(
     }
     const entry = part.name === undefined ? undefined : findEntry(part, role, table, tell);
     if (entry) for (const problem of unknownInEntry(part, entry)) tell(problem);
+    tellSecondGrade(part, table, tell);
     const own = ownLayers(part, index, reading, arrangement, before, entry);
     if (KEEPS.includes(part.action)) {
       const kept = taken.get(part) ?? takeOlds(part, reading.parts, olds);
@@ -230,12 +233,24 @@ function sideFromName(reading: LineReading): ShaftLine['side'] {
   return side && { value: side, written: reading.name, origin: reading.namePlace };
 }
 
+/** The grade that a shaft names. */
+function tellSecondGrade(part: PartReading, table: EntryTable, tell: Tell): void {
+  const material = part.facts.fields.material as Fact<string> | undefined;
+  const grade =
+    part.role === 'shaft' && material?.value ? table.find('shaft material', material.value) : undefined;
+  if (grade)
+    tellSecond(tell, `shaft material ${grade.name}`, grade, table.second(grade), material!.origin as Place);
+}
+
 function findEntry(part: PartReading, role: Role, table: EntryTable, tell: Tell) {
   // Which part it will be is an open question, as any value can be: the checks that need its facts say so.
   if (part.name === 'unknown') return undefined;
   const entry = table.find(role, part.name!);
   (part.host as { unresolved?: boolean }).unresolved = entry === undefined;
-  if (entry) return entry;
+  if (entry) {
+    tellSecond(tell, `${role} ${entry.name}`, entry, table.second(entry), part.namePlace!);
+    return entry;
+  }
   const names = table.names(role);
   const meant = nearest(part.name!, names);
   const known =

@@ -288,6 +288,10 @@ export class Project {
     const problems = [...this.file(document).syntax, ...reading.problems, ...duplicateNames(reading)];
     for (const outcome of this.imports.get(reading)?.values() ?? [])
       if (outcome.problem) problems.push(outcome.problem);
+    if (reading.vessels.length > 0)
+      problems.push(
+        ...strayImports(reading, visible, path => this.imports.get(reading)?.get(path)?.files ?? []),
+      );
     const table = this.tableOf(visible);
     const vessels = reading.vessels.map(one => this.judgedVessel(one, table, today));
     return {
@@ -388,6 +392,35 @@ function entryContext(entry: EntryReading, today: string): EntryContext {
     unitConcerns: entry.facts.concerns,
     quantities: quantitiesOf(entry.facts),
   };
+}
+
+/**
+ * Statements of an imported file that no file can hold, such as criteria outside of a vessel: whoever imports them believes
+ * that they count, and would read of it in the other file only.
+ */
+function strayImports(
+  { imports }: DocumentReading,
+  visible: readonly DocumentReading[],
+  filesOf: (path: string) => readonly URI[],
+): Problem[] {
+  return imports.flatMap(({ path, place }) => {
+    const files = filesOf(path).map(String);
+    return visible
+      .filter(one => files.includes(one.uri))
+      .flatMap(one => {
+        const stray = one.problems.find(({ code }) => code === 'text/stray' || code === 'text/misplaced');
+        if (!stray) return [];
+        return [
+          {
+            code: 'text/import',
+            start: place.start,
+            end: place.end,
+            severity: 'error' as const,
+            message: `"${one.uri.split('/').at(-1)}" has a statement that counts nowhere. ${stray.message}`,
+          },
+        ];
+      });
+  });
 }
 
 /** Two entries of one kind with one name in one file: a name must say which. */

@@ -105,7 +105,7 @@ export function readArrangement(context: ReadContext, node: ast.Arrangement): Ar
           'text/value',
           `A reason is given for one of: ${REASONS.join(', ')}.`,
         );
-      else if (!member.text)
+      else if (!member.text || unquoted(member.text).trim() === '')
         problem(
           context,
           member.$cstNode,

@@ -58,7 +58,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   const needs = new Needs();
   const hands = two.map(line => handNeeded(line, needs));
   if (!needs.any && hands[0] === hands[1]) return undefined;
-  const sides = two.map(line => sideNeeded(line, needs));
+  const sides = sidesNeeded(two, needs);
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? needs.missing[0]!.host,
@@ -86,8 +86,31 @@ function check(context: ArrangementContext): Verdict | undefined {
   });
 }
 
+/** The sides of a twin, one port and one starboard, or the gap. */
+export function sidesNeeded(two: readonly WithPropeller[], needs: Needs): (Side | undefined)[] {
+  const sides = two.map(line => sideNeeded(line, needs));
+  const [one, other] = sides;
+  if (
+    one !== undefined &&
+    other !== undefined &&
+    !(one === 'port' ? other === 'starboard' : one === 'starboard' && other === 'port')
+  ) {
+    const last = two[1]!;
+    needs.miss(
+      {
+        what: `which of ${two.map(line => line.path).join(' and ')} stands to port and which to starboard (${one} and ${other} are said)`,
+        host: last.origin,
+        property: 'side',
+        example: 'port',
+      },
+      last.side?.origin,
+    );
+  }
+  return sides;
+}
+
 /** The side of a line of a twin, or the gap. */
-export function sideNeeded(line: WithPropeller, needs: Needs): Side | undefined {
+function sideNeeded(line: WithPropeller, needs: Needs): Side | undefined {
   return needs.fact(line.side, {
     what: `side of ${line.path}`,
     host: line.origin,

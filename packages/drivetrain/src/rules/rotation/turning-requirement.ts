@@ -12,7 +12,7 @@ import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
-import { sideNeeded } from './inward-turning.js';
+import { sidesNeeded } from './inward-turning.js';
 import { handNeeded, twoPropellers } from './same-hand.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
 import { turningRoutes } from './turning-routes.js';
@@ -91,7 +91,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
   }
   // How they turn is how the shafts turn, whatever hands the spec lists.
   const hands = two.map(line => turningHand(context, line, needs));
-  const sides = two.map(line => sideNeeded(line, needs));
+  const sides = sidesNeeded(two, needs);
   if (needs.any) {
     return say.cannotTell(needs, {
       place,
