@@ -1,4 +1,5 @@
-import { judgeVessel } from '../judge/judge.js';
+import { checksOf, concluded } from '../judge/judge.js';
+import { settled } from '../judge/settle.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
@@ -20,11 +21,18 @@ export function lineOf({ subject }: Verdict, { arrangements }: Vessel): ShaftLin
 
 /** The worst that these rules say of the same subject, with the vessel as it would be. */
 export function sameCheck(
-  { subject }: Verdict,
+  verdict: Verdict,
   vessel: Vessel,
   { catalogue, today }: Judgement,
   rules: readonly Rule[],
 ): Verdict | undefined {
-  const said = judgeVessel(vessel, catalogue, today, rules).filter(one => one.subject === subject);
+  const { subject } = verdict;
+  const line = lineOf(verdict, vessel);
+  // What a rule says of other lines is not asked.
+  const checks = checksOf(vessel, catalogue, today, rules).filter(
+    ({ rule, at }) => rule.scope !== 'line' || !line || at.subject === line.path,
+  );
+  const all = checks.flatMap(({ rule, at, run }) => settled(rule, at, run));
+  const said = concluded(all, vessel, today, rules).filter(one => one.subject === subject);
   return said.find(one => one.outcome !== 'holds') ?? said[0];
 }

@@ -1,4 +1,4 @@
-import type { Outcome, Verdict } from '@tailshaft/drivetrain';
+import { findRule, type Outcome, type Verdict } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import { applyEdits, type TextEdit } from '../edit/text-edit.js';
 import type { FileCheck, Project } from '../project/project.js';
@@ -27,9 +27,7 @@ export function consequenceOf(
     texts.set(uri, applyEdits(textOf(uri), own));
   }
   const before = project.check(document);
-  const after = project.checkWith(document, texts);
-  const was = worstByCheck(before);
-  const is = worstByCheck(after);
+  const after = project.supposing(document, texts);
   const old = new Map<string, number>();
   for (const one of before.problems) old.set(one.code, (old.get(one.code) ?? 0) + 1);
   const reads = after.problems.every(one => {
@@ -37,7 +35,45 @@ export function consequenceOf(
     old.set(one.code, left - 1);
     return left > 0;
   });
-  const worse = [...is].flatMap(([key, verdict]) => {
+  let judged: Map<string, Verdict> | undefined;
+  let lost: readonly Verdict[] | undefined;
+  const all = () => {
+    judged ??= worstByCheck(after.check());
+    return judged;
+  };
+  return {
+    reads,
+    remains: (verdict, vessel = '') => {
+      // One rule is soon asked, and most of what is tried does not satisfy it.
+      const rule = findRule(verdict.rule);
+      const said = rule?.scope === 'line' ? after.said(rule, vessel) : [];
+      return (
+        said.some(one => one.rule === verdict.rule && one.subject === verdict.subject && isOpen(one)) ||
+        isOpen(all().get(keyOf(verdict, vessel)))
+      );
+    },
+    get worse() {
+      lost ??= becameWorse(standing(before), all());
+      return lost;
+    },
+  };
+}
+
+const STANDING = new WeakMap<FileCheck, Map<string, Verdict>>();
+
+/** How a text stands is the same for everything that is tried on it. */
+function standing(check: FileCheck): Map<string, Verdict> {
+  const had = STANDING.get(check) ?? worstByCheck(check);
+  STANDING.set(check, had);
+  return had;
+}
+
+function isOpen(verdict: Verdict | undefined): boolean {
+  return verdict?.outcome === 'fails' || verdict?.outcome === 'cannot tell';
+}
+
+function becameWorse(was: ReadonlyMap<string, Verdict>, is: ReadonlyMap<string, Verdict>): Verdict[] {
+  return [...is].flatMap(([key, verdict]) => {
     const had = was.get(key);
     const rank = had ? GRAVITY.indexOf(had.outcome) : 0;
     // A check that could say nothing and now asks is the author's next step, and no loss.
@@ -45,14 +81,6 @@ export function consequenceOf(
     const deeper = had?.outcome === 'fails' && verdict.outcome === 'fails' && isDeeper(verdict, had);
     return lost || deeper ? [verdict] : [];
   });
-  return {
-    reads,
-    remains: (verdict, vessel = '') => {
-      const left = is.get(keyOf(verdict, vessel));
-      return left !== undefined && (left.outcome === 'fails' || left.outcome === 'cannot tell');
-    },
-    worse,
-  };
 }
 
 /** From best to worst. */

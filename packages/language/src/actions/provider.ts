@@ -22,7 +22,7 @@ import { importEntry } from './import-entry.js';
 import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inline-part.js';
 import { mirrorLine } from './mirror-line.js';
 import type { Offer } from './offer.js';
-import { curing, type Judge, once, questions } from './quick-fixes.js';
+import { curing, type Judge, once, onceEach, questions } from './quick-fixes.js';
 import { touchesShiftCable } from './shift-cable.js';
 import { studyCandidates } from './study-candidates.js';
 import { textsOf, workspaceEdit } from './workspace-edit.js';
@@ -96,7 +96,8 @@ export class CodeActions implements CodeActionProvider {
       if (wants('quickfix')) {
         const { LangiumDocuments } = shared.workspace;
         offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));
-        const judge: Judge = edits => consequenceOf(project, document, edits, textOf);
+        // The two sides of a pair, and several findings of one cause, come to the same edits.
+        const judge: Judge = onceEach(edits => consequenceOf(project, document, edits, textOf));
         // What cures stands before what asks, and what several findings share is offered once.
         const all = here.flatMap(one => [one, ...(one.folded ?? [])]);
         const cured = await this.tried(document, check, token, all, finding =>

@@ -20,6 +20,17 @@ import type { Offer, TextOf } from './offer.js';
 /** What an edit of the document would lead to. */
 export type Judge = (edits: readonly TextEdit[]) => Consequence;
 
+/** The same, with each edit judged once. */
+export function onceEach(judge: Judge): Judge {
+  const known = new Map<string, Consequence>();
+  return edits => {
+    const key = JSON.stringify(edits);
+    const had = known.get(key) ?? judge(edits);
+    known.set(key, had);
+    return had;
+  };
+}
+
 /**
  * The ways out of a finding: the corrections of a text, then the routes of a rule. Each route has been tried: it is offered
  * only when the result reads and the finding is gone, and what else gets worse stands in its title.

@@ -57,16 +57,49 @@ export function readInPieces(
       pieces.push(kept);
       continue;
     }
-    const parsed = parse(said);
-    // How the parser goes on after an error may depend on what follows; a mended mark ends with its line.
-    if (parsed.parserErrors.length > 0) return readWhole(text, uri, parse, before);
-    const reading = readDocument(parsed.value as Document, uri, said);
-    const piece: Piece = { text: said, reading, syntax: syntaxProblems(parsed, said), start: 0 };
+    const piece = readPiece(said, uri, parse);
+    if (!piece) return readWhole(text, uri, parse, before);
     moveTo(piece, start, uri, madeOf);
     pieces.push(piece);
   }
   const syntax = pieces.flatMap(piece => piece.syntax);
   return { reading: joined(uri, pieces, before?.reading), syntax, pieces };
+}
+
+/**
+ * Reads a text that nobody wrote yet, beside the one that stands. Statements that both have are the very readings of the
+ * one that stands, unmoved; the others are placed behind it, where no place of theirs can be taken for another. Good for
+ * whoever asks what would be said, not where. Undefined where only the whole text tells what belongs to what.
+ */
+export function readBeside(
+  text: string,
+  uri: string,
+  parse: (text: string) => ParseResult,
+  { reading: before, pieces: standing }: ReadFile,
+): ReadFile | undefined {
+  const statements = standing && cutStatements(text);
+  if (!statements) return undefined;
+  const left = new Set(standing);
+  const behind = Math.max(...standing.map(one => one.start + one.text.length)) + 1;
+  const pieces: Piece[] = [];
+  for (const { start, end } of statements) {
+    const said = text.slice(start, end);
+    const kept = [...left].find(one => one.text === said);
+    if (kept) left.delete(kept);
+    const piece = kept ?? readPiece(said, uri, parse);
+    if (!piece) return undefined;
+    if (!kept) moveTo(piece, behind + start, uri, () => []);
+    pieces.push(piece);
+  }
+  return { reading: joined(uri, pieces, before), syntax: pieces.flatMap(piece => piece.syntax) };
+}
+
+/** Undefined where how the parser goes on after an error may depend on what follows; a mended mark ends with its line. */
+function readPiece(said: string, uri: string, parse: (text: string) => ParseResult): Piece | undefined {
+  const parsed = parse(said);
+  if (parsed.parserErrors.length > 0) return undefined;
+  const reading = readDocument(parsed.value as Document, uri, said);
+  return { text: said, reading, syntax: syntaxProblems(parsed, said), start: 0 };
 }
 
 /** The reading of a text as a whole; the pieces of the text before are kept for the one after. */

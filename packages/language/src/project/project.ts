@@ -11,18 +11,19 @@ import {
 } from '@tailshaft/drivetrain';
 import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
-import { makeVessel, quantitiesOf } from '../elaborate/vessel.js';
+import { quantitiesOf } from '../elaborate/vessel.js';
 import { LazyParse } from '../incremental/lazy-parse.js';
-import { type ReadFile, readInPieces, readWhole, sameElements } from '../incremental/pieces.js';
+import { type ReadFile, readBeside, readInPieces, readWhole, sameElements } from '../incremental/pieces.js';
 import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
 import type { StudyReading, VesselReading } from '../reading/vessel.js';
-import { type ReadyStudy, readyStudy, tellStudies } from '../study/case.js';
+import { type ReadyStudy, readyStudy } from '../study/case.js';
 import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
 import { isTooLarge, tooLarge } from './size.js';
 import { type DocumentSummary, summaryOf } from './summary.js';
-import { unchangedVessels } from './unchanged.js';
+import { type Supposed, supposed, vesselOf } from './supposed.js';
+import { keptVessels } from './unchanged.js';
 
 /** A vessel of a file with everything judged of it. */
 export interface JudgedVessel {
@@ -219,39 +220,33 @@ export class Project {
 
   /**
    * What would be said of a loaded document if its text, or that of files it sees, were other. Nothing of it is kept, and
-   * nothing else changes.
+   * nothing else changes. Its places are none of the text.
    */
-  checkWith(document: LangiumDocument, texts: ReadonlyMap<string, string>): FileCheck {
-    const { LangiumParser } = this.services.ServiceRegistry.getServices(document.uri).parser;
+  supposing(document: LangiumDocument, texts: ReadonlyMap<string, string>): Supposed {
     const syntax: Problem[] = [];
+    const { LangiumDocuments } = this.services.workspace;
     const visible = this.visible(document).map((one, index) => {
       const text = texts.get(one.uri);
-      if (text === undefined) return one;
-      const file = readWhole(text, one.uri, whole => LangiumParser.parse(whole));
+      const standing = index === 0 ? document : LangiumDocuments.getDocument(URI.parse(one.uri));
+      if (text === undefined || !standing) return one;
+      const { LangiumParser } = this.services.ServiceRegistry.getServices(standing.uri).parser;
+      const parse = (piece: string) => LangiumParser.parse(piece);
+      const file = readBeside(text, one.uri, parse, this.file(standing)) ?? readWhole(text, one.uri, parse);
       if (index === 0) syntax.push(...file.syntax);
       return file.reading;
     });
     const reading = visible[0]!;
-    const table = new EntryTable(visible.map(one => one.entries).filter(list => list.length > 0));
-    const today = this.today();
-    const problems: Problem[] = [];
-    const own = document.uri.toString();
-    const text = texts.size === 1 ? texts.get(own) : undefined;
-    const had = text === undefined ? undefined : this.check(document);
-    const same = had
-      ? unchangedVessels(this.reading(document), document.textDocument.getText(), reading, text!)
-      : new Set<string>();
-    const vessels = reading.vessels.map(
-      one =>
-        (same.has(one.name) ? had?.vessels.find(old => old.vessel.name === one.name) : undefined) ??
-        judgedAfresh(one, table, today, this.policy, problems),
-    );
-    return {
-      uri: reading.uri,
-      problems: [...syntax, ...reading.problems, ...duplicateNames(reading), ...problems],
-      vessels,
-      entries: reading.entries.map(one => ({ reading: one, verdicts: judgeEntry(entryContext(one, today)) })),
-    };
+    const lists = visible.map(one => one.entries).filter(list => list.length > 0);
+    const table = this.tables.find(one => sameElements(one.lists, lists)) ?? new EntryTable(lists);
+    const text = texts.size === 1 ? texts.get(document.uri.toString()) : undefined;
+    const standing = { reading: this.reading(document), text: document.textDocument.getText() };
+    const kept =
+      text === undefined ? () => undefined : keptVessels(this.check(document), standing, { reading, text });
+    return supposed(reading, table, this.today(), this.policy, {
+      problems: [...syntax, ...reading.problems, ...duplicateNames(reading)],
+      kept,
+      entry: (one, today) => this.judgedEntry(one, today),
+    });
   }
 
   /** A study of a vessel of a loaded document, ready to be searched; undefined where its text does not say all of it. */
@@ -357,6 +352,7 @@ function emptyReading(uri: string): DocumentReading {
   return { uri, imports: [], entries: [], vessels: [], problems: [] };
 }
 
+/** A vessel made of its reading, and what is wrong with it; it is judged by its own. */
 function judgedAfresh(
   reading: VesselReading,
   table: EntryTable,
@@ -364,9 +360,7 @@ function judgedAfresh(
   policy: Project['policy'],
   problems: Problem[],
 ): JudgedVessel {
-  const tell = (problem: Problem) => problems.push(problem);
-  const vessel = makeVessel(reading, table, tell);
-  tellStudies(tell, reading, table);
+  const vessel = vesselOf(reading, table, problem => problems.push(problem));
   const { catalogue } = table;
   const verdicts = judgeVessel(vessel, catalogue, today, RULES, policy);
   return { reading, vessel, catalogue, today, verdicts };

@@ -1,10 +1,34 @@
 import type { DocumentReading } from '../reading/document.js';
+import type { VesselReading } from '../reading/vessel.js';
+import type { FileCheck, JudgedVessel } from './project.js';
+
+interface Read {
+  readonly reading: DocumentReading;
+  readonly text: string;
+}
+
+/** What was judged already of the vessels of a text that another text leaves as they were. */
+export function keptVessels(
+  { vessels }: FileCheck,
+  before: Read,
+  after: Read,
+): (reading: VesselReading) => JudgedVessel | undefined {
+  const entries = new Set(after.reading.entries);
+  const same = new Set(before.reading.vessels);
+  if (after.reading.vessels.some(one => same.has(one)))
+    return reading =>
+      before.reading.entries.every(one => entries.has(one))
+        ? vessels.find(one => one.reading === reading)
+        : undefined;
+  const names = unchangedVessels(before.reading, before.text, after.reading, after.text);
+  return ({ name }) => (names.has(name) ? vessels.find(one => one.vessel.name === name) : undefined);
+}
 
 /**
  * Names of the vessels of a file that a change of its text leaves as they were: their own words and those of every entry of
  * the file stay. What such a vessel was judged as still holds, wherever it now stands.
  */
-export function unchangedVessels(
+function unchangedVessels(
   before: DocumentReading,
   oldText: string,
   after: DocumentReading,
