@@ -211,6 +211,30 @@ describe('JSON', () => {
     expect(valid({ ...answer, files: [{ ...answer.files[0], findings: [{ code: 'x' }] }] })).toBe(false);
   });
 
+  it('tells the ways out that an editor would offer, which of them a search found, and the harmless first', () => {
+    const far = SINGLE_LINE.replace('diameter 65 mm [drawing]', 'diameter 65 mm [drawing]  overhang 160 mm');
+    const own = folder({ 'far.shaft': far, 'wrong.shaft': WRONG_HAND });
+    const answer = JSON.parse(tailshaft(`check . --json ${today}`, { cwd: own }).stdout);
+    expect(valid(answer), JSON.stringify(valid.errors)).toBe(true);
+    const tried = (path: string, code: string) =>
+      answer.files
+        .find((one: { path: string }) => one.path === path)
+        .findings.find((one: { code: string }) => one.code === code).waysOutTried;
+    const [hand] = tried('wrong.shaft', 'rotation/propeller-hand');
+    expect(hand.title).toContain('right-hand');
+    expect(hand.searched).toBeUndefined();
+    const [first, ...others] = tried('far.shaft', 'shafting/overhang');
+    expect(first).toMatchObject({
+      title: expect.stringContaining('Make the overhang of the shaft 65 mm'),
+      searched: true,
+    });
+    expect(first.makesWorse).toBeUndefined();
+    expect(others.length).toBeGreaterThan(0);
+    expect(tailshaft(`check far.shaft ${today}`, { cwd: own }).stdout).toMatch(
+      /way out: Make the overhang of the shaft 65 mm/,
+    );
+  });
+
   it('says the same as the text, and in the same order every time', () => {
     const one = tailshaft(`check . --json ${today}`, { cwd });
     expect(

@@ -9,15 +9,23 @@ import type { Standing } from './judged.js';
 import type { Question } from './open-questions.js';
 import { gravestFirst, severityOf } from './severity.js';
 import type { Tally } from './tally.js';
+import type { TriedWays } from './tried-ways.js';
 
 /** Grows by one when a reader of the old form would misread the new one. */
 export const FORM = 1 as const;
 
 /** One file as the schema `check.schema.json` has it. */
-export function specJson(specs: Spots, spec: CheckedSpec, standings?: ReadonlyMap<Finding, Standing>) {
+export function specJson(
+  specs: Spots,
+  spec: CheckedSpec,
+  standings?: ReadonlyMap<Finding, Standing>,
+  tried?: (finding: Finding) => TriedWays | undefined,
+) {
   return {
     path: spec.shown,
-    findings: [...spec.findings].sort(gravestFirst).map(one => findingJson(specs, one, standings?.get(one))),
+    findings: [...spec.findings]
+      .sort(gravestFirst)
+      .map(one => ({ ...findingJson(specs, one, standings?.get(one)), ...tried?.(one) })),
     vessels: spec.check.vessels.map(({ vessel, verdicts }) => ({
       name: vessel.name,
       ...(vessel.title ? { title: vessel.title } : {}),

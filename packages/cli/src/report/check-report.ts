@@ -14,6 +14,7 @@ import { NotAssessed } from './not-assessed.js';
 import { OpenQuestions } from './open-questions.js';
 import { gravestFirst, severityOf } from './severity.js';
 import { percentWords, shortName, type Tally } from './tally.js';
+import { WaysTried } from './tried-ways.js';
 import { verdictTable } from './verdict-table.js';
 import { byWorst, type Standing, standingLines, standingsOf } from './vessel-lines.js';
 
@@ -52,13 +53,16 @@ export class CheckReport implements Form {
   private readonly notAssessed = new NotAssessed();
   private readonly margins: VesselMargins[] = [];
   private readonly tables: string[] = [];
+  private readonly waysTried: WaysTried;
 
   constructor(
     private readonly io: Io,
     private readonly specs: Specs,
     private readonly wanted: Wanted,
     private readonly baseline?: Baseline,
-  ) {}
+  ) {
+    this.waysTried = new WaysTried(specs);
+  }
 
   add(judged: Judged): void {
     const { io, specs, wanted } = this;
@@ -111,7 +115,9 @@ export class CheckReport implements Form {
     const had = key === undefined ? undefined : this.atEntries.get(key);
     const of = `${finding.vessel?.vessel.name} (${spec.shown})`;
     const short = finding.verdict?.asFound === true && !wanted.all;
-    const full = short ? asFoundText(io, specs, finding) : findingText(io, specs, finding, wanted.all);
+    const full = short
+      ? asFoundText(io, specs, finding)
+      : findingText(io, specs, finding, wanted.all, () => this.searched(spec, finding));
     const text = worse ? `${full}\n  ${io.paint.warning('worse than in the baseline')}` : full;
     if (!had || wanted.all) {
       const told: Told = { finding, text, of, others: [] };
@@ -122,6 +128,11 @@ export class CheckReport implements Form {
       had.others.push(had.of);
       Object.assign(had, { finding, text, of });
     } else had.others.push(of);
+  }
+
+  /** Where neither rule nor text knows a way out, what the editor would find. */
+  private searched(spec: CheckedSpec, finding: Finding): string[] {
+    return this.waysTried.of(spec, finding)?.waysOutTried.map(one => one.title) ?? [];
   }
 
   private toldText({ text, others }: Told): string {

@@ -8,7 +8,13 @@ import { excerpt } from './excerpt.js';
 import { severityOf } from './severity.js';
 
 /** A finding for a person: where, how grave, the line itself, what is wrong, why, and the ways out. */
-export function findingText(io: Io, specs: Specs, finding: Finding, all = false): string {
+export function findingText(
+  io: Io,
+  specs: Specs,
+  finding: Finding,
+  all = false,
+  tried: () => readonly string[] = () => [],
+): string {
   const { paint, width } = io;
   const most = all ? Number.POSITIVE_INFINITY : MOST;
   // A fact of a catalogue entry is told at the entry, whatever uses it.
@@ -31,7 +37,8 @@ export function findingText(io: Io, specs: Specs, finding: Finding, all = false)
   for (const related of finding.related.slice(0, most)) lines.push(relatedText(io, specs, related));
   if (finding.related.length > most)
     lines.push(`       and ${finding.related.length - MOST} more: --all lists them`);
-  const ways = waysOut(finding);
+  const known = waysOut(finding);
+  const ways = known.length > 0 ? known : tried();
   for (const way of ways.slice(0, most)) {
     lines.push(wrapped(visible(way), width, '           ', `  ${paint.good('way out:')} `));
   }

@@ -1,11 +1,15 @@
 import { resolve } from 'node:path';
 import type { AcceptancePolicy } from '@tailshaft/drivetrain';
 import {
+  consequenceOf,
   createTailshaftCore,
+  curing,
   type FileCheck,
   type Finding,
   findingsOf,
   type JudgedVessel,
+  type Offer,
+  onceEach,
   type Place,
   type ReadyStudy,
   type StudyReading,
@@ -69,6 +73,19 @@ export class Specs implements Spots {
   studyOf(spec: CheckedSpec, vessel: JudgedVessel, study: StudyReading): ReadyStudy | undefined {
     const document = this.core.shared.workspace.LangiumDocuments.getDocument(URI.file(spec.path));
     return document && this.core.language.project.studyOf(document, vessel, study);
+  }
+
+  /** The ways out that an editor would offer for a finding, one try after the other. */
+  waysOut(spec: CheckedSpec, finding: Finding): Generator<void, Offer[]> | undefined {
+    const document = this.core.shared.workspace.LangiumDocuments.getDocument(URI.file(spec.path));
+    if (!document) return undefined;
+    const { project } = this.core.language;
+    const textOf = (uri: string) => this.textOf(uri);
+    return curing(
+      finding,
+      textOf,
+      onceEach(edits => consequenceOf(project, document, edits, textOf)),
+    );
   }
 
   uriOf(spec: CheckedSpec): string {

@@ -25,6 +25,14 @@ interface Chosen {
   readonly fact: Fact<Value>;
 }
 
+interface Found {
+  readonly route: Route;
+  /** 1 where other sizes follow from it. */
+  readonly follows: 0 | 1;
+  /** How far the size is changed: the logarithm of its share. */
+  readonly change: number;
+}
+
 /**
  * Other sizes that settle a failing verdict: for each size of the line that a designer chooses, the smallest change, in steps
  * that it is made in, with which the same check holds. Found by judging the vessel with that size.
@@ -41,7 +49,7 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
       [rule],
     );
   const says = sameCheck(verdict, judgement.vessel, judgement, [rule])?.message;
-  const alone = chosenIn(line).flatMap(chosen => {
+  const alone = chosenIn(line).flatMap((chosen): Found[] => {
     const found = leastChange(
       chosen.fact.value!,
       chosen.knob,
@@ -50,9 +58,14 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
       says,
       verdict.needed?.find(one => one.at === chosen.fact.value!.origin)?.si,
     );
-    return found ? [routeFor(chosen, found.size, found.verdict)] : [];
+    if (!found) return [];
+    const follows = chosen.knob.follows ? 1 : 0;
+    const change = Math.abs(Math.log(found.size.value.si / chosen.fact.value!.si));
+    return [{ follows, change, route: routeFor(chosen, found.size, found.verdict) }];
   });
-  if (alone.length > 0) return alone;
+  // Whoever tries but the first few has tried those that change least, and nothing else with it.
+  if (alone.length > 0)
+    return alone.sort((a, b) => a.follows - b.follows || a.change - b.change).map(one => one.route);
   return thickerThroughout(line, others =>
     sameCheck(verdict, vesselWith(judgement.vessel, line, others), judgement, [rule]),
   );

@@ -60,14 +60,17 @@ export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generat
   // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
   if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
     // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
-    offers.push(...(yield* successes(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED)));
+    offers.push(...(yield* searched(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED)));
     if (offers.length === 0)
-      offers.push(...(yield* successes(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED)));
+      offers.push(...(yield* searched(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED)));
     // A part that nobody has found yet comes last: only where all else makes something worse.
     if (!offers.some(one => !one.makesWorse))
-      offers.push(...(yield* successes(wantedParts(verdict, vessel), finding, textOf, judge, WANTED)));
+      offers.push(...(yield* searched(wantedParts(verdict, vessel), finding, textOf, judge, WANTED)));
   }
-  return once(offers);
+  // What costs nothing else stands before what does.
+  return once(offers).sort(
+    (one, other) => Number(one.makesWorse ?? false) - Number(other.makesWorse ?? false),
+  );
 }
 
 /** So many ways out are offered that a search found, and so many parts to be found. */
@@ -79,6 +82,10 @@ function ended<T>(steps: Generator<void, T>): T {
     const { done, value } = steps.next();
     if (done) return value;
   }
+}
+
+function* searched(...given: Parameters<typeof successes>): Generator<void, Offer[]> {
+  return (yield* successes(...given)).map(offer => ({ ...offer, searched: true as const }));
 }
 
 function* successes(

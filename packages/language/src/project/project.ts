@@ -1,13 +1,10 @@
 import {
   type AcceptancePolicy,
-  type Catalogue,
   type EntryContext,
   judgeEntry,
   judgeVessel,
   RULES,
   USUAL_POLICY,
-  type Verdict,
-  type Vessel,
 } from '@tailshaft/drivetrain';
 import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
@@ -20,34 +17,13 @@ import type { StudyReading, VesselReading } from '../reading/vessel.js';
 import { type ReadyStudy, readyStudy } from '../study/case.js';
 import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
+import type { FileCheck, JudgedEntry, JudgedVessel } from './judged.js';
 import { isTooLarge, tooLarge } from './size.js';
 import { type DocumentSummary, summaryOf } from './summary.js';
 import { type Supposed, supposed, vesselOf } from './supposed.js';
 import { keptVessels } from './unchanged.js';
 
-/** A vessel of a file with everything judged of it. */
-export interface JudgedVessel {
-  readonly reading: VesselReading;
-  readonly vessel: Vessel;
-  readonly catalogue: Catalogue;
-  /** The day it was judged on. */
-  readonly today: string;
-  readonly verdicts: readonly Verdict[];
-}
-
-/** A catalogue entry of a file with what its own facts say. */
-export interface JudgedEntry {
-  readonly reading: EntryReading;
-  readonly verdicts: readonly Verdict[];
-}
-
-/** Everything that can be said of one file. */
-export interface FileCheck {
-  readonly uri: string;
-  readonly problems: readonly Problem[];
-  readonly vessels: readonly JudgedVessel[];
-  readonly entries: readonly JudgedEntry[];
-}
+export type { FileCheck, JudgedEntry, JudgedVessel } from './judged.js';
 
 /** Reads, joins and judges the specs of a workspace; what did not change is not read again. */
 export class Project {

@@ -12,7 +12,7 @@ import type { DocumentReading, EntryReading } from '../reading/document.js';
 import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
 import { tellStudies } from '../study/case.js';
-import type { FileCheck, JudgedEntry, JudgedVessel } from './project.js';
+import type { FileCheck, JudgedEntry, JudgedVessel } from './judged.js';
 
 /** A text that nobody wrote yet: what would be wrong with it, and what would be said of it, worked out when asked. */
 export interface Supposed {

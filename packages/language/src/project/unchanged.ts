@@ -1,6 +1,6 @@
 import type { DocumentReading } from '../reading/document.js';
 import type { VesselReading } from '../reading/vessel.js';
-import type { FileCheck, JudgedVessel } from './project.js';
+import type { FileCheck, JudgedVessel } from './judged.js';
 
 interface Read {
   readonly reading: DocumentReading;
