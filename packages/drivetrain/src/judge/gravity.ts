@@ -3,8 +3,9 @@ import type { Severity, Verdict } from './verdict.js';
 const SEVERITIES: readonly Severity[] = ['error', 'warning', 'note'];
 
 /**
- * Graver findings first: by severity, what is as found behind what is proposed; then which way the vessel goes, which no
- * margin measures; then by how far below nil the margin is; then the rest.
+ * Graver findings first: by severity, what is as found behind what is proposed; then which way the vessel goes, or what
+ * keeps that from being told, which no margin measures; then by how far below nil the margin is; then the rest; and last
+ * what is required or was tried of the whole, which mostly follows from a part that stands before it.
  */
 export function byGravity(one: Weighed, other: Weighed): number {
   return (
@@ -15,9 +16,11 @@ export function byGravity(one: Weighed, other: Weighed): number {
   );
 }
 
-export type Weighed = Pick<Verdict, 'rule' | 'severity' | 'margin' | 'asFound'>;
+export type Weighed = Pick<Verdict, 'rule' | 'severity' | 'margin' | 'asFound'> &
+  Partial<Pick<Verdict, 'explains'>>;
 
-function kindOf({ rule, margin }: Weighed): number {
-  if (rule.startsWith('rotation/')) return 0;
+function kindOf({ rule, margin, explains = [] }: Weighed): number {
+  if ([rule, ...explains.map(one => one.rule)].some(one => one.startsWith('rotation/'))) return 0;
+  if (rule.startsWith('trace/') || rule.startsWith('trial/')) return 3;
   return margin !== undefined && margin < 0 ? 1 : 2;
 }

@@ -75,7 +75,11 @@ function unsaidKinds(
 
 function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
   const doubted = rule.judgesEvidence ? [] : [...reads.facts].filter(isDoubted);
-  if (verdict.outcome === 'fails') return doubted.length > 0 ? ifTrue(verdict, doubted) : verdict;
+  const outside = [...reads.facts].filter(one => one.outOfRange !== undefined);
+  if (verdict.outcome === 'fails') {
+    const failing = outside.length > 0 ? { ...verdict, outOfRange: outside } : verdict;
+    return doubted.length > 0 ? ifTrue(failing, doubted) : failing;
+  }
   if (verdict.outcome !== 'holds' && verdict.outcome !== 'does not apply') return verdict;
   const open = openIn(reads).filter(one => !isAskedBy(rule, one));
   const absent = verdict.outcome === 'holds' ? absentIn(rule, reads) : [];
@@ -91,7 +95,6 @@ function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
     };
   }
   if (verdict.outcome !== 'holds') return verdict;
-  const outside = [...reads.facts].filter(one => one.outOfRange !== undefined);
   if (outside.length > 0) {
     return {
       ...verdict,

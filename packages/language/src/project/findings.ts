@@ -6,13 +6,14 @@ import { namedMessage } from './finding-words.js';
 import { mostFindings } from './most-findings.js';
 import { entryKey, entryPlace, oneCause } from './one-cause.js';
 import type { FileCheck, JudgedVessel } from './project.js';
+import { underProblems } from './under-problems.js';
 import { echoesProblem, isUnsettled } from './unsettled.js';
 
 /** Everything to show in a file, by place, each cause once. Verdicts that only repeat a problem of the text are left out. */
 export function findingsOf(check: FileCheck): Finding[] {
-  const sorted = once(oneCause(unfolded(check)).map(one => withFolded(one, check.vessels.length > 1))).sort(
-    (a, b) => a.place.start - b.place.start || a.place.end - b.place.end || (a.code < b.code ? -1 : 1),
-  );
+  const sorted = once(
+    underProblems(oneCause(unfolded(check)).map(one => withFolded(one, check.vessels.length > 1))),
+  ).sort((a, b) => a.place.start - b.place.start || a.place.end - b.place.end || (a.code < b.code ? -1 : 1));
   return mostFindings(sorted, check.uri);
 }
 

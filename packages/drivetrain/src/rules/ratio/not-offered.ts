@@ -94,15 +94,24 @@ function nearestOffered(gear: Gear, written: number): Route[] {
   const clutch = gear.aheadClutch?.value;
   return [...gear.ratios]
     .filter(one => clutch === undefined || clutchesOf(gear, one).some(two => two.name === clutch))
-    .sort((a, b) => Math.abs(a.nominal.si - written) - Math.abs(b.nominal.si - written))
+    .sort(
+      (a, b) =>
+        Number(isTurnedRound(b, written)) - Number(isTurnedRound(a, written)) ||
+        Math.abs(a.nominal.si - written) - Math.abs(b.nominal.si - written),
+    )
     .slice(0, 2)
     .map((one, index) => {
       const change = written / (one.exact?.value?.si ?? one.nominal.si) - 1;
       return {
         title:
-          `Use ${one.nominalFact.written}${index === 0 ? ', the nearest offered' : ''}: the shaft turns ` +
+          `Use ${one.nominalFact.written}${isTurnedRound(one, written) ? ', the same turned round' : index === 0 ? ', the nearest offered' : ''}: the shaft turns ` +
           `${percent(Math.abs(change))} ${change > 0 ? 'faster' : 'slower'} than with ${gear.ratioUsed!.written}`,
         edits: gearEdits(gear, { ratio: asStated(one.nominalFact) }),
       };
     });
+}
+
+/** Written as shaft speed over engine speed: `1:2.04` for `2.04:1`. */
+function isTurnedRound({ nominal }: Gear['ratios'][number], written: number): boolean {
+  return Math.abs(nominal.si * written - 1) < 0.005 && Math.abs(nominal.si - written) > 0.01;
 }
