@@ -8,7 +8,7 @@ const shared = ['packages', 'tests'].flatMap(folder =>
   readdirSync(join(import.meta.dirname, folder), { recursive: true, encoding: 'utf8' })
     .map(path => join(folder, path).replaceAll('\\', '/'))
     .filter(path => path.endsWith('.test.ts') && !path.includes('/node_modules/'))
-    .filter(path => /from '[./]*\/support\/share\.js'/.test(readFileSync(path, 'utf8'))),
+    .filter(path => /from '[^']*\/support\/share\.js'/.test(readFileSync(path, 'utf8'))),
 );
 const long = 'tests/**/*.long.test.ts';
 const editors = ['tests/workbench/**/*.test.ts', 'tests/clients/**/*.test.ts'];
