@@ -41,10 +41,10 @@ const MIRROR: Readonly<Record<string, readonly string[]>> = {
   'fails by less': ['fails by more'],
   'margin smaller': ['margin larger'],
   'margin larger': ['margin smaller'],
-  'newly holds': ['newly fails', 'told under its cause', 'newly cannot tell', 'newly accepted'],
+  'newly holds': ['newly fails', 'reported under its cause', 'newly cannot tell', 'newly accepted'],
   'newly cannot tell': ['newly holds', 'newly fails', 'newly accepted', 'no longer judged'],
   'newly judged': ['no longer judged'],
-  'told under its cause': [
+  'reported under its cause': [
     'newly holds',
     'newly judged',
     'newly cannot tell',

@@ -146,7 +146,7 @@ describe('a practice that a spec imports', () => {
       'a.shaft': vessel('Ternhaven'),
     });
     expect(tailshaft(`check a.shaft ${today}`, { cwd }).stdout.replace(/\s+/g, ' ')).toContain(
-      'Vessel Ternhaven sees two practices, Harbour-Office and Other',
+      'Vessel Ternhaven imports two practices, Harbour-Office and Other',
     );
   });
 

@@ -100,7 +100,7 @@ describe('what a person reads', () => {
     expect(stdout.split('\n')[0]).toMatch(/^Ternhaven {2}cannot tell {2}\d+ hold, 0 fail, \d+ cannot tell$/);
     expect(stdout).toMatch(/^Open questions: \d+ checks? cannot tell, for 1 missing datum$/m);
     expect(stdout).toMatch(/^ {2}hand of the propeller, line \d+: \d+ checks? waits? \(propeller hand/m);
-    expect(stdout.replace(/\s+/g, ' ')).toMatch(/; \d+ cannot tell for want of data/);
+    expect(stdout.replace(/\s+/g, ' ')).toMatch(/; \d+ cannot tell for lack of data/);
     const all = tailshaft(`check open.shaft --all ${today}`, { cwd }).stdout;
     expect(all).toMatch(/rotation\/propeller-hand on Ternhaven, proposed\.Centre/);
     expect(all).toMatch(/write: hand \.\.\./);
@@ -247,7 +247,7 @@ describe('JSON', () => {
     ]);
     const text = tailshaft(`check . ${today}`, { cwd }).stdout;
     expect(text).toContain(`${summary.files} files, ${summary.vessels} vessels: ${summary.errors} errors`);
-    expect(text.replace(/\s+/g, ' ')).toContain(`${summary.notChecked} cannot tell for want of data`);
+    expect(text.replace(/\s+/g, ' ')).toContain(`${summary.notChecked} cannot tell for lack of data`);
   });
 
   it('tells what could not be read, and judges the rest', () => {

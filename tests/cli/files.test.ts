@@ -41,7 +41,7 @@ describe('symbolic links', () => {
     symlinkSync(join(away, 'shelf'), join(cwd, 'shelf'));
     symlinkSync(join(away, 'parts.shaft'), join(cwd, 'mixed/parts.shaft'));
     const answer = tailshaft('check spec.shaft', { cwd });
-    expect(answer.stdout.replace(/\s+/g, ' ')).toContain('leads out of the workspace by a symbolic link');
+    expect(answer.stdout.replace(/\s+/g, ' ')).toContain('leads outside the workspace by a symbolic link');
     expect(answer.status).toBe(1);
   });
 

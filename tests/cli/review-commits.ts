@@ -79,7 +79,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'two inches of pitch, the load never told',
     edits: [[FENNICK, 'pitch 24 in', 'pitch 26 in']],
     headline:
-      '1 vessel touched, 1 worse; worst: Fennick, propeller modified: pitch 24 in → 26 in, and what it leads to is told neither before nor now.',
+      '1 vessel touched, 1 worse; worst: Fennick, propeller modified: pitch 24 in → 26 in, with consequences not assessed before or now.',
     status: 7,
   },
   {
@@ -154,7 +154,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'a number that kept and a unit that changed',
     edits: [[OLLERSEA, /pitch 24 in/g, 'pitch 24 cm']],
     headline:
-      '1 vessel touched, 1 worse; worst: Ollersea, propeller modified: pitch 24 in → 24 cm, and what it leads to is told neither before nor now.',
+      '1 vessel touched, 1 worse; worst: Ollersea, propeller modified: pitch 24 in → 24 cm, with consequences not assessed before or now.',
     status: 7,
   },
 ];

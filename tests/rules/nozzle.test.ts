@@ -23,7 +23,7 @@ const TUG = changed(
 const SPEED = ['propeller/absorbed-power', 'trace/requirement-met', 'shafting/thrust-capacity'];
 const outcomes = async (spec: string, rule: string) => (await verdictsBy(spec, rule)).map(one => one.outcome);
 
-it('a propeller in nozzle 19A is worked out at speed, at rest and on its bearing, and each says whose figures they are', async () => {
+it('a propeller in nozzle 19A is computed at speed, at rest and on its bearing, and each says whose figures they are', async () => {
   for (const rule of SPEED) {
     const verdicts = await verdictsBy(TUG, rule);
     expect(

@@ -138,7 +138,7 @@ describe.each([
     ROOM,
     [['axis to hull 430 mm', 'axis to hull 325 mm']],
     'fails',
-    /do not go in/,
+    /does not fit/,
   ],
   ['propeller/other-clearances', ROOM, [['  strut clearance 110 mm', '']], 'cannot tell', /strut clearance/],
   [

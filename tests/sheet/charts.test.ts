@@ -91,7 +91,7 @@ describe('power and torque', () => {
   it('draws no prediction where none can be made, and says so', async () => {
     const input = await sheetOfExample('sport-boat/quickgrass.shaft');
     expect(spoken(input).get('Centre: power over engine speed')).not.toContain('predicted');
-    expect(vesselSheetHtml(input)).toContain('It is no prediction of the one fitted.');
+    expect(vesselSheetHtml(input)).toContain('It is not a prediction of the propeller fitted.');
   });
 });
 

@@ -77,7 +77,7 @@ describe.each(EXAMPLES)('the sheet of %s', path => {
   it('says how it stands, then what was not checked, before anything else', async () => {
     const { elements } = parsed(vesselSheetHtml(await sheetOfExample(path)));
     const titles = elements.filter(one => one.tagName === 'h2').map(wordsOf);
-    expect(titles.slice(0, 2)).toEqual(['How it stands', 'Not checked']);
+    expect(titles.slice(0, 2)).toEqual(['Status', 'Not checked']);
   });
 });
 

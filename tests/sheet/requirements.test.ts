@@ -47,7 +47,7 @@ describe('requirements on the sheet', () => {
     const folded = { ...input, verdicts: [above, ...input.verdicts.filter(one => one !== verdict).slice(1)] };
     const [row] = rows(vesselSheetMarkdown(folded));
     expect(row).toContain(`? cannot tell trace/requirement-met (proposed.Centre)`);
-    expect(row).toContain(`told under ${above.rule}`);
+    expect(row).toContain(`reported under ${above.rule}`);
   });
 
   it('says what verifies one that has nothing to judge', async () => {

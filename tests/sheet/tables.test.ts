@@ -56,13 +56,13 @@ it('gives the numbers to expect on trial', async () => {
 
 it('prints a part as written and in SI, with evidence and change', async () => {
   const page = parsed(vesselSheetHtml(await sheetOfExample('pilot-cutter/ternhaven.shaft')));
-  const found = tableRows(page, 'Parts of Port, in the order that power passes them', 'line-existing.Port');
+  const found = tableRows(page, 'Parts of Port, in the order of the power flow', 'line-existing.Port');
   expect(found).toContainEqual(
     expect.stringMatching(
       /^diameter \| 1 3\/4 in \| 44\.45 mm \| measured 2026-01-14 \| ternhaven\.shaft:\d+$/,
     ),
   );
-  const planned = tableRows(page, 'Parts of Port, in the order that power passes them', 'line-proposed.Port');
+  const planned = tableRows(page, 'Parts of Port, in the order of the power flow', 'line-proposed.Port');
   expect(planned).toContainEqual(
     expect.stringMatching(/^Engine Kittiwake-9 — .* — REPLACED Source: “Kittiwake 9 data sheet/),
   );

@@ -5,13 +5,12 @@ export const UNREACHED: Readonly<Record<string, readonly string[]>> = {
     cantileverEndDeflection pinnedSpanDeflection fixedSpanDeflection uniformSpanSag frequencyFromDeflection
     frequencyFromUniformSag overhungPanagopulos uniformSpanFrequency oneInertiaFrequency twoInertiaFrequency
     twoInertiaNode ittcFrictionCoefficient clampFromPressureUniformWear clutchFacesNeeded bestInnerRadius
-    shaftPowerMargin displacementSpeedLength handbookWakeSingle handbookWakeTwin standardAirPressure`),
+    jointSpeedRatio handbookWakeSingle handbookWakeTwin standardAirPressure`),
   'torsion with the inertia of shaft and water, and torque that comes in beside the engine': words(`
     shaftPolarInertia equivalentLength referredInertia referredStiffness ringTorque carrierTorque motorBaseSpeed
     entrainedWaterInertia wetInertia`),
-  'cardan shafts and jackshafts': words('jointSpeedRatio residualAngleOutOfPhase'),
   'sizes a part: the ratio, shaft, tube or propeller that would suit': words(`
-    diameterForTorsion pitchFromSlip shaftDiameterFromPropeller ratioForSpeed wallInTube handbookDiameter handbookLeastDiameter`),
+    diameterForTorsion pitchFromSlip handbookDiameter handbookLeastDiameter`),
   'load lines, and a trial as it calibrates the hull': words(`
     lightRunningDemand trialPointSeaMarginOnTrial trialPointMarginsInTurn`),
   'bollard pull, to which a nozzle is held': words(

@@ -159,7 +159,9 @@ describe('the sheet beside the text', () => {
       navigator.clipboard.write = () => Promise.reject(new Error('refused'));
     });
     await pickWay(workbench, 'Copy as PNG');
-    const notice = workbench.page.locator('.notification-toast', { hasText: 'did not take the picture' });
+    const notice = workbench.page.locator('.notification-toast', {
+      hasText: 'could not be copied to the clipboard',
+    });
     await notice.waitFor();
     await notice.getByRole('button', { name: 'Save as PNG' }).click();
     const input = workbench.page.locator('.quick-input-widget input[type=text]');

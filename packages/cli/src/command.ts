@@ -132,6 +132,6 @@ export const ROOT: Option = {
   name: 'root',
   takes: '<folder>',
   means:
-    'Nothing outside this folder is imported. Without it: the git repository around the file, or else the current ' +
+    'Nothing outside this folder is imported. Default: the git repository around the file, or else the current ' +
     'folder, or else the folder of the file.',
 };

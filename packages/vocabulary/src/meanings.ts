@@ -7,8 +7,7 @@ export const VALUE_MEANINGS: Readonly<Record<string, string>> = {
   same: 'The output turns as the input does, both seen from aft unless the entry says otherwise.',
   opposite:
     'The output turns the other way than the input, both seen from aft unless the entry says otherwise.',
-  unknown:
-    'An open question: listed on the sheet with the checks that wait for it. No check takes it for a value.',
+  unknown: 'An open question: listed on the sheet with the checks that need it. No check uses it as a value.',
 };
 
 /** What the classes of duty mean. Makers use the words differently: the hours count. */
@@ -27,7 +26,7 @@ export const DUTY_MEANINGS: Readonly<Record<string, string>> = {
 export const VIEW_MEANINGS: Readonly<Record<string, string>> = {
   flywheel: 'Viewed from the flywheel end, looking at the engine. SAE J824 says rotation this way.',
   front: 'Viewed from the front end, opposite to the flywheel, looking at the engine.',
-  aft: 'Seen from aft, looking forward. Propeller hands are told this way.',
+  aft: 'Seen from aft, looking forward. Propeller hands are stated this way.',
   forward: 'Seen from forward, looking aft.',
 };
 

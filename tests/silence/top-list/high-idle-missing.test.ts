@@ -14,13 +14,13 @@ describe.each(['shafting/bearing-span', 'shafting/propeller-whirl'])('%s without
     const [said] = await saidBy(rule, changed(passing(rule), [HIGH_IDLE, '']));
     expect(said!.outcome).toBe('cannot tell');
     expect(said!.asked).toContain('high idle');
-    expect(said!.message).toMatch(/So far: .*whirls .*rpm.*turns at least .*rpm/);
+    expect(said!.message).toMatch(/Known so far: .*whirls .*rpm.*turns at least .*rpm/);
   });
 
   it('prints the whirling speed where no speed of the engine is known', async () => {
     const silent = changed(passing(rule), [HIGH_IDLE, ''], ['power 300 kW at 2300 rpm', 'power unknown']);
     const [said] = await saidBy(rule, silent);
     expect(said!.outcome).toBe('cannot tell');
-    expect(said!.message).toMatch(/So far: .*whirls .*rpm/);
+    expect(said!.message).toMatch(/Known so far: .*whirls .*rpm/);
   });
 });

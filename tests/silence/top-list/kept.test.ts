@@ -77,7 +77,7 @@ describe('a modification', () => {
     async (facts, spec, outcome, least, most) => {
       const [verdict] = await verdictsBy(modified(facts, spec), OVERLOAD);
       expect(verdict?.outcome).toBe(outcome);
-      // The capacity is 110 % of what reaches it: the rest is left to a trial.
+      // The capacity is 110 % of the power delivered to it: the rest is left to a trial.
       const share = verdict!.demand && (verdict!.demand.si / verdict!.capacity!.si) * 1.1;
       if (outcome === 'fails') expect(share).toBeCloseTo(least!, 2);
       if (outcome === 'holds') expect(share).toBeCloseTo(most!, 2);

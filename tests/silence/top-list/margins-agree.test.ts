@@ -30,7 +30,7 @@ describe('at the limit of an estimate', () => {
   it.each([
     ['65 mm', 'holds', /1\.0 diameters/],
     ['66 mm', 'fails', /^Centre: at the limit, short by no more than the 2 %/],
-    ['68 mm', 'fails', /^Centre: the propeller hub stands 68 mm/],
+    ['68 mm', 'fails', /^Centre: the propeller hub is 68 mm/],
   ])('an overhang of %s: %s', async (overhang, outcome, words) => {
     const [said] = await saidBy(rule, standing(overhang));
     expect(said!.outcome).toBe(outcome);

@@ -13,7 +13,7 @@ const BOX = `gear Box "reduction box" {
 
 it.each([
   ['30 hp', 'fails', /gives 30(\.0)? hp at most, at any ratio/],
-  ['50 hp', 'cannot tell', /So far: it gives 50(\.0)? hp of the 40(\.0)? hp/],
+  ['50 hp', 'cannot tell', /Known so far: it gives 50(\.0)? hp of the 40(\.0)? hp/],
 ])('a motor of %s said to equal 40 hp, its ratio not chosen: %s', async (power, outcome, words) => {
   const spec = passing(RULE)
     .replace(/said to equal [^\n]*/, 'said to equal 40 hp at 1100 rpm')

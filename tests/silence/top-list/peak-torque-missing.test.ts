@@ -25,7 +25,7 @@ describe('without the peak torque of the engine', () => {
     const [said] = await saidBy(rule, changed(passing(rule), [PEAK, '']));
     expect(said!.outcome).toBe('cannot tell');
     expect(said!.asked).toContain('peak torque');
-    expect(said!.message).toMatch(/So far: .*\d|At rated power alone it has \d/);
+    expect(said!.message).toMatch(/Known so far: .*\d|At rated power alone the margin is \d/);
   });
 });
 
@@ -45,7 +45,7 @@ describe('a kept shaft', () => {
     const [said] = await saidBy(rule, changed(failing, [peak, '']));
     expect(said!.outcome).toBe('cannot tell');
     expect(said!.asked).toContain('peak torque');
-    expect(said!.message).toContain('So far: at rated power it goes from ');
+    expect(said!.message).toContain('Known so far: at rated power it goes from ');
   });
 
   it('fails without the new peak torque where rated torque alone is more than the old greatest', async () => {

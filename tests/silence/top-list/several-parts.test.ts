@@ -38,9 +38,9 @@ describe('two couplings of a line before', () => {
   });
 
   it.each([
-    ['retain coupling Elm-4', 'does not say what becomes of the coupling Elm-6 it had'],
-    ['replace coupling Elm-4', 'does not say what becomes of the coupling Elm-6 it had'],
-    ['remove coupling Elm-4', 'does not say what becomes of the coupling Elm-6 it had'],
+    ['retain coupling Elm-4', 'does not account for the coupling Elm-6 of the earlier line'],
+    ['replace coupling Elm-4', 'does not account for the coupling Elm-6 of the earlier line'],
+    ['remove coupling Elm-4', 'does not account for the coupling Elm-6 of the earlier line'],
     [
       'retain coupling Elm-4  retain coupling Elm-4  retain coupling Elm-6',
       'There is no coupling Elm-4 left',

@@ -13,5 +13,5 @@ it('a reverse gear ahead of a chain box that states no thrust does not carry the
   const [said] = await saidBy(RULE, changed(spec, [BOX, '']));
   expect(said!.outcome).toBe('cannot tell');
   expect(said!.asked).toEqual(['thrust at most']);
-  expect(said!.message).toMatch(/So far: the propeller pushes about [\d.]+ kN/);
+  expect(said!.message).toMatch(/Known so far: thrust at the bollard is about [\d.]+ kN/);
 });

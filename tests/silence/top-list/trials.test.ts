@@ -27,7 +27,7 @@ describe('a trial says of which arrangement it is', () => {
   it('or nothing is held against it where there are several', async () => {
     const { verdicts, problems } = await found(trial(''));
     expect(verdicts).toEqual([]);
-    expect(problems.join()).toContain('Say which arrangement was tried');
+    expect(problems.join()).toContain('State which arrangement was tried');
     expect((await found(trial(' of proposd'))).problems.join()).toContain('no arrangement proposd');
   });
 });

@@ -47,7 +47,7 @@ export const check: Command = {
     { name: 'csv', means: 'Print every verdict with its margin as a table for spreadsheets.' },
     {
       name: 'junit',
-      means: 'Print JUnit XML: a case for each check; what cannot be told is skipped, never passed.',
+      means: 'Print JUnit XML: a case for each check; a check that cannot tell is skipped, never passed.',
     },
     { name: 'sarif', means: 'Print SARIF 2.1.0, for sites that show findings in a review.' },
     {
@@ -62,12 +62,12 @@ export const check: Command = {
       name: 'baseline',
       takes: '<file>',
       means:
-        'Findings in this file are told as known, and change no status, until they get worse. They are not accepted.',
+        'Findings in this file are reported as known and do not change the status until they get worse. They are not accepted.',
     },
     {
       name: 'write-baseline',
       takes: '<file>',
-      means: 'Write what is found now to this file, for --baseline, instead of a report.',
+      means: 'Write the present findings to this file, for --baseline, instead of a report.',
     },
     { name: 'watch', means: 'Check again whenever a file that was read changes, until Ctrl-C.' },
     {
@@ -76,7 +76,7 @@ export const check: Command = {
       words: SEVERITIES,
       means:
         'End with status 1 from this level on: error (the default), warning, note, or information, which counts checks ' +
-        'that could not be made for want of data.',
+        'that cannot tell for lack of data.',
     },
     { name: 'stdin', means: 'Judge the spec on standard input; - in the place of a path does the same.' },
     {
@@ -188,7 +188,8 @@ async function writeBaseline(
   const full = resolve(io.cwd, path);
   const shown = shownPath(full, io.cwd);
   if (shown.endsWith(EXTENSION)) throw new CannotRun(`--write-baseline ${shown} has the name of a spec`);
-  if (failures.length > 0) throw new CannotRun(`${shown} is not written, for not everything could be read`);
+  if (failures.length > 0)
+    throw new CannotRun(`${shown} is not written, because not everything could be read`);
   await writeWhole(full, baselineText(today, found), shown);
   io.complain(`wrote ${shown}: ${count(found.length, 'finding')}, known from now on and not accepted`);
   return 0;

@@ -45,7 +45,7 @@ export const compare: Command = {
     'tailshaft compare <file> --arrangements <before> <after> [--vessel <name>]',
   ],
   about:
-    'Compares specs by what follows from them, the gravest first: verdicts and margins that moved, speeds, torques and ' +
+    'Compares specs by consequence, the most serious first: verdicts and margins that moved, speeds, torques and ' +
     'senses before and after, parts kept, replaced or moved, acceptances, and changes that are easily missed. Order, ' +
     'comments, layout and names make no difference. Either side is a file, a folder, a git revision, ' +
     '<revision>:<path>, or - for standard input.',
@@ -69,17 +69,17 @@ export const compare: Command = {
     {
       name: 'limit',
       takes: '<characters>',
-      means: 'With --markdown: at most so long; what does not fit is counted.',
+      means: 'With --markdown: maximum length; what does not fit is counted.',
     },
     { name: 'json', means: 'Print JSON, as schema/compare.schema.json describes it.' },
     {
       name: 'exit-code',
-      means: 'End with the status of the gravest of what a reviewer must not pass unread, as listed below.',
+      means: 'End with the status of the most serious change that needs review, as listed below.',
     },
     {
       name: 'margin',
       takes: '<percent>',
-      means: 'With --exit-code: a margin that shrinks by so many points is lost; 10 when not given.',
+      means: 'With --exit-code: a margin that shrinks by this many points counts as lost; 10 by default.',
     },
     { name: 'stdin-name', takes: '<path>', means: 'The path that the spec on standard input belongs to.' },
     TODAY,
@@ -88,7 +88,7 @@ export const compare: Command = {
   ],
   notes: [
     `Status: 0 compared, 2 something could not be read or asked. With --exit-code: ${LEVELS.map(one => `${STATUS[one]} ${one}`).join(', ')}.`,
-    'A text that cannot be read whole is the first line of every form, and never no change.',
+    'A text that cannot be read whole is reported first in every form, and never as no change.',
   ],
   run,
 };

@@ -13,7 +13,7 @@ import { count } from '../terminal/layout.js';
 export const describe: Command = {
   usage: ['tailshaft describe <path> [options]', 'tailshaft describe - [options]'],
   about:
-    'Prints what a spec means, one thing a line and always in the same order: facts as written, what is worked out, ' +
+    'Prints what a spec means, one thing a line and always in the same order: facts as written, computed values, ' +
     'verdicts with their margins. Made for tools that compare line by line, such as a textconv of git.',
   options: [
     {
@@ -27,7 +27,7 @@ export const describe: Command = {
   ],
   notes: [
     'For git: git config diff.tailshaft.textconv "tailshaft describe --in specs", and *.shaft diff=tailshaft in .gitattributes.',
-    'Status: 0 described, 2 something could not be read. What cannot be read whole is its first line.',
+    'Status: 0 described, 2 something could not be read. A text that cannot be read whole is reported in the first line.',
   ],
   run,
 };

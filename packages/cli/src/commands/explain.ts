@@ -9,7 +9,7 @@ import { table, wrapped } from '../terminal/layout.js';
 export const explain: Command = {
   usage: ['tailshaft explain <rule>', 'tailshaft explain <rule> --spec', 'tailshaft explain'],
   about:
-    'Prints the manual page of a rule: what it compares, by which source, why it matters and how to put it right. Without a rule: lists all rules.',
+    'Prints the manual page of a rule: what it compares, by which source, why it matters and how to correct it. Without a rule: lists all rules.',
   options: [{ name: 'spec', means: 'Print a whole spec that fails the rule, to try with check.' }],
   notes: [],
   words: () => [...RULES.map(one => one.id), ...TEXT_FINDINGS.map(one => one.code)],

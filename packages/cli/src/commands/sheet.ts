@@ -54,8 +54,8 @@ export const sheet: Command = {
     'tailshaft sheet - [--stdin-name <path>] [options]',
   ],
   about:
-    'Writes the drivetrain sheet of a vessel, or the paper that is asked for, as one HTML page that needs nothing else and ' +
-    'prints, as a PDF or as Markdown. Printed to standard output unless --out names a file. Every paper begins with what fails.',
+    'Writes the drivetrain sheet of a vessel, or the chosen paper, as one self-contained printable HTML ' +
+    'page, as a PDF or as Markdown. Printed to standard output unless --out names a file. Every paper begins with what fails.',
   options: [
     {
       name: 'paper',
@@ -188,7 +188,8 @@ async function refuseSpec(path: string, shown: string, specs: Specs): Promise<vo
 function chosenVessel(spec: CheckedSpec, name: string | undefined): JudgedVessel {
   const { vessels } = spec.check;
   const names = vessels.map(one => one.vessel.name).join(', ');
-  if (vessels.length === 0) throw new CannotRun(`${spec.shown} holds no vessel, and a sheet is of a vessel`);
+  if (vessels.length === 0)
+    throw new CannotRun(`${spec.shown} holds no vessel, so there is no sheet to write`);
   const found = name === undefined ? vessels : vessels.filter(one => one.vessel.name === name);
   if (found.length === 0)
     throw new CannotRun(`${spec.shown} holds no vessel called ${name}: there are ${names}`);

@@ -19,23 +19,27 @@ export const study: Command = {
   usage: ['tailshaft study <file> [name] [options]', 'tailshaft study <file> [name] --write <number>'],
   about:
     'Searches the studies of a spec: judges every candidate by every check, and lists the best, what limits each, and which ' +
-    'checks rule the others out. Candidates that cannot be told stand apart, never above those that hold.',
+    'checks rule the others out. Candidates that cannot tell are listed apart, never above those that hold.',
   options: [
-    { name: 'show', takes: '<count>', means: 'How many of the best are listed, whatever the study says.' },
+    {
+      name: 'show',
+      takes: '<count>',
+      means: 'How many of the best to list, instead of the number in the study.',
+    },
     { name: 'json', means: 'Print JSON, as schema/study.schema.json describes it.' },
     { name: 'csv', means: 'Print every candidate that does not fail as comma-separated values.' },
     {
       name: 'write',
       takes: '<number>',
       means:
-        'Write the candidate of that number into the arrangement of the study, and print its text no further.',
+        'Write the candidate of that number into the arrangement of the study, instead of printing the list.',
     },
     TODAY,
     ROOT,
     ...ACCEPTANCES,
   ],
   notes: [
-    'Status: 0 some candidate of each study holds, 1 none does, 2 something could not be read, searched or written.',
+    'Status: 0 each study has a candidate that holds, 1 none does, 2 something could not be read, searched or written.',
     'Where a person watches, progress goes to standard error. Ctrl-C ends the search: what was found so far is printed, with how ' +
       'far it came; once more ends the program.',
   ],

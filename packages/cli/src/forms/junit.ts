@@ -4,7 +4,7 @@ import { isKnown, type Judged } from '../report/judged.js';
 import { severityOf } from '../report/severity.js';
 import type { Form } from './form.js';
 
-/** A suite for each file, a case for each check: what cannot be told is skipped, never passed. */
+/** A suite for each file, a case for each check: a check that cannot tell is skipped, never passed. */
 export class JunitForm implements Form {
   private readonly suites: string[] = [];
 

@@ -147,7 +147,7 @@ export class CheckReport implements Form {
     if (!baseline) return [];
     const gone = baseline.gone();
     const head = `In the baseline of ${baseline.written}: ${count(known.length, 'finding')}, known and not accepted`;
-    const tail = `${count(gone, 'finding')} of the baseline ${gone === 1 ? 'is' : 'are'} there no more: write it anew`;
+    const tail = `${count(gone, 'finding')} of the baseline ${gone === 1 ? 'is' : 'are'} gone: write it again`;
     return [
       ...(known.length > 0 ? [io.paint.strong(head)] : []),
       ...known.sort((a, b) => gravestFirst(a.finding, b.finding)).map(one => one.text),
@@ -186,7 +186,7 @@ function totals(io: Io, tally: Tally): string {
   const entries = tally.holdsOnEntries ? ` (${tally.holdsOnEntries} of them on catalogue entries)` : '';
   const checks = [
     `${count(tally.holds, 'check holds', 'checks hold')}${entries}${least}`,
-    tally.notChecked ? paint.open(`${tally.notChecked} cannot tell for want of data`) : '',
+    tally.notChecked ? paint.open(`${tally.notChecked} cannot tell for lack of data`) : '',
     tally.known ? `${count(tally.known, 'finding is', 'findings are')} in the baseline` : '',
     tally.accepted
       ? `${count(tally.accepted, 'failure is accepted', 'failures are accepted')}, by the persons named in the spec`

@@ -129,7 +129,7 @@ function beforeWords(move: VerdictMove): string {
 }
 
 function afterWords(move: VerdictMove): string {
-  return move.coveredBy ? `told under ${move.coveredBy}` : outcomeWords(move.after);
+  return move.coveredBy ? `reported under ${move.coveredBy}` : outcomeWords(move.after);
 }
 
 function tintOf(io: Io, { movement, severity }: VerdictMove): (text: string) => string {
@@ -146,9 +146,9 @@ function derivedRow(io: Io, { subjects, change }: Line): Cell[] {
   return [
     { text: what },
     { text: subjects.join(', '), paint: io.paint.quiet },
-    { text: before ?? 'could not be told', right: true },
+    { text: before ?? 'not known', right: true },
     { text: '→' },
-    { text: after ?? 'CANNOT BE TOLD', right: true },
+    { text: after ?? 'NOT KNOWN', right: true },
     { text: share === undefined ? '' : `${share > 0 ? '+' : ''}${percentWords(share)}`, right: true },
   ];
 }

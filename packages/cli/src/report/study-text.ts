@@ -87,7 +87,7 @@ function unsure(io: Io, result: StudyResult, show: number): string[] {
   const rules = [...new Set(unknown.flatMap(one => one.unknown))].sort();
   return [
     '',
-    `${io.paint.open('Apart, because it cannot be told whether they hold')}: ${count(unknown.length, 'candidate')}`,
+    `${io.paint.open('Apart, because their checks cannot tell')}: ${count(unknown.length, 'candidate')}`,
     candidates(io, result, unknown.slice(0, show)),
     wrapped(`Checks that lack data: ${rules.join(', ')}`, io.width, '  '),
   ];
@@ -99,7 +99,7 @@ function bindings({ paint, width }: Io, { binding }: StudyResult): string[] {
   return [
     '',
     wrapped(
-      `${paint.strong('What rules candidates out')}; a candidate that has failed is spared the checks that depend on everything`,
+      `${paint.strong('What rules candidates out')}; a failed candidate skips the checks that depend on everything`,
       width,
     ),
     table(

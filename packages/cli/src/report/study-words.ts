@@ -44,7 +44,7 @@ export function limitWords({ limit }: Candidate, ranking: readonly RankColumn[])
 /** `700 candidates, 12 combinations left out`. */
 export function countWords({ judged, apart, combinations, stoppedAt }: StudyResult): string {
   const number = (count: number) => count.toLocaleString('en');
-  const left = apart > 0 ? `, ${number(apart)} combinations that do not go together` : '';
+  const left = apart > 0 ? `, ${number(apart)} combinations that are not possible` : '';
   return stoppedAt === undefined
     ? `${number(judged)} candidates judged${left}`
     : `stopped after ${number(stoppedAt)} of ${number(combinations)} combinations: ${number(judged)} candidates judged${left}`;

@@ -9,7 +9,7 @@ const READ_ONLY = { readOnlyHint: true, destructiveHint: false, idempotentHint: 
 const INSTRUCTIONS =
   'Judges specs of vessel drivetrains (.shaft files): rotation, ratio, torque, shafting, propeller. A verdict is one of ' +
   'holds, fails, cannot tell, accepted, does not apply; only "holds" is a pass, and it screens, it does not certify. Give the ' +
-  'verdicts and the cautions as they are told. Nothing here edits a file, swaps a shift cable or decides for an engineer.';
+  'verdicts and the cautions unchanged. Nothing here edits a file, swaps a shift cable or decides for an engineer.';
 
 const path = (what: string) =>
   z
@@ -40,8 +40,8 @@ export function toolServer(root: string): McpServer {
     {
       title: 'Check drivetrain specs',
       description:
-        'Judges a spec, all specs of a folder, or a text that is saved nowhere yet. Returns findings, the gravest first, what ' +
-        'could not be told for want of data, and the cautions. Missing data never passes.',
+        'Judges a spec, all specs of a folder, or an unsaved text. Returns findings, the gravest first, what ' +
+        'cannot tell for lack of data, and the cautions. Missing data never passes.',
       inputSchema: {
         path: path('A .shaft file or a folder; the whole workspace when absent').optional(),
         text: z
@@ -80,7 +80,7 @@ export function toolServer(root: string): McpServer {
       title: 'Explain a rule',
       description:
         'Tells what a rule compares, by which source, why it matters, its caution, and a spec that fails, one that holds and one ' +
-        'that cannot be told. Without a rule it lists all.',
+        'that cannot tell. Without a rule it lists all.',
       inputSchema: { rule: z.string().max(100).describe('Such as rotation/propeller-hand.').optional() },
       annotations: READ_ONLY,
     },
@@ -92,7 +92,7 @@ export function toolServer(root: string): McpServer {
     {
       title: 'List open questions',
       description:
-        'Lists what is not known yet, by the missing datum: where it is to be written and which checks wait for it. A check that ' +
+        'Lists missing data, by datum: where to write it and which checks need it. A check that ' +
         'waits has neither passed nor failed.',
       inputSchema: { path: path('A .shaft file or a folder; the whole workspace when absent').optional() },
       annotations: READ_ONLY,
@@ -135,7 +135,7 @@ export function toolServer(root: string): McpServer {
 
 /** Status 2 says that it could not be done; what fails in a spec is an answer like any other. */
 function said({ status, out, complaints }: Printed) {
-  const text = [out.trim(), complaints.trim()].filter(Boolean).join('\n\n') || 'Nothing to tell.';
+  const text = [out.trim(), complaints.trim()].filter(Boolean).join('\n\n') || 'Nothing to report.';
   return { content: [{ type: 'text' as const, text }], isError: status === 2 };
 }
 

@@ -2,6 +2,7 @@ import {
   admiraltyCoefficient,
   apparentSlip,
   displacementLengthRatio,
+  displacementSpeedLength,
   expectedSlip,
   given,
   hullSpeed,
@@ -53,6 +54,11 @@ export function lineFigures(analysis: LineAnalysis): Value[] {
     real && renamed(real, `real slip at ${at}`),
     slip && renamed(expectedSlip({ vesselSpeed }), 'slip expected at that speed, handbook'),
     length && renamed(length, `speed-length ratio at ${at}`),
+    displacement &&
+      renamed(
+        displacementSpeedLength({ displacement, power }),
+        'speed-length ratio for that power, handbook',
+      ),
     displacement &&
       renamed(
         admiraltyCoefficient({ displacement, vesselSpeed: rated.vesselSpeed, power }),

@@ -63,7 +63,7 @@ function withoutRatios(line: ShaftLine, stages: readonly object[]): ShaftLine {
 /** A copy of a stage whose ratio is one. */
 function inOne(stage: Gear | Transfer): Part {
   const value: Value<'ratio'> = given('ratio that is the same before and after', 'i', 'ratio', 1, {
-    assumed: 'not known, and the same on both sides: it takes itself out, and any figure stands for it',
+    assumed: 'not known, but the same on both sides: it cancels out, so any figure may be used',
   });
   const fact = { value, written: 'the same ratio', origin: stage.origin };
   if (stage.role !== 'gear') return { ...stage, exact: fact } as Part;

@@ -20,7 +20,7 @@ export function uselessAcceptances(after: Side, moves: readonly VerdictMove[]): 
       before: move.rule,
       after: move.rule,
       weight: 51,
-      words: `acceptance of ${move.rule} is no longer needed: take it out, so that it cannot cover a later failure`,
+      words: `acceptance of ${move.rule} is no longer needed: remove it, so that it cannot hide a later failure`,
       placeAfter: acceptance.origin,
     });
   }
@@ -93,7 +93,7 @@ function acceptanceWords(one: Acceptance): string {
     `${one.rule} on ${one.on}`,
     one.by ? `by ${one.by}` : 'by nobody',
     one.dated && `dated ${one.dated}`,
-    one.until ? `until ${one.until}` : 'without an end',
+    one.until ? `until ${one.until}` : 'with no last day',
     one.because && `because "${one.because}"`,
   ]
     .filter(Boolean)

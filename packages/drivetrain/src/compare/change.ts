@@ -27,7 +27,7 @@ export type Movement =
   | 'still fails, differently'
   | 'margin larger'
   | 'newly holds'
-  | 'told under its cause'
+  | 'reported under its cause'
   | 'no longer judged'
   | 'newly judged';
 

@@ -65,7 +65,7 @@ const ROWS: readonly Row[] = [
   { what: 'estimated speed at idle', weight: 42, of: one => one.idleVesselSpeed.value },
   { what: 'governed engine speed', weight: 43, of: one => one.governedSpeed.value },
   {
-    what: 'power asked at rated speed, of what reaches the propeller',
+    what: 'power absorbed at rated speed, share of the power delivered to the propeller',
     as: 'percent',
     weight: 40,
     of: one => propulsion(one)?.demand,
@@ -120,7 +120,7 @@ function rowChange(row: Row, old: SideLine, now: SideLine): DerivedChange[] {
       ...(typeof was === 'object' ? { valueBefore: was } : {}),
       ...(typeof is === 'object' ? { valueAfter: is } : {}),
       weight: row.weight - lost + (share === undefined ? 0 : 0.9 / (1 + Math.abs(share))),
-      words: `${row.what}: ${before ?? 'could not be told'} → ${after ?? 'cannot be told'}${shareWords(share)}`,
+      words: `${row.what}: ${before ?? 'not known'} → ${after ?? 'not known'}${shareWords(share)}`,
     },
   ];
 }

@@ -59,7 +59,7 @@ function goesAstern(change: SpecChange): boolean {
 
 function inShort(change: SpecChange): string {
   if (change.kind === 'open')
-    return `${change.words.split(': not told before')[0]}, and what it leads to is told neither before nor now`;
+    return `${change.words.split(': not assessed before')[0]}, with consequences not assessed before or now`;
   if (change.kind !== 'statement' || change.about !== 'acceptance') return change.words;
   return `${change.words.split(': ')[0]}: ${(change.after ?? change.before)!.split(' by ')[0]}`;
 }

@@ -127,7 +127,7 @@ function verdictRow(move: VerdictMove): string {
     `\`${move.rule}\``,
     plain(move.subject),
     plain(outcomeWords(move.before)),
-    plain(move.coveredBy ? `told under ${move.coveredBy}` : outcomeWords(move.after)),
+    plain(move.coveredBy ? `reported under ${move.coveredBy}` : outcomeWords(move.after)),
   ];
   return `| ${cells.join(' | ')} |`;
 }
@@ -136,8 +136,8 @@ function derivedRow(line: Line, change: DerivedChange): string {
   const cells = [
     change.what,
     line.subjects.join(', '),
-    change.before ?? 'could not be told',
-    change.after ?? 'cannot be told',
+    change.before ?? 'not known',
+    change.after ?? 'not known',
     shareWords(change.share).replace(/^ \(|\)$/g, ''),
   ];
   return `| ${cells.map(plain).join(' | ')} |`;

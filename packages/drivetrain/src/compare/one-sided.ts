@@ -26,8 +26,8 @@ export function oneSidedChanges(before: Side, after: Side, parts: readonly PartC
   function compare(done: Deed, other: Deed | undefined, here: string, there: string) {
     if (other && (other.now === done.now || done.handed)) return;
     const words = other
-      ? `done differently on the two sides: ${done.words}, but on ${there} ${other.words}. Ask whether that is meant`
-      : `changed here and not on ${there}: ${done.words}. Ask whether ${there} follows`;
+      ? `done differently on the two sides: ${done.words}, but on ${there} ${other.words}. Confirm that this is intended`
+      : `changed here and not on ${there}: ${done.words}. Confirm whether ${there} is to follow`;
     found.push({
       kind: 'one-sided',
       subject: here,

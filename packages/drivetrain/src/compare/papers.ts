@@ -53,7 +53,7 @@ const PAPERS: readonly { roles: readonly string[]; figures?: RegExp; words: stri
   {
     roles: ['engine', 'motor', 'gear', 'transfer', 'shaft'],
     words:
-      'machinery and shaft drawings at class or flag: what is not a repair in kind wants approval before the work',
+      'machinery and shaft drawings at class or flag: anything but a repair in kind needs approval before the work',
   },
   {
     roles: ['engine', 'motor', 'gear', 'transfer', 'coupling', 'propeller'],

@@ -23,7 +23,7 @@ export function sectionsOf(comparison: VesselComparison): Section[] {
 
 const TITLES: readonly (readonly [SpecChange['kind'], string])[] = [
   ['verdict', 'Verdicts that moved'],
-  ['open', 'Not told before, not told now'],
+  ['open', 'Not assessed before or now'],
   ['silent', 'Easily missed'],
   ['one-sided', 'On one side only'],
   ['derived', 'What follows for the lines'],
@@ -67,7 +67,7 @@ export function headline(comparison: VesselComparison): string {
   const renames = changes.filter(one => one.kind === 'rename').length;
   const more = [
     acceptances > 0 ? `Acceptances added or weakened: ${acceptances}.` : '',
-    open > 0 ? `Changed, and told neither before nor now: ${open}.` : '',
+    open > 0 ? `Changed, but not assessed before or now: ${open}.` : '',
     renames > 0 ? `Renamed: ${renames}.` : '',
   ];
   const silent = new Set(changes.filter(one => one.kind === 'silent').map(one => one.words)).size;

@@ -30,7 +30,7 @@ export function untoldChanges(before: Side, after: Side, parts: readonly PartCha
       role: part.role,
       rules: rules.map(([rule]) => rule),
       weight: 29,
-      words: `${part.words}: not told before, not told now: ${told.join('; ')}`,
+      words: `${part.words}: not assessed before or now: ${told.join('; ')}`,
       ...(part.placeAfter ? { placeAfter: part.placeAfter } : {}),
     });
   }
@@ -83,7 +83,7 @@ function untoldBy(side: Side): Map<string, Map<string, string>> {
 function wanting({ missing }: Verdict): string {
   const [first, ...more] = new Set(missing.map(one => one.what));
   if (first === undefined) return '';
-  return ` (for want of ${first}${more.length > 0 ? ` and ${more.length} more` : ''})`;
+  return ` (for lack of ${first}${more.length > 0 ? ` and ${more.length} more` : ''})`;
 }
 
 /** Loads of a part that a change of it moves; the parts beside it are judged by rules of their own. */

@@ -149,7 +149,7 @@ function moveOf(was: Told, is: Told, subject: string, any: Verdict): VerdictMove
 }
 
 function coveredMovement(before: Verdict | undefined): Movement | undefined {
-  return stateOf(before) === 'none' ? undefined : 'told under its cause';
+  return stateOf(before) === 'none' ? undefined : 'reported under its cause';
 }
 
 /** A verdict that moved because another criterion judges says so: the default for the author's, or the other way. */
@@ -162,7 +162,7 @@ function chooserWords(before: Verdict | undefined, after: Verdict | undefined): 
 }
 
 function toldWords(told: Told): string {
-  return told && 'coveredBy' in told ? `told under ${told.coveredBy}` : outcomeWords(told);
+  return told && 'coveredBy' in told ? `reported under ${told.coveredBy}` : outcomeWords(told);
 }
 
 /** Two margins this close are one figure. */
@@ -225,7 +225,7 @@ const WEIGHTS: Readonly<Record<Movement, readonly [error: number, warning: numbe
   'newly accepted': [27, 33, 50],
   'margin smaller': [30, 36, 52],
   'fails by less': [50, 54, 60],
-  'told under its cause': [54, 55, 60],
+  'reported under its cause': [54, 55, 60],
   'no longer judged': [55, 56, 61],
   'margin larger': [62, 63, 64],
   'newly holds': [65, 66, 67],

@@ -58,7 +58,7 @@ export function unfitFor(
   if (roles && !roles.some(role => hasWords(by, role)))
     return rule
       ? `is by "${by}", and ${verdict.rule} may be accepted here by ${roles.length > 0 ? `${roles.join(' or ')} only` : 'nobody'}`
-      : `is by "${by}", which names no role: a failure of rotation, or one below nil, is accepted by somebody who answers for it, as a surveyor, a naval architect or a maker`;
+      : `is by "${by}", which names no role: a failure of rotation, or a margin below zero, must be accepted by somebody in a responsible role, such as a surveyor, a naval architect or a maker`;
   const { longestDays } = policy;
   if (longestDays === undefined) return undefined;
   if (until === undefined) return `has no last day, and acceptances last ${longestDays} days at most here`;

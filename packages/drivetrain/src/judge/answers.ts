@@ -29,6 +29,6 @@ function unanswered(requirement: Requirement, vessel: Vessel): Verdict {
   return sayFor(REQUIREMENT_MET, vessel.name).cannotTell(needs, {
     place: requirement.origin,
     answers: requirement.origin,
-    message: `"${requirement.written}" is neither met nor failed by what is declared: no check that could tell it has anything to judge.`,
+    message: `"${requirement.written}" is neither met nor failed: no check that could judge it has the data it needs.`,
   });
 }

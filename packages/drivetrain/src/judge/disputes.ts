@@ -25,7 +25,7 @@ export function whileDisputed(
   return {
     ...verdict,
     outcome: 'cannot tell',
-    message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: it cannot be told until that is settled.`,
+    message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: no verdict until that is settled.`,
     missing: at.map(missingFact),
   };
 }
@@ -42,7 +42,7 @@ function whileOutweighed(
   return {
     ...verdict,
     outcome: 'cannot tell',
-    message: `${verdict.message} This is so of a sound part: ${list(at.map(wordsOf))} was not made good after what happened to it.`,
+    message: `${verdict.message} This applies to a sound part: ${list(at.map(wordsOf))} was not made good after what happened to it.`,
     missing: at.map(missingFact),
   };
 }

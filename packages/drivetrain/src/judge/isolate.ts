@@ -27,7 +27,7 @@ export function isolated(rule: Rule, { subject, place }: Judged, check: () => Ve
 }
 
 /** How the message of every verdict begins that a fault took. */
-export const BROKE_OFF = 'This check broke off because of a fault in Tailshaft';
+export const BROKE_OFF = 'This check stopped because of a fault in Tailshaft';
 
 function brokeOff(rule: Rule, { subject, place }: Judged, error: unknown): Verdict {
   return {

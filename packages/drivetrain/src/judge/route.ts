@@ -18,6 +18,10 @@ export type ModelEdit =
   | { readonly do: 'require'; readonly at: Origin; readonly requirement: NewRequirement }
   /** Declares an entry, in front of the vessel that a place belongs to. */
   | { readonly do: 'declare'; readonly before: Origin; readonly entry: NewEntry }
+  | PlacedEdit<ValueChange>;
+
+/** What moves or copies statements as they stand, with changes in them. */
+export type PlacedEdit<Change> =
   /**
    * Declares an entry in front of a vessel that says what another one says, but for some values. It is a part to be found: no
    * document vouches for it, so its source is an open question.
@@ -28,14 +32,14 @@ export type ModelEdit =
       readonly entry: Origin;
       readonly name: string;
       readonly title: string;
-      readonly changes: readonly ValueChange[];
+      readonly changes: readonly Change[];
     }
   /** Puts another part in the place of one that is kept, as the statement that fitted it says, but for some values. */
   | {
       readonly do: 'fit anew';
       readonly at: Origin;
       readonly like: Origin;
-      readonly changes: readonly ValueChange[];
+      readonly changes: readonly Change[];
     }
   /** Takes a whole statement out, with the lines it stands on. */
   | { readonly do: 'remove'; readonly at: Origin }

@@ -167,7 +167,7 @@ function atTheLimit(rule: Speaking, said: Said, over: number | undefined): Said 
   return {
     ...said,
     severity: severity === 'error' ? 'warning' : severity,
-    message: `${lead}at the limit, short by no more than the ${Math.round(estimate * 100)} % that this estimate is good for: ${message.slice(lead.length)}`,
+    message: `${lead}at the limit, short by no more than the ${Math.round(estimate * 100)} % accuracy of this estimate: ${message.slice(lead.length)}`,
   };
 }
 

@@ -5,6 +5,7 @@ import { type Fact, isWeak } from '../model/fact.js';
 import { type AbsentRead, likewise, type Reads, readsOf, recorded } from '../model/reads.js';
 import type { ShaftLine } from '../model/vessel.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
+import { cannotTellWords } from './cannot-tell-words.js';
 import { isolated, type Judged } from './isolate.js';
 import { neededFor } from './needed.js';
 import { neededWords } from './needed-words.js';
@@ -99,7 +100,7 @@ function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
     return {
       ...verdict,
       outcome: 'cannot tell',
-      message: `${verdict.message} It cannot be told on ${list(outside.map(wordsOf))}, which is outside what such a part can have.`,
+      message: `${verdict.message} No verdict rests on ${list(outside.map(wordsOf))}, which is outside the plausible range for such a part.`,
       missing: outside.map(missingFact),
     };
   }
@@ -133,7 +134,7 @@ function ask(rule: Rule, { subject, place }: Judged, missing: readonly Missing[]
     severity: rule.severity,
     subject,
     place: missing[0]?.at ?? place,
-    message: `${subject.split('.')[1] ?? subject}: whether ${what} cannot be told without ${list([...new Set(missing.map(one => one.what))])}.`,
+    message: cannotTellWords(`${subject.split('.')[1] ?? subject}: whether ${what}`, missing),
     related: [],
     missing,
     criterion: rule.criterion,
@@ -146,7 +147,7 @@ function ask(rule: Rule, { subject, place }: Judged, missing: readonly Missing[]
 
 function stub({ what, host, property }: Missing) {
   return {
-    title: `Write "${property} unknown": ${what} then stands on the sheet as an open question`,
+    title: `Write "${property} unknown": the sheet then lists ${what} as an open question`,
     edits: [{ do: 'set', host, property, value: OPEN } as const],
     stub: true,
   };

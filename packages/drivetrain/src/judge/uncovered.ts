@@ -2,6 +2,7 @@ import type { Origin } from '@tailshaft/mechanics';
 import { severalMovers, type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
 import type { AbsentRead } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { cannotTell } from './cannot-tell-words.js';
 import type { Resting } from './settle.js';
 import { COUNTS_TOGETHER, KNOWS_ONE_INPUT, SHOWS_FIRST_MODE } from './several-movers.js';
 import type { Missing, Verdict } from './verdict.js';
@@ -45,7 +46,7 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
       verdict: {
         ...verdict,
         outcome: 'cannot tell' as const,
-        message: `${verdict.subject}: whether ${title} cannot be told: ${why.map(reason).join('; ')}.`,
+        message: `${cannotTell(`${verdict.subject}: whether ${title}`)}: ${why.map(reason).join('; ')}.`,
         missing: why.map(gapOf),
         explains: [],
         // What the load path tells is told once; that a check does not count several movers is told by the check.
@@ -75,5 +76,5 @@ export function gapOf({ what, host, property, at }: Uncovered): Missing {
 }
 
 function reason({ what, property }: Uncovered): string {
-  return `the checks know a line with one of each part${property === 'driven by' ? ' that drives' : ''}, and nothing says ${what}`;
+  return `the checks cover a line with one of each part${property === 'driven by' ? ' that drives' : ''}, and the spec does not say ${what}`;
 }

@@ -34,7 +34,7 @@ export function withoutNumber<T extends Told>(said: T): Omit<T, 'capacity' | 'de
   const because = why.size > 0 ? `: ${[...why].slice(0, 3).join('; ')}` : '';
   return {
     ...rest,
-    message: `${lead}no usable number comes out of what is declared${because}. Look for a figure that is zero or out of all proportion.`,
+    message: `${lead}the declared figures give no usable result${because}. Look for a zero or implausible figure.`,
   };
 }
 

@@ -55,7 +55,7 @@ export interface ShaftLine {
   readonly transfers: readonly Transfer[];
   readonly shafts: readonly Shaft[];
   readonly propeller?: Propeller;
-  /** All parts in the order that power passes them. */
+  /** All parts in the order of the power flow. */
   readonly chain: readonly Part[];
   /** Its ways of running, where it has several movers and says how they are used; the first is the one that is shown. */
   readonly modes?: readonly Mode[];

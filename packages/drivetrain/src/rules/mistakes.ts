@@ -109,7 +109,7 @@ export const MISTAKES: readonly Mistake[] = [
   { number: 'I05', title: 'No torsional statement after the system changed' },
   { number: 'I06', title: 'Engine that does not fit its space or access' },
   { number: 'I07', title: 'Weight or balance outside the stability record' },
-  { number: 'I08', title: 'Mounts that do not stand on the beds' },
+  { number: 'I08', title: 'Engine mounts that do not line up with the beds' },
   { number: 'I09', title: 'Gear without cooler or without gauges' },
   { number: 'I10', title: 'Freewheeling with the engine stopped not asked about' },
 

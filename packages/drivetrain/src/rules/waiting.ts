@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import { cannotTellWords } from '../judge/cannot-tell-words.js';
 import type { Needs } from '../judge/needs.js';
 import type { Said, sayFor } from '../judge/say.js';
 import type { Verdict } from '../judge/verdict.js';
@@ -15,10 +16,10 @@ export function waits(
   what: string,
   { known, ...more }: Partial<Said> & { readonly known?: string } = {},
 ): Verdict {
-  const half = known ? ` So far: ${known}.` : '';
+  const half = known ? ` Known so far: ${known}.` : '';
   return say.cannotTell(needs, {
     place: needs.missing[0]?.at ?? place,
-    message: `${what} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.${half}`,
+    message: `${cannotTellWords(what, needs.missing)}${half}`,
     routes: () => stubRoutes(needs.missing),
     ...more,
   });

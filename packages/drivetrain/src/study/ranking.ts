@@ -54,12 +54,12 @@ export function rankingProblem({ quantity, condition }: Ranking): string | undef
   const named = NAMED_QUANTITIES.find(one => one.name === quantity);
   if (!named) {
     const known = [...NAMED_QUANTITIES, ...OWN_RANKINGS].map(one => one.name).join(', ');
-    return `"${quantity}" is no computed quantity: a study ranks by ${known}.`;
+    return `"${quantity}" is not a computed quantity: a study ranks by ${known}.`;
   }
   if (condition === undefined || named.conditions.includes(condition)) return undefined;
   const conditions = named.conditions.join(', ');
   return conditions
-    ? `${quantity} is worked out at ${conditions}, not at "${condition}".`
+    ? `${quantity} is computed at ${conditions}, not at "${condition}".`
     : `"${quantity}" takes no condition.`;
 }
 

@@ -116,7 +116,7 @@ describe('what follows', () => {
   it('tells a figure that is lost before one that changed', () => {
     const open = line('A', 'left', { propeller: { hand: 'left', diameter: quantity('length', '30 in') } });
     const derived = words(compare(twin(), twin(open)).changes, 'derived');
-    expect(derived[0]).toMatch(/^proposed\.Port: estimated speed at idle: .* → cannot be told$/);
+    expect(derived[0]).toMatch(/^proposed\.Port: estimated speed at idle: .* → not known$/);
     expect(derived[1]).toMatch(/tip speed at rated power: .* \(\+15 %\)$/);
   });
 });

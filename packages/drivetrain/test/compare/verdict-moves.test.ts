@@ -102,13 +102,13 @@ describe('a finding that another one is the cause of', () => {
   it('is not taken for a check that was lost', () => {
     expect(moves(said('holds', 120), cause).map(one => one.words)).toEqual([
       'newly fails: not judged → fails',
-      'told under its cause: holds with 20 % margin → told under rotation/cause',
+      'reported under its cause: holds with 20 % margin → reported under rotation/cause',
     ]);
   });
 
   it('is told for what it was when the cause goes and it stays', () => {
     expect(moves(cause, said('fails', 90)).map(one => one.words)).toContain(
-      'newly fails: told under rotation/cause → fails, short by 10 %',
+      'newly fails: reported under rotation/cause → fails, short by 10 %',
     );
   });
 });

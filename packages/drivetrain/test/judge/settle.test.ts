@@ -52,7 +52,7 @@ describe('what a check looked at decides what it may say', () => {
     });
     expect(said!.verdict).toMatchObject({ outcome: 'cannot tell', missing: [{ property: 'kind' }] });
     expect(said!.verdict.message).toBe(
-      'Port: whether it is so cannot be told without the kind of the propeller.',
+      'Port: cannot tell whether it is so. Needed: the kind of the propeller.',
     );
   });
 

@@ -40,7 +40,7 @@ describe('capacity/gear-input-torque', () => {
     const [verdict] = said(torque, of(ratings({ duty: 'medium', powerPerSpeed: perSpeed('0.14 kW/rpm') })));
     expect(verdict).toMatchObject({ outcome: 'fails', severity: 'error' });
     expect(verdict!.message).toMatchInlineSnapshot(
-      `"Centre: input 1480 N·m at peak torque (1500 rpm) exceeds the 1337 N·m that gear Alder-63 may carry at 2.04:1 (0.14 kW/rpm, medium duty): 9.7 % short. Clutch and teeth wear out early. Choose another ratio, a larger gear or a lower engine rating."`,
+      `"Centre: input 1480 N·m at peak torque (1500 rpm) exceeds the 1337 N·m that gear Alder-63 is rated for at 2.04:1 (0.14 kW/rpm, medium duty): 9.7 % short. Clutch and teeth wear out early. Choose another ratio, a larger gear or a lower engine rating."`,
     );
   });
 
@@ -231,7 +231,7 @@ describe('what the rating is for', () => {
 
   it('folds the torque check under the reason why it cannot be made', () => {
     expect(said(duty, of(ratings(light)))[0]!.message).toBe(
-      'Centre: the rating of gear Alder-63 is for light duty, the vessel is specified for medium. A lighter rating does not hold for it: ask for the rating of this duty, or take a larger gear.',
+      'Centre: the rating of gear Alder-63 is for light duty, the vessel is specified for medium. A lighter rating does not cover it: obtain the rating for this duty, or choose a larger gear.',
     );
   });
 });

@@ -223,7 +223,7 @@ describe('capacity/take-off', () => {
   it('is deducted from the shaft and stays on the gear', () => {
     // (300 − 12) × 0.97 = 279.36 kW
     expect(takeOff({ takeOff: quantity('power', '12 kW'), takeOffState: 'on' })!.message).toContain(
-      '279.4 kW reach the propeller shaft',
+      '279.4 kW is delivered to the propeller shaft',
     );
     const margin = (engine: Plain<EngineFacts>) => first('gear-input-torque', of({ engine }))!.margin;
     expect(margin({ takeOff: quantity('power', '12 kW'), takeOffState: 'on' })).toBe(margin({}));

@@ -91,7 +91,7 @@ describe('capacity/retained-shaft-torque', () => {
     const [verdict] = said(shaftTorque, about);
     expect(verdict).toMatchObject({ outcome: 'fails', severity: 'warning' });
     expect(verdict!.message).toMatchInlineSnapshot(
-      `"Centre: torque of the retained shaft rises 25 %, from 636.8 lbf·ft to 796 lbf·ft; what it may carry cannot be said without its diameter and the torsional yield of its grade. Show that it holds, fit a larger or stronger one, or take a shallower ratio."`,
+      `"Centre: torque of the retained shaft rises 25 %, from 636.8 lbf·ft to 796 lbf·ft; its capacity is unknown without its diameter and the torsional yield of its grade. Prove that it is strong enough, fit a larger or stronger shaft, or choose a shallower ratio."`,
     );
   });
 
@@ -133,7 +133,7 @@ describe('capacity/retained-shaft-torque', () => {
     expect(said(shaftTorque, kept(peak('1300 N.m'), peak('1480 N.m')))[0]!.message).toContain('rises 14 %');
     const [open] = said(shaftTorque, kept({ engine: { peakTorque: undefined } }, peak('1480 N.m')));
     expect(open!.outcome).toBe('cannot tell');
-    expect(open!.message).toContain('So far: at rated power it goes from ');
+    expect(open!.message).toContain('Known so far: at rated power it goes from ');
   });
 
   it('offers the ratio with which torque does not rise', () => {
@@ -210,7 +210,7 @@ describe('a retained propeller', () => {
     } as const;
     const warm = both(before, after({ ...hot, aspiration: 'turbocharged charge-cooled' })).overload;
     expect(warm.outcome).toBe('fails');
-    // 110 % of what reaches it is the capacity.
+    // 110 % of the power delivered to it is the capacity.
     expect(1 + warm.margin!).toBeCloseTo(1.1 * 0.88694, 4);
     expect(both(before, after(hot)).overload).toMatchObject({ outcome: 'cannot tell' });
   });

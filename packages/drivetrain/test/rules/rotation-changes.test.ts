@@ -184,7 +184,7 @@ describe('machinery on the wrong side', () => {
     const verdict = only(both(STD, OPP));
     expect(`${verdict.rule} on ${verdict.subject}`).toBe('rotation/engines-exchanged on proposed');
     expect(verdict.message).toContain(
-      'The engine to port, Kittiwake-9, is of standard rotation, but the port side expects opposite',
+      'The engine to port, Kittiwake-9, has standard rotation, but the port side needs opposite',
     );
     expect(routesOf(verdict)).toEqual([
       'Exchange the engines: opposite to port, standard to starboard; both propellers then drive ahead ' +

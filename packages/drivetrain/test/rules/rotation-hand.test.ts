@@ -171,10 +171,10 @@ describe('rotation/propeller-hand', () => {
       'hand',
     ]);
     expect(routesOf(verdict)).toEqual([
-      '(stub) Write "rotation unknown": rotation of the engine then stands on the sheet as an open question [proposed.Centre.engine: rotation unknown]',
-      '(stub) Write "flywheel unknown": which way the flywheel of the engine faces then stands on the sheet as an open question [proposed.Centre.engine: flywheel unknown]',
-      '(stub) Write "ahead clutch unknown": which clutch of the gear is engaged for ahead then stands on the sheet as an open question [proposed.Centre.gear: ahead clutch unknown]',
-      '(stub) Write "hand unknown": hand of the propeller then stands on the sheet as an open question [proposed.Centre.propeller: hand unknown]',
+      '(stub) Write "rotation unknown": the sheet then lists rotation of the engine as an open question [proposed.Centre.engine: rotation unknown]',
+      '(stub) Write "flywheel unknown": the sheet then lists which way the flywheel of the engine faces as an open question [proposed.Centre.engine: flywheel unknown]',
+      '(stub) Write "ahead clutch unknown": the sheet then lists which clutch of the gear is engaged for ahead as an open question [proposed.Centre.gear: ahead clutch unknown]',
+      '(stub) Write "hand unknown": the sheet then lists hand of the propeller as an open question [proposed.Centre.propeller: hand unknown]',
     ]);
   });
 
@@ -297,7 +297,7 @@ describe('rotation/controllable-pitch', () => {
 
   test('offers to say that the shaft turns one way', () => {
     expect(routesOf(only(pitch({})))).toEqual([
-      'Say that the astern clutch is not used: the shaft turns clockwise only [proposed.Centre.gear: reversing no]',
+      'State that the astern clutch is not used: the shaft turns clockwise only [proposed.Centre.gear: reversing no]',
     ]);
   });
 });

@@ -80,8 +80,8 @@ describe('rotation/line-turns-back', () => {
       gear: { from: vDrive('from aft', 'same') },
     });
     expect(routesOf(only(about))).toEqual([
-      'Let the flywheel of Centre face forward: the shaft then turns clockwise ahead and needs a right-hand propeller [proposed.Centre.engine: flywheel forward]',
-      '(stub) Write "flywheel unknown": which way the flywheel of engine Kittiwake-9 faces then stands on the sheet as an open question [proposed.Centre.engine: flywheel unknown]',
+      'Face the flywheel of Centre forward: the shaft then turns clockwise ahead and needs a right-hand propeller [proposed.Centre.engine: flywheel forward]',
+      '(stub) Write "flywheel unknown": the sheet then lists which way the flywheel of engine Kittiwake-9 faces as an open question [proposed.Centre.engine: flywheel unknown]',
     ]);
   });
 

@@ -46,8 +46,8 @@ describe('rotation/viewpoint', () => {
   test('offers each reading with where it leads', () => {
     const at = 'engine Kittiwake-9.rotation';
     expect(routesOf(only(withEngine({ rotation: rotation('clockwise') })))).toEqual([
-      `Write "clockwise viewed from flywheel": the engine is of opposite rotation; the shaft of proposed.Centre turns counter-clockwise ahead and needs a left-hand propeller [${at} := clockwise viewed from flywheel]`,
-      `Write "clockwise viewed from front": the engine is of standard rotation; the shaft of proposed.Centre turns clockwise ahead and needs a right-hand propeller [${at} := clockwise viewed from front]`,
+      `Write "clockwise viewed from flywheel": the engine has opposite rotation; the shaft of proposed.Centre turns counter-clockwise ahead and needs a left-hand propeller [${at} := clockwise viewed from flywheel]`,
+      `Write "clockwise viewed from front": the engine has standard rotation; the shaft of proposed.Centre turns clockwise ahead and needs a right-hand propeller [${at} := clockwise viewed from front]`,
     ]);
   });
 

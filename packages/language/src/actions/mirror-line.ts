@@ -36,7 +36,7 @@ export function mirrorLine(
       const statement = `shaftline ${name} mirrors ${line.name} { ${facts.join('  ')} }`;
       const added = !taken && block && addToBlock(textOf(reading.uri), block, [statement]);
       if (!added) continue;
-      const asked = facts.length > 0 ? ', with what has a hand as open questions' : '';
+      const asked = facts.length > 0 ? ', with handed facts as open questions' : '';
       const title = `Add the ${name.toLowerCase()} line as a mirror of ${line.name}${asked}`;
       return [{ title, kind: 'refactor', edits: [{ uri: reading.uri, ...added }] }];
     }

@@ -152,7 +152,7 @@ export class CodeActions implements CodeActionProvider {
         if (!same || project.check(document) !== check)
           throw new ResponseError(
             LSPErrorCodes.ContentModified,
-            'The text changed while ways out were tried.',
+            'The text changed while fixes were being tried.',
           );
       }
       const made = this.known.get(check) ?? new Map<object, readonly Offer[]>();

@@ -169,7 +169,7 @@ function thenWorse(worse: readonly Verdict[]): string {
   if (worse.length === 0) return '';
   const said = worse.map(one => {
     const title = findRule(one.rule)?.title ?? one.rule;
-    return `"${title}" ${one.outcome === 'fails' ? 'fails' : 'cannot be told'}`;
+    return `"${title}" ${one.outcome === 'fails' ? 'fails' : 'cannot tell'}`;
   });
   const shown = [...new Set(said)];
   const more = shown.length > 2 ? ` and ${shown.length - 2} more get worse` : '';

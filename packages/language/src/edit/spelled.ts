@@ -1,4 +1,4 @@
-import type { ModelEdit, NewEntry, NewRequirement } from '@tailshaft/drivetrain';
+import type { ModelEdit, NewEntry, NewRequirement, PlacedEdit } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
 import { type NewFact, type NewStatement, spell } from '@tailshaft/vocabulary';
 import { HEADER_ONLY } from './property.js';
@@ -16,22 +16,7 @@ export type SpelledEdit =
       readonly keeps: boolean;
     }
   | { readonly do: 'declare'; readonly before: Origin; readonly text: string }
-  | {
-      readonly do: 'declare like';
-      readonly before: Origin;
-      readonly entry: Origin;
-      readonly name: string;
-      readonly title: string;
-      readonly changes: readonly WordChange[];
-    }
-  | {
-      readonly do: 'fit anew';
-      readonly at: Origin;
-      readonly like: Origin;
-      readonly changes: readonly WordChange[];
-    }
-  | { readonly do: 'remove'; readonly at: Origin }
-  | { readonly do: 'swap'; readonly one: Origin; readonly other: Origin };
+  | PlacedEdit<WordChange>;
 
 export interface WordChange {
   readonly at: Origin;

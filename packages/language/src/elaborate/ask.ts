@@ -36,8 +36,8 @@ export function tellNothingToKeep(
     severity: 'error',
     message:
       olds.length > 0 && name
-        ? `There is no ${role} ${name} left in this line of the arrangement before, so it cannot be ${done}. ${has}Write what is fitted: replace ${role} ${name} ...`
-        : `There is no ${olds.length > 0 ? 'other ' : ''}${role} in this line of the arrangement before, so nothing can be ${done}. Write what is fitted: replace ${role} ...`,
+        ? `The earlier arrangement has no ${role} ${name} left in this line, so it cannot be ${done}. ${has}Write what is fitted: replace ${role} ${name} ...`
+        : `The earlier arrangement has no ${olds.length > 0 ? 'other ' : ''}${role} in this line, so nothing can be ${done}. Write what is fitted: replace ${role} ...`,
     choices: names.map(one => ({
       title: `Write ${action} ${role} ${one}`,
       text: `${action} ${role} ${one}`,
@@ -53,7 +53,7 @@ export function tellNothingOnThisSide(tell: Tell, reading: LineReading, layers: 
     severity: 'error',
     message:
       `${reading.name} mirrors ${reading.mirrors!.name}, which keeps its ${layers.role}, but ${reading.name} had none in the ` +
-      `arrangement before: what is kept stays on its own side. Write what is fitted here: replace ${layers.role} ...`,
+      `earlier arrangement: a kept part stays on its own side. Write what is fitted here: replace ${layers.role} ...`,
   });
 }
 
@@ -64,7 +64,7 @@ export function tellActionMissing(tell: Tell, part: PartReading): void {
     start: part.whole.start,
     end: part.whole.start + part.role.length,
     severity: 'error',
-    message: `The line before has ${part.role === 'engine' ? 'an' : 'a'} ${part.role}: say whether this one replaces it, or whether the old one is retained or modified.`,
+    message: `The earlier line has ${part.role === 'engine' ? 'an' : 'a'} ${part.role}: state whether this one replaces it, or whether the old one is retained or modified.`,
     choices: (['replace', 'modify', 'retain'] satisfies Action[]).map(word => ({
       title: `Write ${word} ${part.role}`,
       text: `${word} ${part.role}`,
@@ -79,7 +79,7 @@ export function tellNotMentioned(tell: Tell, reading: LineReading, old: PartLaye
     code: 'repower/part-not-mentioned',
     ...spanOf(reading.namePlace),
     severity: 'error',
-    message: `${reading.name} does not say what becomes of the ${words} it had: retain, modify, replace or remove it.`,
+    message: `${reading.name} does not account for the ${words} of the earlier line: retain, modify, replace or remove it.`,
     choices: lineEnd(reading).flatMap(at =>
       (['retain', 'remove'] satisfies Action[]).map(word => ({
         title: `Add ${word} ${words}`,
@@ -102,8 +102,8 @@ export function tellLines(tell: Tell, one: ArrangementReading, before: readonly 
       ...spanOf(place),
       severity: 'error',
       message: told(name)
-        ? `${name} is removed and described in the same arrangement: take one of the two out.`
-        : `There is no shaft line ${name} in the arrangement before, so it cannot be removed.`,
+        ? `${name} is both removed and described in this arrangement: delete one of the two.`
+        : `The earlier arrangement has no shaft line ${name}, so it cannot be removed.`,
     });
   }
   for (const { reading, layers } of before) {
@@ -117,7 +117,7 @@ export function tellLines(tell: Tell, one: ArrangementReading, before: readonly 
       code: 'repower/line-not-mentioned',
       ...spanOf(one.namePlace),
       severity: 'error',
-      message: `${one.name} does not say what becomes of shaft line ${name}: describe it here, with what is retained, or remove it.`,
+      message: `${one.name} does not account for shaft line ${name}: describe it here, with the parts it retains, or remove it.`,
       choices: (at === undefined ? [] : [at.start]).flatMap(end => [
         {
           title: `Add shaftline ${name} as it was`,
@@ -142,8 +142,8 @@ export function tellTrials(tell: Tell, { trials, arrangements }: VesselReading):
       ...spanOf(at),
       severity: 'error',
       message: of
-        ? `This vessel has no arrangement ${of.name}, so nothing is held against the trial.`
-        : `Say which arrangement was tried: trial "..." of ${names.at(-1)}. With several arrangements the trial is held against none until it says so.`,
+        ? `This vessel has no arrangement ${of.name}, so the trial is compared with nothing.`
+        : `State which arrangement was tried: trial "..." of ${names.at(-1)}. With several arrangements the trial is not compared with any until this is stated.`,
       choices: of ? names.map(one => ({ title: `Write ${one}`, text: one })) : [],
     });
   }

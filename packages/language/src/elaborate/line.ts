@@ -256,7 +256,7 @@ function findEntry(part: PartReading, role: Role, table: EntryTable, tell: Tell)
   const known =
     names.length > 0
       ? ` Known: ${names.slice(0, 8).join(', ')}.`
-      : ' No entry of this kind is declared or imported here.';
+      : ' No entry of this kind is declared or imported.';
   tell({
     code: 'text/unknown-name',
     start: part.namePlace!.start,

@@ -116,7 +116,7 @@ function makeArrangements(reading: VesselReading, table: EntryTable, tell: Tell,
         start: one.namePlace.start,
         end: one.namePlace.end,
         severity: 'error',
-        message: `Two arrangements of this vessel are called ${one.name}: give each its own name. What names one of them means the first.`,
+        message: `Two arrangements of this vessel are called ${one.name}: give each its own name. A reference to that name means the first.`,
       });
   }
   const underway = new Set<ArrangementReading>();
@@ -233,7 +233,7 @@ function baseOf(
     end: revises.place.end,
     severity: 'error',
     message: base
-      ? `${who} revises itself, by way of ${revises.name}: one of them must come first.`
+      ? `${who} revises itself, by way of ${revises.name}: one of them must be the starting point.`
       : `${who} revises ${revises.name}, but this vessel has no arrangement of that name.`,
     ...(!base && meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
   });
@@ -258,7 +258,7 @@ function criteriaOf(
       start: reading.namePlace.start,
       end: reading.namePlace.end,
       severity: 'error',
-      message: `Vessel ${reading.name} sees two practices, ${entry.name} and ${second.name}: the first counts. Import the one that it is judged by.`,
+      message: `Vessel ${reading.name} imports two practices, ${entry.name} and ${second.name}; the first applies. Import only the one that applies.`,
     });
   const practice = catalogueEntry<PracticeFacts>(entry);
   const said = (one: unknown) => one !== undefined && (!Array.isArray(one) || one.length > 0);

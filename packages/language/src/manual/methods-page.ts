@@ -13,7 +13,7 @@ export function methodsPage(
   return `${[
     '# Methods',
     'Every formula that the checks, hovers and sheets compute with. Made by `npm run docs` from the declarations in `src`. All quantities inside are in the coherent SI unit that is given in brackets.',
-    'How far a source carries is said behind it: *published* stands in the named publication or follows from the definition of a unit; *derived* follows by algebra; *from memory* was written down without the text at hand; *common practice* has no publication.',
+    'The confidence follows each source: *published* is in the named publication or follows from the definition of a unit; *derived* follows by algebra; *from memory* was written without the text at hand; *common practice* has no publication.',
     ...subjects
       .map(({ title, formulas }) => `- [${title}](#${anchorOf(title)}): ${formulas.length} formulas`)
       .join('\n')

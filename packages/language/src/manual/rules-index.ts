@@ -23,7 +23,7 @@ const WEIGHTS = ['error', 'warning', 'note'] as const;
 export function rulesIndex(): string {
   return `${[
     '# The rules',
-    'Each rule has a page: what goes wrong, what is compared, by which formula and source, its limits, and the lines of a spec that make it hold, fail or unable to tell. Made by `npm run docs` from the rule modules in `src/rules`.',
+    'Each rule has a page: what goes wrong, what is compared, by which formula and source, its limits, and the lines of a spec for which it holds, fails or cannot tell. Made by `npm run docs` from the rule modules in `src/rules`.',
     'A rule screens declared data; it certifies nothing. Makers, class, flag and the responsible engineer decide.',
     '## By family',
     ...Object.entries(FAMILIES).flatMap(([family, title]) => [
@@ -43,7 +43,7 @@ export function rulesIndex(): string {
       TEXT_FINDINGS.map(one => [pageLink(one.code), one.title, one.severity]),
     ),
     '## By mistake',
-    'A mistake without a rule cannot show in a spec before the work is done: the sheet prints it on its checklist, for the inspector to confirm and record.',
+    'A mistake without a rule cannot show in a spec before the work is done: the sheet puts it on the checklist, for the inspector to confirm and record.',
     ...Object.entries(MISTAKE_SUBJECTS).flatMap(([letter, subject]) => [
       `### ${letter}: ${subject}`,
       tableOf(

@@ -40,14 +40,14 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
   {
     code: 'text/syntax',
     severity: 'error',
-    title: 'Every character is one that a spec can hold',
+    title: 'Every character is allowed in a spec',
     manual:
-      'A character stands here that belongs to no word, number or text, mostly an invisible one that came with copied text. Everything around it is still read and checked. Remove the character and write what it stood for.',
+      'The text holds a character that belongs to no word, number or quoted text, usually an invisible one from copied text. Everything around it is still read and checked. Remove the character and write what was meant.',
   },
   {
     code: 'text/brace',
     severity: 'error',
-    title: 'Every brace has its partner',
+    title: 'Every brace has its counterpart',
     manual:
       'A closing brace without an opening one ends a block too early or not at all, and facts then belong to the wrong part. Remove the brace, or write the opening one that is missing above it.',
     failing: `${BAR}}\n`,
@@ -65,18 +65,18 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
   {
     code: 'text/stray',
     severity: 'error',
-    title: 'Every statement is one that may stand here',
+    title: 'Every statement is known in its block',
     manual:
-      'Each block knows its statements: a vessel holds duty, hull, criteria and arrangements, an arrangement holds shaft lines, a shaft line holds parts. An unknown word is not read, and neither is the block behind it. Take the suggested word, or one of those that the message lists.',
+      'Each block knows its statements: a vessel holds duty, hull, criteria and arrangements, an arrangement holds shaft lines, a shaft line holds parts. An unknown word is not read, nor is the block after it. Use the suggested word, or one from the message.',
     failing: vessel('dutty medium { hours 1500 per year  passengers none }'),
     passing: VESSEL,
   },
   {
     code: 'text/misplaced',
     severity: 'error',
-    title: 'Every statement stands in its own block',
+    title: 'Every statement is in its own block',
     manual:
-      'The word is a statement, but of another block: a shaft line belongs inside an arrangement, an arrangement inside a vessel, a catalogue entry at the top of the file. Move it there.',
+      'The word is a statement of another block: a shaft line belongs inside an arrangement, an arrangement inside a vessel, a catalogue entry at the top of the file. Move it there.',
     failing: `arrangement proposed { }\n${VESSEL}`,
     passing: vessel(DUTY, 'arrangement proposed { }'),
   },
@@ -85,7 +85,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every entry, vessel, arrangement and line has a name',
     manual:
-      'Findings, comparisons and sheets call a part by its name, and a line finds its catalogue entry by it. Write the name behind the kind: engine Kittiwake-9, shaftline Port.',
+      'Findings, comparisons and sheets call a part by its name, and a line finds its catalogue entry by it. Write the name after the kind: engine Kittiwake-9, shaftline Port.',
     failing: BAR.replace('marine-bar ', ''),
     passing: BAR,
   },
@@ -94,7 +94,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every catalogue entry has its facts in braces',
     manual:
-      'An entry without its block says nothing about the part: whatever refers to it has no data. Write its facts in braces behind the name.',
+      'An entry without its block holds no data: whatever refers to it has none. Write its facts in braces after the name.',
     failing: 'shaft material marine-bar\n',
     passing: BAR,
   },
@@ -103,7 +103,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every import leads to a spec file',
     manual:
-      'An import names a file or a folder relative to the file that it stands in, inside the open workspace, so that a spec means the same on every machine. Where nothing is found, every name from it is unknown. Correct the path, or put the catalogue where it points. A path is written with the large and small letters of the disk, also where the disk would find it under others.',
+      'An import names a file or a folder relative to the file that it stands in, inside the open workspace, so that a spec means the same on every machine. If nothing is found there, its names stay unknown. Correct the path, or move the catalogue there. A path is written with the large and small letters of the disk, also where the disk would find it under others.',
     failing: `import "no-such-catalogue"\n\n${VESSEL}`,
     passing: VESSEL,
   },
@@ -112,7 +112,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every name refers to something that is declared',
     manual:
-      'A part, material, clutch, rating, line or rule is called by a name that no visible file declares. Nothing is taken for it: what depends on it cannot be told. Correct the name, import the catalogue that holds it, or write the facts in place.',
+      'A part, material, clutch, rating, line or rule is called by a name that no visible file declares. Nothing is assumed in its place, and checks that depend on it cannot tell. Correct the name, import the catalogue that holds it, or write the facts in place.',
     failing: vessel(DUTY, 'arrangement proposed revises existng { }', 'arrangement existing { }'),
     passing: vessel(DUTY, 'arrangement existing { }', 'arrangement proposed revises existing { }'),
   },
@@ -121,7 +121,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Arrangements revise one another in one direction',
     manual:
-      'An arrangement takes over what it does not change from the one that it revises. Two that revise each other have no beginning, so no part of them is known. Let one of them stand for itself.',
+      'An arrangement inherits what it does not change from the one that it revises. Two that revise each other have no starting point, so none of their parts is known. Remove "revises" from one of them.',
     failing: vessel(
       DUTY,
       'arrangement existing revises proposed { }',
@@ -132,18 +132,18 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
   {
     code: 'text/unknown-property',
     severity: 'error',
-    title: 'Every property is one that this block knows',
+    title: 'Every property is known in its block',
     manual:
-      'The words in front of the value are not a property of this part, often by one letter. The value is not used, and the check that needs it cannot tell. Take the suggested words; completion lists all that the block knows.',
+      'The words before the value are not a property of this part, often by one letter. The value is not used, and any check that needs it cannot tell. Use the suggested words; completion lists all properties of the block.',
     failing: bar('torsional yeild 70000 psi'),
     passing: BAR,
   },
   {
     code: 'text/mark',
     severity: 'error',
-    title: 'A property is its words and its value',
+    title: 'A property has words and a value, and no mark between them',
     manual:
-      'No colon, equals sign or comma stands between a property and its value, or between properties. Remove the mark; the fix does so.',
+      'Properties and values are written without colon, equals sign or comma. Remove the mark; the fix does so.',
     failing: bar('torsional yield 70000 psi,'),
     passing: BAR,
   },
@@ -152,7 +152,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every property is given once',
     manual:
-      'Two values for one property contradict each other, or will after the next edit. The first one is used and the second marked. Keep the one that is true, with its evidence.',
+      'Two values for one property contradict each other, or will after the next edit. The first is used and the second is marked. Keep the correct one, with its evidence.',
     failing: bar('torsional yield 70000 psi', 'torsional yield 65000 psi'),
     passing: BAR,
   },
@@ -161,7 +161,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every property has its value',
     manual:
-      'A property without its value is not a fact, and an empty place is easily taken for a decision. Write the value, or "unknown": then it is an open question that findings and the sheet list.',
+      'A property without a value is not a fact, and a blank is easily read as a decision. Write the value, or "unknown", which findings and the sheet list as an open question.',
     failing: bar('torsional yield'),
     passing: bar('torsional yield unknown'),
   },
@@ -170,7 +170,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every value has the form of its property',
     manual:
-      'The value is not one of the words that the property takes, or not of its form: a number of bolts with their size, two wheels with their teeth. The message lists what may stand there.',
+      'The value is not one of the words that the property takes, or not in its form, such as a number of bolts with their size. The message lists what is allowed.',
     failing:
       'coupling Ash-3 "shaft coupling" {\n  source "Coupling sheet" dated 2024-09-01\n  kind flexibel\n}\n',
     passing:
@@ -179,18 +179,18 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
   {
     code: 'text/number',
     severity: 'error',
-    title: 'Every number is one that can be computed with',
+    title: 'Every number is finite and has the right sign',
     manual:
-      'A number is finite, and above zero where the property has no other side: no diameter, power or mass is negative. Nothing is computed from the value. Write it as it was measured, or "unknown" while it is not known.',
+      'A number must be finite, and above zero where the quantity cannot be negative, such as diameter, power or mass. Nothing is computed from this value. Write it as measured, or "unknown" until it is known.',
     failing: bar('torsional yield -70000 psi'),
     passing: BAR,
   },
   {
     code: 'text/out-of-range',
     severity: 'error',
-    title: 'Every value is within what such a part can have',
+    title: 'Every value is within the plausible range of its property',
     manual:
-      'The value is beyond what any such part has, mostly because the unit is wrong: psi written as MPa, or millimetres as inches. Nothing is computed from it. Where the same number in another unit would be plausible, that unit is offered. Read the source again and write the value with its unit.',
+      'The value is outside the plausible range, usually because the unit is wrong: psi written as MPa, or millimetres as inches. Nothing is computed from it. Where the same number in another unit would be plausible, that unit is offered. Read the source again and write the value with its unit.',
     failing: bar('torsional yield 70000 MPa'),
     passing: BAR,
   },
@@ -199,7 +199,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Decimals are written with a point',
     manual:
-      'A comma is a decimal sign to some readers and separates thousands for others, so 1,500 is either 1.5 or 1500. No number is read from it. Write the point, or leave the comma out; the fixes offer both where both make sense.',
+      'A comma is a decimal sign to some readers and a thousands separator to others, so 1,500 is either 1.5 or 1500. No number is read from it. Write a point, or leave the comma out; the fixes offer both where both make sense.',
     failing: bar('torsional yield 70,5 MPa'),
     passing: bar('torsional yield 70.5 MPa'),
   },
@@ -208,7 +208,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every unit measures the quantity of its property',
     manual:
-      'The value is written as another kind of quantity: an inch mark where no length is meant. Nothing is computed from it. Write the value with a unit of its own kind.',
+      'The value is written as another kind of quantity: an inch mark where no length is meant. Nothing is computed from it. Write the value with a unit of the right kind.',
     failing: transfer('efficiency 1 3/4"'),
     passing: transfer('efficiency 98 %'),
   },
@@ -217,7 +217,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Gauge and absolute pressure are not mixed up',
     manual:
-      'A gauge pressure counts from the air outside, an absolute one from nothing, and the two differ by one atmosphere; a stress counts from neither. Each property is one of these. The fix writes the value that is meant, with a standard atmosphere of 101.325 kPa.',
+      'Gauge pressure is measured from ambient and absolute pressure from vacuum; the two differ by one atmosphere. A stress has no datum. Each property uses one of these. The fix converts the value with a standard atmosphere of 101.325 kPa.',
     failing: bar('torsional yield 70000 psig'),
     passing: BAR,
   },
@@ -237,7 +237,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every ratio is written as input to output',
     manual:
-      'A ratio is input speed to output speed, both above zero: 2.04:1. A bare number does not say which of the two it is, and in some papers it is the other way round. Write it with ":1".',
+      'A ratio is input speed to output speed, both above zero: 2.04:1. A bare number leaves the direction open, and some papers state it the other way round. Write it with ":1".',
     failing: 'transfer Elm-2 "V-drive box" {\n  source "V-box sheet" dated 2024-05-02\n  exact 1.214\n}\n',
     passing: 'transfer Elm-2 "V-drive box" {\n  source "V-box sheet" dated 2024-05-02\n  exact 1.214:1\n}\n',
   },
@@ -246,34 +246,34 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every date is a day of the calendar',
     manual:
-      'Dates are written year-month-day, so that no reader takes the month for the day. A day that the calendar does not have says nothing about the age of a document.',
+      'Dates are written year-month-day, so that no reader takes the month for the day. An impossible date gives no age of a document.',
     failing: BAR.replace('2024-02-02', '2024-02-31'),
     passing: BAR,
   },
   {
     code: 'text/evidence',
     severity: 'error',
-    title: 'Evidence says how a value is known',
+    title: 'Evidence states how a value is known',
     manual:
-      'What stands in brackets behind a value is one of the kinds of evidence, with a date or a document where there is one: [measured 2026-01-14], [drawing "S-201"]. Anything else is not read as evidence, and the value counts as undocumented.',
+      'Brackets after a value hold its evidence: one of the known kinds, with a date or document where there is one: [measured 2026-01-14], [drawing "S-201"]. Anything else is not read as evidence, and the value counts as undocumented.',
     failing: bar('torsional yield 70000 psi [certificate]'),
     passing: bar('torsional yield 70000 psi [sheet "Mill certificate 88"]'),
   },
   {
     code: 'text/sentence',
     severity: 'error',
-    title: 'Every requirement and assumption says its quantity and value',
+    title: 'Every requirement and assumption states its quantity and value',
     manual:
-      'A requirement is a quantity with its bound, an assumption a quantity with its value and a reason. Otherwise there is nothing to hold the vessel against, and the requirement is easily believed to be checked.',
+      'A requirement is a quantity with its bound, an assumption a quantity with its value and a reason. Otherwise there is nothing to compare the vessel with, and the requirement may be taken as checked.',
     failing: vessel(DUTY, 'require speed 22 kn'),
     passing: VESSEL,
   },
   {
     code: 'repower/action-missing',
     severity: 'error',
-    title: 'Every part of a revised line says what happens to it',
+    title: 'Every part of a revised line states its action',
     manual:
-      'The line before has this part already: without a word it stays open whether the new one replaces it or stands beside it, and the old one might be ordered again or left in. Write replace, retain, modify or remove.',
+      'The earlier line already has this part. Without an action it is unclear whether the new one replaces it or is fitted beside it, and the old one might be ordered again or left in. Write replace, retain, modify or remove.',
     failing: revised('coupling { kind rigid }'),
     passing: revised('replace coupling { kind rigid }'),
   },
@@ -282,7 +282,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'A revised arrangement mentions every shaft line that it had',
     manual:
-      'A shaft line that the revision does not mention is neither kept nor taken out, and no check can count on it. Describe the line with what is retained, or remove it.',
+      'A shaft line that the revision does not mention is neither kept nor removed, and no check can rely on it. Describe the line with the parts it retains, or remove it.',
     failing: vessel(
       'arrangement existing {',
       '  shaftline Centre {',
@@ -298,16 +298,16 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'A revised line mentions every part that it had',
     manual:
-      'A part that the revision does not mention is neither kept nor taken out, and no check can count on it. Write retain, modify, replace or remove for each.',
+      'A part that the revision does not mention is neither kept nor removed, and no check can rely on it. Write retain, modify, replace or remove for each.',
     failing: revised(),
     passing: revised('retain coupling'),
   },
   {
     code: 'repower/nothing-to-keep',
     severity: 'error',
-    title: 'What is retained or modified was there before',
+    title: 'Only parts of the earlier line are retained or modified',
     manual:
-      'The line before has no such part, so nothing can be retained, modified or removed. Write what is fitted with replace, or add the part to the arrangement that is revised.',
+      'The earlier line has no such part, so nothing can be retained, modified or removed. Write what is fitted with replace, or add the part to the arrangement that is revised.',
     failing: revised('retain coupling', 'retain shaft'),
     passing: revised('retain coupling'),
   },
@@ -323,13 +323,13 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'All findings of a file are shown',
     manual:
-      'A file with very many findings shows the gravest only; the others are counted, not hidden. Put these right first: the rest then appears.',
+      'A file with very many findings shows only the most serious; the rest are counted. Correct these first, and the rest appear.',
   },
   {
     code: 'internal/check-failed',
     severity: 'error',
-    title: 'The checks of this file ran to their end',
+    title: 'The checks of this file ran to completion',
     manual:
-      'The checks broke off because of a fault in Tailshaft, so nothing is known about this file: it is never shown as if it had no finding. The log of the language server says where. Report it with the text that brings it about.',
+      'The checks stopped because of a fault in Tailshaft, so no result exists for this file; it is never shown as clean. The log of the language server shows where. Report the fault with the text that causes it.',
   },
 ];

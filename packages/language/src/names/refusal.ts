@@ -10,7 +10,7 @@ const WHOLE_WORD = new RegExp(`^(?:${TailshaftTerminals.WORD.source})$`);
 /** Why something cannot be renamed at all, in words for its author; nothing when it can. */
 export function whyNotRename(names: Names, one: Occurrence): string | undefined {
   if (one.kind === 'ratio')
-    return 'A ratio is called by its value: it changes with the value, in the catalogue and in the lines that use it.';
+    return 'A ratio is named by its value: change the value in the catalogue and in the lines that use it.';
   if (one.kind === 'rating')
     return 'A duty class is a word that engines, gears and vessels share: renaming it here would only cut this one off.';
   if (names.declarations(one).length === 0)
@@ -25,7 +25,7 @@ export function whyNotNamed(names: Names, one: Occurrence, name: string): string
   if (!WHOLE_WORD.test(name))
     return `"${name}" is not one word: a name begins with a letter, and has letters, digits and single hyphens.`;
   if (KEYWORDS.has(name)) return `"${name}" is a word of the language, so it cannot be a name.`;
-  if (name === UNKNOWN) return '"unknown" stands for what nobody knows yet, so it cannot be a name.';
+  if (name === UNKNOWN) return '"unknown" marks an open question, so it cannot be a name.';
   if (/[./]/.test(name) && ['shaft line', 'arrangement', 'vessel'].includes(one.kind))
     return `Acceptances name lines as arrangement.line, so the name of ${article(one.kind)} has no "." or "/" in it.`;
   if ((one.kind === 'clutch' || one.kind === 'shaft material') && beginsProperty(name))
@@ -44,13 +44,13 @@ function taken(names: Names, one: Occurrence, name: string): string | undefined 
     if (!uses.some(other => other.key === one.key)) continue;
     const entry = isEntryKind(one.kind) && names.project.entries(document).find(one.kind, name);
     if (entry && entryKey(one.kind, entry.namePlace) !== one.key)
-      return `${already}, in ${fileName(entry.namePlace.uri)}: a name must say which is meant.`;
+      return `${already}, in ${fileName(entry.namePlace.uri)}: names must be unique.`;
   }
   for (const declared of own) {
     const document = names.documents.all.find(other => other.uri.toString() === declared.uri);
     const clash =
       document && names.in(document).some(other => other.declares && clashes(other, one, inside, name));
-    if (clash) return `${already} here: a name must say which is meant.`;
+    if (clash) return `${already} here: names must be unique.`;
   }
   return undefined;
 }

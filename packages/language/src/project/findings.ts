@@ -106,7 +106,7 @@ function withFolded(finding: Finding, amongVessels: boolean): Finding {
     const same = one.code === finding.code && saidOf(one) === saidOf(finding);
     if (same && samePlace(one.place, finding.place)) return [];
     const line = same && one.verdict && aboutOf(one.verdict, vessel.vessel).line?.name;
-    if (line) return [{ place: one.place, message: `The same of ${line}` }];
+    if (line) return [{ place: one.place, message: `The same for ${line}` }];
     return [
       {
         place: one.place,

@@ -34,7 +34,7 @@ export async function resolveImport(
       message,
     },
   });
-  if (wanted.path.trim() === '') return fail('Say what to import: a file or a folder beside this file.');
+  if (wanted.path.trim() === '') return fail('State what to import: a file or a folder beside this file.');
   if (/^([a-z][a-z0-9+.-]*:|[/\\])/i.test(wanted.path)) {
     return fail(
       `Imports are relative to this file, so that the spec means the same on every machine: "${wanted.path}" is not.`,
@@ -43,7 +43,7 @@ export async function resolveImport(
   const target = importTarget(from, wanted);
   if (roots.length > 0 && !roots.some(root => isWithin(root, target))) {
     return fail(
-      `"${wanted.path}" leaves the workspace, and nothing outside it is read. Move the catalogue into it, or open the folder that holds both; on the command line, name it with --root.`,
+      `"${wanted.path}" is outside the workspace, where nothing is read. Move the catalogue into it, or open the folder that holds both; on the command line, name it with --root.`,
     );
   }
   try {
@@ -94,7 +94,7 @@ async function reallyWithin(files: FileSystemProvider, roots: readonly URI[], ta
 }
 
 function leadsOut(path: string): string {
-  return `"${path}" leads out of the workspace by a symbolic link, and nothing outside it is read. Move what it leads to into the workspace, or open the folder that holds both; on the command line, name it with --root.`;
+  return `"${path}" leads outside the workspace by a symbolic link, where nothing is read. Move its target into the workspace, or open the folder that holds both; on the command line, name it with --root.`;
 }
 
 /** Whether a file or folder lies in a folder. */

@@ -21,7 +21,7 @@ export function mostFindings(all: readonly Finding[], uri: string, most = MOST_F
       code: 'text/too-many',
       severity: gravest.severity,
       place: { ...gravest.place, uri },
-      message: `${left} more findings of this file are not shown, from here on and among those above; the gravest ${kept.size} are. Put these right first.`,
+      message: `${left} more findings of this file are not shown; the ${kept.size} most serious are. Correct these first.`,
       related: [],
     },
   ];

@@ -406,7 +406,7 @@ function duplicateNames(reading: DocumentReading): Problem[] {
         start: one.namePlace.start,
         end: one.namePlace.end,
         severity: 'error',
-        message: `There are two of ${key} in this file: the first counts. Give each its own name.`,
+        message: `This file declares ${key} twice; the first is used. Give each its own name.`,
       });
     }
     seen.set(key, one);

@@ -39,7 +39,7 @@ export function readAcceptance(context: ReadContext, node: ast.Acceptance): Acce
       context,
       node.$cstNode,
       'text/value-missing',
-      'Say which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
+      'State which rule is accepted: accept rotation/same-hand on proposed because "..." by "..." dated 2026-03-02.',
       'accept'.length,
     );
   const on = node.clauses.find(clause => clause.kind === 'on' && clause.value !== undefined);

@@ -142,7 +142,7 @@ function readRemoved(context: ReadContext, node: ast.RemovedLine): ArrangementRe
     context,
     node.$cstNode,
     'text/name-missing',
-    'Say which line is gone: remove shaftline Port.',
+    'State which line is removed: remove shaftline Port.',
     leadOf(statement('remove', 'arrangement')!).length,
   );
   return [];
@@ -171,8 +171,8 @@ function joined<W extends 'revises' | 'mirrors'>(
 }
 
 const NAMELESS = {
-  revises: 'Say which arrangement this one revises: arrangement proposed revises existing { ... }.',
-  mirrors: 'Say which line this one mirrors: shaftline Starboard mirrors Port { ... }.',
+  revises: 'State which arrangement this one revises: arrangement proposed revises existing { ... }.',
+  mirrors: 'State which line this one mirrors: shaftline Starboard mirrors Port { ... }.',
 };
 
 function readLine(context: ReadContext, node: ast.ShaftLine): LineReading {
@@ -301,7 +301,7 @@ function readPart(
       context,
       node.$cstNode,
       'text/value-missing',
-      `Say which ${node.role}: the name of a catalogue entry, or its facts in braces: ${node.role} { ... }.`,
+      `State which ${node.role}: the name of a catalogue entry, or its facts in braces: ${node.role} { ... }.`,
     );
     Object.assign(host, { unresolved: true });
   }

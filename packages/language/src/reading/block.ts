@@ -127,7 +127,7 @@ export function keep(reading: BlockReading, found: FactReading): void {
       start: found.words.start,
       end: found.value?.end ?? found.words.end,
       severity: 'error',
-      message: `"${row.words}" is written twice in this ${reading.host.vocabulary.title}; the first counts. Keep the one that is true.`,
+      message: `"${row.words}" is written twice in this ${reading.host.vocabulary.title}; the first is used. Keep the correct one.`,
     });
   } else reading.fields[row.field] = fact;
 }
@@ -199,7 +199,7 @@ function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: Bl
       start: words.start,
       end: headEnd,
       severity: 'error',
-      message: `"${head ? `${row.words} ${head.fact?.written}` : row.words}" is written twice in this ${reading.host.vocabulary.title}; the first counts. Keep the one that is true, with all that both say.`,
+      message: `"${head ? `${row.words} ${head.fact?.written}` : row.words}" is written twice in this ${reading.host.vocabulary.title}; the first is used. Merge them into the correct one.`,
     });
   if (row.head && head?.fact?.value === undefined) return;
   if (row.many) (reading.fields[row.field] as unknown[]).push(fields);
@@ -267,12 +267,13 @@ function unknownProblem(vocabulary: Vocabulary, first: AtomTok, last: AtomTok, w
     end: isTok(first) ? Math.max(first.end, last.kind === 'block' ? first.end : last.end) : first.end,
   };
   if (!isTok(first)) {
-    const what = first.kind === 'block' ? 'This block belongs to nothing' : 'This mark belongs to no value';
+    const what =
+      first.kind === 'block' ? 'This block belongs to no property' : 'This mark belongs to no value';
     return {
       code: 'text/unknown-property',
       ...range,
       severity: 'error',
-      message: `${what}: write the property it is for in front of it.`,
+      message: `${what}: write its property before it.`,
     };
   }
   if (first.kind === 'mark' && [',', ';', ':', '='].includes(first.text)) {
@@ -280,7 +281,7 @@ function unknownProblem(vocabulary: Vocabulary, first: AtomTok, last: AtomTok, w
       code: 'text/mark',
       ...range,
       severity: 'error',
-      message: `No "${first.text}" is needed here: a property is its words and its value, one after the other.`,
+      message: `Remove "${first.text}": a property is its words followed by its value.`,
       choices: [{ title: `Remove "${first.text}"`, text: '', start: first.start, end: first.end }],
     };
   }
@@ -295,7 +296,7 @@ function unknownProblem(vocabulary: Vocabulary, first: AtomTok, last: AtomTok, w
     code: 'text/unknown-property',
     ...range,
     severity: 'error',
-    message: `"${first.text}" is no property of ${article(vocabulary.title)}.${near}`,
+    message: `"${first.text}" is not a property of ${article(vocabulary.title)}.${near}`,
     ...(choices ? { choices } : {}),
   };
 }

@@ -18,7 +18,7 @@ export function dateIn(
     start,
     end,
     severity: 'error',
-    message: `"${text}" is no date: write it year-month-day, as 2026-05-01, or "unknown".`,
+    message: `"${text}" is not a date: write it year-month-day, as 2026-05-01, or "unknown".`,
   });
   return undefined;
 }
@@ -40,7 +40,7 @@ export function wordsIn(
     start,
     end,
     severity: 'error',
-    message: `Words stand in quotes: "${text} ...", or unknown.`,
+    message: `Put the words in quotes: "${text} ...", or write unknown.`,
   });
   return undefined;
 }

@@ -60,7 +60,7 @@ export function stray(
       context,
       node.$cstNode,
       'text/stray',
-      'This block belongs to nothing: write what it is in front of it.',
+      'This block belongs to no statement: write its kind before it.',
       1,
     );
     return;

@@ -19,7 +19,7 @@ export function impossibleDates(document: ast.Document, text: string): Problem[]
         start: index,
         end: index + written.length,
         severity: 'error' as const,
-        message: `No calendar has ${written}. A date is written year-month-day.`,
+        message: `${written} is not a calendar date. A date is written year-month-day.`,
       },
     ];
   });

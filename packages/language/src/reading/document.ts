@@ -73,7 +73,7 @@ function readImport(context: ReadContext, statement: ast.Import, imports: Import
       context,
       statement.$cstNode,
       'text/value-missing',
-      'Say what to import: import "catalogue", a file or a folder beside this file.',
+      'State what to import: import "catalogue", a file or a folder beside this file.',
     );
     return;
   }
@@ -95,7 +95,7 @@ function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading
       context,
       headerOf(entry),
       'text/name-missing',
-      `A catalogue ${kind} needs a name to be called by: ${kind} My-${kind.split(' ')[0]} { ... }.`,
+      `A catalogue ${kind} needs a name: ${kind} My-${kind.split(' ')[0]} { ... }.`,
     );
   }
   const host = makeHost(context, entry, namePlace, vocabulary, entry.block);
@@ -106,7 +106,7 @@ function readEntry(context: ReadContext, entry: ast.Entry, entries: EntryReading
       context,
       headerOf(entry),
       'text/block-missing',
-      `The facts of ${kind} ${entry.name} stand in braces behind its name: ${kind} ${entry.name} { ... }.`,
+      `Write the facts of ${kind} ${entry.name} in braces after its name: ${kind} ${entry.name} { ... }.`,
     );
   }
   if (kind === 'practice') checkPractice(context, facts);
@@ -132,7 +132,7 @@ function misplaced(context: ReadContext, node: ast.Misplaced): void {
     node.$cstNode,
     closing ? 'text/brace' : 'text/misplaced',
     closing
-      ? 'This closing brace closes nothing: remove it, or look for an opening one that is missing above.'
+      ? 'This closing brace has no opening brace: remove it, or add the opening one above.'
       : `"${node.text}" belongs inside a vessel: vessel Name { ... }.`,
     node.text.length,
   );

@@ -14,7 +14,7 @@ export function readEvidence(mark: EvidenceTok, problems: Problem[]): Evidence |
       start: mark.start,
       end: mark.end,
       severity: 'error',
-      message: `How the value is known is one of: ${EVIDENCE_KINDS.join(', ')}; with a date or a document behind it, as in [measured 2026-01-14].`,
+      message: `Evidence is one of: ${EVIDENCE_KINDS.join(', ')}; with a date or document after it, as in [measured 2026-01-14].`,
     });
     return undefined;
   }

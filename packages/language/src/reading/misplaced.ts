@@ -9,18 +9,18 @@ type Found = 'a vessel' | 'an arrangement' | 'a shaft line';
 export function misplaced(context: ReadContext, node: ast.Misplaced, found: Found): void {
   if (repeatsStray(context, node)) return;
   const { text } = node;
-  const message = `"${text}" cannot stand in ${found}: ${homeOf(text)}.`;
+  const message = `"${text}" does not belong in ${found}: ${homeOf(text)}.`;
   problem(context, node.$cstNode, 'text/misplaced', message, text.length);
 }
 
 function homeOf(word: string): string {
   const begins = asSpelling(word);
-  if (begins === 'import') return 'imports stand at the beginning of the file';
+  if (begins === 'import') return 'imports go at the beginning of the file';
   if (begins === 'shaftline')
     return 'write it beside the other lines, arrangement proposed { shaftline Port { ... } }';
   if (begins === 'reason') return 'write it in the arrangement, beside its lines';
   if (isRole(word))
-    return `a part stands in its line, arrangement proposed { shaftline Port { ${word} ... } }, and a catalogue entry outside of every vessel`;
+    return `a part goes in its line, arrangement proposed { shaftline Port { ${word} ... } }, and a catalogue entry goes outside every vessel`;
   if (statement(word, 'line')) return 'write it in its line, arrangement proposed { shaftline Port { ... } }';
   return 'write it in the vessel, outside of its arrangements';
 }

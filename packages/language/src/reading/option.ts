@@ -43,7 +43,7 @@ export function readOption(row: Row, text: string, host: Host, place: Range): Op
     start: place.start,
     end: place.end,
     severity: 'error',
-    message: `"${one.written}" is no ${one.dimension} that can be relied on: write "${row.words}" with its unit.`,
+    message: `"${one.written}" is not a reliable ${one.dimension}: write "${row.words}" with its unit.`,
   }));
   return {
     found,

@@ -19,7 +19,7 @@ export function checkPractice(context: ReadContext, facts: BlockReading): void {
         place,
         start,
         RULE_IDS,
-        `No rule begins with "${start}", so "${row.words}" counts for nothing.`,
+        `No rule begins with "${start}", so "${row.words}" has no effect.`,
       );
   }
 }

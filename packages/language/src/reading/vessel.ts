@@ -121,7 +121,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       });
     } else if (ast.isAcceptance(member)) acceptances.push(readAcceptance(context, member));
     else if (ast.isRevision(member)) {
-      const facts = readSignatures(context, member);
+      const facts = readBlock(context, 'revision', member);
       revisions.push({
         facts,
         place: placeOfNode(context, member),
@@ -131,7 +131,7 @@ export function readVessel(context: ReadContext, node: ast.Vessel): VesselReadin
       });
       settings[`revision ${revisions.length}`] = facts;
     } else if (ast.isTrial(member)) {
-      const facts = readTrial(context, member);
+      const facts = readBlock(context, 'trial', member);
       trials.push({
         place: placeOfNode(context, member),
         name: member.name === undefined ? '' : unquoted(member.name),
@@ -213,7 +213,7 @@ function readSettings(
       context,
       node.$cstNode,
       'text/twice',
-      `This vessel has a "${node.kind}" already: keep one.`,
+      `This vessel already has a "${node.kind}": keep one.`,
       node.kind.length,
     );
     return;
@@ -253,28 +253,26 @@ function readSettings(
   settings[node.kind] = reading;
 }
 
-/** Who stands for one revision. */
-function readSignatures(context: ReadContext, node: ast.Revision): BlockReading {
-  const place = placeOfNode(context, node);
-  const reading = startReading(makeHost(context, node, place, VESSEL_VOCABULARY.revision!, node.block));
-  if (node.block) readFacts(reading, atomsOf(node.block).atoms);
-  context.problems.push(...reading.problems);
-  return reading;
-}
+/** Blocks that a vessel may hold several of; `empty` is what one without its facts is asked for. */
+const SEVERAL = {
+  revision: undefined,
+  trial:
+    'A trial needs its readings: trial "sea trial" dated 2026-06-12 { run Port at full throttle { speed 24.3 kn } }.',
+  study:
+    'A study needs what it varies: study wheel of proposed { vary propeller pitch 30 in .. 36 in by 1 in }.',
+} as const;
 
-/** The state and the readings of one trial sheet. */
-function readTrial(context: ReadContext, node: ast.Trial): BlockReading {
+/** The facts of a revision, a trial or a study. */
+function readBlock(
+  context: ReadContext,
+  kind: keyof typeof SEVERAL,
+  node: ast.Revision | ast.Trial | ast.Study,
+): BlockReading {
   const place = placeOfNode(context, node);
-  const reading = startReading(makeHost(context, node, place, VESSEL_VOCABULARY.trial!, node.block));
+  const reading = startReading(makeHost(context, node, place, VESSEL_VOCABULARY[kind]!, node.block));
+  const empty = SEVERAL[kind];
   if (node.block) readFacts(reading, atomsOf(node.block).atoms);
-  else
-    problem(
-      context,
-      node.$cstNode,
-      'text/value-missing',
-      'A trial needs its readings: trial "sea trial" dated 2026-06-12 { run Port at full throttle { speed 24.3 kn } }.',
-      'trial'.length,
-    );
+  else if (empty !== undefined) problem(context, node.$cstNode, 'text/value-missing', empty, kind.length);
   context.problems.push(...reading.problems);
   return reading;
 }
@@ -282,16 +280,7 @@ function readTrial(context: ReadContext, node: ast.Trial): BlockReading {
 /** What a study varies, asks for and ranks by. */
 function readStudy(context: ReadContext, node: ast.Study): StudyReading {
   const place = placeOfNode(context, node);
-  const facts = startReading(makeHost(context, node, place, VESSEL_VOCABULARY.study!, node.block));
-  if (node.block) readFacts(facts, atomsOf(node.block).atoms);
-  else
-    problem(
-      context,
-      node.$cstNode,
-      'text/value-missing',
-      'A study needs what it varies: study wheel of proposed { vary propeller pitch 30 in .. 36 in by 1 in }.',
-      'study'.length,
-    );
+  const facts = readBlock(context, 'study', node);
   if (node.name === undefined)
     problem(
       context,
@@ -300,7 +289,6 @@ function readStudy(context: ReadContext, node: ast.Study): StudyReading {
       'A study needs a name: study wheel of proposed { ... }.',
       'study'.length,
     );
-  context.problems.push(...facts.problems);
   return {
     place,
     name: node.name ?? '',

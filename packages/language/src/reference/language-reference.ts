@@ -26,7 +26,7 @@ export function languageReference(): string {
     'Made from the tables of the language: change `packages/vocabulary`, then run `npm run docs`.',
     'Statements, values, units and evidence come first, then the properties of every block: [statements](#statements), [values](#values), [units](#units), [evidence](#evidence), [catalogue entries](#catalogue-entries), [parts in a shaft line](#parts-in-a-shaft-line), [blocks of a vessel](#blocks-of-a-vessel).',
     '## Statements',
-    'In angles stands what a person fills in; braces say that a block may follow. What stands in angles at the end may be left out, and so may a title.',
+    'Text in angle brackets is filled in by the author; braces show that a block may follow. A final item in angle brackets is optional, as is a title.',
     table(
       ['statement', 'stands', 'form', 'meaning', 'example'],
       STATEMENTS.map(one => [
@@ -45,9 +45,9 @@ export function languageReference(): string {
       ),
     ),
     'The clauses of a statement may come in any order.',
-    '`unknown` may stand behind `because`, `by`, `dated`, `until`, the `of` of a trial and the bound of `require` and `assume` as well: what is not known covers and verifies nothing.',
+    '`unknown` may also follow `because`, `by`, `dated`, `until`, the `of` of a trial and the bound of `require` and `assume`: an unknown covers and verifies nothing.',
     '## Values',
-    'A property is its words and its value, one after the other, without a mark between; several may stand on a line. A name is letters, digits, hyphens, dots and slashes and begins with a letter. A text stands in quotes and ends on its line.',
+    'A property is its words followed by its value, with no mark between; a line may hold several. A name is made of letters, digits, hyphens, dots and slashes and begins with a letter. A text is in quotes and ends on its line.',
     '### Numbers',
     table(
       ['written', 'meaning'],
@@ -64,19 +64,19 @@ export function languageReference(): string {
       ['quantity', 'units'],
       dimensions().map(dimension => [dimension, unitsRead(dimension).map(unitWords).join(', ')]),
     ),
-    'Refused, because people mean different things by them:',
+    'Refused, because they have more than one meaning:',
     table(
       ['spelling', 'why', 'write instead'],
       refusedUnits().map(({ spellings, why, choices }) => [spellings.map(code).join(', '), why, choices]),
     ),
     '## Evidence',
-    'Behind any value may stand in brackets how it is known, with a date, or a document in quotes: `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`.',
+    'Any value may be followed by its evidence in brackets, with a date, or a document in quotes: `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`.',
     table(
       ['evidence', 'meaning'],
       EVIDENCE_KINDS.map(kind => [code(`[${kind}]`), EVIDENCE_MEANINGS[kind] ?? '']),
     ),
     '## Properties',
-    'Under *bounds and remarks*: what the value may lie between, what is used when the property is absent (an open question where nothing is said), whether a limit is a least or a greatest one, whether the fact is handed and therefore never mirrored, and what it was measured with: when one of those changes, the value must be stated anew.',
+    '*Bounds and remarks* give the plausible range, what is used when the property is absent (otherwise it is an open question), whether a limit is a minimum or a maximum, whether the fact is handed and therefore never mirrored, and what it was measured with: when one of those changes, the value must be stated again.',
     '## Catalogue entries',
     ...Object.entries(ENTRY_VOCABULARY).flatMap(([kind, vocabulary]) =>
       section(`\`${kind} Name "title" { ... }\``, vocabulary, seen),
@@ -84,7 +84,7 @@ export function languageReference(): string {
     '## Parts in a shaft line',
     'In the header of a part:',
     propertyTable(Object.values(HEADER_ROWS).map(rowCells)),
-    'At its place a part may say everything that its catalogue entry may, and:',
+    'A part in a line may state everything that its catalogue entry may, and:',
     ...Object.entries(PLACE_VOCABULARY).flatMap(([role, vocabulary]) => {
       const entry = ENTRY_VOCABULARY[role];
       const own = {
@@ -101,11 +101,11 @@ export function languageReference(): string {
       'count two movers together cannot tell.',
     ...section('`mode Name { ... }`', MODE_VOCABULARY, seen),
     '## Revisions',
-    'An arrangement that revises another says of each part what becomes of it, `retain`, `modify`, `replace` or `remove`, by ' +
-      'name where there are several: `retain coupling Elm-4`. Of a line that is gone it says `remove shaftline Port`. In a line ' +
-      'that mirrors another, what the other retains or modifies is what this side had; only what is new there is new here. An ' +
-      'arrangement that revises nothing and is revised is the vessel as found: what fails of it is a note.',
-    '`trial "sea trial" of proposed dated 2026-06-12 { ... }` names the arrangement that was tried, and is held against that one.',
+    'An arrangement that revises another states an action for each part, `retain`, `modify`, `replace` or `remove`, by ' +
+      'name where there are several: `retain coupling Elm-4`. For a removed line it states `remove shaftline Port`. In a line ' +
+      'that mirrors another, a part that the other retains or modifies is the one that this side had; only new parts are mirrored. An ' +
+      'arrangement that revises nothing and is revised is the vessel as found: its failures are notes.',
+    '`trial "sea trial" of proposed dated 2026-06-12 { ... }` names the arrangement that was tried, and is compared with it.',
     '## Blocks of a vessel',
     ...Object.entries(VESSEL_VOCABULARY).flatMap(([kind, vocabulary]) =>
       section(`\`${kind} { ... }\``, vocabulary, seen),

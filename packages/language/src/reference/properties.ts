@@ -32,7 +32,7 @@ export function remarksOf(row: Row): string {
     ...(row.bound === 'at least' ? ['a least value'] : row.bound === 'at most' ? ['a greatest value'] : []),
     ...(row.handed ? ['handed'] : []),
     ...(row.measuredWith ? [`measured with ${row.measuredWith.map(wordsOfField).join(', ')}`] : []),
-    ...(row.evidence === 'strict' ? ['not settled by hearsay or assumption'] : []),
+    ...(row.evidence === 'strict' ? ['hearsay or assumption does not settle it'] : []),
   ]
     .filter(Boolean)
     .join('; ');

@@ -42,5 +42,5 @@ const FAILED = {
   code: 'internal/check-failed',
   source: 'tailshaft',
   message:
-    'The checks of this file broke off because of a fault in Tailshaft: nothing is known of it. The log of the language server says where.',
+    'The checks of this file stopped because of a fault in Tailshaft, so it has no result. The log of the language server shows where.',
 } satisfies Diagnostic;

@@ -20,7 +20,7 @@ export class ParserMessages extends LangiumParserErrorMessageProvider {
 
   override buildNoViableAltMessage({ actual, previous }: NoAlternative): string {
     if (ACTIONS.has(previous.image))
-      return `Say which part to ${previous.image}, by what it is: ${previous.image} gear, for example.`;
+      return `State which part to ${previous.image}: ${previous.image} gear, for example.`;
     return unexpected(actual[0]?.image);
   }
 

@@ -104,7 +104,7 @@ function studiedBy(study: StudyReading, reading: VesselReading, tell: Tell): Arr
       severity: 'error',
       message: study.of
         ? `This vessel has no arrangement ${study.of.name}, so nothing is studied.`
-        : `Say which arrangement is studied: study ${study.name || 'wheel'} of ${names.at(-1) ?? 'proposed'}.`,
+        : `State which arrangement is studied: study ${study.name || 'wheel'} of ${names.at(-1) ?? 'proposed'}.`,
       choices: study.of ? names.map(one => ({ title: `Write ${one}`, text: one })) : [],
     });
     return undefined;
@@ -116,7 +116,7 @@ function studiedBy(study: StudyReading, reading: VesselReading, tell: Tell): Arr
     code: 'text/value',
     ...spanOf(study.of?.place ?? study.namePlace),
     severity: 'error',
-    message: `${found.name} is the vessel as found: what was found is not chosen. Study the arrangement that revises it.`,
+    message: `${found.name} is the vessel as found, which is not a choice. Study the arrangement that revises it.`,
   });
   return undefined;
 }
@@ -154,7 +154,7 @@ function tellSize(tell: Tell, study: StudyReading, read: readonly ReadDimension[
     code: 'text/value',
     ...spanOf(study.namePlace),
     severity: 'error',
-    message: `This study has ${count.toLocaleString('en')} candidates, and ${MOST_CANDIDATES.toLocaleString('en')} are the most that are searched: take wider steps, or vary less at a time.`,
+    message: `This study has ${count.toLocaleString('en')} candidates, and ${MOST_CANDIDATES.toLocaleString('en')} is the most that is searched: use wider steps, or vary fewer properties.`,
   });
 }
 

@@ -106,7 +106,7 @@ function usablePlaces(fact: Fact<Variation>, around: Around): readonly OptionPla
       tell,
       fact,
       'text/value',
-      `${kept.line.name} of ${arrangement.name} retains its ${of}, so nothing of it can vary: write "replace ${of}" or "modify ${of}" there first.`,
+      `${kept.line.name} of ${arrangement.name} retains its ${of}, so nothing in it can vary: write "replace ${of}" or "modify ${of}" there first.`,
     );
   const nameless = property === undefined && places.some(one => one.at === 'part' && !one.part.namePlace);
   if (nameless)
@@ -223,7 +223,7 @@ function anyOf(
         around.tell,
         fact,
         'text/value',
-        `"any" says nothing of "${wordsOf(fact.value!)}": list its values, or give a range with its step.`,
+        `"any" has no values for "${wordsOf(fact.value!)}": list its values, or give a range with its step.`,
       );
 }
 

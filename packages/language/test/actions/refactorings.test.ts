@@ -96,10 +96,10 @@ describe('the mirror line', () => {
 ${more}  }
 }
 `;
-  it('is added with what has a hand as open questions', async () => {
+  it('is added with handed facts as open questions', async () => {
     const offers = await Offers.at(spec(), 'refactor');
     expect(offers.titles).toMatchInlineSnapshot(
-      `"Add the starboard line as a mirror of Port, with what has a hand as open questions"`,
+      `"Add the starboard line as a mirror of Port, with handed facts as open questions"`,
     );
     expect(offers.after('Add the starboard line')).toMatchInlineSnapshot(`
       "vessel V {

@@ -292,20 +292,20 @@ describe('rename', () => {
     ];
     const said = refused.map(([piece, name, path]) => `${name}: ${rename(piece, name, path)}`);
     expect(said.join('\n')).toMatchInlineSnapshot(`
-      "Rowan-9: refused: There is a gear Rowan-9 already, in gears.shaft: a name must say which is meant.
+      "Rowan-9: refused: There is a gear Rowan-9 already, in gears.shaft: names must be unique.
       vessel: refused: "vessel" is a word of the language, so it cannot be a name.
       7: refused: "7" is not one word: a name begins with a letter, and has letters, digits and single hyphens.
       two words: refused: "two words" is not one word: a name begins with a letter, and has letters, digits and single hyphens.
-      unknown: refused: "unknown" stands for what nobody knows yet, so it cannot be a name.
-      B: refused: There is a clutch B already here: a name must say which is meant.
-      bronze: refused: There is a shaft material bronze already, in steel.shaft: a name must say which is meant.
+      unknown: refused: "unknown" marks an open question, so it cannot be a name.
+      B: refused: There is a clutch B already here: names must be unique.
+      bronze: refused: There is a shaft material bronze already, in steel.shaft: names must be unique.
       diameter: refused: A property begins with "diameter", so behind "material" it would not be read as a name.
       Starboard: refused: A line called Starboard is taken for the starboard one. Write the line's side, and give it another name.
       S.2: refused: Acceptances name lines as arrangement.line, so the name of a shaft line has no "." or "/" in it.
       Port: refused: A line called Port is taken for the port one. Write the line's side, and give it another name.
       P1: refused: The name Port also says on which side the line is. Write "side port" in each line of that name first; then it can have any name.
-      proposed: refused: There is an arrangement proposed already here: a name must say which is meant.
-      3:1: refused: A ratio is called by its value: it changes with the value, in the catalogue and in the lines that use it.
+      proposed: refused: There is an arrangement proposed already here: names must be unique.
+      3:1: refused: A ratio is named by its value: change the value in the catalogue and in the lines that use it.
       medium: refused: A duty class is a word that engines, gears and vessels share: renaming it here would only cut this one off."
     `);
   });

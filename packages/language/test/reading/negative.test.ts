@@ -53,7 +53,7 @@ describe('a number below zero', () => {
     const text = `${CATALOGUE}\n${VESSEL}`.replace('power 300 kW at 2300', 'power -300 kW at 2300');
     const { check } = await Specs.read({ 'negative.shaft': text });
     expect(check.problems.map(one => one.message)).toEqual([
-      '"power" is written as -300 kW, and it cannot be below zero, so no check uses it. Write the value without the minus, or "unknown" while it is not known.',
+      '"power" is written as -300 kW, and it cannot be below zero, so no check uses it. Write the value without the minus, or "unknown" until it is known.',
     ]);
     expect(check.problems[0]!.choices?.map(one => one.text)).toEqual(['300 kW']);
     const values = check.vessels.flatMap(one => one.verdicts).flatMap(one => [one.capacity, one.demand]);

@@ -23,7 +23,7 @@ describe('hover on a property', () => {
 
       Governed minimum speed.
 
-      Value: a rotational speed with its unit. \`unknown\` stands for what is not known yet.
+      Value: a rotational speed with its unit. \`unknown\` marks an open question.
 
       \`\`\`tailshaft
       low idle 650 rpm
@@ -39,7 +39,7 @@ describe('hover on a value', () => {
     const text = await hover('300 kW');
     expect(text).toContain('**300 kW** = 300000 W; 402.3 hp, 407.9 PS');
     expect(text).toContain('**2300 rpm** = 240.86 rad/s');
-    expect(text).toContain('Known how: not stated here.');
+    expect(text).toContain('Evidence: none stated here.');
     expect(text).toContain('shaft torque at rated power: **2468 N·m** (proposed.Port, proposed.Starboard)');
     expect(text).toMatch(/capacity\/gear-input-torque of proposed\.Port: holds, margin \*\*\+\d+ %\*\*/);
     expect(text).toContain('`T = 300 kW / 2300 rpm = 1246 N·m`');
@@ -53,7 +53,7 @@ describe('hover on a value', () => {
   it('says how it is known', async () => {
     expect(await hover('65 mm [drawing]')).toContain('Known how: taken from a drawing.');
     expect(await hover('65 mm', withChange('65 mm [drawing]', '65 mm [hearsay]'))).toContain(
-      'hearsay: it cannot close a check of rotation',
+      'hearsay: no rotation check passes on it',
     );
   });
   it('says the same rotation in the words of every convention', async () => {

@@ -83,7 +83,7 @@ describe('hover on a standard size shows its row, its neighbours and its source'
   });
   it('says which sizes lie beside a shaft of none', async () => {
     const text = await hover(on('65 mm'));
-    expect(text).toContain('65 mm is no standard shaft size of the tables at hand.');
+    expect(text).toContain('65 mm is not a standard shaft size in the tables at hand.');
     expect(text).toMatch(/\| 2 1\/2 in \|[^\n]*\n\| 2 3\/4 in \|/);
   });
   it('of the bore of a propeller', async () => {
@@ -97,7 +97,7 @@ describe('hover on a standard size shows its row, its neighbours and its source'
     expect(named).toContain('**output flange of 5 in**');
     expect(named).toContain('(from memory)');
     const own = await hover(on('121 mm', flange('outside diameter 146 mm  bolt circle 121 mm')));
-    expect(own).toContain('146 mm is none of the named sizes of the inch series');
+    expect(own).toContain('146 mm is not a named size of the inch series');
     expect(await hover(on('output flange {', flange('outside diameter 4 in')))).toContain(
       '**output flange of 4 in**',
     );

@@ -75,34 +75,3 @@ export const smallCraftSafetyFactor = /* @__PURE__ */ formula({
   compute: ({ outsideDiameter, bore, torsionalYield, power, speed }) =>
     (torsionalSectionModulusOf(outsideDiameter, bore) * torsionalYield * speed) / power,
 });
-
-/** What is left of the allowed power per speed: capacity ÷ demand − 1. K N·m; P W; ω rad/s. */
-export const shaftPowerMargin = /* @__PURE__ */ formula({
-  name: 'margin of shaft power per speed',
-  symbol: 'm',
-  dimension: 'ratio',
-  inputs: { capacity: 'power per speed', power: 'power', speed: 'rotational speed' },
-  text: 'm = K ω / P − 1',
-  symbols: { capacity: 'K', power: 'P', speed: 'ω' },
-  source: { title: 'capacity ÷ demand − 1', confidence: 'derived' },
-  range: 'The definition of a margin.',
-  compute: ({ capacity, power, speed }) => (capacity * speed) / power - 1,
-});
-
-/** First guess of a shaft from its propeller; never a check. d, D m; ratio by material and blades. */
-export const shaftDiameterFromPropeller = /* @__PURE__ */ formula({
-  name: 'shaft diameter guessed from the propeller',
-  symbol: 'd',
-  dimension: 'length',
-  inputs: { propellerDiameter: 'length', diameterRatio: 'ratio' },
-  text: 'd = D / (D/d)',
-  symbols: { propellerDiameter: 'D', diameterRatio: 'D/d' },
-  source: { ...SMALL_CRAFT, clause: 'Table 1-1' },
-  range: [
-    {
-      condition: 'the ratio is one of those printed, 13.1 to 18.1',
-      met: si => si.diameterRatio >= 13.1 && si.diameterRatio <= 18.1,
-    },
-  ],
-  compute: ({ propellerDiameter, diameterRatio }) => propellerDiameter / diameterRatio,
-});

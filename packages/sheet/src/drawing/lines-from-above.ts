@@ -87,7 +87,7 @@ function row(sheet: Sheet, line: ShaftLine, y: number, longest: number, view: Li
 }
 
 function partWords({ part, turn }: Station): string {
-  return `${part.role}${part.entry ? ` ${part.entry.name}` : ''}, ${turn ? `turns ${turn}` : 'turn cannot be told'}`;
+  return `${part.role}${part.entry ? ` ${part.entry.name}` : ''}, ${turn ? `turns ${turn}` : 'rotation not known'}`;
 }
 
 /** Speeds and torque at the operating point of the view, where they change along the line. */

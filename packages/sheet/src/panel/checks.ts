@@ -19,7 +19,7 @@ export function openChecksHtml(sheet: Sheet, verdicts: readonly Verdict[]): Mark
     return element(
       'p',
       {},
-      verdicts.length > 0 ? 'Nothing fails and nothing is left open.' : 'No check was made.',
+      verdicts.length > 0 ? 'Nothing fails and nothing is open.' : 'No check was made.',
     );
   return joined(
     element(

@@ -38,30 +38,13 @@ export function picturesFile(input: SheetInput, choice: PanelChoice): Picture | 
   const [first, second] = [sizeOf(aft), sizeOf(above)];
   const width = WIDTH + 2 * MARGIN;
   const height = HEAD + first.height + second.height + 4 * MARGIN;
-  const { vessel, today } = input;
   const lever = `lever ${view.direction}${view.point ? `, numbers at ${view.point}` : ''}`;
-  const svg = element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      width,
-      height,
-      viewBox: `0 0 ${width} ${height}`,
-      class: 'sheet',
-    },
-    element('style', {}, new Markup(paperOnly(SHEET_STYLE))),
-    element('rect', { width, height, fill: 'var(--paper)' }),
-    words(
-      MARGIN,
-      MARGIN + 6,
-      `${vessel.title ?? vessel.name}: ${arrangement.title ?? arrangement.name}`,
-      'strong',
-    ),
+  const svg = sheetSvg(input, arrangement, width, height, [
     words(MARGIN, MARGIN + 24, lever, 'quiet'),
     placed(aft, (width - first.width) / 2, MARGIN + HEAD),
     placed(above, MARGIN, first.height + 2 * MARGIN + HEAD),
-    words(MARGIN, height - MARGIN, `Judged on ${today}. ${FIRST_CAUTION}`, 'quiet'),
-  ).source;
+    words(MARGIN, height - MARGIN, caution(input), 'quiet'),
+  ]);
   return { svg, width, height };
 }
 
@@ -91,8 +74,22 @@ export function chartsFile(input: SheetInput, choice: PanelChoice): Picture | un
     return at;
   });
   const height = y + MARGIN;
-  const { vessel, today } = input;
-  const svg = element(
+  const svg = sheetSvg(input, arrangement, width, height, [
+    ...stacked,
+    words(MARGIN, height - MARGIN / 2, caution(input), 'quiet'),
+  ]);
+  return { svg, width, height };
+}
+
+/** A picture on paper of its own, headed by vessel and arrangement. */
+function sheetSvg(
+  { vessel }: SheetInput,
+  arrangement: { readonly name: string; readonly title?: string },
+  width: number,
+  height: number,
+  content: readonly Markup[],
+): string {
+  return element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
@@ -109,10 +106,12 @@ export function chartsFile(input: SheetInput, choice: PanelChoice): Picture | un
       `${vessel.title ?? vessel.name}: ${arrangement.title ?? arrangement.name}`,
       'strong',
     ),
-    ...stacked,
-    words(MARGIN, height - MARGIN / 2, `Judged on ${today}. ${FIRST_CAUTION}`, 'quiet'),
+    ...content,
   ).source;
-  return { svg, width, height };
+}
+
+function caution({ today }: SheetInput): string {
+  return `Judged on ${today}. ${FIRST_CAUTION}`;
 }
 
 /** The drawings of a part of the sheet, however deep they stand. */

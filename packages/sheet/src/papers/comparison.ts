@@ -74,9 +74,7 @@ function compared(sheet: Sheet, before: Arrangement, after: Arrangement): Block[
 function derivedTable(lines: readonly { subjects: readonly string[]; change: DerivedChange }[]): Block {
   const figure = (words: string | undefined, value: DerivedChange['valueAfter']): Text => {
     const other = value && otherUnits(value);
-    return words === undefined
-      ? quiet('cannot be told')
-      : separated(' ', words, other && quiet(`(${other})`));
+    return words === undefined ? quiet('not known') : separated(' ', words, other && quiet(`(${other})`));
   };
   return table(
     'What follows for the lines',

@@ -87,7 +87,7 @@ function handParagraph({ hand, rotation }: LineAnalysis, propeller: Propeller): 
       strong(`Hand: ${declared ? `${declared}-hand` : 'NOT STATED'}.`),
       turn
         ? `The shaft turns ${turn} seen from aft, looking forward, with the lever ahead.`
-        : warning('Which way the shaft turns ahead cannot be told.'),
+        : warning('Cannot tell which way the shaft turns ahead.'),
       needed ? `That needs a ${needed}-hand propeller.` : undefined,
       hand?.state === 'wrong'
         ? warning('The two do not agree: do not make it before this is settled.')

@@ -93,7 +93,7 @@ function weakSources(sheet: Sheet): Block | undefined {
   if (lines.size === 0) return undefined;
   return section('weak-sources', 'From memory or from practice', [
     paragraph(
-      'What follows was judged or computed by what the trade does or by what is remembered of a publication, not by a text at hand:',
+      'These were judged or computed from trade practice or from memory of a publication, not from a text at hand:',
     ),
     list([...lines.values()]),
   ]);

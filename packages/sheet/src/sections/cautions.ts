@@ -14,20 +14,20 @@ export const SCREENING =
 
 /** For a place with room for one sentence only. */
 export const CAUTION_LINE =
-  'Screening, not certification. Part makers, class, flag, local codes and licensed practice decide; where they differ from this sheet, they are right.';
+  'Screening, not certification. Part makers, class, flag, local codes and licensed practice decide; where they differ from this sheet, they take precedence.';
 
 const CAUTIONS: readonly string[] = [
-  'This sheet screens a spec. It certifies nothing, claims no compliance with any rule or law, and replaces no data sheet, class approval, flag approval or survey. Makers of the parts, class, flag, local codes and a licensed engineer or naval architect have the last word.',
-  'Which way the vessel really moves is proven at the dock only: make fast, keep the power low, try one side at a time from every station, and look at the shaft. A clean sheet does not replace this.',
-  'Never cure a wrong direction by crossing the shift cables or turning the lever round. It hides the fault and runs a gear for years in a clutch that may not be built for it.',
-  'Keep clear of shafts and couplings. Nobody turns a shaft by hand while a start is possible: isolate the starting, and work in twos.',
-  'Where a shaft, gear or coupling has less capacity than demand, stop. That is not for a waiver, unless a named competent person takes it on with a reason.',
-  'A margin under one criterion says nothing under another: a diameter that suits a private launch may not suit passengers, ice, class or a shaft that has started to corrode.',
-  'Old shafts mostly fail from pits, cracked keyways, former strikes and bad tapers, none of which a calculation sees. Draw and test them before they are kept.',
-  'An engine that does not come up to its rated speed at full throttle is overloaded over the upper part of its range, and gives no other sign of it for a long time.',
-  'Take limits on freewheeling, towing and running on one engine to the people who operate the vessel; here they help nobody.',
-  'Losing control over thrust is how casualties begin: a gear that stays ahead, a linkage that drops off, no indication at the helm. Try transfer, stopping and alarms on the trial.',
-  'With its coupling off a shaft can slide aft, let water in or jam the rudder. Secure it before the first bolt is taken out.',
-  'Figures from hearsay, brochures, sister vessels and memory are marked and close no check of rotation.',
-  'Standards and rules change. What is cited here is the edition named, on the day named.',
+  'This sheet screens a spec. It certifies nothing, claims no compliance with any rule or law, and replaces no data sheet, class approval, flag approval or survey. Makers of the parts, class, flag, local codes and a licensed engineer or naval architect decide.',
+  'Only a dock trial proves which way the vessel moves: make fast, keep power low, try one side at a time from every station, and watch the shaft. A clean sheet does not replace it.',
+  'Never correct a wrong direction by crossing the shift cables or reversing the lever. It hides the fault and runs the gear ahead in a clutch that may not be rated for it.',
+  'Keep clear of shafts and couplings. Never turn a shaft by hand while the engine can start: isolate the starting system, and work in pairs.',
+  'Where a shaft, gear or coupling has less capacity than demand, stop. Do not waive it unless a named competent person accepts it with a reason.',
+  'A margin under one criterion does not carry over to another: a diameter that suits a private launch may not suit passengers, ice, class or a corroded shaft.',
+  'Old shafts mostly fail from pits, cracked keyways, earlier strikes and bad tapers, which no calculation shows. Draw and test them before they are retained.',
+  'An engine that does not reach rated speed at full throttle may be overloaded in the upper part of its range for a long time without any other sign.',
+  'Give limits on freewheeling, towing and running on one engine to the people who operate the vessel.',
+  'Loss of thrust control causes casualties: a gear that stays ahead, a linkage that drops off, no indication at the helm. Test transfer, stopping and alarms on trial.',
+  'With its coupling off, a shaft can slide aft, let water in or jam the rudder. Secure it before removing the first bolt.',
+  'Figures from hearsay, brochures, sister vessels and memory are marked, and no rotation check passes on them.',
+  'Standards and rules change. Citations here are to the edition and date named.',
 ];

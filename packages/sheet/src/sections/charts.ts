@@ -46,8 +46,8 @@ function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): F
   const mover = moverOf(lines[0]!);
   const where = mover === 'engine' ? 'at the crankshaft' : 'at the shaft of the motor';
   const predicted = power.some(one => one.name === PREDICTED)
-    ? ' The one fitted is drawn as the propulsion method predicts it on this hull.'
-    : ' It is no prediction of the one fitted.';
+    ? ' The propeller fitted is drawn as the propulsion method predicts it for this hull.'
+    : ' It is not a prediction of the propeller fitted.';
   const xTitle = `${mover} speed, rpm`;
   return [
     figure(
@@ -58,7 +58,7 @@ function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): F
         yTitle: 'power, kW',
         series: power,
       },
-      `${names}: power ${where}. The propeller law is scaled through the rated point: what a propeller that just loads the ${mover} there would ask.${predicted}`,
+      `${names}: power ${where}. The propeller law is scaled through the rated point: the demand of a propeller that just loads the ${mover} there.${predicted}`,
     ),
     figure(
       {

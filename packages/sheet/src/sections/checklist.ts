@@ -7,7 +7,7 @@ export const CHECKLIST_ID = 'checklist';
 export function checklistSection(): Block {
   return section(CHECKLIST_ID, 'What a spec cannot prove', [
     paragraph(
-      'None of the following was checked here. Tick what somebody competent has seen or worked out, with where it is recorded.',
+      'None of the following was checked here. Tick each item that a competent person has inspected or calculated, and note where it is recorded.',
     ),
     list(ITEMS, 'boxes'),
   ]);

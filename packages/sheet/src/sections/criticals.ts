@@ -33,7 +33,7 @@ export function criticalsSection(sheet: Sheet, arrangement: Arrangement): Block 
   return section(`criticals-${arrangement.path}`, 'Critical speeds', [
     ...found.flat(),
     paragraph(
-      'Frequencies undamped, from the declared inertias, stiffnesses and places. A critical in the range is no proof of damage and none in it is no proof of safety: class, engine maker and gear maker calculate with their own data.',
+      'Frequencies undamped, from the declared inertias, stiffnesses and places. A critical in the range does not prove damage, and none in the range does not prove safety: class, engine maker and gear maker calculate with their own data.',
       'quiet',
     ),
   ]);
@@ -227,7 +227,7 @@ function lateral(sheet: Sheet, { line, name, criticals }: Alike, planned: boolea
 }
 
 const NO_TORSIONAL_MODEL =
-  'are worked out for a line of engine or motor, coupling, gear, shafts and propeller only; this line is built otherwise.';
+  'are computed only for a line of engine or motor, coupling, gear, shafts and propeller; this line is different.';
 
 function missing(
   name: string,
@@ -240,7 +240,7 @@ function missing(
     paragraph(
       separated(
         ' ',
-        warning(`? ${name}: ${what} cannot be told.`),
+        warning(`? ${name}: cannot tell the ${what}.`),
         quiet('Needs'),
         gaps.map(one => one.what).join('; '),
       ),

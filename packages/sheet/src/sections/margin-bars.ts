@@ -27,7 +27,7 @@ export function marginSection(sheet: Sheet, arrangement: Arrangement): Block | u
       block: 'figure',
       svg: bars(arrangement, groups),
       caption:
-        'Margin = capacity ÷ demand − 1. Where a criterion asks for a margin, the verdict counts it; the bar shows what there is.',
+        'Margin = capacity ÷ demand − 1. Where a criterion requires a margin, the verdict includes it; the bar shows the margin available.',
     },
   ]);
 }

@@ -107,7 +107,7 @@ function openQuestions(sheet: Sheet, unsure: readonly Verdict[]): Block[] {
           ' ',
           one.what,
           sheet.place(one.origin),
-          quiet(rules.length > 0 ? `waited for by ${rules.join(', ')}` : 'no check waits for it'),
+          quiet(rules.length > 0 ? `needed by ${rules.join(', ')}` : 'no check needs it'),
         );
       }),
     ),

@@ -24,12 +24,12 @@ export function partsSection(sheet: Sheet, line: ShaftLine): Block {
       summary: `${line.chain.map(nameOf).join(', ')}: ${count(facts, 'declared fact')}`,
       blocks: [
         paragraph(
-          'A dash under evidence: the fact has none of its own. One from the catalogue then rests on the source named with its part, one written in the line on nothing but the author.',
+          'A dash under evidence means that the fact has none of its own. A catalogue fact then rests on the source of its part, and a fact in the line on its author alone.',
           'quiet',
         ),
         {
           block: 'table',
-          caption: `Parts of ${line.name}, in the order that power passes them`,
+          caption: `Parts of ${line.name}, in the order of the power flow`,
           columns: columns(sheet),
           groups,
         },

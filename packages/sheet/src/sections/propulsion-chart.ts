@@ -110,7 +110,7 @@ function figure(
 function ratedWords({ method, estimate, rated, demand }: Propulsion, analysis: LineAnalysis): string {
   const by = method.startsWith('given') ? `from the ${method}` : `by the ${method} method`;
   const share = percentWords(demand.si);
-  return `${by}${estimate ? ', an estimate good for a first look only' : ''}, ${analysis.tell(rated.vesselSpeed)} at rated speed, where the propeller absorbs ${share} of the power that reaches it.`;
+  return `${by}${estimate ? ', an estimate for a first look only' : ''}, ${analysis.tell(rated.vesselSpeed)} at rated speed, where the propeller absorbs ${share} of the power delivered to it.`;
 }
 
 function speedPoints(analysis: LineAnalysis): XY[] {

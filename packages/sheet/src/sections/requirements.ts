@@ -43,7 +43,7 @@ function answers(sheet: Sheet, requirement: Requirement): Text {
         verdictMark(one.outcome),
         quiet(`${one.rule} (${one.subject})`),
         one.place === requirement.origin ? undefined : sheet.place(one.place),
-        under && quiet(`told under ${under.rule}`),
+        under && quiet(`reported under ${under.rule}`),
       ),
     ),
   );
@@ -54,5 +54,5 @@ function unanswered(requirement: Requirement): Text {
   const verification = verificationOf(requirement);
   if (verification.by === 'nothing') return warning(`nothing verifies it: ${verification.why}`);
   const rule = verification.by === 'rule' ? verification.rule : 'trace/requirement-met';
-  return warning(`verified by ${rule}, which finds no line in this spec to judge`);
+  return warning(`verified by ${rule}, which has no line in this spec to judge`);
 }

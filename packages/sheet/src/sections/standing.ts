@@ -44,7 +44,7 @@ export function standingSection(sheet: Sheet): Section {
         : counts.held.all > 0 && sheet.vessel.arrangements.length > 0
           ? 'holds'
           : undefined;
-  return section('standing', 'How it stands', blocks, standing ? { standing } : {});
+  return section('standing', 'Status', blocks, standing ? { standing } : {});
 }
 
 interface Counted {
@@ -133,7 +133,7 @@ function acceptedWords({ input }: Sheet, counted: Counted): Text {
 function openWords(sheet: Sheet, counted: Counted): Text {
   const [first] = gapsOf(openChecksOf(sheet));
   const waiting = first?.waiting.length ?? 0;
-  const share = waiting < counted.all ? `${waiting} of them for want of one datum` : 'for want of';
+  const share = waiting < counted.all ? `${waiting} of them for lack of one datum` : 'for lack of';
   return [
     checks(counted),
     first ? `, ${share}: ${first.missing.what}. ` : '. ',

@@ -43,9 +43,7 @@ export function summarySection(sheet: Sheet): Block {
           ),
         )
       : paragraph(
-          verdicts.length > 0
-            ? 'No check fails. What could not be told is listed above.'
-            : 'No check was made.',
+          verdicts.length > 0 ? 'No check fails. Open questions are listed above.' : 'No check was made.',
         ),
   ]);
 }

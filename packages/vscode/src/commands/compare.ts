@@ -47,7 +47,7 @@ export function registerComparisons(session: Session): vscode.Disposable {
       const repository = await repositoryOf(spec);
       if (!repository) {
         void vscode.window.showInformationMessage(
-          vscode.l10n.t('This file is in no git repository that the editor has open.'),
+          vscode.l10n.t('This file is not in a git repository that the editor has open.'),
         );
         return;
       }
@@ -58,7 +58,7 @@ export function registerComparisons(session: Session): vscode.Disposable {
       if (!revision) return;
       const before = await textsAt(session, repository, revision, spec);
       if (!before) {
-        void vscode.window.showWarningMessage(vscode.l10n.t('At {0} this file is not there.', revision));
+        void vscode.window.showWarningMessage(vscode.l10n.t('This file does not exist at {0}.', revision));
         return;
       }
       await show(spec, revision, before);

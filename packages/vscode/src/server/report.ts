@@ -55,7 +55,7 @@ function findings(check: FileCheck, lineOf: Located): string[] {
     });
   return [
     vessels.join('\n'),
-    lines.length > 0 ? lines.join('\n') : 'No finding: nothing fails of what could be checked.',
+    lines.length > 0 ? lines.join('\n') : 'No findings: no check that could be made fails.',
     questions(check, lineOf),
   ];
 }

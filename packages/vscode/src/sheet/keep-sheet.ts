@@ -61,8 +61,8 @@ async function keep(session: Session, state: PanelState, painter: Painter, way: 
   if (isCopied) return copied();
   const refused =
     way.to === 'clipboard'
-      ? vscode.l10n.t('The clipboard did not take the picture.')
-      : vscode.l10n.t('The picture could not be painted.');
+      ? vscode.l10n.t('The picture could not be copied to the clipboard.')
+      : vscode.l10n.t('The picture could not be drawn.');
   const instead: Way = way.to === 'clipboard' ? { ...way, to: 'file' } : { ...way, form: 'svg' };
   const offer = instead.form === 'png' ? vscode.l10n.t('Save as PNG') : vscode.l10n.t('Save as SVG');
   const answered = await vscode.window.showWarningMessage(refused, offer);

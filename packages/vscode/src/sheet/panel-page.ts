@@ -23,7 +23,7 @@ export function panelPage(webview: vscode.Webview, extension: vscode.Uri): strin
 </head>
 <body data-words="${escaped(JSON.stringify(words()))}">
 <div id="controls"></div>
-<div id="sheet" aria-busy="true"><p class="waiting">${escaped(vscode.l10n.t('Working out the sheet …'))}</p></div>
+<div id="sheet" aria-busy="true"><p class="waiting">${escaped(vscode.l10n.t('Computing the sheet …'))}</p></div>
 <script nonce="${nonce}" src="${escaped(at('dist/panel.js'))}"></script>
 </body>
 </html>`;
@@ -42,7 +42,7 @@ function words(): PanelWords {
     ahead: vscode.l10n.t('ahead'),
     astern: vscode.l10n.t('astern'),
     keep: vscode.l10n.t('Copy or save …'),
-    controls: vscode.l10n.t('What the sheet shows'),
+    controls: vscode.l10n.t('Contents of the sheet'),
   };
 }
 

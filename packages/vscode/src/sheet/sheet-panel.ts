@@ -100,7 +100,7 @@ export class SheetPanel {
     });
     if (turn !== this.turn) return;
     if (!answer) {
-      const words = vscode.l10n.t('This file holds no vessel: a sheet is of a vessel.');
+      const words = vscode.l10n.t('This file holds no vessel, so there is no sheet to show.');
       return this.send({ type: 'nothing', words });
     }
     this.panel.title = vscode.l10n.t('Sheet of {0}', answer.vessel);

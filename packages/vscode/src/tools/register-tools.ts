@@ -50,8 +50,8 @@ export function registerTools(session: Session): vscode.Disposable {
         vscode.l10n.t('Check a drivetrain spec?'),
         input =>
           input.text === undefined
-            ? vscode.l10n.t('Judge {0} and hand over what the checks say.', named(input))
-            : vscode.l10n.t('Judge a spec that the model wrote, and hand over what the checks say.'),
+            ? vscode.l10n.t('Judge {0} and return the results of the checks.', named(input))
+            : vscode.l10n.t('Judge a spec that the model wrote, and return the results of the checks.'),
         vscode.l10n.t('Checking a drivetrain spec'),
       ),
       input => report(session, input, 'findings'),
@@ -60,8 +60,7 @@ export function registerTools(session: Session): vscode.Disposable {
       'tailshaft_list_open_questions',
       asks(
         vscode.l10n.t('List the open questions of a drivetrain spec?'),
-        input =>
-          vscode.l10n.t('Tell which data of {0} are missing, and which checks wait for them.', named(input)),
+        input => vscode.l10n.t('List the missing data of {0}, and the checks that need them.', named(input)),
         vscode.l10n.t('Listing open questions'),
       ),
       input => report(session, input, 'questions'),
@@ -70,7 +69,7 @@ export function registerTools(session: Session): vscode.Disposable {
       'tailshaft_explain_rule',
       asks(
         vscode.l10n.t('Explain a drivetrain rule?'),
-        ({ rule }) => vscode.l10n.t('Hand over the page of {0}.', `\`${rule ?? ''}\``),
+        ({ rule }) => vscode.l10n.t('Return the page of {0}.', `\`${rule ?? ''}\``),
         vscode.l10n.t('Looking up a rule'),
       ),
       ({ rule }) => explain(session, rule),
@@ -81,7 +80,7 @@ export function registerTools(session: Session): vscode.Disposable {
         vscode.l10n.t('Compare two revisions of a drivetrain spec?'),
         input =>
           vscode.l10n.t(
-            'Read {0} at {1} and at {2}, and hand over what changed by consequence.',
+            'Read {0} at {1} and at {2}, and return the changes by consequence.',
             named(input),
             `\`${input.before ?? 'HEAD'}\``,
             input.after ? `\`${input.after}\`` : vscode.l10n.t('its present state'),
@@ -116,13 +115,13 @@ async function explain(session: Session, rule: string | undefined): Promise<stri
 async function compare(session: Session, input: Input): Promise<string> {
   const spec = specOf(input);
   const repository = await repositoryOf(spec);
-  if (!repository) return 'This file is in no git repository that the editor has open.';
+  if (!repository) return 'This file is not in a git repository that the editor has open.';
   const textDocument = { uri: spec.toString() };
   const revision = input.before ?? 'HEAD';
   const before = await textsAt(session, repository, revision, spec);
-  if (!before) return `At ${revision} this file is not there.`;
+  if (!before) return `This file does not exist at ${revision}.`;
   const after = input.after && (await textsAt(session, repository, input.after, spec));
-  if (input.after && !after) return `At ${input.after} this file is not there.`;
+  if (input.after && !after) return `This file does not exist at ${input.after}.`;
   const answer = await session.request('tailshaft/compare', {
     textDocument,
     before,
@@ -131,7 +130,8 @@ async function compare(session: Session, input: Input): Promise<string> {
   return answer ? `${answer.markdown}\n\n${answer.caution}` : NO_ANSWER;
 }
 
-const NO_ANSWER = 'The checks gave no answer: this is no spec of the open folder, or it could not be read.';
+const NO_ANSWER =
+  'The checks gave no answer: this is not a spec of the open folder, or it could not be read.';
 
 /** A spec of the open folder, or the one that is being worked on; never a file from elsewhere. */
 function specOf({ path }: Input): vscode.Uri {
@@ -145,7 +145,7 @@ function specOf({ path }: Input): vscode.Uri {
     const found = vscode.Uri.joinPath(uri, inside);
     if (found.path.startsWith(`${uri.path}/`) && found.path.endsWith('.shaft')) return found;
   }
-  throw new Error(`${path} is no .shaft file of the open folder.`);
+  throw new Error(`${path} is not a .shaft file of the open folder.`);
 }
 
 /** Where a text of the model's own would stand, for what it imports. */

@@ -59,7 +59,7 @@ function isElsewhere(uri: vscode.Uri): boolean {
 function showUnjudged(item: vscode.StatusBarItem): void {
   item.text = `$(circle-slash) ${vscode.l10n.t('Not judged')}`;
   item.tooltip = vscode.l10n.t(
-    'Only texts of the open folder are judged: this one is of another folder, or of another time.',
+    'Only files of the open folder are judged: this one belongs to another folder or an earlier revision.',
   );
   item.command = undefined;
   item.accessibilityInformation = { label: vscode.l10n.t('Drivetrain checks: not judged') };

@@ -146,7 +146,7 @@ function checksOf(checks: readonly OutlineCheck[]): Node[] {
       ? [
           {
             kind: 'checks' as const,
-            words: vscode.l10n.t('{0} holding or not applying', held.length),
+            words: vscode.l10n.t('{0} hold or do not apply', held.length),
             checks: held,
           },
         ]

@@ -16,7 +16,7 @@ export async function paintPicture({ copy, ...picture }: Picture): Promise<Paint
     await focused();
     const png = new Promise<Blob>((resolve, reject) =>
       canvas.toBlob(
-        blob => (blob ? resolve(blob) : reject(new Error('No picture came of it.'))),
+        blob => (blob ? resolve(blob) : reject(new Error('The picture could not be made.'))),
         'image/png',
       ),
     );

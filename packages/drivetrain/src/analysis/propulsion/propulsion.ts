@@ -202,7 +202,7 @@ function result(
   outside: readonly string[] = [],
 ): Propulsion {
   const { available, method } = one;
-  const asked = renamed(rated.power, 'power asked at rated speed', 'PD');
+  const asked = renamed(rated.power, 'power absorbed at rated speed', 'PD');
   return {
     method,
     methodDeclared: one.methodDeclared,

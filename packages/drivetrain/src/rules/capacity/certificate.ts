@@ -1,6 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import { tellLike } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -61,7 +62,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   if (!allowed || powers.length < driven.length) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `Whether ${arrangement.name} stays within the certificate cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`Whether ${arrangement.name} stays within the certificate`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

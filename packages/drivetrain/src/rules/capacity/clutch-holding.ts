@@ -94,8 +94,8 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
   const what = `${line.name}: what ${name} holds against the torque ${direction}`;
   if (!holding || !peak || !torque) {
     const known = torque
-      ? `${atLeast(analysis)}${analysis.tell(torque)} come to it`
-      : holding && `worn in it holds ${analysis.tell(holding.uniformWear)}`;
+      ? `it sees ${atLeast(analysis)}${analysis.tell(torque)}`
+      : holding && `it holds ${analysis.tell(holding.uniformWear)}`;
     return waits(say, needs, place, what, { criterion, ...(known ? { known } : {}) });
   }
   const { uniformWear, uniformPressure } = holding;

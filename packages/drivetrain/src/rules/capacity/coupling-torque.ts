@@ -73,12 +73,12 @@ function judge(context: LineContext, coupling: Coupling): Verdict {
   const place = coupling.nameOrigin ?? coupling.origin;
   const needs = new Needs();
   const allowed = needs.fact(coupling.torque, {
-    what: `torque that ${name} may carry`,
+    what: `torque rating of ${name}`,
     host: home(coupling),
     property: 'torque at most',
   });
   const torque = greatestTorqueAt(analysis, coupling, needs);
-  const what = `${line.name}: whether ${name} may carry the torque at its place`;
+  const what = `${line.name}: whether torque is within the rating of ${name}`;
   if (!allowed || !torque) {
     const known = torque
       ? `${atLeast(analysis)}${analysis.tell(torque)} pass there`
@@ -93,13 +93,13 @@ function judge(context: LineContext, coupling: Coupling): Verdict {
     demand: torque,
     workings: [torque],
     what,
-    numbers: `${name} stands ${gear < 0 ? 'behind the engine' : where}, where ${atLeast(analysis)}${analysis.tell(torque)} pass; it may carry ${analysis.tell(allowed)}`,
+    numbers: `${name}, ${gear < 0 ? 'behind the engine' : where}, transmits ${atLeast(analysis)}${analysis.tell(torque)}; it is rated for ${analysis.tell(allowed)}`,
     remedy: `: ${percent(torque.si / allowed.si - 1)} too much. Fit a coupling rated for it.`,
-    related: [{ at: coupling.torque!.origin, message: 'torque that it may carry' }],
+    related: [{ at: coupling.torque!.origin, message: 'its torque rating' }],
     routes: () => couplingRoutes(context, coupling),
   });
 }
 
 function allowedWords({ analysis }: LineContext, { torque }: Coupling): string | undefined {
-  return torque?.value && `it may carry ${analysis.tell(torque.value)}`;
+  return torque?.value && `it is rated for ${analysis.tell(torque.value)}`;
 }

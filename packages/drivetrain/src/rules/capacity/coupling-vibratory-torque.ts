@@ -57,7 +57,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
   const name = nameOf(coupling);
   const place = coupling.nameOrigin ?? coupling.origin;
   const allowed = needs.fact(coupling.vibratoryTorque, {
-    what: `vibratory torque that ${name} may carry`,
+    what: `vibratory torque limit of ${name}`,
     host: home(coupling),
     property: 'vibratory torque at most',
   });
@@ -66,10 +66,10 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
   const worst = stress && greatestIn(stress, coupling);
   if (!allowed || !worst) {
     return needs.any
-      ? waits(say, needs, place, `${line.name}: whether ${name} is rated for the vibratory torque in it`)
+      ? waits(say, needs, place, `${line.name}: whether vibratory torque is within the limit of ${name}`)
       : undefined;
   }
-  const numbers = `up to ${analysis.tell(worst.torque, 3)} of vibratory torque pass ${name}, at ${analysis.tell(worst.engineSpeed, 3)} of the engine; it may carry ${analysis.tell(allowed, 3)} continuously`;
+  const numbers = `vibratory torque in ${name} reaches ${analysis.tell(worst.torque, 3)} at ${analysis.tell(worst.engineSpeed, 3)} engine speed; its continuous limit is ${analysis.tell(allowed, 3)}`;
   return say.compare({
     place,
     capacity: allowed,
@@ -77,7 +77,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
     workings: [worst.torque],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}: ${percent(worst.torque.si / allowed.si - 1)} too much. It overheats there; take another coupling, or bar the speed with its maker’s consent.`,
-    related: [{ at: coupling.vibratoryTorque!.origin, message: 'vibratory torque that it may carry' }],
+    related: [{ at: coupling.vibratoryTorque!.origin, message: 'its vibratory torque limit' }],
     routes: () =>
       couplingRoutes(context, coupling, (after, fitted) => outlook(torsionalStressOf(after).value, fitted)),
   });

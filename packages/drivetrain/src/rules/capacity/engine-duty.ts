@@ -2,6 +2,7 @@ import { named } from '@tailshaft/vocabulary';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { ratingOf } from '../../analysis/engine-points.js';
 import { hoursWords } from '../../analysis/hours-words.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -78,7 +79,10 @@ function check(context: LineContext): Verdict | undefined {
   if (!hours || !allowed) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: whether the ${rating.duty} rating covers the use waits for ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: whether the ${rating.duty} rating covers the service`,
+        needs.missing,
+      ),
       routes: () => stubRoutes(needs.missing),
     });
   }

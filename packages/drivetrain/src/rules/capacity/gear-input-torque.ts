@@ -3,6 +3,7 @@ import { type InputTorque, inputTorques } from '../../analysis/input-torque.js';
 import { ratingWords } from '../../analysis/rating-torque.js';
 import type { Direction } from '../../analysis/speeds.js';
 import { percent } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import type { Balance } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
@@ -96,9 +97,7 @@ function judge(context: LineContext, direction: Direction): Verdict {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
       criterion,
-      message:
-        `${line.name}: whether ${nameOf(gear)} may carry the torque that enters it${way} cannot be told without ` +
-        `${needs.missing.map(gap => gap.what).join('; ')}.${worst && Number.isFinite(worst.margin) ? ` At ${worst.point.name} alone it has ${percent(worst.margin)} left.` : ''}`,
+      message: `${cannotTellWords(`${line.name}: whether input torque is within the rating of ${nameOf(gear)}${way}`, needs.missing)}${worst && Number.isFinite(worst.margin) ? ` At ${worst.point.name} alone the margin is ${percent(worst.margin)}.` : ''}`,
       workings: worst ? [worst.demand, worst.capacity] : [],
       routes: () =>
         stubRoutes(
@@ -115,8 +114,8 @@ function judge(context: LineContext, direction: Direction): Verdict {
     demand: worst.demand,
     workings: torques!.compared.flatMap(one => [one.demand, one.capacity]),
     message:
-      `${line.name}: ${nameOf(gear)} may carry ${analysis.tell(worst.capacity)}${way} (${ratingWords(worst.rating)}${worst.heavier ? ', heavier than asked' : ''}); ` +
-      `${analysis.tell(worst.demand)} enter it at ${worst.point.name}, ${percent(worst.margin)} left.`,
+      `${line.name}: ${nameOf(gear)} is rated for ${analysis.tell(worst.capacity)}${way} (${ratingWords(worst.rating)}${worst.heavier ? ', heavier than required' : ''}); ` +
+      `input torque at ${worst.point.name} is ${analysis.tell(worst.demand)}, margin ${percent(worst.margin)}.`,
   });
 }
 
@@ -129,12 +128,12 @@ function failure({ line, analysis }: LineContext, worst: InputTorque, way: strin
   const ratio = gear.variant?.nominalFact.written ?? gear.ratioUsed?.written;
   const numbers =
     `input ${analysis.tell(worst.demand)} at ${worst.point.name} (${analysis.tell(worst.point.speed)}) ` +
-    `${worst.margin < 0 ? 'exceeds' : 'leaves too little of'} the ${analysis.tell(worst.capacity)} that ${nameOf(gear)} may carry${way}` +
+    `${worst.margin < 0 ? 'exceeds' : 'is too close to'} the ${analysis.tell(worst.capacity)} that ${nameOf(gear)} is rated for${way}` +
     `${ratio ? ` at ${ratio}` : ''} (${ratingWords(worst.rating)}): `;
   const left =
     worst.margin < 0
       ? `${percent(-worst.margin)} short`
-      : `${percent(worst.margin)} left, ${percent(wanted)} required`;
+      : `margin ${percent(worst.margin)}, ${percent(wanted)} required`;
   const rest =
     way === ''
       ? 'Clutch and teeth wear out early. Choose another ratio, a larger gear or a lower engine rating.'
@@ -145,7 +144,7 @@ function failure({ line, analysis }: LineContext, worst: InputTorque, way: strin
 /** Margin over the gear's rating that the vessel wants. */
 function wantedMargin({ vessel }: LineContext): { wanted: number; criterion: Criterion } {
   const own = vessel.criteria?.gearTorqueMargin?.value;
-  const wanted = own ? `margin at least ${own.written ?? percent(own.si)}` : 'no margin wanted over it';
+  const wanted = own ? `margin at least ${own.written ?? percent(own.si)}` : 'no margin required';
   const said = `${INFO.criterion}; ${wanted}`;
   return { wanted: own?.si ?? 0, criterion: { said, chosenBy: own ? 'author' : 'default' } };
 }

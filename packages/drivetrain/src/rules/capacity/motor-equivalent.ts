@@ -11,6 +11,7 @@ import {
 import { gearEfficiency } from '../../analysis/efficiencies.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import { tellLike } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -54,8 +55,7 @@ const INFO: RuleInfo = {
     confidence: 'derived',
   },
   manual:
-    'Motors are sold as equal to engines of two or three times their power. The propeller only sees torque at ' +
-    'shaft speed: it needs a certain torque at each speed and turns only as fast as the torque allows. The ' +
+    'Motors are sold as equal to engines of two or three times their power. The propeller sees only torque: it needs a certain torque at each shaft speed and turns only as fast as the torque allows. The ' +
     'torque of the claim is compared with the continuous motor torque at the propeller shaft, and the resulting ' +
     'shaft speed is shown. Fit a reduction gear where the motor has speed to spare; otherwise a larger motor.',
   caution:
@@ -101,11 +101,11 @@ function check(context: LineContext): Verdict | undefined {
     }
     const known =
       claim && power
-        ? ` So far: it gives ${tellLike(claim.y)(power)} of the ${tellLike(claim.y)(claim.y)}.`
+        ? ` Known so far: it gives ${tellLike(claim.y)(power)} of the ${tellLike(claim.y)(claim.y)}.`
         : '';
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: what ${nameOf(motor)} equals cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.${known}`,
+      message: `${cannotTellWords(`${line.name}: what ${nameOf(motor)} equals`, needs.missing)}${known}`,
       routes: () => stubRoutes(needs.missing),
     });
   }

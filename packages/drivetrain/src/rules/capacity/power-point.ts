@@ -57,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
     });
   }
   const question = `${line.name}: is ${rating.power!.written} of ${nameOf(line.engine)} at the crankshaft or at the propeller shaft?`;
-  const effect = `The gear takes about 3 %: in the second case ${analysis.tell(crankshaft)} enter it, and that heavier reading is used until it is said.`;
+  const effect = `The gear takes about 3 %: in the second case ${analysis.tell(crankshaft)} enters it, and that heavier reading is used until it is stated.`;
   if (measuredAt) {
     const needs = new Needs();
     needs.miss(
@@ -80,11 +80,11 @@ function check(context: LineContext): Verdict | undefined {
     workings: [crankshaft],
     routes: () => [
       {
-        title: `Say that it is measured at the crankshaft: ${analysis.tell(declared.y)} enter the gear`,
+        title: `State that it is measured at the crankshaft: ${analysis.tell(declared.y)} enters the gear`,
         edits: [{ do: 'set', host: rating.origin, property: 'measured at', value: newWord('crankshaft') }],
       },
       {
-        title: `Say that it is measured at the propeller shaft: ${analysis.tell(crankshaft)} enter the gear`,
+        title: `State that it is measured at the propeller shaft: ${analysis.tell(crankshaft)} enters the gear`,
         edits: [
           { do: 'set', host: rating.origin, property: 'measured at', value: newWord('propeller shaft') },
         ],

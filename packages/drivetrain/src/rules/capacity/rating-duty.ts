@@ -90,7 +90,7 @@ function check(context: LineContext): Verdict | undefined {
     explains,
     message:
       `${line.name}: the rating of ${nameOf(gear)} is for ${duties.join(' and ')} duty, the vessel is specified for ${duty}. ` +
-      'A lighter rating does not hold for it: ask for the rating of this duty, or take a larger gear.',
+      'A lighter rating does not cover it: obtain the rating for this duty, or choose a larger gear.',
     routes: () => [
       ...gearsThatCarry(context, duty, 'ahead', vessel.criteria?.gearTorqueMargin?.value?.si ?? 0),
       ...serviceWithin(vessel, { duty: [...duties].sort((a, b) => lighterFirst(b, a))[0]! }, nameOf(gear)),

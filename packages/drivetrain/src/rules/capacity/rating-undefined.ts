@@ -1,6 +1,7 @@
 import { OPEN } from '@tailshaft/vocabulary';
 import { ratingOf } from '../../analysis/engine-points.js';
 import { hoursWords } from '../../analysis/hours-words.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -75,7 +76,7 @@ function check(context: LineContext): Verdict | undefined {
       place,
       message:
         `${line.name}: the ${rating.duty} rating of ${nameOf(engine)}, ${power}, does not give ${absent.map(([, , words]) => words).join(' or ')}. ` +
-        'Without them it cannot be told from a peak rating.',
+        'Without them it may be a peak rating.',
       related: [{ at: engine.nameOrigin ?? engine.origin, message: `used in ${line.path}` }],
       explains: [{ rule: 'capacity/engine-duty', subject: line.path }],
       routes: () =>
@@ -101,7 +102,10 @@ function check(context: LineContext): Verdict | undefined {
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? place,
-      message: `${line.name}: what the ${rating.duty} rating of ${nameOf(engine)} is for waits for ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: what the ${rating.duty} rating of ${nameOf(engine)} is for`,
+        needs.missing,
+      ),
     });
   }
   return say.holds({

@@ -1,4 +1,5 @@
 import { percent } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -18,7 +19,7 @@ const INFO: RuleInfo = {
   estimate: USUAL_ESTIMATE,
   criterion:
     'power that the retained propeller absorbs at the new rated shaft speed, scaled by the propeller law, at ' +
-    'least 90 % of what reaches it',
+    'least 90 % of the power delivered to it',
   source: PROPELLER_LAW,
   manual:
     'Behind more power or a slower shaft, a retained propeller does not absorb what the engine gives: the engine ' +
@@ -52,14 +53,17 @@ function check(context: LineContext): Verdict | undefined {
     return say.holds({
       place,
       workings: [asked.low!, available],
-      message: `${line.name}: the retained propeller absorbs about ${percent(Math.min(least, 1))} of the ${analysis.tell(available)} that reach it.`,
+      message: `${line.name}: the retained propeller absorbs about ${percent(Math.min(least, 1))} of the ${analysis.tell(available)} delivered to it.`,
     });
   }
   if (most === undefined || most >= LEAST) {
     return say.cannotTell(open, {
       place,
       workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
-      message: `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} that reach it. Whether it absorbs at least ${percent(LEAST)} cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} delivered to it; whether it absorbs at least ${percent(LEAST)}`,
+        open.missing,
+      ),
     });
   }
   const taken = asked.high!;
@@ -69,7 +73,7 @@ function check(context: LineContext): Verdict | undefined {
     balance: { more: taken, less: available, wanted: LEAST - 1 },
     workings: [taken, available],
     message:
-      `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power that reaches it: ` +
+      `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power delivered to it: ` +
       `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of ${of} ` +
       `(${analysis.tell(speedBefore)} before). The rest is never used: more pitch or diameter, or a shallower ratio.`,
     explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],

@@ -1,6 +1,7 @@
-import type { Value } from '@tailshaft/mechanics';
+import { ratioForSpeed, type Value } from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
-import { percent } from '../../analysis/telling.js';
+import { percent, ratioWords } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -10,7 +11,7 @@ import { gearEdits } from '../gear-edits.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { findOffered } from './offered-ratios.js';
-import { retainedPropeller, shareOf, shareWords } from './retained-propeller.js';
+import { type RetainedPropeller, retainedPropeller, shareOf, shareWords } from './retained-propeller.js';
 import { PROPELLER_LAW } from './sources.js';
 
 const INFO: RuleInfo = {
@@ -21,7 +22,7 @@ const INFO: RuleInfo = {
   estimate: USUAL_ESTIMATE,
   criterion:
     'power that the retained propeller absorbs at the new rated shaft speed, scaled by the propeller law, at ' +
-    'most 110 % of what reaches it',
+    'most 110 % of the power delivered to it',
   source: PROPELLER_LAW,
   manual:
     'A propeller absorbs power roughly as the cube of its speed. Behind a faster shaft, or behind less power, a ' +
@@ -51,7 +52,7 @@ function leftToTrial(available: Value<'power'>): Value<'power'> {
   return allowing(
     available,
     MOST - 1,
-    'power that reaches it, with 10 % left to a trial',
+    'power delivered to it, with 10 % left to a trial',
     'about 3 % of speed, which a trial can still settle',
   );
 }
@@ -68,7 +69,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!result) {
     return say.cannotTell(needs, {
       place,
-      message: `${line.name}: whether the retained propeller suits cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`${line.name}: whether the retained propeller suits`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -82,7 +83,7 @@ function check(context: LineContext): Verdict | undefined {
       capacity: leftToTrial(available),
       demand,
       workings: [demand, available],
-      message: `${line.name}: the retained propeller absorbs ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} that reach it ${turns}.`,
+      message: `${line.name}: the retained propeller absorbs ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} delivered to it ${turns}.`,
     });
   }
   const share = least;
@@ -91,25 +92,44 @@ function check(context: LineContext): Verdict | undefined {
       place,
       workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
       message:
-        `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} that reach it, ${turns}. ` +
-        `Up to ${percent(MOST)} is left to a trial; whether it stays under that cannot be told without ${open.missing.map(gap => gap.what).join('; ')}.`,
+        `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} delivered to it, ${turns}. ` +
+        cannotTellWords(
+          `Up to ${percent(MOST)} is left to a trial; whether it stays under that`,
+          open.missing,
+        ),
     });
   }
   const demand = asked.low!;
   const said = { place, capacity: leftToTrial(available), demand, workings: [demand, available, balance!] };
+  const keeps = ratioKept(context, result);
   const times =
     share >= 2 ? `about ${share.toFixed(1)} times the power` : `about ${percent(share)} of the power`;
   return say.fails({
     ...said,
+    workings: [...said.workings, ...(keeps ? [keeps] : [])],
     message:
-      `${line.name}: at rated speed the retained propeller would absorb ${times} that reaches it: ${analysis.tell(demand)} ` +
-      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would get no faster than about ${analysis.tell(balance!)}, the engine ` +
-      'overloaded. Fit a deeper ratio or another propeller.',
+      `${line.name}: at rated speed the retained propeller would absorb ${times} delivered to it: ${analysis.tell(demand)} ` +
+      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would not exceed about ${analysis.tell(balance!)}, with the engine ` +
+      `overloaded. Fit a deeper ratio${keeps ? ` (${ratioWords(keeps.si, 2)} keeps the old shaft speed)` : ''} or another propeller.`,
     related: [
-      { at: line.engine?.origin ?? line.origin, message: `${analysis.tell(available)} reach the propeller` },
+      {
+        at: line.engine?.origin ?? line.origin,
+        message: `${analysis.tell(available)} delivered to the propeller`,
+      },
     ],
     routes: () => routes(context),
   });
+}
+
+/** The ratio at which the shaft turns as it did before; none where it is the engines that are compared. */
+function ratioKept(
+  { analysis }: LineContext,
+  { speedBefore, of }: RetainedPropeller,
+): Value<'ratio'> | undefined {
+  const engineSpeed = analysis.rated.value?.speed;
+  return engineSpeed && of === 'shaft speed'
+    ? ratioForSpeed({ engineSpeed, shaftSpeed: speedBefore })
+    : undefined;
 }
 
 function routes(context: LineContext) {

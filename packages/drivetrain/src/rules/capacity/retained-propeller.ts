@@ -66,7 +66,7 @@ export function retainedPropeller(
   return { needs, result: { asked, available, speedBefore, speedNow, of, balance: least, open } };
 }
 
-/** How much of what reaches it a propeller asks at least and at most. */
+/** How much of the power delivered to it a propeller asks at least and at most. */
 export function shareOf({ asked, available }: RetainedPropeller): { least?: number; most?: number } {
   const { low, high } = asked;
   return {

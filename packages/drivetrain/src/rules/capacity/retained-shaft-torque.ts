@@ -69,11 +69,12 @@ function check(context: LineContext): Verdict | undefined {
   const { cancels = false } = held;
   const now = greatestLoad(held.now, needs);
   const then = greatestLoad(held.before, needs);
-  const what = `${line.name}: whether the retained shaft gets more torque than before`;
+  const what = `${line.name}: whether the retained shaft carries more torque than before`;
   if (!now || !then) {
     const half = now ?? then;
     const known =
-      half && `the shaft gets ${analysis.tell(half.rated.torque)} at rated power ${now ? 'now' : 'before'}`;
+      half &&
+      `the shaft carries ${analysis.tell(half.rated.torque)} at rated power ${now ? 'now' : 'before'}`;
     return waits(say, needs, shaft.origin, what, known ? { known } : {});
   }
   const same = isSameEngine(line, kept.line);
@@ -125,7 +126,7 @@ function check(context: LineContext): Verdict | undefined {
     ? 'what that leaves of its strength cannot be said without the ratio'
     : was && is
       ? `its factor against torsional yield falls from ${was.si.toFixed(1)} to ${is.si.toFixed(1)}`
-      : 'what it may carry cannot be said without its diameter and the torsional yield of its grade';
+      : 'its capacity is unknown without its diameter and the torsional yield of its grade';
   const weak = !cancels && is !== undefined && is.si < LEAST_FACTOR;
   return say.fails({
     ...said,
@@ -134,7 +135,7 @@ function check(context: LineContext): Verdict | undefined {
       `${line.name}: torque of the retained shaft rises ${percent(rise)}, from ${numbers}${at}; ${margin}. ` +
       (weak
         ? `No published use of the small-craft formula allows less than ${LEAST_FACTOR}: fit a larger or stronger shaft.`
-        : 'Show that it holds, fit a larger or stronger one, or take a shallower ratio.'),
+        : 'Prove that it is strong enough, fit a larger or stronger shaft, or choose a shallower ratio.'),
     related: [
       ...(line.gear
         ? [{ at: line.gear.ratioUsed?.origin ?? line.gear.origin, message: 'the ratio now' }]
@@ -170,7 +171,7 @@ function judgeModified(
     return say.cannotTell(needs, {
       place,
       workings,
-      message: `${line.name}: the kept shaft is modified in its ${words}, and whether it still carries what it carried cannot be told without its diameter and the torsional yield of its grade, before and after.`,
+      message: `${line.name}: the kept shaft is modified in its ${words}, so its strength must be compared. Needed: its diameter and the torsional yield of its grade, before and after.`,
     });
   }
   const numbers = cancels
@@ -182,7 +183,7 @@ function judgeModified(
     demand: was,
     workings: [...workings],
     message: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}: it does not fall.`,
-    failMessage: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}. Show that it holds, fit a larger or stronger one, or take a shallower ratio.`,
+    failMessage: `${line.name}: the kept shaft is modified in its ${words}; ${numbers}. Prove that it is strong enough, fit a larger or stronger shaft, or choose a shallower ratio.`,
   });
 }
 
@@ -191,7 +192,7 @@ function tolerated(torque: Value<'torque'>, share: number): Value<'torque'> {
   return allowing(
     torque,
     share,
-    'torque that the shaft was used to',
+    'torque of the shaft before',
     'within which two data sheets are taken as equal',
   );
 }

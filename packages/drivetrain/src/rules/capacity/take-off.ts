@@ -2,6 +2,7 @@ import { outputPower, powerLessTakeOff, renamed } from '@tailshaft/mechanics';
 import { newWord } from '@tailshaft/vocabulary';
 import { gearEfficiency } from '../../analysis/efficiencies.js';
 import { percent } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -63,7 +64,7 @@ function check(context: LineContext): Verdict | undefined {
   if (needs.any || !power) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: what is left for the propeller waits for ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`${line.name}: what power is left for the propeller`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -81,11 +82,13 @@ function check(context: LineContext): Verdict | undefined {
       workings: [left],
     });
   }
-  const remains = shaft ? ` With it running ${analysis.tell(shaft)} reach the propeller shaft.` : '';
+  const remains = shaft
+    ? ` With it running, ${analysis.tell(shaft)} is delivered to the propeller shaft.`
+    : '';
   if (!state) {
     return say.fails({
       place,
-      message: `${line.name}: ${taken} at rated speed, and nothing says whether propeller matching and trial count it as running.${remains}`,
+      message: `${line.name}: ${taken} at rated speed, and the spec does not say whether propeller matching and trial count it as running.${remains}`,
       workings: shaft ? [shaft] : [],
       routes: () => [
         {

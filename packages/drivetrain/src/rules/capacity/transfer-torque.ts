@@ -69,16 +69,16 @@ function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {
   const place = transfer.nameOrigin ?? transfer.origin;
   const needs = new Needs();
   const allowed = needs.fact(transfer.torque, {
-    what: `torque that ${name} may carry`,
+    what: `torque rating of ${name}`,
     host: home(transfer),
     property: 'torque at most',
   });
   const torque = greatestTorqueAt(analysis, transfer, needs);
-  const what = `${line.name}: whether ${name} may carry the torque that enters it`;
+  const what = `${line.name}: whether input torque is within the rating of ${name}`;
   if (!allowed || !torque) {
     const known = torque
       ? `${atLeast(analysis)}${analysis.tell(torque)} enter it`
-      : allowed && `it may carry ${analysis.tell(allowed)}`;
+      : allowed && `it is rated for ${analysis.tell(allowed)}`;
     return waits(say, needs, place, what, { ...(known ? { known } : {}), workings: torque ? [torque] : [] });
   }
   return judgeKnown(say, needs, {
@@ -87,8 +87,8 @@ function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {
     demand: torque,
     workings: [torque],
     what,
-    numbers: `${atLeast(analysis)}${analysis.tell(torque)} enter ${name}, which may carry ${analysis.tell(allowed)}`,
+    numbers: `input torque of ${name} is ${atLeast(analysis)}${analysis.tell(torque)}; it is rated for ${analysis.tell(allowed)}`,
     remedy: `: ${percent(torque.si / allowed.si - 1)} too much. Fit one rated for it, or less ratio before it.`,
-    related: [{ at: transfer.torque!.origin, message: 'torque that it may carry' }],
+    related: [{ at: transfer.torque!.origin, message: 'its torque rating' }],
   });
 }

@@ -156,7 +156,7 @@ function judge(
     message:
       needed.length === 0
         ? `${line.name}: no speed from idle up needs to be barred${marked ? `; the plate bars ${marked} of the shaft` : ''}.`
-        : `${line.name}: ${marked} of the shaft are barred; the stress asks for ${needed.map(one => spanWords(analysis, one.from, one.to)).join(', ')}.`,
+        : `${line.name}: ${marked} of the shaft is barred; the stress requires ${needed.map(one => spanWords(analysis, one.from, one.to)).join(', ')}.`,
   });
 }
 
@@ -166,11 +166,11 @@ function misplaced(analysis: LineAnalysis, stress: TorsionalStress, shaft: Shaft
   const span = spanWords(analysis, plate.low, plate.high);
   if (plate.low.si <= idle.si && plate.high.si >= idle.si)
     return [
-      `The barred range ${span} of the shaft holds idle, ${analysis.tell(idle, 3)}: the vessel could not idle in gear.`,
+      `The barred range ${span} of the shaft includes idle, ${analysis.tell(idle, 3)}: the vessel could not idle in gear.`,
     ];
   if (plate.high.si > BARRED_BELOW * rated.si)
     return [
-      `The barred range ${span} of the shaft reaches over ${percent(BARRED_BELOW)} of rated speed, ${analysis.tell(rated, 3)}, where none is allowed.`,
+      `The barred range ${span} of the shaft extends above ${percent(BARRED_BELOW)} of rated speed, ${analysis.tell(rated, 3)}, where none is allowed.`,
     ];
   return [];
 }
@@ -187,16 +187,16 @@ function uncovered(
   const idle = stress.idle(range.shaft);
   const span = spanWords(analysis, range.from, range.to);
   const at = allowed(stress, range)
-    ? 'They lie in the running range: bar them on the plate, or take another coupling or ratio.'
+    ? 'They lie in the running range: bar them on the plate, or fit another coupling or ratio.'
     : range.from.si <= idle.si
-      ? `They hold idle, ${analysis.tell(idle, 3)}, where no speed can be barred: fit another coupling or ratio.`
-      : `They reach over ${percent(BARRED_BELOW)} of rated speed, where no speed can be barred: fit another coupling or ratio.`;
+      ? `They include idle, ${analysis.tell(idle, 3)}, where no speed can be barred: fit another coupling or ratio.`
+      : `They extend above ${percent(BARRED_BELOW)} of rated speed, where no speed can be barred: fit another coupling or ratio.`;
   const plate =
     plates.length > 0
       ? ` The plate bars ${plates.map(one => spanWords(analysis, one.low, one.high)).join(', ')} only.`
       : '';
   return [
-    `The vibratory stress of ${worst.section.name} is up to ${over} over what IACS UR M68 allows for continuous running: ${span} of the shaft are barred.${plate} ${at}`,
+    `The vibratory stress of ${worst.section.name} exceeds the continuous limit of IACS UR M68 by up to ${over}: ${span} of the shaft must be barred.${plate} ${at}`,
   ];
 }
 
@@ -215,7 +215,7 @@ function markIt(shaft: Shaft, { from, to }: BarredRange): Route {
     inUnit('rotational speed', round(numberIn(one, 'rpm')), 'rpm');
   const value: NewValue = { is: 'span', low: whole(from, Math.floor), high: whole(to, Math.ceil) };
   return {
-    title: `Bar ${spell(value)} of the shaft, on the plate and in the spec: the range may only be passed`,
+    title: `Bar ${spell(value)} of the shaft, on the plate and in the spec: pass through quickly, never run there`,
     edits: [writeInPlace(shaft, 'barred range', value)],
   };
 }

@@ -18,7 +18,7 @@ const WITH_BEDS = changed(
 
 const INFO: RuleInfo = {
   id: 'interface/bed-centres',
-  title: 'The mounts stand on the beds',
+  title: 'Engine mounts line up with the beds',
   mistakes: ['I08'],
   severity: 'warning',
   estimate: USUAL_ESTIMATE,
@@ -58,7 +58,8 @@ function check(context: LineContext): Verdict | undefined {
     host: home(engine),
     property: 'mount centres',
   });
-  if (!beds || !mounts) return waits(say, needs, place, `${line.name}: whether the mounts stand on the beds`);
+  if (!beds || !mounts)
+    return waits(say, needs, place, `${line.name}: whether the engine mounts line up with the beds`);
   const apart = lengthLeftOver({ stack: mounts, room: beds });
   const numbers = `mount centres are ${mounts.written ?? analysis.tell(mounts)}, bed centres ${beds.written ?? analysis.tell(beds)}`;
   return say.within({

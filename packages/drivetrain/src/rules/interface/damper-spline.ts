@@ -70,12 +70,12 @@ function judge(context: LineContext, gear: Gear, damper: Coupling): Verdict {
     return say.fails({
       place,
       related,
-      message: `${line.name}: the hub of ${name} does not go on the input of ${of}: ${wrong.join(', ')}. Order the damper with the hub of this gear.`,
+      message: `${line.name}: the hub of ${name} does not fit the input of ${of}: ${wrong.join(', ')}. Order the damper with the hub of this gear.`,
       routes: () => couplingRoutes(context, damper),
     });
   }
   if (needs.any)
-    return waits(say, needs, place, `${line.name}: whether the hub of ${name} goes on the input of ${of}`);
+    return waits(say, needs, place, `${line.name}: whether the hub of ${name} fits the input of ${of}`);
   return say.holds({
     place,
     related,

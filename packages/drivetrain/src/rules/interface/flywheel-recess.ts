@@ -85,7 +85,7 @@ function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict 
       related,
       // One of the very size of the other does not go in.
       balance: { more: recess, less: ring, wanted: 1e-6 },
-      message: `${line.name}: the rivet ring of ${name} is ${analysis.tell(ring)}, the recess of the flywheel ${analysis.tell(recess)}: the damper does not sit flat. Order one that goes in; machine the flywheel only with the maker’s consent.`,
+      message: `${line.name}: the rivet ring of ${name} is ${analysis.tell(ring)}, the recess of the flywheel ${analysis.tell(recess)}: the damper does not sit flat. Order one that fits; machine the flywheel only with the maker’s consent.`,
       routes: () => couplingRoutes(context, damper),
     });
   }
@@ -94,7 +94,7 @@ function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict 
   return say.holds({
     place,
     related,
-    message: `${line.name}: ${name} and ${of} are both size ${size}; its rivet ring of ${analysis.tell(ring!)} goes into the recess of ${analysis.tell(recess!)}.`,
+    message: `${line.name}: ${name} and ${of} are both size ${size}; its rivet ring of ${analysis.tell(ring!)} fits the recess of ${analysis.tell(recess!)}.`,
   });
 }
 

@@ -68,8 +68,8 @@ function check(context: LineContext): Verdict | undefined {
   if (FORBIDDEN.test(rule.trim())) {
     return say.fails({
       place: gear.freewheel!.origin,
-      message: `${line.name}: ${nameOf(gear)} may not turn with the engine stopped, and ${vessel.name} is under way so. Fit a shaft lock or brake, and tell the operator.`,
-      related: [{ at: stopped!.origin, message: 'what the vessel does' }],
+      message: `${line.name}: ${nameOf(gear)} may not turn with the engine stopped, but ${vessel.name} is under way with an engine stopped. Fit a shaft lock or brake, and tell the operator.`,
+      related: [{ at: stopped!.origin, message: 'how the vessel is run' }],
     });
   }
   return say.holds({ place, message: `${line.name}: ${nameOf(gear)} with the engine stopped: ${rule}.` });

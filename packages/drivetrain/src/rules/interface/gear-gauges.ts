@@ -58,7 +58,7 @@ function check(context: LineContext): Verdict | undefined {
   if (absent.length > 0) {
     return say.fails({
       place: absent[0]![1]!.origin,
-      message: `${line.name}: ${nameOf(gear)} has no ${absent.map(([property]) => property).join(' and no ')}. Its maker may require it for warranty; a slipping clutch shows there first.`,
+      message: `${line.name}: ${nameOf(gear)} has no ${absent.map(([property]) => property).join(' and no ')}. Its maker may require it for warranty, and it gives the first sign of a slipping clutch.`,
       routes: () => [
         {
           title: `Fit ${absent.map(([property]) => property).join(' and ')}`,
@@ -67,7 +67,7 @@ function check(context: LineContext): Verdict | undefined {
       ],
     });
   }
-  if (needs.any) return waits(say, needs, place, `${line.name}: whether gear oil is watched and cooled`);
+  if (needs.any) return waits(say, needs, place, `${line.name}: whether gear oil is monitored and cooled`);
   return say.holds({
     place,
     message: `${line.name}: pressure and temperature of the gear oil are shown, and it is cooled.`,

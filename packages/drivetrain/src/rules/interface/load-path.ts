@@ -1,5 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { uncoveredIn } from '../../analysis/uncovered.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
 import { Needs, type Wanted } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -32,7 +33,7 @@ const INFO: RuleInfo = {
   },
   manual:
     'Every check follows the power from one mover through one gear to one propeller. With two engines, two gears or two ' +
-    'propellers in a line, or with an engine and a motor, it would judge by one of them and pass the other over. So every ' +
+    'propellers in a line, or with an engine and a motor, it would judge by one and ignore the other. So every ' +
     'check that rests on one of them cannot tell, until the line is written with one of each. Say the modes of a ' +
     'line whose movers are used by turns or together, and each mode is judged: "mode harbour { driven by motor }". Give ' +
     'each mover its own shaft line where it has its own shaft. Where the mover or the propeller of a line is not there, or ' +
@@ -90,15 +91,15 @@ function ofLine(line: ShaftLine): Apart<Verdict> | Verdict {
   return each(found, one => {
     const needs = new Needs();
     needs.take({ value: undefined, missing: [gapOf(one)] });
-    const because = `No check of ${line.name} that rests on ${one.refused ? 'one of them' : 'either of them'} is made`;
+    const because = `Every check of ${line.name} that depends on ${one.refused ? 'one of them' : 'either'} is withheld`;
     return one.refused
       ? say.fails({
           place: one.at,
-          message: `${line.name} has more than one ${one.property}, and nothing says ${one.what}. ${because}. Take one of them out, or give each its own shaft line.`,
+          message: `${line.name} has more than one ${one.property}, and the spec does not say ${one.what}. ${because}. Remove one, or give each its own shaft line.`,
         })
       : say.cannotTell(needs, {
           place: one.at,
-          message: `${line.name} has several movers: nothing says ${one.what}. ${because}. Say how it runs: mode passage { driven by engine }.`,
+          message: `${line.name} has several movers, and the spec does not say ${one.what}. ${because}. State how it runs: mode passage { driven by engine }.`,
         });
   });
 }
@@ -115,6 +116,6 @@ function absent(subject: string, place: Origin, gaps: readonly Wanted[]): Verdic
   for (const gap of gaps) needs.miss(gap);
   return sayFor(INFO, subject).cannotTell(needs, {
     place,
-    message: `${subject}: what drives it and what it drives cannot be told without ${gaps.map(one => one.what).join(' and ')}. No check that needs it is made.`,
+    message: `${cannotTellWords(`${subject}: what drives it and what it drives`, gaps)} Checks that need it are withheld.`,
   });
 }

@@ -86,12 +86,12 @@ function check(context: LineContext): Verdict | undefined {
   if (calculated && calculated.open.length === 0) {
     return say.holds({
       ...said,
-      message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range, and calculated with damping: the stress there is judged by itself.${rate}`,
+      message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range, and calculated with damping: a rule of its own judges the stress there.${rate}`,
     });
   }
   return say.fails({
     ...said,
-    message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range.${rate} Have it calculated with damping, bar the speeds, or take another damper.`,
+    message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range.${rate} Have it calculated with damping, bar the speeds, or fit another damper.`,
     routes: () =>
       softerRoutes(context, after => {
         const margin = firingClearance(after);

@@ -54,7 +54,7 @@ function check({ vessel, today }: Context): Apart<Verdict> {
       return say.fails({
         place: one.origin,
         severity: 'warning',
-        message: `${what} ${loose.join(', and ')}: a departure is accepted at a place and for a time. Have whoever gave it say so.`,
+        message: `${what} ${loose.join(', and ')}: a departure is accepted at a place and for a time. Have its author add both.`,
       });
     if (wrong.length === 0)
       return say.holds({
@@ -63,11 +63,10 @@ function check({ vessel, today }: Context): Apart<Verdict> {
       });
     return say.fails({
       place: one.origin,
-      message: `${what} ${wrong.join(', and ')}: it covers nothing. Have it given by whoever may give it, or put right what it was for and take it out.`,
+      message: `${what} ${wrong.join(', and ')}: it covers nothing. Have it renewed by someone authorised, or correct the cause and remove it.`,
       routes: () => [
         {
-          title:
-            'Take the acceptance out: it covers nothing, and what it was for is judged without it already',
+          title: 'Remove the acceptance: it covers nothing, and what it was for is already judged without it',
           edits: [{ do: 'remove', at: one.origin }],
         },
       ],
@@ -84,10 +83,10 @@ export function noLongerNeeded(vessel: string, one: Acceptance, held: Verdict): 
     place: one.origin,
     severity: 'note',
     related: [{ at: held.place, message: held.message }],
-    message: `The acceptance of ${one.rule} on ${one.on} is no longer needed: ${held.rule} holds there now. Take it out, so that it does not cover the next failure by chance.`,
+    message: `The acceptance of ${one.rule} on ${one.on} is no longer needed: ${held.rule} holds there now. Remove it, so that it cannot hide a later failure.`,
     routes: () => [
       {
-        title: 'Take the acceptance out: what it was for holds without it',
+        title: 'Remove the acceptance: what it was for holds without it',
         edits: [{ do: 'remove', at: one.origin }],
       },
     ],
@@ -98,7 +97,7 @@ export function noLongerNeeded(vessel: string, one: Acceptance, held: Verdict): 
 export function notCompetent(vessel: string, one: Acceptance, why: string): Verdict {
   return sayFor(INFO, vessel).fails({
     place: one.origin,
-    message: `The acceptance of ${one.rule} on ${one.on} ${why}: it covers nothing. Have it given by whoever may give it, or put right what it was for and take it out.`,
+    message: `The acceptance of ${one.rule} on ${one.on} ${why}: it covers nothing. Have it renewed by someone authorised, or correct the cause and remove it.`,
   });
 }
 
@@ -108,7 +107,7 @@ export function wrongWith({ by, because, dated, until, open = [] }: Acceptance, 
     ...(by?.trim() ? [] : ['does not say who gave it']),
     ...(because?.trim() ? [] : ['gives no reason']),
     ...(open.includes('dated') ? ['does not know when it was given'] : []),
-    ...(open.includes('until') ? ['does not know its last day'] : []),
+    ...(open.includes('until') ? ['has an unknown last day'] : []),
     ...(dated !== undefined && dated > today ? [`is dated ${dated}, which is still to come`] : []),
     ...(until !== undefined && until < today ? [`ran out on ${until}`] : []),
   ];
@@ -117,6 +116,6 @@ export function wrongWith({ by, because, dated, until, open = [] }: Acceptance, 
 function looseIn({ until, placed }: Acceptance): string[] {
   return [
     ...(until === undefined ? ['has no last day'] : []),
-    ...(placed === false ? ['does not say on what'] : []),
+    ...(placed === false ? ['names no subject'] : []),
   ];
 }

@@ -18,10 +18,8 @@ const INFO: RuleInfo = {
     'each open question and action of the project names its owner and its last day, and is done or not yet due on the day of the check',
   source: { title: 'action lists as design offices and yards keep them', confidence: 'common practice' },
   manual:
-    'A question without an owner is asked by everybody and answered by nobody, and one without a date is answered after the ' +
-    'part was made. Enter who is to answer or act and until when, and the day on which it was done. One that is overdue is ' +
-    'asked for again, or gets a new date by whoever set the old one.',
-  caution: 'That a matter is marked as done does not show that the answer was right.',
+    'A question without an owner stays unanswered, and one without a due date is answered after the part was made. Enter the owner, the due date, and the date on which it was closed. Chase one that is overdue, or have whoever set the date extend it.',
+  caution: 'A matter marked as done may still have a wrong answer.',
   curesRecord: true,
   judgesEvidence: true,
   noCure: 'Only its owner can say that a matter is done.',
@@ -58,7 +56,7 @@ function check({ vessel, today }: Context): Apart<Verdict> {
     if (due !== undefined && due < today)
       return say.fails({
         place,
-        message: `${what}, ${ownerOf(one)}, was due on ${due} and is not done. Ask for it again, or have its date moved by whoever set it.`,
+        message: `${what}, ${ownerOf(one)}, was due on ${due} and is not done. Close it, or have whoever set the date extend it.`,
       });
     const needs = new Needs();
     needs.fact(one.owner, { what: `owner of the ${kind} "${one.what}"`, host: place, property: 'for' });
@@ -66,9 +64,9 @@ function check({ vessel, today }: Context): Apart<Verdict> {
     if (needs.any)
       return say.cannotTell(needs, {
         place,
-        message: `${what} does not say ${[one.owner?.value ? '' : 'who is to see to it', due ? '' : 'until when'].filter(Boolean).join(' and ')}.`,
+        message: `${what} has no ${[one.owner?.value ? '' : 'owner', due ? '' : 'due date'].filter(Boolean).join(' and no ')}.`,
       });
-    return say.holds({ place, message: `${what}, ${ownerOf(one)}, is open until ${due}.` });
+    return say.holds({ place, message: `${what}, ${ownerOf(one)}, is due on ${due}.` });
   });
 }
 

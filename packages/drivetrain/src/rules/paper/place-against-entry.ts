@@ -11,17 +11,14 @@ const AT_PLACE = '      engine Kittiwake-9 at medium { flywheel aft }';
 
 const INFO: RuleInfo = {
   id: 'paper/place-against-entry',
-  title: 'Facts of a part at its place agree with its catalogue entry',
+  title: 'Facts of a part in its line agree with its catalogue entry',
   mistakes: [],
   severity: 'note',
-  criterion: 'what is written at the place of a part against the same property of its entry',
+  criterion: 'facts stated for a part in its line against the same facts of its catalogue entry',
   source: { title: 'two statements of one fact', confidence: 'common practice' },
   manual:
-    'A fact at the place of a part takes precedence over that of its catalogue entry: this one was modified, or measured. ' +
-    'It is also how a maker’s figure is made to agree with what it does not fit, and every check then uses the figure of ' +
-    'the place. Each such difference is told, so that somebody sees it. Say at the place how it is known, correct the entry, ' +
-    'or leave the figure of the entry alone.',
-  caution: 'It does not say which of the two is true.',
+    'A fact stated for a part in its line takes precedence over its catalogue entry, because this one was modified or measured. The same means can also force a maker’s figure to fit, and every check then uses it. Each difference is therefore reported for review. State the evidence in the line, correct the entry, or remove the figure from the line.',
+  caution: 'The rule cannot know which of the two is right.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [AT_PLACE, AT_PLACE.replace('flywheel aft', 'flywheel aft  cylinders 8')]),
     passing: changed(SINGLE_LINE, [AT_PLACE, AT_PLACE.replace('flywheel aft', 'flywheel aft  cylinders 6')]),
@@ -44,14 +41,12 @@ function judge(line: string, part: Part): Verdict | undefined {
   if (other.length === 0)
     return say.holds({
       place: first.atPlace.origin,
-      message: `${line}: ${nameOf(part)} says at its place what its entry says.`,
+      message: `${line}: ${nameOf(part)} agrees with its catalogue entry.`,
     });
-  const words = other.map(
-    one => `${one.property} ${one.atPlace.written}, where the entry says ${one.inEntry.written}`,
-  );
+  const words = other.map(one => `${one.property} ${one.atPlace.written}, against ${one.inEntry.written}`);
   return say.fails({
     place: other[0]!.atPlace.origin,
-    message: `${line}: at its place ${nameOf(part)} has ${words.join('; ')}. Every check uses the figure of the place: say how it is known, or correct the entry.`,
+    message: `${line}: the facts of ${nameOf(part)} in the line differ from its catalogue entry: ${words.join('; ')}. Checks use the figure in the line: state its evidence, or correct the entry.`,
     related: other.map(one => ({ at: one.inEntry.origin, message: `${one.property} of the entry` })),
   });
 }

@@ -25,21 +25,18 @@ const CHOOSING = (criteria: string) =>
 
 const INFO: RuleInfo = {
   id: 'paper/practice-relaxed',
-  title: 'Criteria of the vessel ask for no less than those of the practice',
+  title: 'Vessel criteria are at least as strict as those of the practice',
   mistakes: [],
   severity: 'error',
-  criterion:
-    'each criterion that a vessel chooses asks for at least as much as the same criterion of its practice',
+  criterion: 'each criterion that a vessel chooses against the same criterion of its practice',
   source: {
     title: 'standards of a practice and departures from them as design offices keep them',
     confidence: 'common practice',
   },
   manual:
-    'A practice sets the criteria that all its vessels are judged by. A vessel may ask for more without a word. Where it asks ' +
-    'for less, somebody decided so for a reason, and the next vessel must not take that over unseen. Take the criterion out, ' +
-    'so that the practice judges, or accept the departure with a reason, a role and a last day.',
+    'A practice sets the criteria that all its vessels are judged by. A vessel may be stricter without comment. A weaker criterion is a decision that must be visible, so that the next vessel does not inherit it unnoticed. Remove the criterion, so that the practice applies, or accept the departure with a reason, a role and a last day.',
   caution:
-    'Only what both state is compared. Whether the criteria of the practice suit the vessel is for the designer to say.',
+    'Only criteria that both state are compared. The designer decides whether those of the practice suit the vessel.',
   standsWithout: 'anything',
   curesRecord: true,
   examples: examples(() => ({
@@ -75,17 +72,21 @@ function check({ vessel }: Context): Apart<Verdict> | undefined {
         message: `${words(ours)} leaves open what ${practice.name} sets, ${words(theirs)}: ${practice.name} judges until it is written, or taken out.`,
       });
     if (asksNoLess(row, theirs, ours))
-      return say.holds({ place, related, message: `${words(ours)} asks for no less than ${practice.name}.` });
+      return say.holds({
+        place,
+        related,
+        message: `${words(ours)} is at least as strict as ${practice.name}.`,
+      });
     return say.fails({
       place,
       related,
-      message: `${words(ours)} asks for less than ${practice.name}, ${words(theirs)}, or for something else. Take it out, so that the practice judges, or accept the departure with a reason.`,
+      message: `${words(ours)} is weaker than ${practice.name}, ${words(theirs)}, or of another kind. Remove it, so that the practice applies, or accept the departure with a reason.`,
       routes: () =>
         ours.length + theirs.length > 2
           ? []
           : [
               {
-                title: `Ask for what ${practice.name} asks: ${words(theirs)}`,
+                title: `Use the criterion of ${practice.name}: ${words(theirs)}`,
                 edits: [{ do: 'replace', at: place, value: asStated(theirs[0]!) }],
               },
             ],

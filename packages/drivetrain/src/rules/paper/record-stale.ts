@@ -25,21 +25,21 @@ const RECORDED = changed(
 
 const INFO: RuleInfo = {
   id: 'paper/record-stale',
-  title: 'Records of a line are younger than what happened to its parts',
+  title: 'Records are newer than the damage and changes to the line',
   mistakes: [],
   severity: 'warning',
   criterion:
-    'day on which runout, alignment and clearances were measured against what happened to the line, and what is changed in it',
+    'date on which runout, alignment and clearances were measured, against damage and changes to the line',
   source: {
-    title: 'a record taken against a part that is bent, broken or changed says nothing of the line as it is',
+    title: 'a record taken before a part was bent, broken or changed does not describe the line as it is now',
     confidence: 'common practice',
   },
   manual:
     'Runout, coupling alignment and propeller clearances are measured on the line as it stood that day. Once a shaft ' +
-    'was bent, a coupling struck, or an engine or gear exchanged, the old record looks like a good one and is none. ' +
+    'was bent, a coupling struck, or an engine or gear exchanged, the old record no longer applies. ' +
     'Measure again after the work, afloat where it is alignment, and write the day: `[measured 2026-02-01]`. ' +
     'Sizes of a part that was found damaged are held to the same.',
-  caution: 'It compares days only: whether a record was taken well, nobody can tell from it.',
+  caution: 'Only dates are compared; the quality of a record is not judged.',
   curesRecord: true,
   judgesEvidence: true,
   noCure: 'Only another measurement settles it.',
@@ -121,7 +121,7 @@ function judge(line: ShaftLine, record: LineRecord): Verdict | undefined {
     return say.fails({
       place: fact.origin,
       related: [{ at: exchanged.origin, message: `${nameOf(exchanged)}, ${statementOf(exchanged)}` }],
-      message: `${name} was measured before ${nameOf(exchanged)} was ${statementOf(exchanged)}. The record is no longer of this line: measure it again after the work.`,
+      message: `${name} was measured before ${nameOf(exchanged)} was ${statementOf(exchanged)}. The record no longer describes this line: measure again after the work.`,
     });
   const day = fact.evidence?.dated;
   if (!measured || !day)
@@ -135,14 +135,14 @@ function judge(line: ShaftLine, record: LineRecord): Verdict | undefined {
     return say.fails({
       place: fact.origin,
       related: [{ at: damage.origin, message: damageWords(damage) }],
-      message: `${name} was measured on ${day}, and ${nameOf(hurt)} was found ${damageWords(damage)}${dated === damage.dated?.value ? '' : ` and made good on ${dated}`}. The record is no longer of this line: measure it again.`,
+      message: `${name} was measured on ${day}, and ${nameOf(hurt)} was found ${damageWords(damage)}${dated === damage.dated?.value ? '' : ` and made good on ${dated}`}. The record no longer describes this line: measure again.`,
     });
   }
   if (needs.any)
-    return waits(say, needs, fact.origin, `${name}: whether it was measured after what happened to the line`);
+    return waits(say, needs, fact.origin, `${name}: whether it was measured after the damage or change`);
   return say.holds({
     place: fact.origin,
-    message: `${name} was measured on ${day}, after what happened to the line.`,
+    message: `${name} was measured on ${day}, after the damage or change.`,
   });
 }
 

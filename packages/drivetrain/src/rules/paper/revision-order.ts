@@ -19,13 +19,13 @@ const INFO: RuleInfo = {
   source: { title: 'document control as design offices and yards keep it', confidence: 'common practice' },
   manual:
     'Yards, makers and surveyors work from the revision that they hold. Two revisions of one name, or a later one with an ' +
-    'earlier date, leave open which of them counts, and parts are then made to the wrong one. Give each revision the next ' +
+    'earlier date, leave it unclear which one governs, and parts are made to the wrong one. Give each revision the next ' +
     'letter or number, and the date on which it was issued.',
   caution:
-    'The order of letters and of numbers is checked; where an office mixes both, the order of the text counts.',
+    'The order of letters and of numbers is checked; where an office mixes both, the order in the file governs.',
   curesRecord: true,
   judgesEvidence: true,
-  noCure: 'Only who issued the revision knows its name and date.',
+  noCure: 'Only the issuer knows the name and date of a revision.',
   examples: examples(() => ({
     failing: changed(RECORDED, ['revision B dated 2025-11-20', 'revision B dated 2025-09-20']),
     passing: RECORDED,
@@ -46,7 +46,7 @@ function check({ vessel, today }: Context): Apart<Verdict> {
       return say.fails({
         place,
         related: [{ at: before.origin, message: `The other revision ${name}` }],
-        message: `There are two revisions ${name}: nobody can say which of them a part was made to. Give the later one the next name.`,
+        message: `There are two revisions ${name}: it is unclear to which one a part was made. Give the later one the next name.`,
       });
     if (dated !== undefined && dated > today)
       return say.fails({
@@ -57,7 +57,7 @@ function check({ vessel, today }: Context): Apart<Verdict> {
       return say.fails({
         place,
         related: [{ at: before.origin, message: `Revision ${before.name}, dated ${before.dated}` }],
-        message: `${what} is dated ${dated}, before revision ${before.name} of ${before.dated}. Put the dates or the names right.`,
+        message: `${what} is dated ${dated}, before revision ${before.name} of ${before.dated}. Correct the dates or the names.`,
       });
     if (dated !== undefined && (before === undefined || before.dated !== undefined))
       return say.holds({ place, message: `${what} of ${dated} follows in order.` });

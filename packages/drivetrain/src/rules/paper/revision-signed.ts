@@ -11,21 +11,19 @@ import { RECORDED } from './record-specs.js';
 
 const INFO: RuleInfo = {
   id: 'paper/revision-signed',
-  title: 'Who checked or approved a revision did not prepare it',
+  title: 'Each revision is checked by someone other than its author',
   mistakes: [],
   severity: 'warning',
   criterion:
     'a revision that names who prepared it is checked by another person, each in a named role, and nobody signs before its date',
   source: { title: 'independent checking as design offices keep it', confidence: 'common practice' },
   manual:
-    'Whoever made an error reads past it again. A revision is therefore checked by another person than the one who prepared ' +
-    'it, and both sign in the role in which they answer for it. A signature older than the revision was given for another ' +
+    'Authors overlook their own errors. A revision is therefore checked by a person other than its author, and both sign in a stated role. A signature older than the revision was given for another ' +
     'text. Have the revision checked, and enter who did, in which role and on which day.',
-  caution:
-    'Names are compared as written, and nobody is asked whether they signed: the signed paper counts, not this record.',
+  caution: 'Names are compared as written; the signed document governs, not this record.',
   curesRecord: true,
   judgesEvidence: true,
-  noCure: 'Only who signs can be named.',
+  noCure: 'Only the signatory can be named.',
   examples: examples(() => ({
     failing: changed(RECORDED, ['checked by "R. Marram"', 'checked by "J. Fennick"']),
     passing: RECORDED,
@@ -52,7 +50,7 @@ function check({ vessel }: Context): Apart<Verdict> {
     if (both)
       return say.fails({
         place: both.origin,
-        message: `${both.name} prepared revision ${name} and checks or approves it too: nobody reads past their own error twice. Have another person check it.`,
+        message: `${both.name} prepared revision ${name} and also checks or approves it, so it has no independent check. Have another person check it.`,
       });
     const needs = new Needs();
     const what = (said: string) => `who ${said} revision ${name}`;

@@ -1,3 +1,4 @@
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -25,10 +26,8 @@ const INFO: RuleInfo = {
     'source of each rated part of the line against `source age at most` of the criteria, on the day of the check',
   source: { title: 'the age that the author or the practice chose', confidence: 'common practice' },
   manual:
-    'Ratings are revised under the same name. A practice that asks for a sheet of the last five years wants to know which ' +
-    'part of a vessel rests on an older one. Ask the maker for the current issue, or choose another age with a reason.',
-  caution:
-    'A sheet that is young enough may still be superseded: ask for the current issue before the part is ordered.',
+    'Ratings are revised under the same name. A practice that requires sheets of the last five years needs to know which parts of a vessel rest on older ones. Ask the maker for the current issue, or choose another age with a reason.',
+  caution: 'A recent sheet may still be superseded: ask for the current issue before the part is ordered.',
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Only a newer sheet settles it.',
@@ -76,7 +75,7 @@ function judge(part: Rated, vessel: Vessel, today: string): Verdict {
   if (!most || !source?.dated)
     return say.cannotTell(needs, {
       place: part.nameOrigin ?? part.origin,
-      message: `Whether the sheet of ${part.role} ${name} is young enough cannot be told.`,
+      message: cannotTellWords(`whether the sheet of ${part.role} ${name} is recent enough`, needs.missing),
     });
   const age = yearsBetween(source.dated, today);
   const said = `source age at most ${vessel.criteria!.sourceAge!.written}`;

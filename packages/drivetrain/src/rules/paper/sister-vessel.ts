@@ -24,7 +24,7 @@ const INFO: RuleInfo = {
   severity: 'warning',
   criterion: 'evidence of every fact of the hull, the duty and the proposed lines',
   source: {
-    title: 'values that came from a sister vessel are measured before they are built to',
+    title: 'values from a sister vessel are measured before anything is built to them',
     confidence: 'common practice',
   },
   manual:
@@ -68,11 +68,11 @@ function check({ vessel }: Context): Verdict | Apart<Verdict> {
         look(part, `${nameOf(part)} of ${line.path}`, PLACE_VOCABULARY[part.role]);
   }
   if (found.size === 0)
-    return say.holds({ place: vessel.nameOrigin, message: 'No value was taken over from a sister vessel.' });
+    return say.holds({ place: vessel.nameOrigin, message: 'No value comes from a sister vessel.' });
   return each(found.values(), ({ what, of, fact }) =>
     say.fails({
       place: fact.origin,
-      message: `The ${what} of ${of}, ${fact.written}, comes from a sister vessel, not from this one. Measure it here and write how it was found, before anything is ordered to it.`,
+      message: `The ${what} of ${of}, ${fact.written}, comes from a sister vessel, not from this one. Measure it on this vessel and state the evidence before ordering anything to it.`,
     }),
   );
 }

@@ -9,7 +9,7 @@ import type { Rule, RuleInfo } from '../rule.js';
 import { yearsBetween } from './years.js';
 
 const PRACTICE: Source = {
-  title: 'Data sheets older than about ten years are asked for anew',
+  title: 'Data sheets older than about ten years are renewed',
   confidence: 'common practice',
 };
 const YEARS = 10;
@@ -63,7 +63,7 @@ function check({ entry: one, today }: EntryContext): Verdict | undefined {
       place: source && facts.source ? facts.source.origin : nameOrigin,
       message: source
         ? `The source of ${one.kind} ${name}, "${source.title}", has no date: write it as source "${source.title}" dated 2025-01-31.`
-        : `${one.kind} ${name} does not say where its figures come from: write source "title of the sheet" dated 2025-01-31.`,
+        : `${one.kind} ${name} has no source: write source "title of the sheet" dated 2025-01-31.`,
     });
   }
   const age = yearsBetween(source.dated, today);

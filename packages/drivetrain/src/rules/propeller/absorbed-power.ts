@@ -26,7 +26,7 @@ const INFO: RuleInfo = {
   estimate: USUAL_ESTIMATE,
   criterion:
     'power that the propeller absorbs at rated shaft speed, by a published series at the predicted vessel speed, ' +
-    'between 86 and 106 % of what reaches it (98 to 105 % of rated speed by the propeller law), or as the ' +
+    'between 86 and 106 % of the power delivered to it (98 to 105 % of rated speed by the propeller law), or as the ' +
     'criteria say',
   source: FULL_THROTTLE_BAND,
   manual:
@@ -74,7 +74,7 @@ function check(context: LineContext): Verdict | undefined {
   };
   const asks =
     `${line.name}: at rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed, about ${knots(propulsion, 'rated')}) the propeller absorbs ` +
-    `${analysis.tell(rated.power, 3)} of the ${analysis.tell(available, 3)} that reach it, ${percent(demand.si)}`;
+    `${analysis.tell(rated.power, 3)} of the ${analysis.tell(available, 3)} delivered to it, ${percent(demand.si)}`;
   const fullWords = fullThrottleWords(propulsion);
   const ends = `${fullWords ? `; ${fullWords}` : ''}. ${methodWords(propulsion)}`;
   if (demand.si <= most && demand.si >= least) return say.holds({ ...said, message: `${asks}${ends}` });

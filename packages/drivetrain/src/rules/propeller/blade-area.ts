@@ -3,6 +3,7 @@ import { amount, spell } from '@tailshaft/vocabulary';
 import { LineAnalysis } from '../../analysis/line.js';
 import { type BladeAreaCheck, bladeAreaBy } from '../../analysis/propulsion/blade-area.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -94,7 +95,7 @@ function check(context: LineContext): Verdict | undefined {
     const why = result?.refusal ? ` The speed method does not apply here: ${result.refusal}` : '';
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: whether the blades have area enough cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.${why}`,
+      message: `${cannotTellWords(`${line.name}: whether the blade area is sufficient`, needs.missing)}${why}`,
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -127,7 +128,7 @@ function judge(
   const fact = (propeller.areaRatio ?? propeller.developedAreaRatio)!;
   const numbers = needed
     ? `By ${method} the blade area ratio needs ${needed.si.toFixed(2)}; the propeller has ${capacity.si.toFixed(2)}`
-    : `By the handbook the blades may carry ${analysis.tell(capacity, 3)}; they carry ${analysis.tell(demand, 3)}`;
+    : `By the handbook, blade loading may be ${analysis.tell(capacity, 3)}; it is ${analysis.tell(demand, 3)}`;
   const at = `${line.name}: ${numbers}, at a thrust of ${analysis.tell(thrust, 3)}.`;
   return sayFor(INFO, line.path).compare({
     place: fact.origin,

@@ -45,8 +45,7 @@ function check(context: LineContext): Verdict | undefined {
   const bore = ofHub(propeller, propeller.boreLargeEnd, 'bore large end', needs);
   const end = ofShaft(context, shaft, shaft?.taperLargeEnd, 'taper large end', needs);
   const place = propeller.boreLargeEnd?.origin ?? propeller.origin;
-  if (!bore || !end)
-    return waits(say, needs, place, `${line.name}: where the hub comes to rest on its taper`);
+  if (!bore || !end) return waits(say, needs, place, `${line.name}: where the hub seats on its taper`);
   const related = [
     { at: shaft!.taperLargeEnd!.origin, message: `the taper begins at ${shaft!.taperLargeEnd!.written}` },
   ];
@@ -65,12 +64,12 @@ function check(context: LineContext): Verdict | undefined {
       place,
       related,
       workings,
-      message: `${line.name}: ${both}: the hub comes to rest where it should.`,
+      message: `${line.name}: ${both}: the hub seats where it should.`,
     });
   }
   const away = shift
-    ? `the hub comes to rest ${tellLike(bore)({ ...shift, si: Math.abs(shift.si) }, 3)} ${shift.si > 0 ? 'too far forward' : 'too far aft'}`
-    : 'the hub does not come to rest at the large end of its taper';
+    ? `the hub seats ${tellLike(bore)({ ...shift, si: Math.abs(shift.si) }, 3)} ${shift.si > 0 ? 'too far forward' : 'too far aft'}`
+    : 'the hub does not seat at the large end of its taper';
   const nominal =
     shaft!.diameter?.value && Math.abs(shaft!.diameter.value.si - bore.si) < taperFitTolerances.largeEnd
       ? ` The bore is that of the shaft, ${shaft!.diameter.written}, but the taper is not.`

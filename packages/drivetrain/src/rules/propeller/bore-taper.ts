@@ -54,7 +54,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   const steeper = bore.si > end.si;
   const words = steeper
-    ? `The bore is the steeper one, its small end the smaller${smallEnds(seat, bore, end)}: it can be re-bored if the shop finds metal enough`
+    ? `The bore is the steeper one, its small end the smaller${smallEnds(seat, bore, end)}: it can be re-bored if there is enough metal`
     : 'The bore is the flatter one: its small end is too wide already, and re-boring gives no contact there. Fit another propeller or another shaft end';
   return say.fails({
     place,
@@ -65,7 +65,7 @@ function check(context: LineContext): Verdict | undefined {
       steeper
         ? [
             {
-              title: `Have the propeller re-bored to ${shaft!.taper!.written}, if the shop finds metal enough: bore and shaft then have one taper`,
+              title: `Have the propeller re-bored to ${shaft!.taper!.written}, if there is enough metal: bore and shaft then have one taper`,
               edits: [writeInPlace(propeller, 'bore taper', asStated(shaft!.taper!))],
             },
           ]

@@ -56,10 +56,10 @@ function check(context: LineContext): Verdict | undefined {
     property: 'cup',
   });
   if (stated === undefined) {
-    return waits(say, needs, place, `${line.name}: what load the cup adds, if there is one,`, { explains });
+    return waits(say, needs, place, `${line.name}: what load the cup adds, if any`, { explains });
   }
   if (stated === 'none') {
-    return say.holds({ place, message: `${line.name}: no cup, so the pitch counts as it is.` });
+    return say.holds({ place, message: `${line.name}: no cup, so the pitch is used as stated.` });
   }
   const effective = propeller.effectivePitch;
   if (effective?.value) {
@@ -71,7 +71,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     place,
     explains,
-    message: `${line.name}: a ${stated} cup adds load as more pitch would, and no series knows how much. Ask the shop for the effective pitch and write it: effective pitch ...`,
+    message: `${line.name}: a ${stated} cup adds load as extra pitch does, and no series covers it. Ask the shop for the effective pitch and write it as "effective pitch ...".`,
     routes: () =>
       effective
         ? []

@@ -23,7 +23,7 @@ export function demandBand(vessel: Vessel): DemandBand {
     least: propellerDemandLeast?.value?.si ?? LEAST,
     most: propellerDemandMost?.value?.si ?? MOST,
     criterion: {
-      said: `power asked at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of what reaches the propeller`,
+      said: `power absorbed at rated speed between ${words(propellerDemandLeast?.value, LEAST)} and ${words(propellerDemandMost?.value, MOST)} of the power delivered to the propeller`,
       // A band of which one end is the usual one is not the author's.
       chosenBy: chosen ? 'author' : 'default',
     },

@@ -29,7 +29,7 @@ const INFO: RuleInfo = {
   criterion:
     'metal of the propeller against those of shaft and hull: where they differ, a corrosion protection is stated',
   source: {
-    title: 'unlike metals joined in sea water corrode the baser one',
+    title: 'dissimilar metals joined in sea water corrode the less noble one',
     confidence: 'common practice',
   },
   manual:
@@ -73,7 +73,7 @@ function check(context: LineContext): Verdict | undefined {
     );
   }
   if (!metal || !hullMetal || needs.any) {
-    return waits(say, needs, place, `${line.name}: whether unlike metals are protected`);
+    return waits(say, needs, place, `${line.name}: whether dissimilar metals are protected`);
   }
   const shaft = line.shafts.at(-1);
   const unlike = unlikePairs(metal, hullMetal, shaft?.grade?.metal?.value);
@@ -82,7 +82,7 @@ function check(context: LineContext): Verdict | undefined {
     if (protection?.value) {
       return say.holds({
         place,
-        message: `${line.name}: whatever the shaft is of, a protection is stated: ${protection.value}.`,
+        message: `${line.name}: whatever the shaft material, protection is stated: ${protection.value}.`,
       });
     }
     if (shaft.grade) {
@@ -95,12 +95,12 @@ function check(context: LineContext): Verdict | undefined {
         property: 'material',
       });
     const known = `${metal} with a hull of ${hullMetal}`;
-    return waits(say, needs, place, `${line.name}: whether unlike metals are protected`, { known });
+    return waits(say, needs, place, `${line.name}: whether dissimilar metals are protected`, { known });
   }
   if (unlike.length === 0) {
     return say.doesNotApply({
       place,
-      message: `${line.name}: ${metal} with a hull of ${hullMetal}: no unlike metals are known of here.`,
+      message: `${line.name}: ${metal} with a hull of ${hullMetal}: no dissimilar metals are declared.`,
     });
   }
   const pairs = unlike.join(' and ');

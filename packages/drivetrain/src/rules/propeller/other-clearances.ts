@@ -36,9 +36,8 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'Tip clearance to the hull says nothing about a blade close to the rudder, the strut or the skeg: the flow ' +
-    'off them shakes the blade, and a propeller that clears them may still not come off past the rudder. Once ' +
-    'one clearance of a propeller is given, the others are asked for. They are judged where the criteria choose ' +
+    'Tip clearance to the hull does not cover a blade close to the rudder, the strut or the skeg: the flow ' +
+    'off them shakes the blade, and a propeller that clears them may still not come off past the rudder. Once one clearance of a propeller is stated, the others are required. They are judged where the criteria choose ' +
     'a share: "rudder clearance at least 12 %", "strut clearance at least 15 %".',
   caution: `${DEFER_PROPELLER} Leave room to draw the propeller, puller and nut too.`,
   examples: examples(() => ({

@@ -85,7 +85,7 @@ function check(context: ArrangementContext): Verdict | undefined {
     });
   }
   const take = (to: Propeller, from: Propeller, side: string) => ({
-    title: `Pitch the ${side} propeller as its mate, ${from.pitch!.written}: both engines then work alike`,
+    title: `Repitch the ${side} propeller to ${from.pitch!.written}, as the other: both engines then carry the same load`,
     edits: [writeInPlace(to, 'pitch', asStated(from.pitch!))],
   });
   return say.fails({

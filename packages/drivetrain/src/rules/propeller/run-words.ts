@@ -1,6 +1,7 @@
 import { formatValue, type OpenWaterCurve } from '@tailshaft/mechanics';
 import type { Propulsion, PropulsionResult } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
+import { refusedWords } from '../../judge/cannot-tell-words.js';
 import { Needs } from '../../judge/needs.js';
 import type { Said, sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -28,10 +29,10 @@ export function fullThrottleWords(propulsion: Propulsion): string {
 /** By which methods, and how far they hold. */
 export function methodWords(propulsion: Propulsion): string {
   const { method, methodDeclared, estimate, curve, seriesDeclared, outside } = propulsion;
-  const how = `${curve.series.name} series${seriesDeclared ? '' : ' (taken, as none is named)'}, speed by ${method}${methodDeclared ? '' : ' (taken, as none is named)'}`;
+  const how = `${curve.series.name} series${seriesDeclared ? '' : ' (assumed; none is named)'}, speed by ${method}${methodDeclared ? '' : ' (assumed; none is named)'}`;
   const weak = estimate ? ' A handbook estimate of speed: good for a first look only.' : '';
   const out =
-    outside.length > 0 ? ` Outside what the methods were made for, so less sure: ${outside.join('; ')}.` : '';
+    outside.length > 0 ? ` Outside the range of the methods, so less reliable: ${outside.join('; ')}.` : '';
   return `By ${how}.${weak}${out}${seriesRemark(curve)}`;
 }
 
@@ -56,12 +57,9 @@ export function noRun(
 ): Verdict {
   const needs = new Needs();
   needs.take({ value: undefined, missing: result.missing });
-  const gaps = needs.missing.map(gap => gap.what).join('; ');
   return say.cannotTell(needs, {
     place: needs.missing[0]?.at ?? line.propeller?.origin ?? line.origin,
-    message: result.refusal
-      ? `${line.name}: ${what} cannot be told, as the method does not apply here. ${result.refusal} It would take ${gaps}.`
-      : `${line.name}: ${what} cannot be told without ${gaps}.`,
+    message: refusedWords(`${line.name}: ${what}`, result.refusal, needs.missing),
     routes: () => stubRoutes(needs.missing),
     ...more,
   });

@@ -67,7 +67,7 @@ function check(context: LineContext): Verdict | undefined {
   if (isDucted(propeller))
     return say.doesNotApply({
       place: propeller.nozzle!.origin,
-      message: `${line.name}: the blade tips turn in a nozzle, so their room is the gap to it.`,
+      message: `${line.name}: the propeller turns in a nozzle, so the nozzle gap applies instead.`,
     });
   const needs = new Needs();
   const { share, criterion } = wantedTipShare(vessel);
@@ -83,14 +83,14 @@ function check(context: LineContext): Verdict | undefined {
   const place = propeller.diameter?.origin ?? propeller.origin;
   if (!room) return waits(say, needs, place, `${line.name}: the tip clearance`);
   const needed = wantedOf(room.diameter);
-  const leaves = `${line.name}: ${propeller.diameter!.written} of diameter leave ${analysis.tell(room.gap, 3)} to the hull, ${percent(room.share.si)} of it`;
+  const leaves = `${line.name}: a ${propeller.diameter!.written} propeller leaves ${analysis.tell(room.gap, 3)} to the hull, ${percent(room.share.si)} of its diameter`;
   const related = fact ? [{ at: fact.origin, message: `${fact.written} here` }] : [];
   const common = { place, related, criterion, workings: [room.gap, room.share, needed] };
   if (!(room.gap.si > 0)) {
     return say.fails({
       ...common,
       severity: 'error',
-      message: `${line.name}: ${propeller.diameter!.written} of diameter do not go in: the blade tips would be ${analysis.tell(negated(room.gap), 3)} inside the hull.`,
+      message: `${line.name}: a ${propeller.diameter!.written} propeller does not fit: the blade tips would be ${analysis.tell(negated(room.gap), 3)} inside the hull.`,
       routes: () => routes(context, room, share),
     });
   }
@@ -98,8 +98,8 @@ function check(context: LineContext): Verdict | undefined {
     ...common,
     capacity: room.gap,
     demand: needed,
-    message: `${leaves}; required is ${criterion.said}.`,
-    failMessage: `${leaves}; required is ${criterion.said}, ${analysis.tell(needed, 3)} here.`,
+    message: `${leaves}; ${criterion.said} is required.`,
+    failMessage: `${leaves}; ${criterion.said} is required, ${analysis.tell(needed, 3)} here.`,
     routes: () => (room.gap.si < needed.si ? routes(context, room, share) : []),
   });
 }

@@ -24,9 +24,9 @@ const INFO: RuleInfo = {
     'a propeller that is ordered with bore, hub or material states its class S, I, II or III of ISO 484',
   source: ISO_484_2,
   manual:
-    'A propeller ordered without a class may come with a mean pitch 3 % off, or more, and still be to order. ' +
+    'A propeller ordered without a class may have a mean pitch 3 % off, or more, and still meet the order. ' +
     'Class S allows 0.5 %, I 0.75 %, II 1 % and III 3 % on the mean pitch of the propeller. Once bore, hub or ' +
-    'material of a new propeller are written, which makes it an order, its class is asked for. Class I suits ' +
+    'material of a new propeller are written, which makes it an order, its class is required. Class I suits ' +
     'fast craft, II working vessels.',
   caution:
     'ISO 484-2 is for diameters of 0.80 to 2.50 m; shops use its classes for smaller propellers too. The figures ' +
@@ -50,7 +50,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!fact) {
     return say.fails({
       place,
-      message: `${line.name}: ${nameOf(propeller)} is described as for an order, but with no tolerance class: its pitch may come 3 % off, ${allowance(propeller, 'III')}or more. Write tolerance class S, I, II or III.`,
+      message: `${line.name}: ${nameOf(propeller)} is specified for order without a tolerance class: its pitch may be 3 % off, ${allowance(propeller, 'III')}or more. Write tolerance class S, I, II or III.`,
       routes: () =>
         (['I', 'II'] as const).map(quality => ({
           title: `Order it to class ${quality}: ${allowance(propeller, quality)}mean pitch within ${quality === 'I' ? '0.75' : '1'} %`,
@@ -64,7 +64,7 @@ function check(context: LineContext): Verdict | undefined {
     host: home(propeller),
     property: 'tolerance class',
   });
-  if (!quality) return waits(say, needs, place, `${line.name}: how true the propeller will be`);
+  if (!quality) return waits(say, needs, place, `${line.name}: how accurate the propeller will be`);
   const [from, to] = ISO_484_2_DIAMETERS;
   const size = propeller.diameter?.value?.si;
   const beyond =

@@ -1,6 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
 import { percent, ratioWords } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -58,7 +59,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!found) {
     return say.cannotTell(needs, {
       place,
-      message: `${line.name}: the exact ratio cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`${line.name}: the exact ratio`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -67,8 +68,8 @@ function check(context: LineContext): Verdict | undefined {
     return say.cannotTell(needs, {
       place,
       message:
-        `${line.name}: the exact ratio of ${nameOf(gear)} is not declared; the nominal ${ratioWords(found.value.si)} stands ` +
-        `for it in every speed and torque here. Plates and sheets give it: 2 % of ratio is more than 6 % of propeller power.`,
+        `${line.name}: the exact ratio of ${nameOf(gear)} is not declared; the nominal ${ratioWords(found.value.si)} is used ` +
+        `for every speed and torque here. The plate or sheet gives it: 2 % of ratio is more than 6 % of propeller power.`,
       workings: [found.value],
       routes: () => stubRoutes(needs.missing),
     });

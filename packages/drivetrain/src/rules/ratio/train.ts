@@ -144,7 +144,7 @@ function judge(context: LineContext, { name, train, exact, host, clutch }: Decla
     place: exact.origin,
     message:
       `${line.name}: the tooth counts of ${name} give ${derived}, but ${ratioWords(declared.si)} is declared. ` +
-      'One of the two is not of this gear and clutch; every speed and torque here rests on it.',
+      'One of the two belongs to another gear or clutch; every speed and torque here depends on it.',
     // Senses are read off the train as well, and those the ratio does not contradict.
     disputes: [exact],
     related: [{ at: train.origin, message: `tooth counts: ${derived}` }],

@@ -5,6 +5,7 @@ import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
 import { percent, ratioWords } from '../../analysis/telling.js';
 import { type Pair, pairOf } from '../../analysis/twin.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import type { Balance } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
@@ -63,7 +64,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   if (!port || !starboard) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `Whether both sides have one ratio cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`whether both sides have one ratio`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -1,4 +1,5 @@
 import { turnDeclared } from '../../analysis/rotation.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -77,7 +78,7 @@ function judge({ of, line }: Use<Fitted>): Verdict {
   if (!built || !turns) {
     return say.cannotTell(needs, {
       place,
-      message: `Whether ${name} suits the engine cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`Whether ${name} suits the engine`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -22,7 +22,7 @@ const INFO: RuleInfo = {
   source: MAKER,
   manual:
     'Some gears may run ahead continuously on either clutch, some on one clutch only, and some on the second ' +
-    'clutch at certain ratios only. The permission belongs to the exact gear and ratio. A clutch meant for ' +
+    'clutch at certain ratios only. The permission applies to one exact gear and ratio. A clutch meant for ' +
     'manoeuvring astern overheats and fails when it carries full power ahead. Run ahead on the clutch that is ' +
     'rated for it and fit the propeller hand that this needs, or fit a gear whose clutches are both rated ahead.',
   caution: `${DOCK_CAUTION} Only the gear maker can give this permission; nothing here infers it from the type of gear.`,

@@ -21,8 +21,7 @@ const INFO: RuleInfo = {
   criterion: 'a permission for the ahead clutch, stated by something better than hearsay',
   source: MAKER,
   manual:
-    'Whether a clutch may carry full power ahead is stated by the gear maker for each gear, ratio and clutch. A ' +
-    'sheet that says nothing means neither yes nor no, and word of mouth does not count: propellers have been ' +
+    'Whether a clutch may carry full power ahead is stated by the gear maker for each gear, ratio and clutch. A sheet that does not mention it means neither yes nor no, and word of mouth does not count: propellers have been ' +
     'bought and clutches burnt on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the ' +
     'clutch, and record the source with its date.',
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,

@@ -73,7 +73,7 @@ function check({ line, analysis }: LineContext): Verdict | undefined {
       message: `${line.name}: the propeller has controllable pitch, and ${nameOf(gear)} does not say whether it reverses.`,
       related,
       routes: () => [
-        oneWay(`Say that the gear does not reverse: the shaft ${way} only`),
+        oneWay(`State that the gear does not reverse: the shaft ${way} only`),
         ...stubRoutes(needs.missing),
       ],
     });
@@ -82,8 +82,8 @@ function check({ line, analysis }: LineContext): Verdict | undefined {
     place,
     message:
       `${line.name}: the propeller has controllable pitch, and ${nameOf(gear)} can reverse its shaft. Such a shaft turns one way: ` +
-      'say which, and with which hand, or ask whether the reversing gear is meant.',
+      'state which way and which hand, or confirm that the reversing gear is intended.',
     related,
-    routes: () => [oneWay(`Say that the astern clutch is not used: the shaft ${way} only`)],
+    routes: () => [oneWay(`State that the astern clutch is not used: the shaft ${way} only`)],
   });
 }

@@ -90,7 +90,7 @@ export function stubRoutes(missing: readonly Missing[]): Route[] {
   return missing
     .filter(gap => !gap.at && !BLOCKS.test(gap.property))
     .map(gap => ({
-      title: `Write "${gap.property} unknown": ${gap.what} then stands on the sheet as an open question`,
+      title: `Write "${gap.property} unknown": the sheet then lists ${gap.what} as an open question`,
       edits: [{ do: 'set', host: gap.host, property: gap.property, value: OPEN } as const],
       stub: true,
     }));

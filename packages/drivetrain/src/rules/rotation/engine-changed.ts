@@ -84,7 +84,7 @@ function check(context: LineContext): Verdict | undefined {
   const how =
     was.atFlywheel !== is.atFlywheel && was.atFlywheel && is.atFlywheel
       ? `Engine rotation changes from ${engineWord(was.atFlywheel)} to ${engineWord(is.atFlywheel)}`
-      : 'The engine now stands the other way round';
+      : 'The engine now faces the other way';
   return say.fails({
     place,
     message:

@@ -59,8 +59,8 @@ function check(context: ArrangementContext): Verdict | undefined {
   return say.fails({
     place,
     message:
-      `The engine to port${named(pair.port.engine)} is of ${engineWord(atPort)} rotation, but the port side expects ${otherEngineWord(atPort)}; ` +
-      `to starboard it is the other way round. Both propellers would drive astern with the lever ahead: the engines are exchanged.`,
+      `The engine to port${named(pair.port.engine)} has ${engineWord(atPort)} rotation, but the port side needs ${otherEngineWord(atPort)}; ` +
+      `to starboard it is the reverse. Both propellers would drive astern with the lever ahead: the engines are exchanged.`,
     related: [
       { at: pair.starboard.engine.nameOrigin ?? pair.starboard.engine.origin, message: 'the other engine' },
     ],

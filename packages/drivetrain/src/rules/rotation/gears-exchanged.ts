@@ -2,6 +2,7 @@ import { otherTurn, type Sense } from '@tailshaft/mechanics';
 import { newWord } from '@tailshaft/vocabulary';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { type Pair, pairOf } from '../../analysis/twin.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -107,7 +108,10 @@ function judgeExpected(context: ArrangementContext, line: ShaftLine): Verdict | 
     needs.take({ value: ahead, missing });
     return say.cannotTell(needs, {
       place: expected.origin,
-      message: `${line.name}: whether the gear gives the expected ${expected.value} output cannot be told without ${missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: whether the gear gives the expected ${expected.value} output`,
+        missing,
+      ),
       explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
       routes: () => stubRoutes(missing),
     });

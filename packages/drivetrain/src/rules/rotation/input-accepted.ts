@@ -1,6 +1,7 @@
 import { senseThatDrivesAhead } from '@tailshaft/mechanics';
 import { acceptsRotation } from '../../analysis/gear-choice.js';
 import { handOf } from '../../analysis/hand.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -60,7 +61,10 @@ function check(context: LineContext): Verdict | undefined {
     if (!rotation.atFlywheel && !rotation.either) needs.take({ value: undefined, missing: own });
     return say.cannotTell(needs, {
       place: gear.inputRotation?.origin ?? place,
-      message: `${line.name}: whether ${nameOf(gear)} takes the rotation of ${nameOf(mover)} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: whether ${nameOf(gear)} accepts the rotation of ${nameOf(mover)}`,
+        needs.missing,
+      ),
       routes: () => stubRoutes(needs.missing),
     });
   }
@@ -68,16 +72,16 @@ function check(context: LineContext): Verdict | undefined {
   if (accepts) {
     return say.holds({
       place,
-      message: `${line.name}: ${nameOf(gear)} takes the rotation of ${nameOf(mover)} ("${takes}").`,
+      message: `${line.name}: ${nameOf(gear)} accepts the rotation of ${nameOf(mover)} ("${takes}").`,
     });
   }
   const hand = handOf(line);
   const wanted = hand ? senseThatDrivesAhead(hand) : rotation.ahead;
   return say.fails({
     place,
-    message: `${line.name}: ${nameOf(gear)} takes "${takes}", and ${nameOf(mover)} is of ${rotation.neededPump ?? 'another'} rotation.`,
+    message: `${line.name}: ${nameOf(gear)} accepts "${takes}", but ${nameOf(mover)} has ${rotation.neededPump ?? 'another'} rotation.`,
     related: [
-      { at: gear.inputRotation!.origin, message: 'what the gear takes' },
+      { at: gear.inputRotation!.origin, message: 'rotation that the gear accepts' },
       { at: mover.rotation?.origin ?? mover.origin, message: 'how the engine turns' },
     ],
     routes: () => (wanted ? gearRoutes(context, wanted) : []),

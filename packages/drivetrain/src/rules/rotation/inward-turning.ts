@@ -1,5 +1,6 @@
 import { handFor, type Side } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -62,7 +63,7 @@ function check(context: ArrangementContext): Verdict | undefined {
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? needs.missing[0]!.host,
-      message: `Whether the propellers of ${arrangement.path} turn outward cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`Whether the propellers of ${arrangement.path} turn outward`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

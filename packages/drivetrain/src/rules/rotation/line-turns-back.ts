@@ -2,6 +2,7 @@ import type { FlywheelFacing } from '@tailshaft/mechanics';
 import { type NewValue, newWord, spell } from '@tailshaft/vocabulary';
 import { rotationOf } from '../../analysis/rotation.js';
 import { turnsBack } from '../../analysis/stages.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -64,9 +65,10 @@ function check(context: LineContext): Verdict | undefined {
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? place,
-      message:
-        `${line.name}: ${turning ? `the line turns back in ${turning}` : 'the flywheel faces forward'}; which way the shaft turns ` +
-        `cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: ${turning ? `the line turns back in ${turning}` : 'the flywheel faces forward'}; which way the shaft turns`,
+        needs.missing,
+      ),
       explains: [{ rule: 'rotation/propeller-hand', subject: line.path }],
       routes: () => [
         ...(facing ? [] : facingRoutes(line, boxes)),
@@ -140,7 +142,7 @@ function facingRoute(line: ShaftLine, way: FlywheelFacing): Route {
     ? `: the shaft then turns ${turnWords(ahead)} ahead and needs a ${neededHand}-hand propeller`
     : '';
   return {
-    title: `Let the flywheel of ${line.name} face ${way}${then}`,
+    title: `Face the flywheel of ${line.name} ${way}${then}`,
     edits: [writeInPlace(engine, 'flywheel', newWord(way))],
   };
 }

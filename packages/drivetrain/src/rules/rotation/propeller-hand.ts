@@ -1,6 +1,7 @@
 import { type Hand, otherHand } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
 import { handByAnswer } from '../../analysis/hand-by-answer.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { ByAnswer, Verdict } from '../../judge/verdict.js';
@@ -47,7 +48,6 @@ function check(context: LineContext): Verdict | undefined {
   const place = handFact(propeller)?.origin ?? propeller.origin;
   const steps = rotation.steps.map(step => step.text);
   if (checked.state === 'cannot tell') {
-    const gaps = checked.needs.missing.map(gap => gap.what).join('; ');
     const byAnswer = handsByAnswer(line, checked.hand);
     const known =
       rotation.neededHand && rotation.ahead
@@ -55,7 +55,7 @@ function check(context: LineContext): Verdict | undefined {
         : byAnswer.map(one => ` With ${one.given.join(' and ')}: ${one.result}.`).join('');
     return say.cannotTell(checked.needs, {
       place: checked.needs.missing[0]?.at ?? place,
-      message: `${line.name}: which hand drives ahead cannot be told without ${gaps}.${known}`,
+      message: `${cannotTellWords(`${line.name}: which hand drives ahead`, checked.needs.missing)}${known}`,
       steps,
       byAnswer,
       explains: [...pairFolds(arrangement.path), ...foldOn([line], ...WAITING)],

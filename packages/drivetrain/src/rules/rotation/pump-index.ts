@@ -1,6 +1,7 @@
 import { turnAtFlywheel } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import { statementOf } from '../../analysis/rotation.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -77,8 +78,10 @@ function check(context: LineContext): Verdict | undefined {
     return say.cannotTell(needs, {
       place,
       message:
-        `${line.name}: whether the pump of ${nameOf(gear)} is set for this engine cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.` +
-        (needed ? ` It must be set for ${needed}, or it makes no pressure.` : ''),
+        cannotTellWords(
+          `${line.name}: whether the pump of ${nameOf(gear)} is set for this engine`,
+          needs.missing,
+        ) + (needed ? ` It must be set for ${needed}, or it makes no pressure.` : ''),
       routes: () => [
         ...(needed && !gear.pumpIndex
           ? [setRoute(`Write that the pump is set for ${needed}, once it is`)]
@@ -97,7 +100,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     place,
     message:
-      `${line.name}: the pump of ${nameOf(gear)} is set for ${setFor}, and the engine is of ${needed} rotation.${moved} ` +
+      `${line.name}: the pump of ${nameOf(gear)} is set for ${setFor}, and the engine has ${needed} rotation.${moved} ` +
       'Set it for the engine, or it makes no pressure.',
     related: [{ at: engine.rotation?.origin ?? engine.origin, message: `rotation of ${nameOf(engine)}` }],
     routes: () => [

@@ -1,6 +1,7 @@
 import type { Hand } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
 import { pairOf } from '../../analysis/twin.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -55,7 +56,10 @@ function check(context: ArrangementContext): Verdict | undefined {
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? needs.missing[0]?.host ?? place,
-      message: `Whether the propellers of ${arrangement.path} turn opposite ways cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `Whether the propellers of ${arrangement.path} turn opposite ways`,
+        needs.missing,
+      ),
       explains: [{ rule: 'rotation/inward-turning', subject: arrangement.path }],
       routes: () => stubRoutes(needs.missing),
     });

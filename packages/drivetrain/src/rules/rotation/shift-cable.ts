@@ -1,3 +1,4 @@
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -62,7 +63,7 @@ function check({ line, analysis }: LineContext): Verdict | undefined {
     return say.cannotTell(needs, {
       place,
       message:
-        `${line.name}: whether the lever engages the right clutch cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.` +
+        cannotTellWords(`${line.name}: whether the lever engages the right clutch`, needs.missing) +
         (wanted ? ` For clutch ${clutch.name} it must ${wanted}.` : ''),
     });
   }
@@ -72,14 +73,14 @@ function check({ line, analysis }: LineContext): Verdict | undefined {
   if (cable === wanted) {
     return say.holds({
       place,
-      message: `${line.name}: the cable must ${wanted} to engage clutch ${clutch.name}, and does.`,
+      message: `${line.name}: the cable must ${wanted} to engage clutch ${clutch.name}, and it does.`,
     });
   }
   return say.fails({
     place,
     message:
       `${line.name}: on ${nameOf(gear)} the cable must ${wanted} to engage clutch ${clutch.name}, and the spec says ${cable}: the lever would ` +
-      'engage the other clutch. First settle which clutch may and shall run ahead, then have the cable rigged and proven at the dock.',
+      'engage the other clutch. First decide which clutch runs ahead and may do so, then have the cable rigged and proven at the dock.',
     related,
   });
 }

@@ -4,6 +4,7 @@ import { clutchesOf } from '../../analysis/gear-data.js';
 import { declaredSense, senseOfTrain, turnsBack } from '../../analysis/stages.js';
 import { trainOf } from '../../analysis/train-of-clutch.js';
 import { signedTrainRatio } from '../../analysis/train-ratio.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -81,7 +82,7 @@ function judge({ of, line, lines }: Use<Engaged>): Verdict {
     }
     return say.cannotTell(needs, {
       place: derived ? place : train.origin,
-      message: `Whether the output sense of ${name} agrees with its train cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`Whether the output sense of ${name} agrees with its train`, needs.missing),
       routes: () => stubRoutes(needs.missing.filter(gap => gap.property !== 'mesh')),
     });
   }
@@ -99,7 +100,7 @@ function judge({ of, line, lines }: Use<Engaged>): Verdict {
   const value: NewValue = { is: 'output', output: { word, ...(seen ? { seen } : {}) } };
   return say.fails({
     place,
-    message: `The output of ${name} is declared ${clutch.output!.written}, but its train ${does(derived)} the rotation. Read the sheet again: one of the two is a slip.`,
+    message: `The output of ${name} is declared ${clutch.output!.written}, but its train ${does(derived)} the rotation. Read the sheet again: one of the two is wrong.`,
     related: [
       { at: train.origin, message: `the tooth counts ${does(derived).replace(/s$/, '')} the rotation` },
     ],

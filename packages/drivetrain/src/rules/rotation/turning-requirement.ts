@@ -1,5 +1,6 @@
 import { type Hand, handFor, handThatDrivesAhead, type Turning } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -86,7 +87,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
     return say.cannotTell(needs, {
       place,
       answers: place,
-      message: `${arrangement.path} has no two propellers that could turn ${wanted} as a pair: the requirement cannot be told.`,
+      message: `${arrangement.path} has no two propellers that could turn ${wanted} as a pair, so the requirement cannot be judged.`,
     });
   }
   // How they turn is how the shafts turn, whatever hands the spec lists.
@@ -96,7 +97,10 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
     return say.cannotTell(needs, {
       place,
       answers: place,
-      message: `Whether the propellers of ${arrangement.path} turn ${wanted}, as required, cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `Whether the propellers of ${arrangement.path} turn ${wanted}, as required,`,
+        needs.missing,
+      ),
       explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({
         rule,
         subject: arrangement.path,

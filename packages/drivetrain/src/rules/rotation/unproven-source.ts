@@ -92,8 +92,8 @@ function judge({ of, line, lines }: Use<Stated>): Verdict | undefined {
     {
       place: fact.origin,
       message:
-        `The ${what} (${fact.written}) on ${lines.map(one => one.path).join(', ')} is only ${fact.evidence?.kind}, so it closes no check of rotation. ` +
-        'Add a plate, a manual, a measurement, and mark it for proof at the dock trial.',
+        `The ${what} (${fact.written}) on ${lines.map(one => one.path).join(', ')} is only ${fact.evidence?.kind}, so no rotation check can pass on it. ` +
+        'Add a plate, manual or measurement, and list it for proof at the dock trial.',
       explains: [...foldOn(lines, ...WAITING), ...lines.flatMap(one => pairFolds(one.arrangement))],
     },
     unusable.missing,

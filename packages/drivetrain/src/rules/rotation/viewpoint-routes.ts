@@ -44,7 +44,7 @@ function leadsTo(reading: Rotation, fact: Fact<Rotation>, lines: readonly ShaftL
         ]
       : [];
   });
-  return [`the engine is of ${engine}`, ...hands].join('; ');
+  return [`the engine has ${engine}`, ...hands].join('; ');
 }
 
 /** The same line with another statement of its engine's rotation. */

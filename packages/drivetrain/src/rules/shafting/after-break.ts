@@ -34,10 +34,10 @@ const INFO: RuleInfo = {
   },
   manual:
     'A diameter formula asks whether a sound bar is thick enough for a steady torque. A shaft that broke or ' +
-    'cracked in service has answered otherwise, whatever margin the formula shows: at a keyway, a fillet or a ' +
+    'cracked in service has shown otherwise, whatever margin the formula shows: at a keyway, a fillet or a ' +
     'bearing it is fatigue, by torsion, bending or both. Another one of the same section and load breaks again. ' +
     'Record it in a "damage" block of the shaft, find the cause (alignment, overhang, torsional vibration, sharp ' +
-    'keyway, corrosion), then fit a thicker or shallower loaded shaft, or write whose fatigue calculation covers ' +
+    'keyway, corrosion), then fit a thicker shaft or reduce its load, or write whose fatigue calculation covers ' +
     'it as "fatigue statement". One reduction of stress proves nothing about another cause.',
   caution: `${DEFER} Nominal torsion only: no notch, bending or vibration is counted, before or after.`,
   examples: examples(() => ({
@@ -100,7 +100,7 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
       host: shaft.origin,
       property: 'fatigue statement',
     });
-    if (by === undefined) return waits(say, needs, place, `${happened}; whether the next one lasts`);
+    if (by === undefined) return waits(say, needs, place, `${happened}; whether the new shaft will last`);
     return say.holds({ place, related, message: `${happened}; fatigue of this one is covered by "${by}".` });
   }
   const now = nominalStress(shaft, analysis, needs);

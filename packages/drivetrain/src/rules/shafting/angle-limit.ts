@@ -114,7 +114,7 @@ function judge({ line, vessel, analysis }: LineContext, limit: Limit): Verdict {
   }
   const allowed = renamed(most, 'greatest angle allowed', 'α_max');
   const left = angleInHand({ limit: allowed, angle });
-  const numbers = `${limit.name} lies at ${analysis.tell(angle)} ${limit.state}, ${analysis.tell(allowed)} is allowed`;
+  const numbers = `${limit.name} is at ${analysis.tell(angle)} ${limit.state}; ${analysis.tell(allowed)} is allowed`;
   // Level or bows down: there is nothing to divide by, and nothing to ask.
   if (angle.si <= 0)
     return say.holds({
@@ -129,7 +129,7 @@ function judge({ line, vessel, analysis }: LineContext, limit: Limit): Verdict {
     demand: angle,
     workings: [angle, left],
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}. A down-angle gear levels the engine on a steep shaft; otherwise the line must come up.`,
+    failMessage: `${line.name}: ${numbers}. A down-angle gear levels the engine on a steep shaft; otherwise reduce the shaft angle.`,
     related: [{ at: limit.fact.origin, message: 'the limit' }],
   });
 }

@@ -60,7 +60,7 @@ function check(context: LineContext): Verdict | undefined {
   const own = vessel.criteria?.angleDifference?.value;
   const allowed: Value<'angle'> = own ?? DRAWING_ACCURACY;
   const tell = (value: Value) => analysis.tell(value, 3);
-  const sum = `engine ${tell(stack.engine)} and gear ${tell(stack.gear)} make ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}, the shaft lies at ${tell(stack.shaft)}`;
+  const sum = `engine ${tell(stack.engine)} and gear ${tell(stack.gear)} add up to ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}; the shaft is at ${tell(stack.shaft)}`;
   const criterion: Criterion = {
     said: `${INFO.criterion}, within ${own?.written ?? 'half a degree (common practice)'}`,
     chosenBy: own ? 'author' : 'default',
@@ -73,7 +73,7 @@ function check(context: LineContext): Verdict | undefined {
     allowed: allowed.si,
     workings: [stack.leftOpen],
     message: `${line.name}: ${sum}.`,
-    failMessage: `${line.name}: ${sum}: ${tell({ ...stack.leftOpen, si: Math.abs(stack.leftOpen.si) })} are left open. One of the three figures is wrong, or the beds do not go with the tube.`,
+    failMessage: `${line.name}: ${sum}: ${tell({ ...stack.leftOpen, si: Math.abs(stack.leftOpen.si) })} apart. One of the three figures is wrong, or the beds do not match the tube.`,
     related: [
       ...(prime.angle ? [{ at: prime.angle.origin, message: 'engine angle' }] : []),
       ...(line.gear?.layout ? [{ at: line.gear.layout.origin, message: 'down-angle of the gear' }] : []),
@@ -88,11 +88,11 @@ function routes({ line }: LineContext, stack: AngleStack): Route[] {
   const shaft = written(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }));
   return [
     {
-      title: `Lay the engine at ${spell(engine)}: the beds follow`,
+      title: `Set the engine at ${spell(engine)}: alter the beds to suit`,
       edits: [writeInPlace(prime, 'angle', engine)],
     },
     {
-      title: `Lay the shaft at ${spell(shaft)}: tube, strut and tip clearance follow`,
+      title: `Set the shaft at ${spell(shaft)}: tube, strut and tip clearance change with it`,
       edits: [writeInPlace(line.shafts.at(-1)!, 'angle', shaft)],
     },
   ];

@@ -121,7 +121,7 @@ function judge(
     workings: [whirling, margin, ...(stepped ? [stepped.most] : [])],
     what: whatOf(context),
     numbers: bounds ? `${numbers}.${bounds.slice(0, -1)}` : numbers,
-    remedy: `. ${inside ? 'It whips within the running range' : 'That is too near'}: add a bearing in it, or fit a thicker shaft.`,
+    remedy: `. ${inside ? 'It whips within the running range' : 'The margin is too small'}: add a bearing in the span, or fit a thicker shaft.`,
     related: [{ at: diameterOf(shaft, thin).origin, message: `diameter of the ${thin.name}` }],
     explains: tooLong(whirl) ? [{ rule: 'shafting/span-guide', subject: line.path }] : [],
     routes: () => routes(context, shaft, whirl, fastest),

@@ -96,11 +96,11 @@ function judge(
   const needs = new Needs();
   const place = fact?.origin ?? where.host;
   const from = needs.fact(fact, { what: `where the water of ${name} comes from`, ...where });
-  if (!from) return waits(say, needs, place, `${line.name}: whether ${name} has its water`);
+  if (!from) return waits(say, needs, place, `${line.name}: whether ${name} has a water supply`);
   if (from === 'none') {
     return say.fails({
       place,
-      message: `${line.name}: ${name} runs on water and gets none. Feed it from the engine, a scoop or a pump of its own.`,
+      message: `${line.name}: ${name} is water-lubricated and has no supply. Feed it from the engine, a scoop or a pump of its own.`,
     });
   }
   const twins = arrangement.lines.length > 1;
@@ -108,7 +108,7 @@ function judge(
     return say.fails({
       place,
       severity: 'note',
-      message: `${line.name}: ${name} gets its water from its own engine only: with that engine stopped and the other driving, it runs dry. Cross-feed the two sides, or lock the shaft.`,
+      message: `${line.name}: ${name} is fed by its own engine only: with that engine stopped and the other driving, it runs dry. Cross-feed the two sides, or lock the shaft.`,
       routes: () =>
         fact
           ? [
@@ -120,5 +120,5 @@ function judge(
           : [],
     });
   }
-  return say.holds({ place, message: `${line.name}: ${name} gets its water: ${from}.` });
+  return say.holds({ place, message: `${line.name}: water supply of ${name}: ${from}.` });
 }

@@ -122,7 +122,7 @@ function check(context: LineContext): Verdict | Apart<Verdict> | undefined {
 }
 
 function whatOf({ name }: LineContext['line']): string {
-  return `${name}: whether the shaft bears torque, thrust and the weight of its propeller together`;
+  return `${name}: whether the shaft carries torque, thrust and propeller weight together`;
 }
 
 interface Judging {

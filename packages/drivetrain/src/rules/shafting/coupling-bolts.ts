@@ -110,8 +110,8 @@ function judge(context: LineContext, coupling: Coupling): Verdict | Apart<Verdic
     criterion: { said: `${INFO.criterion}, factor ${said}`, chosenBy: own ? 'author' : 'default' },
     what,
     numbers:
-      `the ${coupling.flange!.bolts!.written} bolts of ${name} take ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
-      `${atLeast(analysis)}${analysis.tell(torque)} pass: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} required`,
+      `the ${coupling.flange!.bolts!.written} bolts of ${name} carry ${analysis.tell(bolts.torque)} ${HOW[bolts.by]}; ` +
+      `shaft torque is ${atLeast(analysis)}${analysis.tell(torque)}: factor ${(bolts.torque.si / torque.si).toFixed(2)}, ${factor} required`,
     remedy: `. Fit bolts that carry ${analysis.tell({ ...torque, si: torque.si * factor })}: stronger, more or larger${bolts.by === 'friction' ? ', more preload, or fitted bolts' : ''}.`,
     routes: () => routes(context, coupling, torque, factor, bolts),
   });

@@ -81,13 +81,13 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict | u
   if (wrong.length > 0) {
     return say.fails({
       place,
-      message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; a sleeve is no answer.`,
+      message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; do not fit a sleeve.`,
       related: [{ at: (shaft.couplingEnd ?? shaft.diameter ?? shaft).origin, message: 'the shaft end' }],
       routes: () => fittingRoutes(coupling, shaft),
     });
   }
   if (needs.any) return waits(say, needs, place, `${line.name}: whether ${name} fits the shaft`);
-  return say.holds({ place, message: `${line.name}: ${name} is ${numbers}: they go together.` });
+  return say.holds({ place, message: `${line.name}: ${name} is ${numbers}: it fits.` });
 }
 
 /**

@@ -120,11 +120,11 @@ function judge({ line }: LineContext, coupling: Coupling): Verdict {
   if (needs.any) return waits(say, needs, place, what, { related });
   const minor = differences.filter(one => one.result === 'differs');
   const note =
-    minor.length > 0 ? ` They differ in ${minor.map(words).join('; ')}, which does not prevent it.` : '';
+    minor.length > 0 ? ` They differ in ${minor.map(words).join('; ')}, which does not prevent fitting.` : '';
   return say.holds({
     place,
     related,
-    message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} meet: bolt circle, bolts and pilot agree.${note}`,
+    message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} match: bolt circle, bolts and pilot agree.${note}`,
   });
 }
 

@@ -14,21 +14,19 @@ import { DEFER, PRACTICE } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/damage-made-good',
-  title: 'A part that was found damaged is made good before it stays',
+  title: 'A damaged part is made good before it is retained',
   mistakes: [],
   severity: 'error',
-  criterion: 'what happened to a part of the line, and what was done about it',
+  criterion: 'damage recorded for a part of the line, and the repair recorded with it',
   source: PRACTICE,
   manual:
-    'A figure of a part is that of a sound one: a cracked shaft of ample diameter is no shaft, a bent one whirls ' +
-    'at any speed. Write what happened in a "damage" block of the part: what was found, where, when, and by whom. ' +
-    'Until the block says what was done ("made good"), nothing holds on the sizes and ratings of that part, and ' +
-    'what failed still fails. Replace the part, or make it good, prove it, and write how. Tell class and flag ' +
+    'The figures of a part apply to a sound part: a cracked shaft is unsafe at any diameter, and a bent one whirls at any speed. Record it in a "damage" block of the part: what was found, where, when, and by whom. ' +
+    'Until the block says what was done ("made good"), no check passes on the sizes and ratings of that part, and what failed still fails. Replace the part, or make it good, prove it, and write how. Tell class and flag ' +
     'before the work, where the vessel has them: a casualty to the machinery has its own notices.',
   caution:
     `${DEFER} Whether a bent shaft may be straightened, or a crack ground out, depends on its material; many ` +
     'yards and societies allow neither.',
-  noCure: 'Only another part settles it, or work on this one.',
+  noCure: 'Only replacement or repair settles it.',
   examples: examples(() => ({
     failing: changed(MADE_GOOD, [
       '          made good "straightened, 0.05 mm between centres, crack-tested"\n          made good on 2025-12-01\n',
@@ -59,7 +57,7 @@ function judge(line: string, part: Part, damage: Damage): Verdict {
       place: damage.origin,
       severity,
       outweighs: sizesAndRatings(part),
-      message: `${record}, and nothing says that it was made good. Nothing holds on its figures until then: replace it, or make it good and write how. Class and flag want notice of it, where the vessel has them.`,
+      message: `${record}, and the spec does not say that it was made good. No check passes on its figures until then: replace it, or make it good and state how. Notify class and flag, where the vessel has them.`,
     });
   }
   const ask = (fact: Damage['at'] | Damage['seenBy'], what: string, property: string) =>
@@ -76,7 +74,7 @@ function judge(line: string, part: Part, damage: Damage): Verdict {
   ask(damage.at, 'where', 'at');
   ask(damage.dated, 'when', 'dated');
   const who = ask(damage.seenBy, 'by whom', 'seen by');
-  if (needs.any) return waits(say, needs, damage.origin, `${record}: whether it may stay`);
+  if (needs.any) return waits(say, needs, damage.origin, `${record}: whether it may be retained`);
   return say.holds({
     place: damage.origin,
     message: `${record} (${who}), and made good: ${done!.value}.`,

@@ -33,7 +33,7 @@ const INFO: RuleInfo = {
   mistakes: ['L01'],
   severity: 'error',
   estimate: USUAL_ESTIMATE,
-  criterion: 'power per speed that the fitted shaft may carry against what it gets at rated power',
+  criterion: 'power per speed that the fitted shaft may carry against its load at rated power',
   source: SHAFT_DIAMETER,
   manual:
     'The small-craft formula is torsion at the torsional yield divided by a safety factor: it depends on power ' +
@@ -94,7 +94,7 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
   const place = `${weakest.written}${hollow ? ` hollow (bore ${analysis.tell(weakest.size.bore, 3)})` : ''} ${weakest.name}`;
   const numbers =
     `the ${place}${judged > 1 ? `, the weakest of ${judged} diameters,` : ''} carries ${analysis.tell(carried)} at its ${analysis.tell(load.speed)} (${analysis.tell(capacity, 3)}) ` +
-    `by the ${criterion.said}; it gets ${analysis.tell(load.power)}${factor}`;
+    `by the ${criterion.said}; its load is ${analysis.tell(load.power)}${factor}`;
   const other = otherFormula(context, shaft, load, strength);
   return say.compare({
     place: diameterOf(shaft, weakest).origin,

@@ -71,9 +71,9 @@ function judge({ line }: LineContext, coupling: Coupling): Verdict {
     host: coupling.origin,
     property: 'chosen for',
   });
-  if (!purpose) return waits(say, needs, place, `${line.name}: whether ${name} does what it is there for`);
+  if (!purpose) return waits(say, needs, place, `${line.name}: whether ${name} is used for its purpose`);
   if (purpose !== 'misalignment')
-    return say.holds({ place, message: `${line.name}: ${name} is there for ${purpose}.` });
+    return say.holds({ place, message: `${line.name}: ${name} is fitted for ${purpose}.` });
   return say.fails({
     place,
     message: `${line.name}: ${name} is chosen to cover misalignment, which it cannot do: it needs the alignment of a rigid coupling. Realign, use a down-angle or offset gear, or joints with a thrust bearing.`,

@@ -3,6 +3,7 @@ import {
   jointHighestSpeed,
   renamed,
   residualAngleInPhase,
+  residualAngleOutOfPhase,
   type Value,
 } from '@tailshaft/mechanics';
 import { asStated } from '@tailshaft/vocabulary';
@@ -34,7 +35,7 @@ const INFO: RuleInfo = {
   manual:
     'A universal joint at an angle speeds up and slows down its output twice in every turn. A second joint at ' +
     'the same angle, with its yokes in line, cancels this; at another angle, or with the yokes turned, it does ' +
-    'not, and shaft and gear vibrate at twice shaft speed, as they always do with a single joint. State both ' +
+    'not, and shaft and gear vibrate at twice shaft speed, as they do with any single joint. State both ' +
     'angles. Lay gear and shaft parallel, or at equal angles to the shaft between.',
   caution: `${DEFER} Yokes in line are assumed; angles athwartships add to those in height.`,
   examples: examples(() => ({
@@ -69,18 +70,18 @@ function judgeAlone({ line }: LineContext, joint: Coupling): Verdict {
   const place = joint.jointAngle!.origin;
   const wanted = { what: `joint angle of ${name}`, host: joint.origin, property: 'joint angle' };
   const declared = needs.fact(joint.jointAngle, wanted);
-  if (!declared) return waits(say, needs, place, `${line.name}: whether the joint turns evenly`);
+  if (!declared) return waits(say, needs, place, `${line.name}: whether the shaft turns evenly`);
   const angle = renamed(declared, 'angle of the joint', 'β');
   const swing: Value<'ratio'> = jointHighestSpeed({ angle });
-  const numbers = `the joint of ${name} stands at ${formatValue(declared)}, and no second joint is declared`;
+  const numbers = `the joint of ${name} is at ${formatValue(declared)}, and no second joint is declared`;
   return say.within({
     place,
     difference: angle.si,
     differs: angle,
     allowed: ALLOWED,
     workings: [angle, swing],
-    message: `${line.name}: ${numbers}: so little is even enough.`,
-    failMessage: `${line.name}: ${numbers}: alone it swings the shaft by ${percent(swing.si - 1)} twice in every turn. Fit a second joint at the same angle, or lay the shaft within 1 deg of the gear.`,
+    message: `${line.name}: ${numbers}: within the limit of one degree.`,
+    failMessage: `${line.name}: ${numbers}: alone it varies shaft speed by ${percent(swing.si - 1)} twice in every turn. Fit a second joint at the same angle, or lay the shaft within 1 deg of the gear.`,
   });
 }
 
@@ -103,12 +104,13 @@ function judge({ line }: LineContext, joint: Coupling, other: SecondJoint): Verd
   });
   const first = needs.fact(joint.jointAngle, wanted(joint, 'joint angle'));
   const second = needs.fact(other.fact, wanted(other.of, other.property));
-  if (!first || !second) return waits(say, needs, place, `${line.name}: whether the joints turn evenly`);
+  if (!first || !second) return waits(say, needs, place, `${line.name}: whether the shaft turns evenly`);
   const firstAngle = renamed(first, 'angle of the first joint', 'β₁');
   const secondAngle = renamed(second, 'angle of the second joint', 'β₂');
   const residual = residualAngleInPhase({ firstAngle, secondAngle });
   const swing: Value<'ratio'> = jointHighestSpeed({ angle: residual });
-  const numbers = `the joints of ${other.of === joint ? name : `${name} and ${nameOf(other.of)}`} stand at ${formatValue(first)} and ${formatValue(second)}`;
+  const turned = residualAngleOutOfPhase({ firstAngle, secondAngle });
+  const numbers = `the joints of ${other.of === joint ? name : `${name} and ${nameOf(other.of)}`} are at ${formatValue(first)} and ${formatValue(second)}`;
   return say.within({
     place,
     difference: residual.si,
@@ -117,13 +119,13 @@ function judge({ line }: LineContext, joint: Coupling, other: SecondJoint): Verd
       within: ALLOWED ** 2 / (firstAngle.si + secondAngle.si),
     },
     allowed: ALLOWED,
-    workings: [residual, swing],
-    message: `${line.name}: ${numbers}: with the yokes in line they turn evenly.`,
-    failMessage: `${line.name}: ${numbers}: together they swing the shaft by ${percent(swing.si - 1)} twice in every turn, as one joint at ${formatValue(residual, 2)} would. Lay both ends at equal angles.`,
+    workings: [residual, swing, turned],
+    message: `${line.name}: ${numbers}: with the yokes in line the shaft turns evenly; a quarter turn out they act as one joint at ${formatValue(turned, 2)}.`,
+    failMessage: `${line.name}: ${numbers}: together they vary shaft speed by ${percent(swing.si - 1)} twice in every turn, as one joint at ${formatValue(residual, 2)} would. Lay both ends at equal angles.`,
     related: [{ at: joint.jointAngle!.origin, message: 'angle of the first joint' }],
     routes: () => [
       {
-        title: `Lay the second joint at ${first.written ?? formatValue(first)}: the two take each other back`,
+        title: `Lay the second joint at ${first.written ?? formatValue(first)}: the two then cancel out`,
         edits: [writeInPlace(other.of, other.property, asStated(joint.jointAngle!))],
       },
     ],

@@ -78,7 +78,7 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict | Apa
   const torque = greatestTorqueAt(analysis, shaft, needs);
   const strength = keyStrength(shaft, key, torque, factor.value, catalogue, needs);
   const place = key.length?.origin ?? key.origin;
-  const what = `${line.name}: whether the ${key.name} key bears the torque`;
+  const what = `${line.name}: whether the ${key.name} key carries the torque`;
   if (!strength || !torque) {
     const known = torque && `${atLeast(analysis)}${analysis.tell(torque)} pass`;
     return waits(say, needs, place, what, known ? { known } : {});
@@ -88,7 +88,7 @@ function judge(context: LineContext, shaft: Shaft, key: ShaftKey): Verdict | Apa
   const demand = shears ? inShear : inCrushing;
   const numbers =
     `the ${key.name} key is ${analysis.tell(length, 3)} long and ${analysis.tell(width, 3)} wide at ${analysis.tell(diameter, 3)} of shaft; ` +
-    `${atLeast(analysis)}${analysis.tell(torque)} ask for ${analysis.tell(inShear, 3)} in shear and ${analysis.tell(inCrushing, 3)} in crushing`;
+    `${atLeast(analysis)}${analysis.tell(torque)} requires ${analysis.tell(inShear, 3)} in shear and ${analysis.tell(inCrushing, 3)} in crushing`;
   const own = judgeKnown(say, needs, {
     place,
     capacity: length,
@@ -187,7 +187,7 @@ function longer(shaft: Shaft, key: ShaftKey, needed: number): Route[] {
   const value = amount({ dimension: 'length', si: length, unit: inches ? 'in' : 'mm' });
   return [
     {
-      title: `Make the ${key.name} key ${spell(value)} long: margin ${percent(length / needed - 1)}; keyways and hub must have the room`,
+      title: `Make the ${key.name} key ${spell(value)} long: margin ${percent(length / needed - 1)}; check that keyways and hub have room`,
       edits: [{ do: 'replace', at: key.length.origin, value }],
     },
   ];

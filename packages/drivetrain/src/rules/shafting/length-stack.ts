@@ -98,7 +98,7 @@ function check(context: LineContext): Verdict | undefined {
     message: `${line.name}: lengths before and after agree: the propeller moves ${far}.`,
     failMessage:
       `${line.name}: the coupling face moves ${analysis.tell({ ...coupling, si: Math.abs(coupling.si) }, 3)}, ` +
-      `and the propeller stands ${far} ${way} with this shaft. Move the engine, order a shaft of the right length, or fit a spacer with the maker’s consent.`,
+      `and the propeller sits ${far} ${way} with this shaft. Move the engine, order a shaft of the right length, or fit a spacer with the maker’s consent.`,
     related: [{ at: shaft.origin, message: keepsShaft ? 'the shaft that stays' : 'the new shaft' }],
   });
 }

@@ -76,7 +76,7 @@ function check(context: LineContext): Verdict | undefined {
   const load = ratedShaftLoad(analysis, shaft, needs);
   const [after, before] = [factorOf(shaft, load, needs), factorOf(old, load, needs)];
   if (!size || !oldSize || !after || !before || needs.any) {
-    return waits(say, needs, place, `${line.name}: whether the new grade is the weaker one`);
+    return waits(say, needs, place, `${line.name}: whether the new grade is weaker`);
   }
   const numbers = `${then} ${oldSize.written} before, factor ${before.si.toFixed(1)}; ${now} ${size.written} now, factor ${after.si.toFixed(1)} under the same load`;
   return say.compare({
@@ -85,7 +85,7 @@ function check(context: LineContext): Verdict | undefined {
     demand: before,
     workings: [after, before],
     message: `${line.name}: ${numbers}. Stiffness and corrosion differ too.`,
-    failMessage: `${line.name}: ${numbers}: the new shaft is the weaker one. Take the old grade, a stronger one or a thicker bar, or accept it with the margin of its diameter.`,
+    failMessage: `${line.name}: ${numbers}: the new shaft is weaker. Use the old grade, a stronger one or a thicker bar, or accept it with the margin of its diameter.`,
     related: [{ at: old.material!.origin, message: 'the grade before' }],
     routes: () =>
       strongerShafts(

@@ -70,7 +70,7 @@ function judge(
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const allowed = needs.fact(fact, {
-    what: `${what} that the mounts of ${nameOf((line.engine ?? line.motor)!)} may carry`,
+    what: `${what} rating of the mounts of ${nameOf((line.engine ?? line.motor)!)}`,
     host,
     property: `${what} at most`,
   });
@@ -81,12 +81,12 @@ function judge(
   if (!allowed || !demand) {
     const known = demand
       ? `the ${what} is ${analysis.tell(demand, 3)}`
-      : allowed && `they may carry ${analysis.tell(allowed, 3)}`;
+      : allowed && `they are rated for ${analysis.tell(allowed, 3)}`;
     return waits(say, needs, place, whether, known ? { known } : {});
   }
   const load =
     what === 'torque' ? 'torque reaction, that of the propeller shaft,' : 'propeller thrust at the bollard';
-  const numbers = `${load} ${what === 'torque' ? `is ${atLeast(analysis)}` : 'is about '}${analysis.tell(demand, 3)}, the mounts may carry ${analysis.tell(allowed, 3)}`;
+  const numbers = `${load} ${what === 'torque' ? `is ${atLeast(analysis)}` : 'is about '}${analysis.tell(demand, 3)}, the mounts are rated for ${analysis.tell(allowed, 3)}`;
   return judgeKnown(say, needs, {
     place,
     capacity: allowed,

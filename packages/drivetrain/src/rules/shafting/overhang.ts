@@ -62,7 +62,7 @@ function check(context: LineContext): Verdict | undefined {
     return waits(say, needs, shaft.origin, `${line.name}: whether the propeller overhangs too far`);
   const distance = renamed(declared, 'overhang', 'a');
   const count = overhangInDiameters({ overhang: distance, diameter: shaftDiameter });
-  const numbers = `the propeller hub stands ${analysis.tell(distance)} behind the last bearing, ${count.si.toFixed(1)} diameters; ${guide.si} ${own ? 'is allowed' : 'is the guide'}`;
+  const numbers = `the propeller hub is ${analysis.tell(distance)} behind the last bearing, ${count.si.toFixed(1)} diameters; ${guide.si} ${own ? 'is allowed' : 'is the guide'}`;
   const between = !own && count.si > overhangGuides[0].diameters && count.si <= overhangGuides[1].diameters;
   return say.compare({
     place: shaft.overhang!.origin,

@@ -97,6 +97,6 @@ function check(context: LineContext): Verdict | undefined {
     workings: [whirl.least, whirl.greatest, ...(whirl.bladeRate ? [whirl.bladeRate] : [])],
     what,
     numbers,
-    remedy: `. ${surely ? 'Even the upper figure is too low' : 'The truth lies between: have it calculated'}. Less overhang, a shorter last span or a thicker shaft raises it.`,
+    remedy: `. ${surely ? 'Even the upper figure is too low' : 'The true figure lies between them: have it calculated'}. Less overhang, a shorter last span or a thicker shaft raises it.`,
   });
 }

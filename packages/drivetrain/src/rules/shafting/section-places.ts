@@ -91,7 +91,7 @@ function judge(
     return say.fails({
       place: section.diameter.origin,
       related: [{ at: bore.origin, message: 'the bore' }],
-      message: `${what} is ${section.diameter.written} thick and bored ${bore.written}: there is no wall left. One of the two figures is wrong.`,
+      message: `${what} is ${section.diameter.written} thick and bored ${bore.written}: no wall is left. One of the two figures is wrong.`,
     });
   }
   const needs = new Needs();
@@ -106,7 +106,13 @@ function judge(
     host: shaft.origin,
     property: 'length',
   });
-  if (!own || !length) return waits(say, needs, section.origin, `${what}: whether it lies on the shaft`);
+  if (!own || !length)
+    return waits(
+      say,
+      needs,
+      section.origin,
+      `${line.name}: whether section ${section.name} lies on the shaft`,
+    );
   const tell = (si: number) => spellQuantity(like(section.from!.value!, si));
   const stretch = `${what} lies from ${tell(own.from.si)} to ${tell(own.end)}`;
   const place = section.length!.origin;
@@ -159,7 +165,7 @@ function boreOfShaft({ line }: LineContext, shaft: Shaft): Verdict | undefined {
     place: bore.origin,
     balance: { more: diameter.value, less: bore.value, wanted: 1e-6 },
     related: [{ at: diameter.origin, message: 'diameter of the shaft' }],
-    message: `${line.name}: the shaft is ${diameter.written} thick and bored ${bore.written}: there is no wall left. One of the two figures is wrong.`,
+    message: `${line.name}: the shaft is ${diameter.written} thick and bored ${bore.written}: no wall is left. One of the two figures is wrong.`,
   });
 }
 

@@ -56,12 +56,7 @@ function judge({ vessel }: Context, fact: Fact<ShaftCriterion>, factor: Value<'n
   const needs = new Needs();
   const published = serviceFactor(vessel, needs);
   if (!published) {
-    return waits(
-      say,
-      needs,
-      fact.origin,
-      `Whether factor ${factor.si} is one for the service of ${vessel.name}`,
-    );
+    return waits(say, needs, fact.origin, `Whether factor ${factor.si} suits the service of ${vessel.name}`);
   }
   const carries = vessel.duty?.passengers?.value === 'carried';
   const service = carries ? 'carrying passengers' : `${vessel.duty?.class?.value} duty`;
@@ -74,7 +69,7 @@ function judge({ vessel }: Context, fact: Fact<ShaftCriterion>, factor: Value<'n
     capacity: factor,
     demand: known,
     message: `${vessel.name}: ${numbers}.`,
-    failMessage: `${vessel.name}: ${numbers}. A shaft that passes with less proves nothing for this service: raise the factor, or correct duty and passengers.`,
+    failMessage: `${vessel.name}: ${numbers}. A lower factor does not cover this service: raise the factor, or correct duty and passengers.`,
     related: vessel.duty ? [{ at: vessel.duty.origin, message: `the service: ${service}` }] : [],
     routes: () =>
       factor.origin

@@ -63,7 +63,10 @@ function check(context: LineContext): Verdict | undefined {
   });
   if (!kind) return waits(say, needs, place, what);
   if (kind === 'rigid')
-    return say.holds({ place, message: `${line.name}: the mounts are rigid: nothing moves.` });
+    return say.holds({
+      place,
+      message: `${line.name}: the mounts are rigid, so there is no movement to take up.`,
+    });
   const flexible = outputCouplings(line).find(
     one => one.kind?.value === 'flexible' || one.kind?.value === 'joint',
   );

@@ -77,7 +77,7 @@ function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outsid
       over: least / count.si,
       balance: { more: count, less: given('guide for the span', 'n', 'ratio', least) },
       severity: 'note',
-      message: `${line.name}: ${numbers}. Bearings so near each other fight the alignment: leave one out, or accept it.`,
+      message: `${line.name}: ${numbers}. Bearings so close together work against each other: leave one out, or accept it.`,
     });
   }
   const over = Math.max(count.si / most, least / count.si);

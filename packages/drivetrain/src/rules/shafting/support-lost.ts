@@ -81,7 +81,7 @@ function check(context: LineContext): Verdict | undefined {
   if (then !== 'packed gland' || now === 'packed gland') {
     return say.holds({
       place,
-      message: `${line.name}: ${then} before and ${now} now: no support goes with it.`,
+      message: `${line.name}: ${then} before and ${now} now: no support is lost.`,
     });
   }
   if (hasSupports(shaft)) {
@@ -95,10 +95,10 @@ function check(context: LineContext): Verdict | undefined {
     message:
       `${line.name}: the packed gland may have held the shaft; a ${now} does not, and no bearing is declared. ` +
       'Declare the bearings with their places, so that their spans can be judged, or add one where the gland was.',
-    related: [{ at: old.seal.origin, message: 'the packed gland of before' }],
+    related: [{ at: old.seal.origin, message: 'the packed gland before' }],
     routes: () => [
       {
-        title: 'Write the bearing span as an open question: the whirling check then waits for it',
+        title: 'Write the bearing span as an open question: the whirling check then needs it',
         edits: [{ do: 'set', host: shaft.origin, property: 'bearing span', value: OPEN }],
         stub: true,
       },

@@ -31,7 +31,7 @@ const INFO: RuleInfo = {
     'A propeller thrusts hardest when the vessel does not move: towing, aground, against a lock wall. The ' +
     'estimate is the rule of power and diameter for open propellers, which exceeds the thrust of a fast craft ' +
     'under way. In nozzle 19A it is what the Ka series leaves to the shaft: the nozzle hands its own part to the ' +
-    'hull; of other nozzles it cannot be told. It is compared with the thrust that the gear, a thrust bearing, a transfer or a motor declares. ' +
+    'hull; for other nozzles there is no estimate. It is compared with the thrust that the gear, a thrust bearing, a transfer or a motor declares. ' +
     'Fit a gear or a separate bearing rated for it; for a vessel that never works at the bollard, accept the ' +
     'finding with a thrust figure for its own speeds.',
   caution:
@@ -57,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
   const place = taker.limit?.origin ?? taker.bearing?.origin ?? line.origin;
   const needs = new Needs();
   const limit = needs.fact(taker.limit, {
-    what: `thrust that ${taker.name} may carry`,
+    what: `thrust rating of ${taker.name}`,
     host: taker.host,
     property: 'thrust at most',
   });
@@ -65,15 +65,15 @@ function check(context: LineContext): Verdict | undefined {
   wantRatedBoxes(path, needs);
   if (!limit || !thrust || needs.any) {
     const known = thrust
-      ? `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard`
-      : limit && `it may carry ${analysis.tell(limit, 3)}`;
+      ? `thrust at the bollard is about ${analysis.tell(thrust, 3)}`
+      : limit && `it is rated for ${analysis.tell(limit, 3)}`;
     const what = `${line.name}: whether ${taker.name} carries the thrust at the bollard`;
     return waits(say, needs, place, what, known ? { known } : {});
   }
   const inNozzle = isDucted(line.propeller)
     ? ' (without the thrust of its nozzle; by the Ka polynomials of digital copies, the print not at hand)'
     : '';
-  const numbers = `the propeller pushes about ${analysis.tell(thrust, 3)} at the bollard${inNozzle}, ${taker.name} may carry ${analysis.tell(limit, 3)}`;
+  const numbers = `thrust at the bollard is about ${analysis.tell(thrust, 3)}${inNozzle}; ${taker.name} is rated for ${analysis.tell(limit, 3)}`;
   return say.compare({
     place: line.gear && taker.part === line.gear ? (line.gear.nameOrigin ?? place) : place,
     capacity: limit,
@@ -81,7 +81,7 @@ function check(context: LineContext): Verdict | undefined {
     workings: [thrust],
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}: ${percent(thrust.si / limit.si - 1)} too much by this estimate. Fit a separate thrust bearing or a gear rated for it, or give a thrust figure for the service of the vessel.`,
-    related: [{ at: taker.limit!.origin, message: 'thrust that it may carry' }],
+    related: [{ at: taker.limit!.origin, message: 'its thrust rating' }],
     routes: () => (taker.bearing ? [] : thrustBearingRoutes(context, taker.part)),
   });
 }

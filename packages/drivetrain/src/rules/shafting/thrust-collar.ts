@@ -97,7 +97,7 @@ function judge({ line, analysis }: LineContext, bearing: Bearing): Verdict {
     needs.found(collarsNeeded({ ...rings, pressure: renamed(allowed, 'pressure allowed', 'p') }));
   if (!allowed || !thrust || !pressure || !needed)
     return waits(say, needs, place, `${line.name}: whether the collars of ${name} are large enough`);
-  const numbers = `about ${analysis.tell(thrust, 3)} at the bollard press ${name} with ${analysis.tell(pressure, 3)}; its faces may carry ${analysis.tell(allowed, 3)}`;
+  const numbers = `bollard thrust of about ${analysis.tell(thrust, 3)} puts ${analysis.tell(pressure, 3)} on the collars of ${name}; the limit is ${analysis.tell(allowed, 3)}`;
   return say.compare({
     place,
     capacity: allowed,

@@ -70,7 +70,7 @@ function check(context: LineContext): Verdict | undefined {
   const needs = new Needs();
   if (path.taker) {
     const limit = needs.fact(path.taker.limit, {
-      what: `thrust that ${path.taker.name} may carry`,
+      what: `thrust rating of ${path.taker.name}`,
       host: path.taker.host,
       property: 'thrust at most',
     });
@@ -89,11 +89,11 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: ${path.taker.name} carries the propeller thrust, up to ${path.taker.limit!.written}.`,
     });
   }
-  const before = line.before?.gear ? ' The reversing gear of before did, and it is gone.' : '';
+  const before = line.before?.gear ? ' The reversing gear that carried it has been removed.' : '';
   return say.fails({
     place,
-    message: `${line.name}: nothing in the line carries the propeller thrust: there is no gear, no thrust bearing, and ${nameOf(prime)} does not say that it may.${before} Add a thrust bearing, or take a motor rated for thrust.`,
-    related: line.before?.gear ? [{ at: line.before.gear.origin, message: 'the gear of before' }] : [],
+    message: `${line.name}: nothing in the line carries the propeller thrust: there is no gear and no thrust bearing, and ${nameOf(prime)} has no thrust rating.${before} Add a thrust bearing, or take a motor rated for thrust.`,
+    related: line.before?.gear ? [{ at: line.before.gear.origin, message: 'the gear before' }] : [],
     routes: () => [
       ...thrustBearingRoutes(context, prime),
       ...(line.motor

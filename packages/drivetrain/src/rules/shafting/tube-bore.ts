@@ -5,6 +5,7 @@ import {
   strutBearingOutside,
   thickestShaftInTube,
   type Value,
+  wallInTube,
 } from '@tailshaft/mechanics';
 import { type SizedSection, sizesAtBearing, sizesOf, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
@@ -134,7 +135,9 @@ function judge(
     place: fact.origin,
     capacity: bore,
     demand: needed,
-    workings: holdsBearing ? [needed, most] : [clearance],
+    workings: holdsBearing
+      ? [needed, most, wallInTube({ tubeBore: bore, shaftDiameter: renamed(d, 'shaft diameter', 'd') })]
+      : [clearance],
     related: [{ at: diameterOf(shaft, widest).origin, message: `diameter of the ${widest.name}` }],
   };
   const numbers = holdsBearing
@@ -145,8 +148,8 @@ function judge(
     message: `${line.name}: ${numbers}.`,
     failMessage: `${line.name}: ${numbers}. ${
       holdsBearing
-        ? `It passes a shaft of ${analysis.tell(most, 3)} at most: bore or renew it, or choose a stronger grade at a smaller diameter.`
-        : 'The shaft does not go in: a new bearing or tube, or a stronger grade at a smaller diameter.'
+        ? `It takes a shaft of ${analysis.tell(most, 3)} at most: bore or renew it, or choose a stronger grade at a smaller diameter.`
+        : 'The shaft does not fit: renew the bearing or tube, or choose a stronger grade at a smaller diameter.'
     }`,
   });
 }

@@ -1,3 +1,4 @@
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -77,7 +78,10 @@ function check(context: LineContext): Verdict | undefined {
   if (!limit || !governed) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? gear.nameOrigin ?? gear.origin,
-      message: `${line.name}: whether ${nameOf(mover)} can overspeed ${nameOf(gear)} cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: whether ${nameOf(mover)} can overspeed ${nameOf(gear)}`,
+        needs.missing,
+      ),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -1,3 +1,4 @@
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -47,7 +48,10 @@ function check(context: LineContext): Verdict | undefined {
   if (!least || !idle) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: whether ${nameOf(gear)} has clutch pressure at idle cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: whether ${nameOf(gear)} has clutch pressure at idle`,
+        needs.missing,
+      ),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -57,14 +57,14 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
   const answers = requirement.origin;
   const related = [{ at: answers, message: requirement.written }];
   const workings = speed ? [speed] : [];
-  const limit = wanted ? (wanted.written ?? analysis.tell(wanted)) : 'an open speed';
+  const limit = wanted ? (wanted.written ?? analysis.tell(wanted)) : 'an unknown speed';
   if (speed && wanted && speed.si <= wanted.si) {
     return say.holds({
       place,
       related,
       answers,
       workings,
-      message: `${line.name}: about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} asked: no slip device is needed.`,
+      message: `${line.name}: about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} required: no slip device is needed.`,
     });
   }
   const needs = new Needs();
@@ -74,8 +74,8 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
     property: 'slip device',
   });
   const why = speed
-    ? `about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} asked`
-    : `at most ${limit} asked`;
+    ? `about ${analysis.tell(speed, 2)} in gear at idle, at most ${limit} required`
+    : `at most ${limit} required`;
   if (device === undefined) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,

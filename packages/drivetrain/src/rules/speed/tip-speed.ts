@@ -1,4 +1,5 @@
 import { renamed, TIP_SPEED_ADVICE, TIP_SPEED_SOURCE, tipSpeed as tipSpeedOf } from '@tailshaft/mechanics';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -68,7 +69,7 @@ function check(context: LineContext): Verdict | undefined {
     if (!limit) return undefined;
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: the tip speed cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`${line.name}: the tip speed`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

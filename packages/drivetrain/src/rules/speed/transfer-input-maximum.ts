@@ -1,5 +1,6 @@
 import { shaftSpeedThroughGear, type Value } from '@tailshaft/mechanics';
 import { gearRatio, transferRatio } from '../../analysis/speeds.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -58,7 +59,7 @@ function judge(context: LineContext, transfer: Transfer): Verdict {
   if (!limit || !speed) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? place,
-      message: `${line.name}: whether ${name} can be overspeeded cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`${line.name}: whether ${name} can be overspeeded`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -1,6 +1,7 @@
 import { speedDifference } from '@tailshaft/mechanics';
 import { changedOf, keptOf, missChanged } from '../../analysis/kept.js';
 import { percent, ratioWords } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -61,7 +62,10 @@ function check(context: LineContext): Verdict | undefined {
   if (!now || !then || !speeds[0] || !speeds[1] || needs.any) {
     return say.cannotTell(needs, {
       place,
-      message: `${line.name}: whether the same engine speed still gives the same vessel speed cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(
+        `${line.name}: whether the same engine speed still gives the same vessel speed`,
+        needs.missing,
+      ),
       routes: () => stubRoutes(needs.missing),
     });
   }

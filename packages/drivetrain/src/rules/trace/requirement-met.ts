@@ -1,3 +1,4 @@
+import { refusedWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -85,7 +86,7 @@ function verdict(
   const first = lines[0]!;
   const { tell } = analysisOf(first.line);
   const where = condition ? ` at ${condition}` : '';
-  const related = [{ at: (first.line.propeller ?? first.line).origin, message: `worked out for ${subject}` }];
+  const related = [{ at: (first.line.propeller ?? first.line).origin, message: `computed for ${subject}` }];
   const value = together(
     quantity,
     lines.map(({ found }) => found.value),
@@ -94,17 +95,14 @@ function verdict(
   if (!value) {
     const needs = new Needs();
     needs.take({ value: undefined, missing: first.found.missing });
-    const gaps = needs.missing.map(gap => gap.what).join('; ');
     return say.cannotTell(needs, {
       place: requirement.origin,
       answers: requirement.origin,
       related: needs.missing.map(gap => ({
         at: gap.at ?? gap.host,
-        message: `${gap.what} is to be written here`,
+        message: `write ${gap.what} here`,
       })),
-      message: first.found.refusal
-        ? `${subject}: ${quantity.name}${where} cannot be told, as the method does not apply here. ${first.found.refusal} It would take ${gaps}.`
-        : `${subject}: ${quantity.name}${where} cannot be told without ${gaps}.`,
+      message: refusedWords(`${subject}: ${quantity.name}${where}`, first.found.refusal, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -29,7 +29,7 @@ const INFO: RuleInfo = {
     'document or a trial can, accept the finding and name who verifies it and how.',
   caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
   curesRecord: true,
-  noCure: 'Only a requirement on something that is worked out can be verified.',
+  noCure: 'Only a requirement on a computed quantity can be verified.',
   examples: examples(() => ({
     failing: changed(REQUIRED, [
       'require shaft torque at most 3000 N.m at full power',
@@ -50,14 +50,14 @@ function check(context: Context): Verdict | Apart<Verdict> {
   const open = each(vessel.requirements, requirement => {
     const found = verificationOf(requirement);
     const why =
-      found.by === 'nothing' ? found.why : built ? undefined : 'there is no shaft line to hold it against';
+      found.by === 'nothing' ? found.why : built ? undefined : 'there is no shaft line to compare it with';
     if (why === undefined) return undefined;
     const meant = found.by === 'nothing' ? found.meant : undefined;
     const routes = (): Route[] =>
       meant
         ? [
             {
-              title: `Require ${meantWords(meant)}: that is worked out`,
+              title: `Require ${meantWords(meant)}: a check computes that`,
               edits: [{ do: 'require', at: requirement.origin, requirement: meant }],
             },
           ]
@@ -65,7 +65,7 @@ function check(context: Context): Verdict | Apart<Verdict> {
     return say.fails({
       place: requirement.origin,
       answers: requirement.origin,
-      message: `Nothing verifies "require ${requirement.written}": ${why}. Word it so that a check meets it, or accept this and name who verifies it.`,
+      message: `Nothing verifies "require ${requirement.written}": ${why}. Word it so that a check verifies it, or accept this and name who verifies it.`,
       routes,
     });
   });

@@ -1,4 +1,5 @@
 import { percent } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -22,10 +23,9 @@ const INFO: RuleInfo = {
   source: TRIAL_PRACTICE,
   manual:
     'Readings are meaningful only with the state they were taken in. A trial run light, or with a foul bottom, ' +
-    'says little about the loaded vessel; an unchecked tachometer makes a good propeller look wrong. That the ' +
+    'tells little about the loaded vessel; an unchecked tachometer makes a good propeller look wrong. That the ' +
     'lever ahead drives ahead, each side alone and from every station, is proven at the dock before departure; ' +
-    'astern and a stop are run and recorded. What is not stated is asked for; what was not as required is a ' +
-    'finding: run it again, or accept it with the reason.',
+    'astern and a stop are run and recorded. What is not stated is listed as missing; what was not as required is a finding: run it again, or accept it with the reason.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
   noCure: 'Only another trial settles it.',
   examples: examples(() => ({
@@ -93,13 +93,13 @@ function judge(context: Context, trial: Trial): Verdict {
     );
     return say.fails({
       place: at?.origin ?? strangers[0]?.run.origin ?? trial.displacement?.origin ?? trial.origin,
-      message: `${name}: ${wrong.join('; ')}. Run it again in the right state, or accept it and say why its readings stand.`,
+      message: `${name}: ${wrong.join('; ')}. Run it again in the right state, or accept it and state why its readings are valid.`,
     });
   }
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? trial.origin,
-      message: `What the readings of ${name} say cannot be told without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`what the readings of ${name} show`, needs.missing),
       routes: () => stubRoutes(needs.missing),
     });
   }

@@ -25,7 +25,7 @@ const INFO: RuleInfo = {
     'then accept the finding with that reason.',
   caution:
     'A low reading does not point to the propeller by itself: most causes are found earlier in the list.',
-  noCure: 'Only another trial, after what was found has been put right, settles it.',
+  noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),
     passing: TRIED,

@@ -39,7 +39,7 @@ const INFO: RuleInfo = {
     'its share: check throttle travel first, then the ratio on the plates of both gears, then the pitch of both ' +
     'propellers, measured with one gauge.',
   caution: 'Runs are taken to be at one lever setting when the sheet gives them the same point.',
-  noCure: 'Only another trial, after what was found has been put right, settles it.',
+  noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(PAIR, ['engine speed 1815 rpm', 'engine speed 1690 rpm']),
     passing: PAIR,
@@ -81,7 +81,7 @@ function askedOf(runs: readonly PlacedRun[]): Verdict | undefined {
       property: 'at',
     });
   const say = sayFor(INFO, first.line!.arrangement);
-  return waits(say, needs, first.run.origin, 'Whether both engines turn alike');
+  return waits(say, needs, first.run.origin, 'Whether both engines run at the same speed');
 }
 
 function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other: PlacedRun): Verdict {
@@ -96,7 +96,7 @@ function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other
     }),
   );
   if (!first || !second)
-    return waits(say, needs, one.run.origin, `Whether both engines turn alike at ${point}`);
+    return waits(say, needs, one.run.origin, `Whether both engines run at the same speed at ${point}`);
   const apart = Math.max(first.si, second.si) / Math.min(first.si, second.si) - 1;
   const { tell } = analysisOf(line);
   const numbers = `${line.name} ${tell(first)}, ${other.line!.name} ${tell(second)} at ${point} in ${trialName(one.trial)}: ${percent(apart)} apart`;

@@ -71,9 +71,15 @@ function judge(
   if (what !== 'shaft speed')
     wantFit(trial, needs, what === 'speed' ? 'speed of the vessel' : 'speed of rotation');
   if (!measured || !predicted || !difference || needs.any) {
-    return waits(say, needs, origin, `${line!.name}: whether the ${what} read is the one predicted`, {
-      criterion,
-    });
+    return waits(
+      say,
+      needs,
+      origin,
+      `${line!.name}: whether the ${what} reading agrees with the prediction`,
+      {
+        criterion,
+      },
+    );
   }
   const off = difference.si;
   const numbers = `${where}: ${tell(measured)} read, ${tell(predicted)} predicted, ${differenceWords(off)}`;
@@ -96,11 +102,10 @@ export function differenceWords(share: number): string {
 
 const ADVICE: Readonly<Record<string, string>> = {
   'shaft speed':
-    'Shaft and engine speed stand in the exact ratio: read the plate of the gear again, and hold both tachometers against a counter.',
-  'engine speed':
-    'Check tachometer, throttle travel and governor, then the load, before the propeller is blamed.',
+    'The exact ratio links shaft and engine speed: read the gear plate again, and check both tachometers with a counter.',
+  'engine speed': 'Check tachometer, throttle travel and governor, then the load, before the propeller.',
   speed:
-    'See that course, current, depth and load are those of the prediction, then put the hull data right with what was measured.',
+    'Check that course, current, depth and load match the prediction, then correct the hull data from the measurements.',
 };
 
 interface Wanted {

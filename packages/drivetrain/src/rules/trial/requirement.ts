@@ -28,10 +28,10 @@ const INFO: RuleInfo = {
   manual:
     'A computed figure that meets a requirement is only a prediction; the owner accepts the vessel on trial. ' +
     'Where a trial reads speed or shaft speed at the point that a requirement names, the reading is compared ' +
-    'with it and stands beside the prediction on the sheet. Where it is not met, check the state of the trial ' +
+    'with it and shown beside the prediction on the sheet. Where it is not met, check the state of the trial ' +
     'first.',
   caution: 'A reading is judged as recorded: nothing is corrected for load, bottom, wind or depth.',
-  noCure: 'Only another trial, after what was found has been put right, settles it.',
+  noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),
     passing: REQUIRED,

@@ -119,7 +119,7 @@ export function takePoint<Y extends Dimension, X extends Dimension>(
     return cursor.problem(
       'text/value-missing',
       end,
-      `"${property} ${y?.written ?? 'unknown'}" does not say at what ${at}: write it as "${property} ${y?.written ?? 'unknown'} at ${unit ? `100 ${unit.symbol}` : '1'}".`,
+      `"${property} ${y?.written ?? 'unknown'}" needs its ${at}: write it as "${property} ${y?.written ?? 'unknown'} at ${unit ? `100 ${unit.symbol}` : '1'}".`,
     );
   }
   const xOpen = takeOpen(cursor, at, at);

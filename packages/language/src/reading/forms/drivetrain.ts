@@ -21,7 +21,7 @@ export function takeRotation(cursor: Cursor, property: string): Rotation | undef
     cursor.problem(
       'text/value-missing',
       wrongToken(cursor),
-      'Say from where it is viewed: viewed from flywheel, or viewed from front.',
+      'State the viewpoint: viewed from flywheel, or viewed from front.',
     );
     return { word };
   }

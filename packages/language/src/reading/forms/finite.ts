@@ -23,7 +23,7 @@ export function endlessProblem(
   return cursor.problem(
     'text/number',
     range,
-    `"${property}" is not a usable number: it is too large, or divided by zero. Write the value, or "unknown" while it is not known.`,
+    `"${property}" is not a usable number: it is too large, or divided by zero. Write the value, or "unknown" until it is known.`,
   );
 }
 

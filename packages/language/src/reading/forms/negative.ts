@@ -21,7 +21,7 @@ export function refuseNegative(cursor: Cursor, row: Row, value: unknown, range: 
   cursor.problem(
     'text/number',
     { start: at.start, end: at.end },
-    `"${row.words}" ${written ? `is written as ${written}, and it ` : ''}cannot be below zero, so no check uses it. Write the value without the minus, or "unknown" while it is not known.`,
+    `"${row.words}" ${written ? `is written as ${written}, and it ` : ''}cannot be below zero, so no check uses it. Write the value without the minus, or "unknown" until it is known.`,
     written && positive && positive !== written
       ? [{ title: `Write ${positive}`, text: positive, start: at.start, end: at.end }]
       : undefined,
@@ -37,7 +37,7 @@ function refuseZero(cursor: Cursor, row: Row, value: unknown, range: Range): boo
   cursor.problem(
     'text/number',
     { start: at.start, end: at.end },
-    `"${row.words}" is written as ${nil.value?.written ?? nil.si}, and it cannot be zero, so no check uses it. Write the value, or "unknown" while it is not known.`,
+    `"${row.words}" is written as ${nil.value?.written ?? nil.si}, but it cannot be zero, so no check uses it. Write the value, or "unknown" until it is known.`,
     [{ title: 'Write unknown', text: 'unknown', start: at.start, end: at.end }],
   );
   return true;

@@ -34,7 +34,7 @@ export function outOfRange(
   const meant = slips.length > 0 ? `did you mean ${listed(slips)}?` : 'check the number and its unit.';
   const message =
     `"${row.words} ${outside.value?.written ?? outside.si}" is not between ${ends[0]} and ${ends[1]}: ${meant} ` +
-    'No check passes on it.';
+    'No check passes on this value.';
   cursor.problem(
     'text/out-of-range',
     { start: at.start, end: at.end },

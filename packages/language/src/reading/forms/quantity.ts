@@ -139,12 +139,9 @@ export function takeRatio(cursor: Cursor, property: string, slope = false): Valu
       unit: unit.symbol,
     });
   }
-  return cursor.problem(
-    'text/ratio',
-    number,
-    `Write the ratio with what it is to one, as in "${number.written}:1".`,
-    [{ title: `Write ${number.written}:1`, text: `${number.written}:1` }],
-  );
+  return cursor.problem('text/ratio', number, `Write the ratio to one, as in "${number.written}:1".`, [
+    { title: `Write ${number.written}:1`, text: `${number.written}:1` },
+  ]);
 }
 
 function made<D extends Dimension>(
@@ -174,7 +171,7 @@ export function missingNumber(
   return cursor.problem(
     'text/value-missing',
     range,
-    `"${property}" needs a ${dimension === 'number' ? 'number' : dimension}${found}: for example "${property.replace(/, (?=\w+$)/, ' ... ')} ${example}", or "unknown" while it is not known.`,
+    `"${property}" needs a ${dimension === 'number' ? 'number' : dimension}${found}: for example "${property.replace(/, (?=\w+$)/, ' ... ')} ${example}", or "unknown" until it is known.`,
   );
 }
 

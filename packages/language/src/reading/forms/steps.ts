@@ -29,10 +29,10 @@ export function valuesBetween(
   if (!high || !low || !step)
     return `A range is two values of "${words}" and a step, each with its unit: "26 in .. 30 in by 0.5 in".`;
   if (!(step.si > 0) || !(high.si > low.si))
-    return `A range goes from the smaller value to the greater one, by a step above nil: "${from} .. ${to} by ${by}" does not.`;
+    return `A range goes from the smaller value to the greater one, by a step above zero: "${from} .. ${to} by ${by}" does not.`;
   const count = Math.floor((high.si - low.si) / step.si + 1e-9) + 1;
   if (count > MOST_VALUES)
-    return `"${from} .. ${to} by ${by}" is ${count} values: ${MOST_VALUES} are the most that a study tries of one thing.`;
+    return `"${from} .. ${to} by ${by}" is ${count} values: ${MOST_VALUES} is the most that a study tries for one property.`;
   const unit = writtenUnit(low) ?? findUnit('1')!;
   const symbol = unit.symbol === '1' ? '' : ` ${unit.symbol}`;
   return Array.from({ length: count }, (_, index) => {

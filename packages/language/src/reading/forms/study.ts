@@ -18,7 +18,7 @@ export function takeVariation(cursor: Cursor): Variation | undefined {
     return cursor.problem(
       'text/value',
       wrongToken(cursor),
-      `Say which property of the hull varies: ${variedRows(of)
+      `State which property of the hull varies: ${variedRows(of)
         .slice(0, 6)
         .map(one => one.words)
         .join(', ')} …`,

@@ -46,7 +46,7 @@ export function takeMesh(cursor: Cursor, property: string): Mesh | undefined {
   cursor.problem(
     'text/value-missing',
     wrongToken(cursor),
-    `Say which member carries the planet of this mesh: ${property} sun 30 with planet 20 on carrier.`,
+    `State which member carries the planet of this mesh: ${property} sun 30 with planet 20 on carrier.`,
   );
   return pair;
 }

@@ -146,7 +146,7 @@ function takeDatum(
     return cursor.problem(
       'text/pressure',
       range,
-      `"${property}" is a stress, which counts from nothing else: write ${unit.symbol} instead of ${said.text}.`,
+      `"${property}" is a stress, which has no datum: write ${unit.symbol} instead of ${said.text}.`,
       [{ title: `Write ${number.written} ${unit.symbol}`, text: `${number.written} ${unit.symbol}` }],
     );
   }
@@ -157,7 +157,7 @@ function takeDatum(
     'text/pressure',
     range,
     `"${property}" is ${datum === 'gauge' ? 'a gauge pressure' : 'an absolute pressure'}, and ${written} is ` +
-      `${said.datum === 'gauge' ? 'one over the air outside' : 'one counted from nothing'}: with a standard atmosphere of 101.325 kPa it is ${meant}.`,
+      `${said.datum === 'gauge' ? 'a gauge pressure' : 'an absolute pressure'}: with a standard atmosphere of 101.325 kPa it is ${meant}.`,
     [{ title: `Write ${meant}`, text: meant }],
   );
 }

@@ -58,12 +58,12 @@ export function vesselSnippets({ arrangements, paths }: Surroundings): Offer[] {
       ? [
           block(
             'arrangement … revises … { }',
-            'the repower: what becomes of each part',
+            'the repower: an action for each part',
             `arrangement <proposed> revises ${oneOf(arrangements)} {\n\t$0\n}`,
           ),
           block(
             'accept … on … because …',
-            'a waiver by somebody who may',
+            'a waiver by an authorised person',
             `accept <rule> on ${oneOf(paths)} because "<reason>" by "<role>" dated <> until <>`,
           ),
         ]
@@ -88,7 +88,7 @@ export function arrangementSnippets({ lines }: Surroundings): Offer[] {
       ? [
           block(
             'shaftline … mirrors … { }',
-            'the other side; what has a hand must be written',
+            'the other side; handed facts must be written',
             `shaftline ${oneOf(free)} mirrors ${oneOf(lines)} { ahead clutch ?  propeller hand ? }$0`,
           ),
         ]

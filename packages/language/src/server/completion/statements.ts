@@ -90,7 +90,7 @@ function trialOffers(rest: readonly string[], around: Surroundings): Offer[] {
     return ['dock trial', 'sea trial'].map(name => ({
       label: `"${name}"`,
       kind: CompletionItemKind.Text,
-      doc: 'What the trial is called; any other name does as well.',
+      doc: 'Name of the trial; any name will do.',
     }));
   if (last === 'dated') return [value(around.today, 'today')];
   if (last === 'of') return around.arrangements.map(name => value(name, 'arrangement'));

@@ -78,7 +78,7 @@ function evidenceHelp(typed: number): SignatureHelp {
   return help(
     [{ fill: EVIDENCE_KINDS.join(', ') }, { fill: 'date, or document in quotes' }],
     Math.min(typed, 1),
-    'How the value is known. Hearsay and assumption close no check of rotation.\n\nExample: `[measured 2026-01-14]`',
+    'How the value is known. No rotation check passes on hearsay or assumption.\n\nExample: `[measured 2026-01-14]`',
   );
 }
 

@@ -26,7 +26,7 @@ export function valueHover(
   if (said.value === undefined)
     return paragraphs(
       title,
-      'An open question: it is listed on the sheet, with the checks that wait for it. No check takes it for a value.',
+      'An open question: the sheet lists it with the checks that need it. No check uses it as a value.',
       row.doc,
     );
   const quantities = quantitiesIn(said.value);
@@ -38,7 +38,7 @@ export function valueHover(
         ? bullets(quantities.map(conversionLine))
         : `\`${said.written}\``,
     row.kind.form === 'rotation' && rotationWords(said.value as Rotation),
-    evidenceLine(said.evidence) ?? (quantities.length > 0 ? 'Known how: not stated here.' : undefined),
+    evidenceLine(said.evidence) ?? (quantities.length > 0 ? 'Evidence: none stated here.' : undefined),
     drivenBy(place, lines),
   );
 }
@@ -65,7 +65,7 @@ function rotationWords(rotation: Rotation): string | undefined {
   if (!rotation.viewedFrom || rotation.word.startsWith('either')) {
     return rotation.viewedFrom
       ? undefined
-      : 'From where it is viewed is not stated: no check takes the word alone for a fact.';
+      : 'The viewpoint is not stated: no check relies on the word alone.';
   }
   const told = turnAtFlywheel({ word: rotation.word as 'standard', view: rotation.viewedFrom });
   if (!told.known) return told.why;

@@ -43,7 +43,7 @@ export function rotationHover(line: JudgedLine): string | undefined {
       ? `It needs a **${hand.needed}-hand** propeller, and has a ${hand.hand}-hand one.`
       : rotation.neededHand
         ? `It needs a **${rotation.neededHand}-hand** propeller.`
-        : `It cannot be told without ${rotation.missing.map(one => one.what).join('; ')}.`;
+        : `Cannot tell. Needed: ${rotation.missing.map(one => one.what).join('; ')}.`;
   const open = line.verdicts.find(one => one.byAnswer);
   return paragraphs(
     `**Rotation of ${plain(line.line.path)}**, lever ahead`,

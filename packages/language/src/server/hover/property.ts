@@ -6,7 +6,7 @@ export function propertyHover(row: Row, vocabulary: Vocabulary): string {
   return paragraphs(
     `**${row.words}** · ${vocabulary.title}`,
     row.doc,
-    `Value: ${formWords(row)}${row.many ? '; may stand more than once' : ''}. \`unknown\` stands for what is not known yet.`,
+    `Value: ${formWords(row)}${row.many ? '; may stand more than once' : ''}. \`unknown\` marks an open question.`,
     `\`\`\`tailshaft\n${row.example}\n\`\`\``,
   );
 }

@@ -60,8 +60,8 @@ const EVIDENCE: Readonly<Record<Evidence['kind'], string>> = {
   drawing: 'taken from a drawing',
   sheet: 'taken from a data sheet',
   'sister vessel': 'taken from a sister vessel',
-  hearsay: 'hearsay: it cannot close a check of rotation',
-  assumed: 'assumed: it cannot close a check of rotation',
+  hearsay: 'hearsay: no rotation check passes on it',
+  assumed: 'assumed: no rotation check passes on it',
 };
 
 export function evidenceLine(evidence: Evidence | undefined): string | undefined {

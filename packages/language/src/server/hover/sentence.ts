@@ -35,7 +35,7 @@ export function requirementHover(judged: JudgedVessel, place: Place): string | u
   return paragraphs(
     `**require** ${plain(found.written)}${found.note ? ` · ${plain(found.note)}` : ''}`,
     quantityLine(found),
-    verdicts.length > 0 ? bullets(verdicts.map(verdictLine)) : 'No check says anything of it yet.',
+    verdicts.length > 0 ? bullets(verdicts.map(verdictLine)) : 'No check uses it yet.',
     worked && shortened(workingMarkdown(worked), WORKING_LINES),
   );
 }
@@ -45,7 +45,7 @@ export function assumptionHover(judged: JudgedVessel, place: Place): string | un
   const found: Assumption | undefined = judged.vessel.assumptions.find(one => samePlace(one.origin, place));
   if (!found) return undefined;
   return paragraphs(
-    `**assume** ${plain(found.about)}: it stands in the place of the default wherever that is used.`,
+    `**assume** ${plain(found.about)}: it replaces the default wherever that is used.`,
     quantityLine(found),
     found.because ? `Because: ${plain(found.because)}` : 'No reason is given.',
     drivenBy(place, linesOf(judged)),
@@ -67,7 +67,7 @@ export function acceptanceHover(
       clauses.by ? `by ${plain(clauses.by)}` : 'nobody is named: it covers nothing',
       clauses.because ? `because ${plain(clauses.because)}` : 'no reason is given: it covers nothing',
       ...(clauses.dated ? [`dated ${ageWords(clauses.dated, today)}`] : []),
-      clauses.until ? `until ${ageWords(clauses.until, today)}` : 'without an end',
+      clauses.until ? `until ${ageWords(clauses.until, today)}` : 'with no last day',
     ]),
     covered.length > 0 ? bullets(covered.map(verdictLine), 6) : 'It covers no finding now.',
     said.length > 0 && bullets(said.map(verdictLine)),

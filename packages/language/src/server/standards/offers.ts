@@ -64,11 +64,11 @@ export function genericGrades(atEnd: Range): Offer[] {
       gradeName(row),
       `generic grade, ${rowWords(SHAFT_BAR, row, ['torsional yield', 'tensile yield'])}`,
     ),
-    doc: `Figures of a table, not of the bar: a mill certificate comes before them.\n\n${gradeMarkdown(row)}`,
+    doc: `Table figures, not those of the bar: a mill certificate takes precedence.\n\n${gradeMarkdown(row)}`,
     also: {
       range: atEnd,
       newText: `\n${[
-        `/// Generic grade: figures of a table, not of the bar that is fitted. Ask for the mill certificate.`,
+        `/// Generic grade: table figures, not those of the bar fitted. Ask for the mill certificate.`,
         `shaft material ${gradeName(row)} "${gradeTitle(row)}, generic grade" {`,
         `  source "${row.strengthSource.title}, generic grade"`,
         ...gradeFacts(row, '  '),

@@ -32,7 +32,7 @@ export function outputFlangeMarkdown(outsideDiameter: number | undefined): strin
   const why =
     outsideDiameter === undefined
       ? 'Named sizes of the inch series, for comparison only: bolt together what the two drawings say.'
-      : `${millimetres(outsideDiameter)} is none of the named sizes of the inch series: many makers use their own. These are:`;
+      : `${millimetres(outsideDiameter)} is not a named size of the inch series; many makers use their own. The named sizes are:`;
   return paragraphs(why, rowsMarkdown(OUTPUT_FLANGES, outputFlanges), 'Source: SAE J756 (from memory).');
 }
 

@@ -63,12 +63,12 @@ export function shaftEndMarkdown(diameter: number): string | undefined {
   if (!below && !above) return undefined;
   const beyond = diameter >= largeInchTaper.from && diameter <= largeInchTaper.to;
   return paragraphs(
-    `${millimetres(diameter)} is no standard shaft size of the tables at hand. The inch sizes beside it:`,
+    `${millimetres(diameter)} is not a standard shaft size in the tables at hand. The nearest inch sizes:`,
     rowsMarkdown(
       INCH_ENDS,
       [below, above].filter(row => row !== undefined),
     ),
-    beyond && `Of shafts of 6 to 8 in only the taper was found: ${taper(largeInchTaper.taper)}.`,
+    beyond && `For shafts of 6 to 8 in only the taper is known: ${taper(largeInchTaper.taper)}.`,
   );
 }
 

@@ -46,7 +46,7 @@ export const closeBlocks: Repair = (tokens, insert) => {
   }
   while (open.length > 0) close(undefined);
   const message =
-    'This block is not closed: a closing brace } is missing. Read as if it were where the block seems to end.';
+    'This block is not closed: a closing brace } is missing. It is assumed where the block seems to end.';
   return { tokens: mended, errors: [errorAt(blamed!, message)] };
 };
 

@@ -9,12 +9,7 @@ export const closeEvidence: Repair = (tokens, insert) => {
   const close = () => {
     if (!open) return;
     mended.push(insert(']', mended.at(-1)!, false));
-    errors.push(
-      errorAt(
-        open,
-        'This mark is not closed: a ] is missing behind how the value is known, as in [measured 2026-01-14].',
-      ),
-    );
+    errors.push(errorAt(open, 'This evidence is not closed: a ] is missing, as in [measured 2026-01-14].'));
     open = undefined;
   };
   for (const token of tokens) {
@@ -32,7 +27,7 @@ export const closeEvidence: Repair = (tokens, insert) => {
     if (token.image === '[' && depth > 0) open = token;
     else if (token.image === ']' && open) open = undefined;
     else if (token.image === ']' && depth > 0) {
-      errors.push(errorAt(token, 'This ] closes nothing: read as if it were not there.'));
+      errors.push(errorAt(token, 'This ] closes nothing and is ignored.'));
       continue;
     }
     mended.push(token);

@@ -9,10 +9,10 @@ import {
   type Token,
 } from './tokens.js';
 
-const MISSING = 'An opening brace { is missing at the end of this line. Read as if it were there.';
+const MISSING = 'An opening brace { is missing at the end of this line. It is assumed there.';
 const OPEN_QUOTE =
-  'The closing quote is missing, and with it what follows it on this line. Read as if the block were opened here.';
-const TOO_MANY = 'This closing brace is one too many: read as if it were not there.';
+  'The closing quote is missing, and with it the rest of this line. The block is assumed to open here.';
+const TOO_MANY = 'This closing brace is one too many and is ignored.';
 
 /** Where more blocks are closed than opened: headers that lost their brace get it, and braces too many are left out. */
 export const openBlocks: Repair = (tokens, insert) => {

@@ -2,7 +2,7 @@ import type { LexerResult } from 'langium';
 
 type LexerError = LexerResult['errors'][number];
 
-const MESSAGE = 'This comment is not closed: */ is missing. Reading goes on after this line.';
+const MESSAGE = 'This comment is not closed: */ is missing. Reading continues after this line.';
 
 /** A number in inches, which opens no string; strings and comments; a block comment that is not closed ends with its line. */
 const LOOK =

@@ -17,7 +17,7 @@ export function tooDeep(tokens: readonly Token[]): Repaired | undefined {
     if (token.image === '}' && depth > 0) depth -= 1;
   }
   if (!first) return undefined;
-  const message = `${MESSAGE} ${DEEPEST} deep here and go deeper: nothing deeper is read. Look for closing braces that are missing above.`;
+  const message = `${MESSAGE} ${DEEPEST} deep here, which is the limit: nothing deeper is read. Look for missing closing braces above.`;
   const { startOffset: offset, startLine: line, startColumn: column } = first;
   return { tokens: kept, errors: [{ offset, line, column, length: 1, message }] };
 }

@@ -50,7 +50,7 @@ export function verificationOf(one: Requirement): Verification {
   const quantity = NAMED_QUANTITIES.find(({ name }) => name === one.about);
   if (!quantity) {
     const known = NAMED_QUANTITIES.map(({ name }) => name).join(', ');
-    return { by: 'nothing', why: `no check works out "${one.about}"; there are checks for ${known}` };
+    return { by: 'nothing', why: `no check computes "${one.about}"; checks exist for ${known}` };
   }
   const { conditions, dimensions, name, example } = quantity;
   const condition = one.condition;
@@ -58,7 +58,7 @@ export function verificationOf(one: Requirement): Verification {
     return { by: 'nothing', why: `a computed ${name} takes "at least" or "at most": ${example}` };
   }
   const value = one.quantity?.value;
-  if (!value) return { by: 'nothing', why: `it names no number to hold the ${name} against: ${example}` };
+  if (!value) return { by: 'nothing', why: `it names no number to compare the ${name} with: ${example}` };
   if (!dimensions.includes(value.dimension)) {
     return {
       by: 'nothing',
@@ -70,7 +70,7 @@ export function verificationOf(one: Requirement): Verification {
     return {
       by: 'nothing',
       why: usual
-        ? `${name} is worked out at ${conditions.join(', ')}, not at "${condition}"`
+        ? `${name} is computed at ${conditions.join(', ')}, not at "${condition}"`
         : `${name} takes no condition, and "at ${condition}" is one`,
       meant: {
         about: one.about,

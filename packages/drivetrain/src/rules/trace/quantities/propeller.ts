@@ -29,7 +29,7 @@ export const BOLLARD_THRUST = named('bollard thrust', {
     return {
       value: result.value.thrust,
       missing: [],
-      note: `By the ${result.value.curve.series.name} series at rest; what the propeller sucks from the hull is not taken off.${seriesRemark(result.value.curve)}`,
+      note: `By the ${result.value.curve.series.name} series at rest; thrust deduction is not included.${seriesRemark(result.value.curve)}`,
     };
   },
 });

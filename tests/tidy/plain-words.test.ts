@@ -1,0 +1,47 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+
+const root = join(import.meta.dirname, '../..');
+
+/** Turns of phrase that only a translation would choose, with what a surveyor writes. */
+const REFUSED: readonly (readonly [phrase: RegExp, instead: string])[] = [
+  [/cannot be told\b(?! apart)/, 'cannot tell whether ...'],
+  [/\b(?:is|are) told\b/, 'is reported'],
+  [/says? (?:nothing|little) (?:of|about)\b/, 'does not cover, has no data on'],
+  [/\bstands? on the (?:sheet|beds)\b/, 'is listed on the sheet, lines up with the beds'],
+  [/\b(?:below|above) nil\b/, 'below zero'],
+  [/\bwhat becomes of\b/, 'state an action for'],
+  [/\bfor want of\b/, 'for lack of'],
+  [/\bput(?:s)? (?:it |them |this )?right\b/, 'correct'],
+  [/\bwaits? for (?:\$\{|it\b|them\b)/, 'needs'],
+  [/\b(?:come|comes) to rest\b/, 'seats'],
+  [/\bnobody can\b|\bnobody knows\b/, 'it is unclear'],
+  [/(?<!there )\bis no (?:number|date|property|vessel|ratio|prediction|proof)\b/, 'is not a'],
+];
+
+const PACKAGES = ['drivetrain', 'language', 'sheet', 'cli', 'vscode', 'vocabulary'];
+
+/** Lines of a source that hold words for people: not its comments. */
+function spokenLines(source: string): string[] {
+  return source.split('\n').filter(line => {
+    const code = line.trim();
+    return /['"`]/.test(code) && !/^(?:\/\/|\/\*|\*)/.test(code);
+  });
+}
+
+it('what people read is plain trade English', () => {
+  const found = PACKAGES.flatMap(name => {
+    const folder = join(root, 'packages', name, 'src');
+    return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter(path => path.endsWith('.ts') && !path.includes('generated'))
+      .flatMap(path =>
+        spokenLines(readFileSync(join(folder, path), 'utf8')).flatMap(line =>
+          REFUSED.filter(([phrase]) => phrase.test(line)).map(
+            ([, instead]) => `${name}/${path}: ${line.trim()} (write: ${instead})`,
+          ),
+        ),
+      );
+  });
+  expect(found).toEqual([]);
+});
