@@ -130,12 +130,15 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
 ];
 
+/** How often each was asked for since the start, with the cases: a run prints those that nothing needed. */
+export const used = new Map<string, Set<string>>();
+
 export function exceptionFor(
   { letter, about }: Pick<Change, 'letter' | 'about'>,
   { rule, subject, how }: Lost,
   after: Pick<Judged, 'isNotAssessed'>,
 ): Exception | undefined {
-  return EXCEPTIONS.find(
+  const found = EXCEPTIONS.find(
     one =>
       one.letters.includes(letter) &&
       (one.rule?.test(rule) ?? true) &&
@@ -143,4 +146,9 @@ export function exceptionFor(
       (one.how?.test(how) ?? true) &&
       (!one.notAssessed || after.isNotAssessed(rule, subject)),
   );
+  if (found) {
+    const cases = used.get(found.because) ?? new Set();
+    used.set(found.because, cases.add(`${letter} ${rule} | ${about} | ${how}`));
+  }
+  return found;
 }

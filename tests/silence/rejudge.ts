@@ -12,6 +12,8 @@ export interface Told {
   readonly outcome: Verdict['outcome'];
   readonly message: string;
   readonly margin?: number;
+  /** It waits for statements that contradict each other. */
+  readonly disputed: boolean;
   /** Properties that it waits for. */
   readonly asked: readonly string[];
   /** Where the values behind its numbers stand; true until the bench judges the next text. */
@@ -88,6 +90,7 @@ function withFolded(verdict: Verdict): Told[] {
       outcome: verdict.outcome,
       message: verdict.message,
       ...(verdict.margin === undefined ? {} : { margin: verdict.margin }),
+      disputed: verdict.disputed !== undefined,
       asked: verdict.missing.map(one => one.property),
       readAt: () => readAt(verdict),
     },

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { baseOf, randomSpecs, writtenSpecs } from './base-specs.js';
+import { EXCEPTIONS, used } from './exceptions.js';
 import { KNOWN, listed, writeKnown } from './known.js';
 import { type Conviction, runOne, runOver } from './run.js';
 
@@ -13,6 +14,9 @@ it(`no verdict improves by what is left out, said again, doubted, renamed or pus
   const specs = [...writtenSpecs(), ...randomSpecs(SEED * 1000, 60)].filter(one => one.name.includes(only));
   const { convictions, judged, left } = await runOver(specs, { seed: SEED, share: SHARE, seconds: SECONDS });
   console.log(`seed ${SEED}, share ${SHARE}: judged ${JSON.stringify(judged)}; ${left} specs left`);
+  if (process.env.SILENCE_USED)
+    for (const { because } of EXCEPTIONS)
+      console.log(`${because}:\n  ${[...(used.get(because) ?? ['nothing needed it'])].sort().join('\n  ')}`);
   if (process.env.SILENCE_WRITE) {
     const still: Conviction[] = [];
     for (const one of KNOWN) {

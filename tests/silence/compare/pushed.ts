@@ -11,7 +11,7 @@ export function comparePushed(change: Change, before: Judged, after: Judged): re
   return pairs(tallies(before), tallies(after)).flatMap(({ was, is }) => {
     if (is.holds <= was.holds) return [];
     // Two statements that the other number reconciles hold back nothing any longer.
-    if (was.told.some(one => one.message.includes('which another statement contradicts'))) return [];
+    if (was.told.some(one => one.disputed)) return [];
     const stands = is.told
       .filter(one => one.outcome === 'holds')
       .every(

@@ -113,6 +113,7 @@ export interface SilentChange extends Weighed {
     | 'exact to nominal'
     | 'evidence'
     | 'same name, other facts'
+    | 'overridden at its place'
     | 'requirement relaxed'
     | 'verb and value'
     | 'no revision';

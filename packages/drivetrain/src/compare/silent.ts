@@ -1,5 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
-import { ENTRY_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { ENTRY_VOCABULARY, type Restated, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Evidence, EvidenceKind, SourceNote } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
@@ -13,6 +13,8 @@ export function silentChanges(before: Side, after: Side, parts: readonly PartCha
   const [old, now] = [partsOf(before), partsOf(after)];
   const replaced = new Set(parts.filter(one => one.fate === 'replaced').map(one => one.placeAfter));
   const changes: SilentChange[] = [];
+  for (const [key, is] of now)
+    changes.push(...overrides(replaced.has(is.part.origin) ? undefined : old.get(key), is));
   for (const [key, was] of old) {
     const is = now.get(key);
     if (!is || replaced.has(is.part.origin)) continue;
@@ -27,6 +29,26 @@ export function silentChanges(before: Side, after: Side, parts: readonly PartCha
     }
   }
   return changes;
+}
+
+/** What a place says otherwise than its catalogue entry, and did not say before. */
+function overrides(was: KnownPart | undefined, is: KnownPart): SilentChange[] {
+  const had = new Set(otherwise(was).map(overriddenWords));
+  const fresh = otherwise(is).filter(one => !had.has(overriddenWords(one)));
+  const [first] = fresh;
+  if (!first) return [];
+  const words = `${nameOf(is)}: ${fresh.map(overriddenWords).join('; ')}`;
+  return [
+    silent('overridden at its place', is.line.key, words, 33, first.inEntry.origin, first.atPlace.origin),
+  ];
+}
+
+function otherwise(part: KnownPart | undefined): readonly Restated[] {
+  return (part?.part.restated ?? []).filter(one => !one.same);
+}
+
+function overriddenWords({ property, atPlace, inEntry }: Restated): string {
+  return `${property} ${atPlace.written} at its place, where its entry says ${inEntry.written}`;
 }
 
 function sourceChange(was: KnownPart, is: KnownPart): SilentChange[] {

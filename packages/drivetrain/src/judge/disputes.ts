@@ -27,6 +27,7 @@ export function whileDisputed(
     outcome: 'cannot tell',
     message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: no verdict until that is settled.`,
     missing: at.map(missingFact),
+    disputed: at,
   };
 }
 

@@ -83,6 +83,8 @@ export interface Verdict {
   readonly outweighs?: readonly Fact<unknown>[];
   /** Facts that it fails on, and that no such part can have: they are put right first. */
   readonly outOfRange?: readonly Fact<unknown>[];
+  /** Facts that this verdict rests on and that another statement contradicts: it cannot be told for them. */
+  readonly disputed?: readonly Fact<unknown>[];
   /** Set where the checks do not cover what it rests on: that is told once, by the rule that says so. */
   readonly withheld?: true;
   /** By what statement of the spec the failure is accepted; set where the outcome is `accepted`. */
