@@ -17,7 +17,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   {
     letters: 'aij',
     about: /^(shaft diameter by|.* (at least|at most))$/,
-    rule: /^(shafting\/(diameter|service-factor)|propeller\/(tip|other)-clearance|speed\/tip-speed)/,
+    rule: /^(shafting\/(diameter|service-factor|overhang)|propeller\/(tip|other)-clearance|speed\/tip-speed)/,
     because: 'the author chose that criterion; without it the default one judges, and the verdict says which',
   },
   {
@@ -74,7 +74,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'a',
-    rule: /^(paper\/place-against-entry|rotation\/sheet-view)$/,
+    rule: /^(paper\/place-against-entry|rotation\/sheet-view|capacity\/power-and-torque)$/,
     how: /became silence/,
     because:
       'what fails is that two statements of one thing disagree; with one of them gone there are not two, and what rests on it asks for it',

@@ -17,6 +17,8 @@ export function compareRemoved(change: Change, before: Judged, after: Judged): r
     const fate = fateOf(was, is);
     if (fate === 'holds') return [{ rule, subject, how: 'fails became holds' }];
     if (fate === 'silence' && !named) return [{ rule, subject, how: 'fails became silence' }];
+    // Of two statements that contradict each other one is left: nothing is held back by the other any longer.
+    if (was.told.some(one => one.disputed)) return [];
     if (is.open < was.open && is.holds > was.holds)
       return [{ rule, subject, how: 'cannot tell became holds' }];
     return [];

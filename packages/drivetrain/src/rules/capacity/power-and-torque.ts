@@ -155,7 +155,7 @@ function ofEngine(context: LineContext, engine: Engine): Verdict | undefined {
       ? undefined
       : say.holds({
           place: peak.origin,
-          workings: others.map(one => one.torque),
+          workings: [most, ...others.map(one => one.torque)],
           message: `${line.name}: no stated point of ${nameOf(engine)} has more than its peak torque of ${analysis.tell(most)}.`,
         });
   return say.fails({

@@ -54,21 +54,24 @@ function check(context: ArrangementContext): Verdict | undefined {
   if (!pair || !one || !other || !(one.pitch || other.pitch)) return undefined;
   const say = sayFor(INFO, arrangement.path);
   const place = (other.pitch ?? other).origin;
-  const ratios = [pair.port, pair.starboard].map(line => analysisOf(line).overallRatio('ahead').value?.si);
+  const needs = new Needs();
+  const ratios = [pair.port, pair.starboard].map(
+    line => needs.take(analysisOf(line).overallRatio('ahead'))?.si,
+  );
   if (ratios[0] && ratios[1] && Math.abs(ratios[0] / ratios[1] - 1) > ratioTolerance(vessel).share) {
     return say.doesNotApply({
       place,
       message: `${arrangement.path}: the ratios of the two sides differ, so the pitches need not agree.`,
     });
   }
-  const needs = new Needs();
   const measured = [one, other].some(isMeasured);
   const port = pitchOf(pair.port, one, measured, needs);
   const starboard = pitchOf(pair.starboard, other, measured, needs);
   const related = one.pitch
     ? [{ at: one.pitch.origin, message: `${one.pitch.written} on the port side` }]
     : [];
-  if (!port || !starboard) {
+  // Whether they need agree at all rests on the ratios.
+  if (!port || !starboard || needs.any) {
     return waits(say, needs, place, `${arrangement.path}: whether the two propellers are a pair`, {
       related,
     });
