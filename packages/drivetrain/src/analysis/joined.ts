@@ -20,7 +20,7 @@ import { type FullLoadPoint, ratedPoint } from './engine-points.js';
 import { gearRatio, transferRatio } from './speeds.js';
 
 /** Torque that a mover beside the engine gives to the shaft that it sits on, at the speed of that shaft. */
-export function joinedTorque(
+function joinedTorque(
   line: ShaftLine,
   part: Part,
   speed: Value<'rotational speed'>,

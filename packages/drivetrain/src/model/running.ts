@@ -122,9 +122,3 @@ function isTwinOf(one: Engine, other: Engine): boolean {
     one.ratedAt?.value === other.ratedAt?.value
   );
 }
-
-/** A part that turns along without driving. */
-export function isIdle(line: ShaftLine, part: Part): boolean {
-  const mover = part.role === 'engine' || part.role === 'motor';
-  return mover && part !== line.engine && part !== line.motor && !line.joined?.some(one => one === part);
-}
