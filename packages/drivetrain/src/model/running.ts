@@ -2,7 +2,7 @@ import type { Origin } from '@tailshaft/mechanics';
 import type { DrivenBy, Mode } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Gear, Transfer } from './gear.js';
-import type { Part, Role } from './part.js';
+import type { Role } from './part.js';
 import type { Coupling, Shaft } from './shafting.js';
 import type { ShaftLine } from './vessel.js';
 
