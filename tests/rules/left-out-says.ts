@@ -39,10 +39,20 @@ export const LEFT_OUT_SAYS: Readonly<Record<string, string>> = {
   'coupling in its line|damage': 'what happened to a part is written where something did',
   'shaft|damage': 'what happened to a part is written where something did',
   'propeller in its line|damage': 'what happened to a part is written where something did',
+  'trial|ballast': 'ballast taken aboard for a trial is written',
+  'drill|station': 'a vessel with one station is drilled from it',
+  'drill|time': 'what was not taken is not written',
+  'drill|distance': 'what was not taken is not written',
+  'drill|engine speed': 'what was not read is not written',
+  'drill|remark': 'what was seen is written',
+  'helm|required by': 'which text applies is named where one does',
   // Blocks, which cannot be written as unknown at all.
   'coupling in its line|flange': 'a coupling with a flange describes it',
   'gear ratio|train': 'the declared sense and ratio stand; the train only proves them',
   'clutch|train': 'the declared sense and ratio stand; the train only proves them',
+  'trial|dock': 'direction at the dock may be told as a whole',
+  'trial|drill': 'a drill that was run is written',
+  'helm|station': 'stations that are described are written; where passengers are carried they are asked for',
   'transfer in its line|train': 'the declared sense and ratio stand; the train only proves them',
 };
 

@@ -48,6 +48,13 @@ export const ASSUMABLE: readonly Assumable[] = [
     range: between('1.5', '4'),
   },
   {
+    words: 'resistance correlation',
+    dimension: 'ratio',
+    doc: 'Resistance of the hull as a trial of this vessel gave it, over that of the method.',
+    example: 'resistance correlation 1.08',
+    range: between('0.5', '2'),
+  },
+  {
     words: 'engine speed per inch of pitch',
     dimension: 'rotational speed',
     doc: 'Change of full-throttle engine speed for one inch of pitch.',

@@ -17,6 +17,7 @@ export { AHEAD_CLUTCH, CRITERIA, PROPELLER, RATED_AT, SHAFT_MATERIAL };
 import { ENGINE, ENGINE_PLACE, MOTOR, MOTOR_PLACE, RATED_AT } from './engine.js';
 import { AHEAD_CLUTCH, GEAR, GEAR_PLACE, TRANSFER, TRANSFER_PLACE } from './gear.js';
 import type { HEADER_ROWS } from './header.js';
+import { HELM } from './helm.js';
 import type { BlockRow, Row, Vocabulary } from './kinds.js';
 import { MODE } from './mode.js';
 import { PRACTICE } from './practice.js';
@@ -57,6 +58,7 @@ const SETTINGS = {
   hull: HULL,
   criteria: CRITERIA,
   certificate: CERTIFICATE,
+  helm: HELM,
   trial: TRIAL,
   project: PROJECT,
   revision: REVISION,

@@ -110,6 +110,13 @@ const IN_VESSEL = [
     example: 'certificate { power 420 kW }',
   },
   {
+    word: 'helm',
+    where: 'vessel',
+    form: 'helm { }',
+    doc: 'The places that the vessel is steered from, with what each of them shows and stops: thrust direction, gear oil, engine stop.',
+    example: 'helm { station wheelhouse { thrust direction shown } }',
+  },
+  {
     word: 'arrangement',
     where: 'vessel',
     form: 'arrangement <name> <title in quotes> revises <arrangement before> { }',

@@ -1,5 +1,6 @@
 import type { Trial, TrialRun } from './facts/index.js';
 import { anyWord, between, blocksFor, quantity, rowsFor, text, vocabulary, word } from './kinds.js';
+import { DOCK_STEP, DRILL, DRILL_WORDS, RUN_STATE } from './trial-steps.js';
 
 const run = rowsFor<TrialRun>();
 
@@ -9,8 +10,8 @@ const TRIAL_RUN = vocabulary({
     run(
       'at',
       'at',
-      word('idle ahead', 'part throttle', 'rated speed', 'full throttle'),
-      'Point of the run. At idle, rated speed and full throttle the spec predicts the engine speed as well.',
+      word('no load', 'idle ahead', 'part throttle', 'rated speed', 'full throttle'),
+      'Point of the run: out of gear at full throttle, or in gear. At idle, rated speed and full throttle the spec predicts the engine speed as well.',
       'at full throttle',
     ),
     run(
@@ -69,6 +70,7 @@ const TRIAL_RUN = vocabulary({
       'exhaust temperature 420 °C',
       { range: between('-10 °C', '950 °C') },
     ),
+    ...RUN_STATE,
   ],
   blocks: [],
 });
@@ -98,6 +100,30 @@ export const TRIAL = vocabulary({
       { range: between('0.3 m', '12000 m') },
     ),
     trial('weather', 'weather', text, 'Wind, sea and current.', 'weather "wind 2 Bft across, sea calm"'),
+    trial('ballast', 'ballast', quantity('mass'), 'Ballast taken aboard for the trial.', 'ballast 600 kg', {
+      range: between('0 kg', '100000 t'),
+      absent: 'no ballast was taken aboard for it',
+    }),
+    trial(
+      'fuelAboard',
+      'fuel aboard',
+      quantity('ratio'),
+      'Share of the fuel that was aboard.',
+      'fuel aboard 60 %',
+      {
+        range: between('0 %', '100 %'),
+      },
+    ),
+    trial('people', 'people', quantity('number'), 'People aboard.', 'people 6', {
+      range: between('0', '10000'),
+    }),
+    trial(
+      'fuelAndAir',
+      'fuel and air',
+      word('checked', 'not checked'),
+      'Whether filters, valves and intake of fuel and air were seen to be clear before the runs.',
+      'fuel and air checked',
+    ),
     trial(
       'dockDirection',
       'direction at the dock',
@@ -114,6 +140,26 @@ export const TRIAL = vocabulary({
     ),
   ],
   blocks: [
+    blocksFor<Trial>()(
+      'docks',
+      'dock',
+      DOCK_STEP,
+      'One shaft line tried from one station, at the dock and at low power.',
+      'dock Port { station "wheelhouse"  with lever ahead pulls ahead  with lever astern pulls astern }',
+      {
+        many: true,
+        head: { field: 'line', kind: anyWord('shaft line') },
+        absent: 'direction at the dock is told as a whole',
+      },
+    ),
+    blocksFor<Trial>()(
+      'drills',
+      'drill',
+      DRILL,
+      'Something that was run on purpose: loss of control, full astern, a stop from full speed, one engine alone.',
+      'drill full astern { result as required  engine speed 1800 rpm }',
+      { many: true, head: { field: 'what', kind: DRILL_WORDS }, absent: 'no drill is recorded' },
+    ),
     blocksFor<Trial>()(
       'runs',
       'run',

@@ -59,6 +59,15 @@ export function bareReadings(run: TrialRun): readonly { what: string; written: s
       ['coolant temperature', run.coolantTemperature],
       ['gear oil temperature', run.gearOilTemperature],
       ['exhaust temperature', run.exhaustTemperature],
+      ['load', run.load],
+      ['fuel rate', run.fuelRate],
+      ['boost', run.boost],
+      ['gear oil pressure', run.gearOilPressure],
+      ['fuel pressure', run.fuelPressure],
+      ['intake depression', run.intakeDepression],
+      ['smoke', run.smoke],
+      ['lever', run.lever],
+      ['throttle', run.throttle],
     ] as const
   ).flatMap(([what, fact]) => (fact ? [{ what, written: fact.written }] : []));
 }
@@ -88,6 +97,8 @@ const NOTHING: Derived<never> = { value: undefined, missing: [] };
 
 function predictedEngineSpeed(run: TrialRun, analysis: LineAnalysis): Derived<Value<'rotational speed'>> {
   switch (run.at?.value) {
+    case 'no load':
+      return analysis.governedSpeed;
     case 'idle ahead':
       return analysis.idleSpeed;
     case 'rated speed': {

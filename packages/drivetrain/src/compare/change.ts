@@ -92,6 +92,7 @@ export interface StatementChange extends Weighed {
     | 'duty'
     | 'hull'
     | 'certificate'
+    | 'helm'
     | 'project'
     | 'arrangement'
     | 'trial'

@@ -14,7 +14,7 @@ export function describeVessel(judged: Judged): string[] {
   const { vessel } = judged;
   const side = sideOfVessel(judged);
   const facts: string[] = [];
-  for (const kind of ['duty', 'hull', 'criteria', 'certificate', 'project'] as const)
+  for (const kind of ['duty', 'hull', 'criteria', 'certificate', 'helm', 'project'] as const)
     facts.push(...factLines(kind, flatFacts(vessel[kind] ?? {}, VESSEL_VOCABULARY[kind])));
   for (const { part, line, slot, facts: own } of partsOf(side).values()) {
     const at = `${line.key} ${slot}`;

@@ -97,7 +97,7 @@ function isInPlace(part: KnownPart, what: string): boolean {
 
 /** The same settings of a vessel with other units. */
 export function settingUnits(before: Vessel, after: Vessel): SilentChange[] {
-  return (['duty', 'hull', 'criteria', 'certificate'] as const).flatMap(kind => {
+  return (['duty', 'hull', 'criteria', 'certificate', 'helm'] as const).flatMap(kind => {
     const vocabulary = VESSEL_VOCABULARY[kind];
     const [old, now] = [flatFacts(before[kind] ?? {}, vocabulary), flatFacts(after[kind] ?? {}, vocabulary)];
     return [...now].flatMap(([what, fact]) => {

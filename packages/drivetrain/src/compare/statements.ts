@@ -14,6 +14,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
     ...settingChanges('duty', before.duty, after.duty, after.name),
     ...settingChanges('hull', before.hull, after.hull, after.name),
     ...settingChanges('certificate', before.certificate, after.certificate, after.name),
+    ...settingChanges('helm', before.helm, after.helm, after.name),
     ...settingChanges('project', before.project, after.project, after.name),
     ...keyedChanges('assumption', before.assumptions, after.assumptions, ASSUMPTION, after.name),
     ...acceptanceChanges(before.acceptances, after.acceptances, after.name),
@@ -158,7 +159,7 @@ function requirementTendency(
 }
 
 function settingChanges(
-  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'project',
+  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'helm' | 'project',
   before: object | undefined,
   after: object | undefined,
   subject: string,
@@ -168,7 +169,7 @@ function settingChanges(
 }
 
 function factsMoved(
-  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'project' | 'trial',
+  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'helm' | 'project' | 'trial',
   old: ReadonlyMap<string, FlatFact>,
   now: ReadonlyMap<string, FlatFact>,
   subject: string,

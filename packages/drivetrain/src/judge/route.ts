@@ -16,6 +16,8 @@ export type ModelEdit =
   | { readonly do: 'state'; readonly at: Origin; readonly statement: NewStatement }
   /** Requires something else in the place of a requirement. */
   | { readonly do: 'require'; readonly at: Origin; readonly requirement: NewRequirement }
+  /** Assumes something for a whole vessel, with the reason. */
+  | { readonly do: 'assume'; readonly vessel: Origin; readonly assumption: NewAssumption }
   /** Declares an entry, in front of the vessel that a place belongs to. */
   | { readonly do: 'declare'; readonly before: Origin; readonly entry: NewEntry }
   | PlacedEdit<ValueChange>;
@@ -58,6 +60,13 @@ export interface NewEntry {
   readonly name: string;
   readonly title: string;
   readonly facts: readonly NewFact[];
+}
+
+/** What is assumed in the place of a default. */
+export interface NewAssumption {
+  readonly about: string;
+  readonly value: NewValue;
+  readonly because: string;
 }
 
 /** What is required of a computed quantity. */

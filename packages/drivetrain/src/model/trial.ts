@@ -1,1 +1,1 @@
-export type { Trial, TrialPoint, TrialRun } from '@tailshaft/vocabulary';
+export type { DockStep, Drill, Trial, TrialPoint, TrialRun } from '@tailshaft/vocabulary';

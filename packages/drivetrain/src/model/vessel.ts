@@ -3,6 +3,7 @@ import type {
   Certificate,
   Criteria,
   Duty,
+  Helm,
   Hull,
   Mode,
   NewValue,
@@ -23,6 +24,8 @@ export type {
   Certificate,
   Criteria,
   Duty,
+  Helm,
+  HelmStation,
   Hull,
   Matter,
   Mode,
@@ -168,6 +171,7 @@ export interface Vessel {
   readonly duty?: Duty;
   readonly hull?: Hull;
   readonly certificate?: Certificate;
+  readonly helm?: Helm;
   readonly project?: Project;
   /** The practice that the spec imports: it judges by its criteria wherever the vessel chooses none. */
   readonly practice?: Practice;

@@ -99,6 +99,7 @@ function showEdit(edit: ModelEdit): string {
   if (edit.do === 'fit anew') return `${nameOfPlace(edit.at)} := ${nameOfPlace(edit.like)}`;
   if (edit.do === 'add') return `${nameOfPlace(edit.host)}: + ${edit.block.block}`;
   if (edit.do === 'require') return `${nameOfPlace(edit.at)} := require ${edit.requirement.about}`;
+  if (edit.do === 'assume') return `+ assume ${edit.assumption.about}`;
   if (edit.do === 'state') return `${nameOfPlace(edit.at)} := ${stated(edit.statement)}`;
   return `${nameOfPlace(edit.at)} := ${spell(edit.value)}`;
 }

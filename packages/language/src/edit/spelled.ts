@@ -39,6 +39,11 @@ export function spelledEdit(edit: ModelEdit): SpelledEdit {
       return { do: 'state', at: edit.at, ...statementWords(edit.statement) };
     case 'require':
       return { do: 'replace', at: edit.at, text: requirementWords(edit.requirement) };
+    case 'assume': {
+      const { about, value, because } = edit.assumption;
+      const text = `${spell(value)} because ${spell({ is: 'title', title: because })}`;
+      return { do: 'set', host: edit.vessel, property: `assume ${about}`, text };
+    }
     case 'declare':
       return { do: 'declare', before: edit.before, text: entryWords(edit.entry) };
     case 'declare like':

@@ -44,6 +44,7 @@ export type TailshaftKeywordNames =
     | "for"
     | "gear"
     | "hand"
+    | "helm"
     | "hull"
     | "import"
     | "material"
@@ -500,7 +501,7 @@ export interface Settings extends langium.AstNode {
     block?: FactBlock;
     evidence?: Evidence;
     head?: string;
-    kind: 'certificate' | 'criteria' | 'duty' | 'hull' | 'project';
+    kind: 'certificate' | 'criteria' | 'duty' | 'helm' | 'hull' | 'project';
 }
 
 export const Settings = {
@@ -563,10 +564,10 @@ export function isStatement(item: unknown): item is Statement {
     return reflection.isInstance(item, Statement.$type);
 }
 
-export type StatementWord = 'accept' | 'arrangement' | 'assume' | 'certificate' | 'criteria' | 'duty' | 'hull' | 'project' | 'require' | 'revision' | 'study' | 'trial';
+export type StatementWord = 'accept' | 'arrangement' | 'assume' | 'certificate' | 'criteria' | 'duty' | 'helm' | 'hull' | 'project' | 'require' | 'revision' | 'study' | 'trial';
 
 export function isStatementWord(item: unknown): item is StatementWord {
-    return item === 'duty' || item === 'hull' || item === 'certificate' || item === 'arrangement' || item === 'criteria' || item === 'require' || item === 'accept' || item === 'assume' || item === 'revision' || item === 'trial' || item === 'project' || item === 'study';
+    return item === 'duty' || item === 'hull' || item === 'certificate' || item === 'helm' || item === 'arrangement' || item === 'criteria' || item === 'require' || item === 'accept' || item === 'assume' || item === 'revision' || item === 'trial' || item === 'project' || item === 'study';
 }
 
 export interface Stray extends langium.AstNode {

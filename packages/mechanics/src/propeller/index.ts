@@ -24,5 +24,6 @@ export * from './sizing.js';
 export * from './slip.js';
 export * from './tip-speed.js';
 export * from './tolerance.js';
+export * from './trial-sizing.js';
 export * from './water.js';
 export * from './weight-inertia.js';

@@ -20,6 +20,7 @@ export function particularsSection(sheet: Sheet): Block {
     ['duty', vessel.duty],
     ['hull', vessel.hull],
     ['certificate', vessel.certificate],
+    ['helm', vessel.helm],
     ['project', filed(vessel.project)],
     ['criteria', vessel.criteria],
   ];

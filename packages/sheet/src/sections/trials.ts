@@ -1,4 +1,5 @@
 import {
+  type BackSpan,
   bareReadings,
   differenceWords,
   type PlacedRun,
@@ -6,7 +7,9 @@ import {
   type Trial,
   type TrialReading,
   trialReadings,
+  workedBack,
 } from '@tailshaft/drivetrain';
+import type { Value } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -45,6 +48,8 @@ function trialBlocks(sheet: Sheet, trial: Trial, index: number, runs: readonly P
           own.flatMap(one => rowsOf(sheet, one)),
         )
       : paragraph(warning('No run recorded, so there are no readings.')),
+    ...stepsOf(trial, title),
+    ...backOf(sheet, own, title),
   ];
 }
 
@@ -54,6 +59,10 @@ const STATE = [
   ['tachometers', 'tachometers'],
   ['depth of water', 'waterDepth'],
   ['weather', 'weather'],
+  ['fuel aboard', 'fuelAboard'],
+  ['people aboard', 'people'],
+  ['ballast', 'ballast'],
+  ['fuel and air', 'fuelAndAir'],
   ['direction at the dock', 'dockDirection'],
   ['astern and stop', 'sternAndStop'],
 ] as const;
@@ -88,4 +97,66 @@ function predictedText(
   if (predicted) return sheet.number(predicted, under, tell(predicted));
   if (missing.length > 0) return separated(' ', warning('? needs'), missing.map(one => one.what).join('; '));
   return quiet('not predicted');
+}
+
+/** What was tried at the dock and drilled. */
+function stepsOf(trial: Trial, title: string): Block[] {
+  const steps = (trial.docks ?? []).map((one): Text[] => [
+    `dock ${one.line}${one.station ? `, ${one.station.written}` : ''}`,
+    [one.ahead && `lever ahead ${one.ahead.written}`, one.astern && `lever astern ${one.astern.written}`]
+      .concat(
+        one.neutral && `neutral ${one.neutral.written}`,
+        one.shaftTurns && `shaft turns ${one.shaftTurns.written}`,
+      )
+      .filter(Boolean)
+      .join('; '),
+  ]);
+  const drilled = (trial.drills ?? []).map((one): Text[] => [
+    `drill ${one.what}`,
+    [one.result, one.engineSpeed, one.time, one.distance, one.remark]
+      .flatMap(fact => (fact ? [fact.written] : []))
+      .join('; '),
+  ]);
+  const rows = [...steps, ...drilled];
+  return rows.length > 0
+    ? [table(`${title}: dock steps and drills`, [{ title: 'Step' }, { title: 'As run', wide: true }], rows)]
+    : [];
+}
+
+/** What the readings say when they are worked backwards: no prediction, and good as far as its range says. */
+function backOf(sheet: Sheet, own: readonly PlacedRun[], title: string): Block[] {
+  const rows = own.flatMap(({ run, line }) => {
+    if (!line) return [];
+    const back = workedBack(run, sheet.analysis(line));
+    const name: Text = separated(', ', strong(run.line), run.at?.written ?? '');
+    const value = (what: string, one: Value | undefined): Text[][] =>
+      one ? [[name, what, sheet.number(one, line.path)]] : [];
+    const span = (what: string, one: BackSpan | undefined): Text[][] =>
+      one
+        ? [
+            [
+              name,
+              what,
+              separated(' to ', sheet.number(one.low, line.path), sheet.number(one.high, line.path)),
+            ],
+          ]
+        : [];
+    return [
+      ...value('apparent slip', back.slip),
+      ...span(`demand at rated speed (${back.range})`, back.demand),
+      ...span('ratio for rated speed', back.ratio),
+      ...span('pitch for rated speed', back.pitch),
+      ...span('diameter for rated speed', back.diameter),
+      ...value('resistance met, over that of the method', back.correlation),
+    ];
+  });
+  return rows.length > 0
+    ? [
+        table(
+          `${title}: worked back from the readings`,
+          [{ title: 'Run' }, { title: 'Figure', wide: true }, { title: 'Value' }],
+          rows,
+        ),
+      ]
+    : [];
 }

@@ -2,6 +2,7 @@ export * from './damage.js';
 export * from './engine.js';
 export * from './fact.js';
 export * from './gear.js';
+export * from './helm.js';
 export * from './hull.js';
 export * from './mode.js';
 export * from './part.js';

@@ -16,9 +16,50 @@ export interface TrialRun {
   readonly coolantTemperature?: Quantity<'temperature'>;
   readonly gearOilTemperature?: Quantity<'temperature'>;
   readonly exhaustTemperature?: Quantity<'temperature'>;
+  /** What the engine display says of its load. */
+  readonly load?: Quantity<'ratio'>;
+  readonly fuelRate?: Quantity<'volume flow'>;
+  readonly boost?: Quantity<'pressure'>;
+  readonly gearOilPressure?: Quantity<'pressure'>;
+  readonly fuelPressure?: Quantity<'pressure'>;
+  readonly intakeDepression?: Quantity<'pressure'>;
+  readonly smoke?: Fact<'none' | 'light' | 'black' | 'white' | 'blue'>;
+  /** Share of its travel that the lever stood at. */
+  readonly lever?: Quantity<'ratio'>;
+  /** Whether the lever of the pump or governor itself reached its stop. */
+  readonly throttle?: Fact<'at its stop' | 'short of its stop'>;
 }
 
-export type TrialPoint = 'idle ahead' | 'part throttle' | 'rated speed' | 'full throttle';
+/** One station of one line, tried at the dock at low power. */
+export interface DockStep {
+  readonly origin: Origin;
+  /** Name of the shaft line. */
+  readonly line: string;
+  readonly station?: Fact<string>;
+  readonly ahead?: Fact<Pull>;
+  readonly astern?: Fact<Pull>;
+  readonly neutral?: Fact<'no drive' | 'drives'>;
+  /** Shaft with the lever ahead, seen from aft. */
+  readonly shaftTurns?: Fact<'clockwise' | 'counter-clockwise'>;
+}
+
+export type Pull = 'pulls ahead' | 'pulls astern' | 'no pull';
+
+export const DRILLS = ['loss of control', 'full astern', 'stop', 'one engine'] as const;
+
+/** Something that is run on purpose, so that nobody sees it first in need. */
+export interface Drill {
+  readonly origin: Origin;
+  readonly what: (typeof DRILLS)[number];
+  readonly result?: Fact<'as required' | 'not as required'>;
+  readonly station?: Fact<string>;
+  readonly time?: Quantity<'time'>;
+  readonly distance?: Quantity<'length'>;
+  readonly engineSpeed?: Quantity<'rotational speed'>;
+  readonly remark?: Fact<string>;
+}
+
+export type TrialPoint = 'no load' | 'idle ahead' | 'part throttle' | 'rated speed' | 'full throttle';
 
 /** One trial sheet: the state it was run in, and its readings. */
 export interface Trial {
@@ -33,8 +74,15 @@ export interface Trial {
   readonly tachometers?: Fact<'checked' | 'not checked'>;
   readonly waterDepth?: Quantity<'length'>;
   readonly weather?: Fact<string>;
+  readonly ballast?: Quantity<'mass'>;
+  readonly fuelAboard?: Quantity<'ratio'>;
+  readonly people?: Quantity<'number'>;
+  /** Filters, valves and intake of fuel and air. */
+  readonly fuelAndAir?: Fact<'checked' | 'not checked'>;
   /** Lever ahead pulls ahead: each side alone, from every station, at the dock. */
   readonly dockDirection?: Fact<'proven' | 'not proven'>;
   readonly sternAndStop?: Fact<'recorded' | 'not recorded'>;
   readonly runs: readonly TrialRun[];
+  readonly docks?: readonly DockStep[];
+  readonly drills?: readonly Drill[];
 }

@@ -1,5 +1,6 @@
 import {
   appendageEfficiencyFromShare,
+  correlatedResistance,
   doesNotApply,
   given,
   holtropCurve,
@@ -17,6 +18,7 @@ import {
 import type { Needs } from '../../judge/needs.js';
 import type { SpeedMethod } from '../../model/hull.js';
 import type { Vessel } from '../../model/vessel.js';
+import { assumedOf } from '../efficiencies.js';
 import { displacementForm, hullFacts, planingForm, volumeOf } from './hull-forms.js';
 
 /** Methods that give resistance against speed. */
@@ -27,6 +29,36 @@ export type ResistanceMethod = Exclude<SpeedMethod, 'given speed' | 'Crouch' | '
  * `fastest` is a speed that the vessel cannot reach: the planing method is worked out up to there.
  */
 export function resistanceBy(
+  method: ResistanceMethod,
+  vessel: Vessel,
+  fastest: Value<'speed'>,
+  needs: Needs,
+): Outcome<ResistanceCurve> | undefined {
+  const curve = uncorrelated(method, vessel, fastest, needs);
+  const correlation = assumedOf(vessel, 'resistance correlation', 'ratio');
+  return curve?.applies && correlation ? correlated(curve, correlation) : curve;
+}
+
+/** What the method gives, by the share that a trial of this vessel gave. */
+function correlated(curve: ResistanceCurve, assumed: Value<'ratio'>): Outcome<ResistanceCurve> {
+  const correlation = renamed(assumed, 'resistance correlation', 'kR');
+  return {
+    applies: true,
+    method: curve.method,
+    lowest: curve.lowest,
+    highest: curve.highest,
+    numberAt: V => {
+      const force = curve.numberAt(V);
+      return force === undefined ? undefined : force * correlation.si;
+    },
+    valueAt: vesselSpeed => {
+      const predicted = curve.valueAt(vesselSpeed);
+      return predicted && correlatedResistance({ predicted, correlation });
+    },
+  };
+}
+
+function uncorrelated(
   method: ResistanceMethod,
   vessel: Vessel,
   fastest: Value<'speed'>,

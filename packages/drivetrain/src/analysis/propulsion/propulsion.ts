@@ -15,13 +15,16 @@ import {
   propellerLoad,
   ratedDemand,
   renamed,
+  shaftSpeedThroughGear,
   speedOfAdvance,
+  trialResistanceCorrelation,
   type Value,
 } from '@tailshaft/mechanics';
 import { Needs } from '../../judge/needs.js';
 import type { Missing } from '../../judge/verdict.js';
 import type { SpeedMethod } from '../../model/hull.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
+import { assumedOf } from '../efficiencies.js';
 import { type Case, gather, noMethod, type Refusal } from './case.js';
 import { fullThrottleTable } from './engine-table.js';
 import type { HullFlow } from './hull-flow.js';
@@ -69,6 +72,11 @@ export interface Propulsion {
   readonly full: Outcome<FullThrottle>;
   /** Speed and engine load with the engine held at a speed; absent where resistance against speed is not known. */
   readonly atEngineSpeed?: (engineSpeed: Value<'rotational speed'>) => Outcome<OperatingPoint>;
+  /** Resistance that the thrust of a trial run met over that of the method, at the speeds that were read. */
+  readonly correlationAt?: (
+    engineSpeed: Value<'rotational speed'>,
+    vesselSpeed: Value<'speed'>,
+  ) => Value<'ratio'> | undefined;
   /** Conditions of series and method that are not met, in words. */
   readonly outside: readonly string[];
 }
@@ -150,7 +158,27 @@ function byResistance(one: Case, method: ResistanceMethod, needs: Needs): Propul
       (run.vesselSpeed.si * engineSpeed.si) / rated.speed.si,
       flow => predictAt(driven(flow), driveline, table, engineSpeed),
     );
-  return { ...made, atEngineSpeed };
+  const correlationAt = (engineSpeed: Value<'rotational speed'>, vesselSpeed: Value<'speed'>) => {
+    const flow = one.flow(vesselSpeed);
+    const predicted = resistance.valueAt(vesselSpeed);
+    if (!predicted || !flow.thrustDeduction) return undefined;
+    const assumed = assumedOf(vessel, 'resistance correlation', 'ratio')?.si ?? 1;
+    const load = propellerLoad(
+      curve,
+      shaftSpeedThroughGear({ engineSpeed, ratio }),
+      speedOfAdvance({ vesselSpeed, wakeFraction: flow.wakeFraction }),
+      density,
+    );
+    const met = trialResistanceCorrelation({
+      thrust: load.thrust,
+      screws,
+      thrustDeduction: flow.thrustDeduction,
+      // What an earlier trial gave is taken out again: the correlation is that of the method alone.
+      resistance: { ...predicted, si: predicted.si / assumed },
+    });
+    return load.outside.length === 0 && Number.isFinite(met.si) && met.si > 0 ? met : undefined;
+  };
+  return { ...made, atEngineSpeed, correlationAt };
 }
 
 /** Where a speed is given, or estimated from the power, the propeller is taken to run at it at rated shaft speed. */

@@ -1,5 +1,6 @@
 import { given, type Outcome, type Value } from '@tailshaft/mechanics';
 import { aside } from '../../model/reads.js';
+import { assumedOf } from '../efficiencies.js';
 import type { Case } from './case.js';
 import { fullThrottleTable } from './engine-table.js';
 import type { HullFlow } from './hull-flow.js';
@@ -47,5 +48,6 @@ function inputsOf({ vessel, curve, rated, ratio, available, screws, method, line
   const hull = aside(() =>
     JSON.stringify(vessel.hull, (key, value) => (key === 'origin' ? undefined : value)),
   );
-  return [method, curve.series.name, screws, ...numbers, ...engine, hull].join(' ');
+  const correlation = assumedOf(vessel, 'resistance correlation', 'ratio')?.si ?? 1;
+  return [method, curve.series.name, screws, correlation, ...numbers, ...engine, hull].join(' ');
 }

@@ -8,6 +8,7 @@ import { flywheelHousingRule } from './flywheel-housing.js';
 import { flywheelRecess } from './flywheel-recess.js';
 import { freewheel } from './freewheel.js';
 import { gearGauges } from './gear-gauges.js';
+import { helmFittings } from './helm-fittings.js';
 import { loadPath } from './load-path.js';
 import { torsionalCritical } from './torsional-critical.js';
 import { torsionalStatement } from './torsional-statement.js';
@@ -29,5 +30,6 @@ export const INTERFACE_RULES: readonly Rule[] = [
   weightChange,
   bedCentres,
   gearGauges,
+  helmFittings,
   freewheel,
 ];

@@ -97,7 +97,7 @@ export function stubRoutes(missing: readonly Missing[]): Route[] {
 }
 
 /** What is missing is a whole part or block, which no single word can stand for. */
-const BLOCKS = /^(engine|clutch|mesh|excitation)\b/;
+const BLOCKS = /^(engine|clutch|mesh|excitation|helm|station|dock|drill)\b/;
 
 /** `clockwise` for a sense seen from aft. */
 export function turnWords(sense: Sense): Turn {

@@ -1,4 +1,6 @@
+import type { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
+import { spansOf, valuesOf, type WorkedBack, workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -8,6 +10,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
+import { causesOf } from './causes.js';
 import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } from './trial-specs.js';
 
 const INFO: RuleInfo = {
@@ -19,8 +22,11 @@ const INFO: RuleInfo = {
   source: TRIAL_PRACTICE,
   manual:
     'The trial proves the propeller: loaded and clean, the engine must reach rated speed at full throttle, or ' +
-    'slightly more. Below rated speed something holds the engine back. Check the tachometer first, then throttle ' +
-    'travel, fuel and air, then hull and load, the ratio on the gear plate, and the propeller last. An engine ' +
+    'slightly more. Below rated speed something holds the engine back. Causes are named in the order that ' +
+    'the readings give: a run at no load tells tachometer, governor and throttle travel apart from load, two speeds ' +
+    'in the exact ratio bear out the plate of the gear, no smoke points away from overload; what nothing was read of ' +
+    'comes in the usual order, the propeller last. Scaled by the propeller law, the run also says which ratio, pitch ' +
+    'or diameter would have brought rated speed, as a range. An engine ' +
     'that runs into its governor has too light a propeller, unless that is a reserve for growth and fouling: ' +
     'then accept the finding with that reason.',
   caution:
@@ -39,12 +45,14 @@ const READING = 0.01;
 const LIGHT = 0.05;
 
 function check(context: Context): Apart<Verdict> {
-  return each(runsOf(context), one =>
-    one.line && one.run.at?.value === 'full throttle' ? judge(context, one) : undefined,
+  const runs = runsOf(context);
+  return each(runs, one =>
+    one.line && one.run.at?.value === 'full throttle' ? judge(context, one, runs) : undefined,
   );
 }
 
-function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdict {
+function judge({ analysisOf }: Context, one: PlacedRun, runs: readonly PlacedRun[]): Verdict {
+  const { trial, run, line } = one;
   const say = sayFor(INFO, line!.path);
   const analysis = analysisOf(line!);
   const needs = new Needs();
@@ -61,17 +69,21 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
   const numbers = `${line!.name} reached ${analysis.tell(read)} of ${analysis.tell(rated.speed)} at full throttle in ${trialName(trial)}`;
   const said = { place: run.engineSpeed!.origin, workings: [read, rated.speed] };
   if (off < -READING) {
+    const { order, reasons } = causesOf(one, runs, analysis, 'short');
+    const back = workedBack(run, analysis);
     return say.fails({
       ...said,
-      message: `${numbers}: ${percent(-off)} short of rated speed. Look, in this order, at tachometer, throttle travel, fuel and air, hull and load, the ratio on the plate of the gear, and the propeller last.`,
+      workings: [read, rated.speed, ...valuesOf(back)],
+      message: `${numbers}: ${percent(-off)} short of rated speed. ${order}.${reasons}${wordsOfBack(back, analysis)}`,
     });
   }
   const governed = analysis.governedSpeed.value;
   if (off > LIGHT || (governed && read.si >= governed.si * (1 - READING))) {
+    const { order, reasons } = causesOf(one, runs, analysis, 'over');
     return say.fails({
       ...said,
       severity: 'warning',
-      message: `${numbers}: ${percent(off)} over, ${governed ? `near its governor at ${analysis.tell(governed)}, ` : ''}more than a loaded engine reaches. Look, in this order, at tachometer, governor setting, load, the ratio on the plate of the gear, and the propeller last; reserve meant for growth is accepted.`,
+      message: `${numbers}: ${percent(off)} over, ${governed ? `near its governor at ${analysis.tell(governed)}, ` : ''}more than a loaded engine reaches. ${order}; reserve meant for growth is accepted.${reasons}`,
     });
   }
   const how =
@@ -79,4 +91,12 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
       ? 'as rated'
       : `${percent(Math.abs(off))} ${off < 0 ? 'under, within what a tachometer shows' : 'over'}`;
   return say.holds({ ...said, message: `${numbers}: ${how}.` });
+}
+
+/** What would have brought rated speed, where the run says so: a range, and only where the engine was let give its power. */
+function wordsOfBack(back: WorkedBack, analysis: LineAnalysis): string {
+  const spans = spansOf(back, analysis);
+  if (!back.demand || spans.length === 0) return '';
+  const asked = `${percent(back.demand.low.si)} to ${percent(back.demand.high.si)}`;
+  return ` If the engine gave its full-load power there, the propeller asks ${asked} of rated power at rated speed, scaled by the propeller law (${back.range}); ${spans.join(', or ')} would have brought rated speed, all else as it was.`;
 }

@@ -1,7 +1,10 @@
+import type { NewValue } from '@tailshaft/vocabulary';
 import { percent } from '../../analysis/telling.js';
 import { readingsOf, type TrialReading } from '../../analysis/trial.js';
+import { workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { type Apart, each } from '../../model/reads.js';
@@ -25,7 +28,8 @@ const INFO: RuleInfo = {
     'follows from the engine speed read and the exact ratio: where it is off, the ratio or a tachometer is not ' +
     'what the papers say. Vessel speed, engine speed and power at the shaft rest on the speed method, the ' +
     'propeller and the hull. Where a reading is further off than the criterion, find out which of the two is ' +
-    'wrong, and correct the spec with what was measured.',
+    'wrong, and correct the spec with what was measured. Where the speed was read, the resistance that the run met over ' +
+    'that of the method is offered as an "assume resistance correlation" line for the next prediction.',
   caution: 'A prediction is no better than its method, a reading no better than its instrument and its day.',
   noCure: 'Only another trial, or a better prediction, settles it.',
   examples: examples(() => ({
@@ -43,7 +47,8 @@ const USUAL = 0.05;
 function check(context: Context): Apart<Verdict> {
   const criterion = wanted(context.vessel);
   return each(runsOf(context), one =>
-    one.line
+    // What is read out of gear has a check of its own.
+    one.line && one.run.at?.value !== 'no load'
       ? each(readingsOf(one.run, context.analysisOf(one.line)), make => {
           const reading = make();
           const told = reading && (reading.predicted || reading.missing.length > 0);
@@ -54,11 +59,13 @@ function check(context: Context): Apart<Verdict> {
 }
 
 function judge(
-  { analysisOf }: Context,
-  { trial, run, line }: PlacedRun,
+  context: Context,
+  one: PlacedRun,
   { what, measured, predicted, missing, difference, origin }: TrialReading,
   { share, criterion }: Wanted,
 ): Verdict {
+  const { analysisOf } = context;
+  const { trial, run, line } = one;
   // Each reading is a subject of its own: what is read elsewhere says nothing of one that is left open.
   const subject = `${run.at?.value ?? 'run'} ${what}`.replaceAll(' ', '-');
   const say = sayFor(INFO, `${line!.path}.${subject}`);
@@ -90,9 +97,36 @@ function judge(
     allowed: share,
     workings: [predicted, difference],
     message: `${numbers}.`,
+    ...(what === 'speed' ? { routes: () => correlationRoutes(context, one) } : {}),
     failMessage: `${numbers}; at most ${percent(share)} is required. ${ADVICE[what] ?? ADVICE.speed}`,
   });
 }
+
+/** The share that this trial gives, as an assumption of the next prediction. */
+function correlationRoutes({ vessel, analysisOf }: Context, { trial, run, line }: PlacedRun): Route[] {
+  const { correlation } = workedBack(run, analysisOf(line!));
+  if (!correlation) return [];
+  const figure = correlation.si.toFixed(2);
+  const known = vessel.assumptions.find(one => one.about === CORRELATION);
+  // A share far from one is no correlation of the hull: something else is wrong.
+  if (Number(figure) < 0.7 || Number(figure) > 1.5) return [];
+  const value: NewValue = {
+    is: 'quantity',
+    quantity: { dimension: 'ratio', si: Number(figure), decimals: 2 },
+  };
+  const because = `${trial.name}${trial.dated ? `, ${trial.dated}` : ''}, ${line!.name} at ${run.at?.value ?? 'its run'}`;
+  return [
+    {
+      title: `Assume ${CORRELATION} ${figure}: the next prediction of this vessel then starts from this trial`,
+      kind: 'corrects the record',
+      edits: known?.quantity
+        ? [{ do: 'replace', at: known.quantity.origin, value }]
+        : [{ do: 'assume', vessel: vessel.origin, assumption: { about: CORRELATION, value, because } }],
+    },
+  ];
+}
+
+const CORRELATION = 'resistance correlation';
 
 /** `+2.1 %`, and no sign to what rounds to nothing. */
 export function differenceWords(share: number): string {

@@ -1,0 +1,83 @@
+import { percent } from '../../analysis/telling.js';
+import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
+import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
+import type { Verdict } from '../../judge/verdict.js';
+import { type Apart, each } from '../../model/reads.js';
+import { changed } from '../example-specs.js';
+import { examples } from '../examples.js';
+import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
+import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+
+const UNLOADED = changed(TRIED, [
+  '    run Centre at rated speed',
+  '    run Centre at no load { engine speed 2520 rpm  throttle at its stop }\n    run Centre at rated speed',
+]);
+
+const INFO: RuleInfo = {
+  id: 'trial/no-load',
+  title: 'Out of gear at full throttle the engine reaches its high idle',
+  mistakes: [],
+  severity: 'warning',
+  estimate: USUAL_ESTIMATE,
+  criterion: 'engine speed read at no load against high idle, at most 2 % apart (common practice, no source)',
+  source: TRIAL_PRACTICE,
+  manual:
+    'Out of gear there is no propeller, no hull and no ratio: what is short of high idle there is the governor, the ' +
+    'travel of the throttle, or the tachometer itself, and no load has part in it. The same run therefore tells ' +
+    'those three apart from load: where no-load speed is right, a low speed in gear is load, fuel or air. Run it ' +
+    'warm, briefly, with the lever of the pump seen at its stop, before the runs in gear.',
+  caution:
+    'Some makers forbid or limit running at high idle without load, and electronic governors may cap it: ask.',
+  noCure: 'Only another trial, after what was found has been put right, settles it.',
+  examples: examples(() => ({
+    failing: changed(UNLOADED, ['engine speed 2520 rpm', 'engine speed 2390 rpm']),
+    passing: UNLOADED,
+    cannotTell: changed(UNLOADED, ['engine speed 2520 rpm', 'engine speed unknown']),
+  })),
+};
+
+export const noLoad: Rule = { ...INFO, scope: 'vessel', check };
+
+const ALLOWED = 0.02;
+
+function check(context: Context): Apart<Verdict> {
+  return each(runsOf(context), one =>
+    one.line && one.run.at?.value === 'no load' ? judge(context, one) : undefined,
+  );
+}
+
+function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdict {
+  const say = sayFor(INFO, line!.path);
+  const analysis = analysisOf(line!);
+  const needs = new Needs();
+  const read = needs.fact(run.engineSpeed, {
+    what: `engine speed of ${line!.name} at no load in ${trialName(trial)}`,
+    host: run.origin,
+    property: 'engine speed',
+  });
+  const high = needs.take(analysis.governedSpeed);
+  if (!read || !high)
+    return waits(
+      say,
+      needs,
+      run.origin,
+      `${line!.name}: whether the engine reaches its high idle without load`,
+    );
+  const off = read.si / high.si - 1;
+  const numbers = `${line!.name} ran ${analysis.tell(read)} at no load in ${trialName(trial)}, high idle is ${analysis.tell(high)}`;
+  const size = percent(Math.abs(off));
+  const first =
+    trial.tachometers?.value === 'checked'
+      ? 'The tachometer was checked, so look at governor setting and throttle travel'
+      : 'Hold the tachometer against a counter first, then look at governor setting and throttle travel';
+  return say.within({
+    place: run.engineSpeed!.origin,
+    difference: off,
+    allowed: ALLOWED,
+    workings: [read, high],
+    message: `${numbers}: ${off === 0 ? 'no difference' : `${size} apart`}. Governor, throttle travel and tachometer are borne out, apart from load.`,
+    failMessage: `${numbers}: ${size} ${off < 0 ? 'short' : 'over'}, and no load has part in it. ${first}; nothing read in gear points to the propeller until that is put right.`,
+  });
+}

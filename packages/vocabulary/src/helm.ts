@@ -1,0 +1,70 @@
+import type { Helm, HelmStation } from './facts/index.js';
+import { anyWord, blocksFor, rowsFor, text, vocabulary, word } from './kinds.js';
+
+const station = rowsFor<HelmStation>();
+const SHOWN = word('shown', 'not shown');
+
+const HELM_STATION = vocabulary({
+  title: 'helm station',
+  rows: [
+    station(
+      'thrustDirection',
+      'thrust direction',
+      SHOWN,
+      'Indication of shaft rotation or thrust direction, of each line, taken from the shaft or gear and not from the lever.',
+      'thrust direction shown',
+    ),
+    station(
+      'gearOilPressure',
+      'gear oil pressure',
+      SHOWN,
+      'Indication or alarm of the gear oil pressure.',
+      'gear oil pressure shown',
+    ),
+    station(
+      'gearOilTemperature',
+      'gear oil temperature',
+      SHOWN,
+      'Indication or alarm of the gear oil temperature.',
+      'gear oil temperature shown',
+    ),
+    station(
+      'engineStop',
+      'engine stop',
+      word('apart from the speed lever', 'by the speed lever alone', 'none'),
+      'How the engine is stopped from here.',
+      'engine stop apart from the speed lever',
+    ),
+  ],
+  blocks: [],
+});
+
+const helm = rowsFor<Helm>();
+
+export const HELM = vocabulary({
+  title: 'helm',
+  rows: [
+    helm(
+      'requiredBy',
+      'required by',
+      text,
+      'Text of flag or class that asks for the fittings, as you name it.',
+      'required by "licence condition 7"',
+      { absent: 'no text is named' },
+    ),
+  ],
+  blocks: [
+    blocksFor<Helm>()(
+      'stations',
+      'station',
+      HELM_STATION,
+      'One place that the vessel is steered from.',
+      'station wheelhouse { thrust direction shown  engine stop apart from the speed lever }',
+      {
+        many: true,
+        head: { field: 'name', kind: anyWord('name of the station') },
+        absent: 'no station is described',
+      },
+    ),
+  ],
+});

@@ -1,0 +1,154 @@
+import { type DockStep, DRILLS, type Drill, type TrialRun } from './facts/index.js';
+import { between, quantity, rowsFor, text, vocabulary, word } from './kinds.js';
+
+const run = rowsFor<TrialRun>();
+
+/** How the engine was fed and set during a run, and what it showed. */
+export const RUN_STATE = [
+  run('load', 'load', quantity('ratio'), 'Load that the engine display shows.', 'load 98 %', {
+    range: between('0 %', '130 %'),
+  }),
+  run('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt.', 'fuel rate 76 l/h', {
+    range: between('0.05 l/h', '20000 l/h'),
+  }),
+  run(
+    'boost',
+    'boost',
+    quantity('pressure'),
+    'Charge pressure behind the turbocharger, gauge.',
+    'boost 1.6 bar',
+    {
+      range: between('0 bar', '8 bar'),
+    },
+  ),
+  run(
+    'gearOilPressure',
+    'gear oil pressure',
+    quantity('pressure'),
+    'Clutch oil pressure.',
+    'gear oil pressure 22 bar',
+    {
+      range: between('0 bar', '60 bar'),
+    },
+  ),
+  run(
+    'fuelPressure',
+    'fuel pressure',
+    quantity('pressure'),
+    'Fuel pressure ahead of the injection pump, at this load.',
+    'fuel pressure 0.6 bar',
+    { range: between('0 bar', '3000 bar') },
+  ),
+  run(
+    'intakeDepression',
+    'intake depression',
+    quantity('pressure'),
+    'Pressure lost in the air intake and its filter, at this load.',
+    'intake depression 40 mbar',
+    { range: between('0 mbar', '500 mbar') },
+  ),
+  run(
+    'smoke',
+    'smoke',
+    word('none', 'light', 'black', 'white', 'blue'),
+    'Exhaust smoke, settled. Black is more fuel than air: overload, or air that is short.',
+    'smoke none',
+  ),
+  run('lever', 'lever', quantity('ratio'), 'Share of its travel that the lever stood at.', 'lever 100 %', {
+    range: between('0 %', '100 %'),
+  }),
+  run(
+    'throttle',
+    'throttle',
+    word('at its stop', 'short of its stop'),
+    'Whether the lever of the pump or governor itself, at the engine, reached its stop.',
+    'throttle at its stop',
+  ),
+];
+
+const dock = rowsFor<DockStep>();
+const PULLS = word('pulls ahead', 'pulls astern', 'no pull');
+
+export const DOCK_STEP = vocabulary({
+  title: 'dock step',
+  rows: [
+    dock('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"'),
+    dock(
+      'ahead',
+      'with lever ahead',
+      PULLS,
+      'What the vessel does with this lever ahead.',
+      'with lever ahead pulls ahead',
+    ),
+    dock(
+      'astern',
+      'with lever astern',
+      PULLS,
+      'What it does with the lever astern.',
+      'with lever astern pulls astern',
+    ),
+    dock(
+      'neutral',
+      'neutral',
+      word('no drive', 'drives'),
+      'Whether the shaft stands, or only drifts, in neutral.',
+      'neutral no drive',
+    ),
+    dock(
+      'shaftTurns',
+      'shaft turns',
+      word('clockwise', 'counter-clockwise'),
+      'Way that the shaft turns with the lever ahead, seen from aft.',
+      'shaft turns clockwise',
+    ),
+  ],
+  blocks: [],
+});
+
+const drill = rowsFor<Drill>();
+
+export const DRILL = vocabulary({
+  title: 'drill',
+  rows: [
+    drill(
+      'result',
+      'result',
+      word('as required', 'not as required'),
+      'Whether it went as the plan of the trial requires.',
+      'result as required',
+    ),
+    drill('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"', {
+      absent: 'the only station',
+    }),
+    drill('time', 'time', quantity('time'), 'Time that it took.', 'time 14 s', {
+      range: between('0.1 s', '2 h'),
+      absent: 'no time was taken',
+    }),
+    drill('distance', 'distance', quantity('length'), 'Way that the vessel made.', 'distance 46 m', {
+      range: between('0 m', '10000 m'),
+      absent: 'no distance was taken',
+    }),
+    drill(
+      'engineSpeed',
+      'engine speed',
+      quantity('rotational speed'),
+      'Greatest engine speed, astern or as it was run.',
+      'engine speed 1800 rpm',
+      { range: between('50 rpm', '12000 rpm'), absent: 'no speed was read' },
+    ),
+    drill(
+      'remark',
+      'remark',
+      text,
+      'What was seen.',
+      'remark "engine stop at the helm pulled, both stopped"',
+      {
+        absent: 'nothing further',
+      },
+    ),
+  ],
+  blocks: [],
+});
+
+/** What is drilled, as the header of a drill. */
+export const DRILL_WORDS = word(...DRILLS);
