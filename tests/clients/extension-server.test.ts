@@ -59,6 +59,22 @@ describe('the built server of the extension', () => {
     expect(markdown).toContain('certifies nothing');
   });
 
+  it('marks the lines whose consequence moved since texts of another time', async () => {
+    const paths = ['catalogue', 'pilot-cutter'].flatMap(folder =>
+      readdirSync(join(examples, folder)).map(name => `${folder}/${name}`),
+    );
+    const texts = Object.fromEntries(paths.map(path => [uri(path), read(path)]));
+    const marks = (await ask('tailshaft/marks', {
+      textDocument: { uri: uri(spec) },
+      before: { uri: uri(spec), texts },
+    })) as { line: number; gravity: string; words: string[] }[];
+    const now = read(spec).replace('ratio 2.04:1', 'ratio 2.52:1').split('\n');
+    const changed = now.flatMap((line, at) => (line.includes('ratio 2.52:1') ? [at] : []));
+    expect(marks.map(one => one.line)).toEqual(expect.arrayContaining(changed));
+    expect(new Set(marks.map(one => one.line)).size).toBe(marks.length);
+    expect(marks.every(one => one.words.length > 0)).toBe(true);
+  });
+
   it('names what a text of another time imports, so that it can be had of that time', async () => {
     const wanted = (texts: Record<string, string>) => ask('tailshaft/wanted', { uri: uri(spec), texts });
     const own = { [uri(spec)]: read(spec) };

@@ -6,6 +6,7 @@ export * from './project/failures.js';
 export type * from './project/finding.js';
 export * from './project/findings.js';
 export * from './project/imports.js';
+export * from './project/marks.js';
 export * from './project/most-findings.js';
 export * from './project/project.js';
 export { LARGEST_SPEC, megabytes } from './project/size.js';

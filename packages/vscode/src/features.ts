@@ -1,6 +1,7 @@
 import type * as vscode from 'vscode';
 import { registerComparisons } from './commands/compare.js';
 import { Example, registerExample } from './commands/example.js';
+import { registerMarks } from './commands/mark-changes.js';
 import { registerNewSpec } from './commands/new-spec/new-spec.js';
 import { registerRulePages } from './commands/rule-pages.js';
 import { registerPages } from './pages/page-view.js';
@@ -19,6 +20,7 @@ export function registerFeatures(context: vscode.ExtensionContext, session: Sess
     registerPages(context, session),
     registerRulePages(context, session),
     registerComparisons(session),
+    registerMarks(session),
     registerExample(example),
     registerTools(session),
     registerNewSpec(session),

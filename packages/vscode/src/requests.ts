@@ -42,6 +42,14 @@ export interface OtherTexts {
   readonly uri: string;
 }
 
+/** A line whose consequence moved. */
+export interface MarkNote {
+  /** Counted from nil. */
+  readonly line: number;
+  readonly gravity: 'worse' | 'better' | 'moved';
+  readonly words: readonly string[];
+}
+
 export interface ReportQuestion {
   readonly about: 'findings' | 'questions';
 }
@@ -64,6 +72,8 @@ export interface Requests {
   'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
   'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' | 'charts' }, SheetFileAnswer | null];
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string; readonly caution: string } | null];
+  /** Lines whose consequence moved since the texts of another time, with what moved. */
+  'tailshaft/marks': [AboutFile & { readonly before: OtherTexts }, readonly MarkNote[] | null];
   /** Files and folders that reading the texts asked for and did not find among them, or not whole. */
   'tailshaft/wanted': [OtherTexts, readonly string[]];
   'tailshaft/catalogues': [undefined, readonly CatalogueNote[]];

@@ -5,7 +5,7 @@ import type { CancellationToken } from 'vscode-languageserver';
 import { type AboutFile, CHECKED, type Requests } from '../requests.js';
 import { catalogues } from './catalogues.js';
 import { coloured } from './coloured.js';
-import { compareAnswer, wantedAnswer } from './compare.js';
+import { compareAnswer, marksAnswer, wantedAnswer } from './compare.js';
 import { reportAnswer, reportOfText } from './report.js';
 import { sheetAnswer, sheetFileAnswer } from './sheet.js';
 
@@ -36,6 +36,7 @@ export function answerExtension(services: TailshaftServices): void {
   about('tailshaft/sheet', (document, given) => sheetAnswer(services, document, given));
   about('tailshaft/sheetFile', (document, given) => sheetFileAnswer(services, document, given));
   about('tailshaft/compare', (document, given) => compareAnswer(services, document, given));
+  about('tailshaft/marks', (document, given) => marksAnswer(services, document, given.before));
   on('tailshaft/wanted', texts => wantedAnswer(services, texts));
   about('tailshaft/report', (document, given) => reportAnswer(services, document, given));
   on('tailshaft/reportOfText', given => reportOfText(services, given));

@@ -5,11 +5,11 @@ import {
   type ShaftLine,
   type SpecSet,
 } from '@tailshaft/drivetrain';
-import { createTailshaftCore, type FileCheck } from '@tailshaft/language';
+import { createTailshaftCore, type FileCheck, marksOf } from '@tailshaft/language';
 import type { TailshaftServices } from '@tailshaft/language/server';
 import { SCREENING } from '@tailshaft/sheet';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
-import type { CompareQuestion, OtherTexts } from '../requests.js';
+import type { CompareQuestion, MarkNote, OtherTexts } from '../requests.js';
 
 /** What leads from the other text to this one, by consequence. */
 export async function compareAnswer(
@@ -23,6 +23,32 @@ export async function compareAnswer(
       ? await checkTexts(services, before)
       : await checkNow(services, before.textDocument.uri);
   return { markdown: comparisonMarkdown(compareSpecs(setOf(then), now)), caution: SCREENING };
+}
+
+/** The lines of a text whose consequence moved since the texts of another time. */
+export async function marksAnswer(
+  services: TailshaftServices,
+  document: LangiumDocument,
+  before: OtherTexts,
+): Promise<MarkNote[]> {
+  const now = services.project.check(document);
+  const comparison = compareSpecs(setOf(await checkTexts(services, before)), setOf(now));
+  const byLine = new Map<number, MarkNote>();
+  for (const { place, gravity, words } of marksOf(comparison, now.vessels, document.uri.toString())) {
+    const { line } = document.textDocument.positionAt(place.start);
+    const had = byLine.get(line);
+    byLine.set(line, {
+      line,
+      gravity: graver(had?.gravity, gravity),
+      words: [...new Set([...(had?.words ?? []), ...words])],
+    });
+  }
+  return [...byLine.values()];
+}
+
+function graver(one: MarkNote['gravity'] | undefined, other: MarkNote['gravity']): MarkNote['gravity'] {
+  if (one === undefined || one === other) return other;
+  return one === 'worse' || other === 'worse' ? 'worse' : 'moved';
 }
 
 /** What another time's texts import beside themselves: addresses of files, and of folders that may hold more. */
