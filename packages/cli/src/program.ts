@@ -40,6 +40,11 @@ const COMMANDS: readonly Listed[] = [
     load: async () => (await import('./commands/format.js')).format,
   },
   {
+    name: 'convert',
+    summary: 'Catalogue entries from a table and back, trial readings from a table',
+    load: async () => (await import('./commands/convert.js')).convert,
+  },
+  {
     name: 'serve',
     summary: 'Run the language server over stdio, for an editor',
     load: async () => (await import('./commands/serve.js')).serve,
