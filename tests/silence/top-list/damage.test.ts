@@ -103,5 +103,12 @@ describe('what happened, in a comparison', () => {
     const { changes } = compareVessels(await judgedOf(without), await judgedOf(MADE_GOOD));
     const papers = changes.filter(one => one.kind === 'paper');
     expect(papers.map(one => one.words).join('\n')).toMatch(/notice .*class .*flag/);
+    const back = compareVessels(await judgedOf(MADE_GOOD), await judgedOf(without)).changes;
+    expect(
+      back
+        .filter(one => one.kind === 'silent')
+        .map(one => one.words)
+        .join('\n'),
+    ).toMatch(/the record of the shaft of Centre, found bent .* was taken out/);
   });
 });

@@ -113,6 +113,7 @@ export interface SilentChange extends Weighed {
     | 'nominal to exact'
     | 'exact to nominal'
     | 'evidence'
+    | 'damage'
     | 'same name, other facts'
     | 'overridden at its place'
     | 'requirement relaxed'

@@ -11,7 +11,7 @@ import {
 import { derivedChanges } from './derived.js';
 import { compareEntries, type EntryChange, type KnownEntry } from './entries.js';
 import { oneSidedChanges } from './one-sided.js';
-import { damageNotices, stalePapers } from './papers.js';
+import { damageNotices, damageUntold, stalePapers } from './papers.js';
 import { partChanges } from './parts.js';
 import { type Renames, renamed } from './renaming.js';
 import { pairEntries, pairVessels, type Rename, renamesOf } from './same-things.js';
@@ -92,7 +92,7 @@ export function compareVessels(
   const changes = [...compared.changes, ...statements, ...relaxed(statements), ...units];
   for (const rename of names.told) changes.push(renameChange(rename, after.vessel.name));
   const unrevised = withoutRevision(after, changes);
-  const notices = damageNotices(was.vessel, after.vessel);
+  const notices = [...damageNotices(was.vessel, after.vessel), ...damageUntold(was.vessel, after.vessel)];
   return finish(after, { ...compared, changes: [...changes, ...unrevised, ...notices] });
 }
 

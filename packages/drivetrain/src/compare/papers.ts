@@ -1,7 +1,7 @@
 import { damagesOf, damageWords } from '../model/damage.js';
 import { nameOf } from '../model/part.js';
 import type { Vessel } from '../model/vessel.js';
-import type { DerivedChange, PartChange, SpecChange, StalePaper } from './change.js';
+import type { DerivedChange, PartChange, SilentChange, SpecChange, StalePaper } from './change.js';
 
 /**
  * Papers that were made for what has now changed. Common practice, no source, except where a row says otherwise; what a
@@ -27,6 +27,19 @@ export function damageNotices(before: Vessel, after: Vessel): StalePaper[] {
     subject: after.name,
     weight: 72,
     words: `notice of ${found} to class and flag, where the vessel has them, and to the insurer: a casualty to machinery is reported before it is repaired`,
+  }));
+}
+
+/** Records of damage that are there no more: what they withheld may hold again, and nobody has said that it was put right. */
+export function damageUntold(before: Vessel, after: Vessel): SilentChange[] {
+  const still = new Set(foundIn(after).map(one => `${one.role} ${one.found}`));
+  const gone = foundIn(before).filter(one => !still.has(`${one.role} ${one.found}`));
+  return [...new Set(gone.map(one => `${one.name}, found ${one.found}`))].map(found => ({
+    kind: 'silent',
+    what: 'damage',
+    subject: after.name,
+    weight: 34,
+    words: `the record of ${found} was taken out: what it withheld is judged again as of a sound part`,
   }));
 }
 
