@@ -28,8 +28,8 @@ export {
   torsionalStressOf,
 } from './analysis/torsional-stress.js';
 export * from './analysis/trial.js';
-export { balanceChange, heavyChanges, massChange } from './analysis/weights.js';
 export { type BackSpan, spansOf, type WorkedBack, workedBack } from './analysis/trial-back.js';
+export { balanceChange, heavyChanges, massChange } from './analysis/weights.js';
 export * from './compare/index.js';
 export type { Judgement } from './cure/judgement.js';
 export { otherParts } from './cure/other-part.js';
