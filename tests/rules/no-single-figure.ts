@@ -30,6 +30,7 @@ export const NO_SINGLE_FIGURE: Readonly<Record<string, string>> = {
   'rotation/train-sense': SENSE,
   'rotation/input-accepted': SENSE,
   'rotation/turning-requirement': SENSE,
+  'rotation/movers-agree': SENSE,
   'ratio/not-offered': 'a ratio is of a list that the maker offers: the ways out name its members',
   'ratio/nominal-for-exact': TWO,
   'ratio/clutch-ratio': TWO,

@@ -32,6 +32,6 @@ describe('a shaft of which the bending is not known', () => {
     const open = passing(RULE).replace(/overhang \d+ mm/, 'overhang unknown');
     const [said] = await saidBy(RULE, open);
     expect(said!.outcome).toBe('cannot tell');
-    expect(said!.message).toMatch(/So far: under .* no bending/);
+    expect(said!.message).toMatch(/so far: under .* no bending/);
   });
 });
