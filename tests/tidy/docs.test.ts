@@ -71,10 +71,11 @@ it('has every page as it is made now, and no other', () => {
   expect(filesIn(PAGES_FOLDER).filter(path => !pages.has(path))).toEqual([]);
 });
 
-it('keeps the pages of the rules short: under 36 lines each, with their index', () => {
-  const own = [...pages].filter(([path]) => path === INDEX_PATH || path.startsWith(PAGES_FOLDER));
-  const lines = own.reduce((sum, [, text]) => sum + text.split('\n').length - 1, 0);
-  expect(lines).toBeLessThan(36 * own.length);
+it('keeps the pages of the rules under 6,000 lines in all', () => {
+  const lines = [...pages]
+    .filter(([path]) => path === INDEX_PATH || path.startsWith(PAGES_FOLDER))
+    .reduce((sum, [, text]) => sum + text.split('\n').length - 1, 0);
+  expect(lines).toBeLessThan(6000);
 });
 
 it('leads every link of a page to something that is there', () => {

@@ -18,7 +18,6 @@ const ENDS: readonly (readonly [file: string, holds: string, end: string])[] = [
   ['hull/wake-thrust.ts', 'index <= last', 'the rows of the table'],
   ['propeller/engine-curve.ts', 'index < last', 'the rows of the curve'],
   ['propeller/polynomial.ts', 'power >= 0', 'the coefficients of the series'],
-  ['propeller/polynomial.ts', 'new Array', 'the highest power of the series'],
   ['propeller/roots.ts', 'pieces', 'the pieces that the code asks for'],
   ['rules/shafting/bolt-routes.ts', 'added <= more', 'MOST_MORE'],
   ['sections/check-parts.ts', 'common < shortest', 'the words of a phrase'],

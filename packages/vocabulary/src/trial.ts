@@ -149,7 +149,7 @@ export const TRIAL = vocabulary({
       {
         many: true,
         head: { field: 'line', kind: anyWord('shaft line') },
-        absent: 'direction at the dock is told as a whole',
+        absent: 'direction at the dock is reported as a whole',
       },
     ),
     blocksFor<Trial>()(

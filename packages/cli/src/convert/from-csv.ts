@@ -1,6 +1,8 @@
 import { type Column, columnOf, formatText, LEAD, type Problem, rowText } from '@tailshaft/language';
-import { isEntryKind } from '@tailshaft/vocabulary';
+import { isEntryKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { CsvTable } from './csv.js';
+
+const RUN = VESSEL_VOCABULARY.trial!.blocks.find(one => one.field === 'runs')!.words;
 
 /** A row that says nothing of a spec, and why: told by its line and its column. */
 export interface Refusal {
@@ -85,18 +87,18 @@ export async function trialFrom(
   problemsOf: ReadProblems,
 ): Promise<Converted> {
   const refused: Refusal[] = [];
-  const lineAt = table.head.findIndex(one => one === 'run' || one === 'line');
+  const lineAt = table.head.findIndex(one => one === RUN || one === 'line');
   const rows = table.rows.flatMap(({ line, cells }): Row[] => {
     const name = lineAt < 0 ? '' : (cells[lineAt] ?? '').trim();
     if (!/^[\p{L}\d][\p{L}\d_.-]*$/u.test(name)) {
       refused.push({
         line,
-        column: 'run',
+        column: RUN,
         why: name === '' ? 'no shaft line is named' : `"${name}" is no name of a shaft line`,
       });
       return [];
     }
-    return [{ line, head: `run ${name}`, cells }];
+    return [{ line, head: `${RUN} ${name}`, cells }];
   });
   const of = trial.of ?? 'tried';
   const header = `trial "${trial.name.replaceAll('"', "'")}" of ${of}${trial.dated ? ` dated ${trial.dated}` : ''} {\n`;

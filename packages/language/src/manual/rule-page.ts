@@ -24,7 +24,11 @@ export function rulePage(rule: Rule, formulas: readonly PageFormula[]): string {
       `- **Limits:** ${rule.caution}`,
       ...(rule.noCure ? [`- **Fixes:** ${rule.noCure}`] : []),
     ].join('\n'),
-    ...shownExamples(rule.examples()).map(one => exampleSection(one, up)),
+    // No blank line is needed behind a fence, and three examples a page make many.
+    shownExamples(rule.examples())
+      .map(one => exampleSection(one, up))
+      .join('\n\n')
+      .replaceAll('```\n\n', '```\n'),
   ].join('\n\n')}\n`;
 }
 

@@ -51,9 +51,17 @@ const LOOKING_UP = 3;
 function shown(title: ShownExample['title'], text: string, likes: readonly Like[]): ShownExample {
   const cost = (one: Like) => distance(one.text, text) + (one.base ? LOOKING_UP : 0);
   const nearest = likes.reduce((best, one) => (cost(one) < cost(best) ? one : best));
-  const lines = specChange(nearest.text, text);
+  const lines = withoutVessel(specChange(nearest.text, text));
   const whole = text.trim().split('\n');
   if (lines.length >= whole.length) return { title, lines: whole.map(line => ({ sign: ' ', text: line })) };
   const { words, base } = nearest;
   return { title, like: { words, ...(base ? { base } : {}) }, lines };
+}
+
+/** A change inside a vessel without the line that opens it, where one further in says where it stands. */
+function withoutVessel(lines: readonly ChangedLine[]): readonly ChangedLine[] {
+  const [first, second] = lines;
+  const nested = first?.sign === ' ' && first.text.startsWith('vessel') && second?.sign === ' ';
+  const inOne = lines.slice(1).every(one => one.text === '' || one.text.startsWith(' '));
+  return nested && inOne ? lines.slice(1) : lines;
 }

@@ -36,7 +36,7 @@ function gather(
 
 /** The property of a block that is there and says nothing. */
 export const NOTHING = 'present';
-export const PRESENT = 'yes';
+const PRESENT = 'yes';
 
 function oneLine(text: string): string {
   return text.replace(/\s+/g, ' ').trim();

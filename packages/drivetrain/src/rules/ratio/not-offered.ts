@@ -90,21 +90,21 @@ const WAITING = [
 ];
 
 /** The offered ratios on both sides of the written one, the nearest first. */
-function nearestOffered(gear: Gear, written: number): Route[] {
+function nearestOffered(gear: Gear, turns: number): Route[] {
   const clutch = gear.aheadClutch?.value;
   return [...gear.ratios]
     .filter(one => clutch === undefined || clutchesOf(gear, one).some(two => two.name === clutch))
     .sort(
       (a, b) =>
-        Number(isTurnedRound(b, written)) - Number(isTurnedRound(a, written)) ||
-        Math.abs(a.nominal.si - written) - Math.abs(b.nominal.si - written),
+        Number(isTurnedRound(b, turns)) - Number(isTurnedRound(a, turns)) ||
+        Math.abs(a.nominal.si - turns) - Math.abs(b.nominal.si - turns),
     )
     .slice(0, 2)
     .map((one, index) => {
-      const change = written / (one.exact?.value?.si ?? one.nominal.si) - 1;
+      const change = turns / (one.exact?.value?.si ?? one.nominal.si) - 1;
       return {
         title:
-          `Use ${one.nominalFact.written}${isTurnedRound(one, written) ? ', the same turned round' : index === 0 ? ', the nearest offered' : ''}: the shaft turns ` +
+          `Use ${one.nominalFact.written}${isTurnedRound(one, turns) ? ', the same turned round' : index === 0 ? ', the nearest offered' : ''}: the shaft turns ` +
           `${percent(Math.abs(change))} ${change > 0 ? 'faster' : 'slower'} than with ${gear.ratioUsed!.written}`,
         edits: gearEdits(gear, { ratio: asStated(one.nominalFact) }),
       };
@@ -112,6 +112,6 @@ function nearestOffered(gear: Gear, written: number): Route[] {
 }
 
 /** Written as shaft speed over engine speed: `1:2.04` for `2.04:1`. */
-function isTurnedRound({ nominal }: Gear['ratios'][number], written: number): boolean {
-  return Math.abs(nominal.si * written - 1) < 0.005 && Math.abs(nominal.si - written) > 0.01;
+function isTurnedRound({ nominal }: Gear['ratios'][number], turns: number): boolean {
+  return Math.abs(nominal.si * turns - 1) < 0.005 && Math.abs(nominal.si - turns) > 0.01;
 }

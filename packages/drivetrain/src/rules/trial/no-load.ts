@@ -30,7 +30,7 @@ const INFO: RuleInfo = {
     'warm, briefly, with the lever of the pump seen at its stop, before the runs in gear.',
   caution:
     'Some makers forbid or limit running at high idle without load, and electronic governors may cap it: ask.',
-  noCure: 'Only another trial, after what was found has been put right, settles it.',
+  noCure: 'Only another trial, after what was found has been corrected, settles it.',
   examples: examples(() => ({
     failing: changed(UNLOADED, ['engine speed 2520 rpm', 'engine speed 2390 rpm']),
     passing: UNLOADED,
@@ -78,6 +78,6 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
     allowed: ALLOWED,
     workings: [read, high],
     message: `${numbers}: ${off === 0 ? 'no difference' : `${size} apart`}. Governor, throttle travel and tachometer are borne out, apart from load.`,
-    failMessage: `${numbers}: ${size} ${off < 0 ? 'short' : 'over'}, and no load has part in it. ${first}; nothing read in gear points to the propeller until that is put right.`,
+    failMessage: `${numbers}: ${size} ${off < 0 ? 'short' : 'over'}, and no load has part in it. ${first}; nothing read in gear points to the propeller until that is corrected.`,
   });
 }
