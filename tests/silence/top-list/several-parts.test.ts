@@ -41,10 +41,7 @@ describe('two couplings of a line before', () => {
     ['retain coupling Elm-4', 'does not account for the coupling Elm-6 of the earlier line'],
     ['replace coupling Elm-4', 'does not account for the coupling Elm-6 of the earlier line'],
     ['remove coupling Elm-4', 'does not account for the coupling Elm-6 of the earlier line'],
-    [
-      'retain coupling Elm-4  retain coupling Elm-4  retain coupling Elm-6',
-      'has no coupling Elm-4 left',
-    ],
+    ['retain coupling Elm-4  retain coupling Elm-4  retain coupling Elm-6', 'has no coupling Elm-4 left'],
     ['retain coupling Elm-9  retain coupling', 'has no coupling Elm-9 left'],
     ['retain coupling  remove transfer', 'nothing can be removed'],
   ])('%s is refused: %s', async (statements, message) => {
