@@ -74,7 +74,7 @@ describe('sections of a shaft', () => {
       /the shaft is 3\.4 m long: the section runs 0\.2 m past its end/,
     ],
     ['from 0.3 m', 'from -0.1 m', /begins 0\.1 m before the forward coupling face/],
-    ['diameter 68 mm', 'diameter 68 mm  bore 68 mm', /68 mm thick and bored 68 mm: there is no wall left/],
+    ['diameter 68 mm', 'diameter 68 mm  bore 68 mm', /68 mm thick and bored 68 mm: no wall is left/],
   ] as const)('with "%s" made "%s"', async (from, to, said) => {
     const messages = await judged([from, to]);
     expect(messages).toHaveLength(1);

@@ -13,7 +13,7 @@ describe('a joint without a second one', () => {
     const [said] = await saidBy(RULE, alone('8 deg'));
     expect(said!.outcome).toBe('fails');
     // 1/cos 8° = 1.0098: the output runs up to 1 % fast, twice in a turn.
-    expect(said!.message).toMatch(/stands at 8°, and no second joint is declared.*by 1(\.0)? %/);
+    expect(said!.message).toMatch(/is at 8°, and no second joint is declared.*by 1(\.0)? %/);
   });
 
   it('at half a degree is even enough', async () => {

@@ -116,7 +116,7 @@ function row(
 
 function basis({ excited }: TorsionalStress): string {
   return excited
-    ? `worked out for ${excited.orders.map(one => one.label).join(', ')}, damped by ${excited.dampedBy.join(', ')}`
+    ? `computed for ${excited.orders.map(one => one.label).join(', ')}, damped by ${excited.dampedBy.join(', ')}`
     : 'as declared';
 }
 
