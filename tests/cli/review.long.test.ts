@@ -31,9 +31,10 @@ const OLLERSEA = changed(
 );
 
 /** Ten vessels of different kinds, seven with the catalogue of the examples, three with their own. */
+const SEVEN =
+  /^(catalogue|ferry|motor-launch|pilot-cutter|service-vessel|sport-boat|survey-tender|workboat)\/.*\.shaft$/;
 for (const path of readdirSync(examplesFolder, { recursive: true, encoding: 'utf8' })) {
-  if (path.endsWith('.shaft') && !path.startsWith('mistakes'))
-    put(cwd, path, readFileSync(join(examplesFolder, path), 'utf8'));
+  if (SEVEN.test(path)) put(cwd, path, readFileSync(join(examplesFolder, path), 'utf8'));
 }
 put(cwd, 'launch/fennick.shaft', named(REPOWER, 'Fennick'));
 put(cwd, 'barge/marram.shaft', named(SINGLE_LINE, 'Marram'));

@@ -22,6 +22,7 @@ export const LEFT_OUT_SAYS: Readonly<Record<string, string>> = {
   'shaft|taper large end': 'a taper is turned from the diameter of the shaft',
   'shaft|coupling end diameter': 'a shaft is as thick at its end unless it is turned down',
   'shaft|coupling key width': 'an end without a keyway has none; where one would decide, it is asked for',
+  'shaft|runout': 'a record that was not taken cannot be stale',
   'shaft|fatigue statement': 'a calculation that exists is named',
   'damage|cause': 'what caused it is rarely known',
   'damage|made good': 'nothing was done unless it is written',
@@ -30,6 +31,9 @@ export const LEFT_OUT_SAYS: Readonly<Record<string, string>> = {
   'key|width': 'a key is as wide as its keyway',
   'key|tensile yield': 'the material of a key says its yield',
   'propeller in its line|kind': 'a propeller is fixed unless it is said to fold, feather or turn its blades',
+  'propeller in its line|nozzle': 'a propeller turns in the open unless its nozzle is named',
+  'dock step|shaft turns':
+    'a step is judged by the pull; the sense of the shaft is noted where somebody looked',
   'propeller in its line|set for hand': 'only convertible blades are set; others are of their hand',
   'certificate|limited by': 'a certificate that a document limits names it',
   'engine in its line|damage': 'what happened to a part is written where something did',

@@ -437,7 +437,11 @@ export const SHAFT_FIT = [
     quantity('length'),
     'Total indicator reading between bearings, the shaft turned by hand.',
     'runout 0.08 mm',
-    { measuredWith: ['diameter', 'length', 'material'], range: between('0 mm', '50 mm') },
+    {
+      absent: 'no record of it',
+      measuredWith: ['diameter', 'length', 'material'],
+      range: between('0 mm', '50 mm'),
+    },
   ),
   shaft(
     'couplingAlignment',

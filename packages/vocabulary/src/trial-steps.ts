@@ -100,6 +100,7 @@ export const DOCK_STEP = vocabulary({
       word('clockwise', 'counter-clockwise'),
       'Way that the shaft turns with the lever ahead, seen from aft.',
       'shaft turns clockwise',
+      { absent: 'not looked at' },
     ),
   ],
   blocks: [],

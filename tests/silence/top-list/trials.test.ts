@@ -35,7 +35,7 @@ describe('a trial says of which arrangement it is', () => {
 it('states the shortfall and the ordered causes, the ratio among them, and concludes nothing', async () => {
   const { verdicts } = await found(trial(' of proposed'));
   expect(verdicts[0]!.message).toContain('13 % short of rated speed');
-  expect(verdicts[0]!.message).toMatch(/tachometer.*hull and load.*ratio.*propeller last/);
+  expect(verdicts[0]!.message).toMatch(/tachometer.*ratio.*hull and load.*propeller last/);
   expect(verdicts[0]!.message).not.toContain('overloaded');
 });
 

@@ -53,7 +53,10 @@ function byDiameter({ low, high }: Bounds, was: Propeller, is: Propeller): Bound
       referencePower: end,
       referenceDiameter,
       diameter,
-      exponent: given('exponent of the diameter', 'm', 'ratio', m),
+      exponent: given('exponent of the diameter', 'm', 'ratio', m, {
+        assumed:
+          'the third power if the blades only lift, the fifth if they only drag or the propellers are similar',
+      }),
     });
   const larger = diameter.si > referenceDiameter.si;
   if (areSimilar(was, is))

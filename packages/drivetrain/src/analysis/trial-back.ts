@@ -139,7 +139,9 @@ function sizes(
   const steep = slip && slip.si > 0 && slip.si < 1 ? [pitchExponent({ slip })] : [];
   const square = given('exponent of the pitch', 'k', 'ratio', 2, { assumed: 'the least change: no advance' });
   const thick = [DIAMETER_EXPONENT['same pitch, least'], DIAMETER_EXPONENT['same pitch, most']].map(one =>
-    given('exponent of the diameter', 'm', 'ratio', one),
+    given('exponent of the diameter', 'm', 'ratio', one, {
+      assumed: 'pitch kept: the third power if the blades only lift, the fifth if they only drag',
+    }),
   );
   const both = <T>(exponents: readonly Value<'ratio'>[], make: (P: Value<'power'>, x: Value<'ratio'>) => T) =>
     asked.flatMap(referencePower => exponents.map(exponent => make(referencePower, exponent)));

@@ -1,4 +1,5 @@
-import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
+import type { Fact } from '@tailshaft/drivetrain';
+import { ENTRY_VOCABULARY, PLACE_VOCABULARY, type Variation } from '@tailshaft/vocabulary';
 import { addToBlock, indentAt, startOfLine } from '../edit/layout.js';
 import type { Replacement } from '../edit/text-edit.js';
 import { withoutHanded } from '../elaborate/part.js';
@@ -71,6 +72,7 @@ export function namedParts(reading: DocumentReading): NamedPart[] {
 /** Whether the facts mean the same in the line: all of them can be read, and no mirror would lose one that has a hand. */
 function maySwallow({ entry, part, line, vessel }: OnlyUse): boolean {
   if (part.action !== undefined && part.action !== 'replace') return false;
+  if (isVaried(vessel, part)) return false;
   if (!ENTRY_VOCABULARY[part.role] || !PLACE_VOCABULARY[part.role] || line.mirrors) return false;
   for (const { problems, unread } of [entry.facts, part.facts])
     if (problems.length + unread.length > 0) return false;
@@ -82,6 +84,15 @@ function maySwallow({ entry, part, line, vessel }: OnlyUse): boolean {
   const kept = withoutHanded(part.role as never, all);
   return Object.keys(all).every(
     field => field in kept || (Array.isArray(all[field]) && (all[field] as unknown[]).length === 0),
+  );
+}
+
+/** Whether a study puts other entries in the place of this one. */
+function isVaried({ studies }: VesselReading, part: PartReading): boolean {
+  return studies.some(({ facts }) =>
+    (facts.fields.vary as readonly Fact<Variation>[]).some(
+      ({ value }) => value?.of === part.role && value.property === undefined,
+    ),
   );
 }
 

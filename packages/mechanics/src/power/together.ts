@@ -25,7 +25,10 @@ export const torqueReferred = /* @__PURE__ */ formula({
   text: "T' = T / (i η)",
   symbols: { torque: 'T', ratio: 'i', efficiency: 'η' },
   source: BALANCE,
-  range: [{ condition: 'ratio and efficiency above zero', met: si => si.ratio > 0 && si.efficiency > 0 }],
+  range: [
+    { condition: 'ratio above zero', met: ({ ratio }) => ratio > 0 },
+    { condition: 'efficiency above zero', met: ({ efficiency }) => efficiency > 0 },
+  ],
   compute: ({ torque, ratio, efficiency }) => torque / (ratio * efficiency),
 });
 

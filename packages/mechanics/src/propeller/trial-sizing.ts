@@ -33,7 +33,7 @@ export const pitchForPower = /* @__PURE__ */ formula({
     confidence: 'derived',
   },
   range: [
-    { condition: 'exponent 2 or more', met: ({ exponent: k }) => k >= 2 },
+    { condition: 'exponent at least 2', met: ({ exponent: k }) => k >= 2 },
     {
       condition: 'powers within a third of each other',
       met: si => Math.abs(si.power / si.referencePower - 1) <= 1 / 3,
@@ -79,7 +79,7 @@ export const trialResistanceCorrelation = /* @__PURE__ */ formula({
     title: 'balance of thrust and resistance, solved for the share of the resistance',
     confidence: 'derived',
   },
-  range: [{ condition: 'there is resistance', met: ({ resistance }) => resistance > 0 }],
+  range: [{ condition: 'resistance above zero', met: ({ resistance }) => resistance > 0 }],
   compute: ({ thrust, screws, thrustDeduction, resistance }) =>
     (screws * (1 - thrustDeduction) * thrust) / resistance,
 });

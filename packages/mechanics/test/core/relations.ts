@@ -18,8 +18,11 @@ const pair = (one: string, other: string, rows: Omit<Relation, 'inputs'>): Relat
   ...rows,
 });
 
+const THIRD = { within: [[1.333_333, 1], [0.666_667, 1], [1, 1]], beyond: [[1.333_4, 1], [0.666_6, 1], [0, 1]] }; // biome-ignore format: pairs
+
 /** By the words of the condition; several where formulas name the same inputs otherwise. */
 export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
+  'powers within a third of each other': [pair('power', 'referencePower', THIRD)],
   'the bore is smaller than the outside diameter': [
     pair('outsideDiameter', 'bore', { within: [...RING.within, [1, 0]], beyond: RING.beyond }),
   ],

@@ -50,7 +50,7 @@ function check(context: LineContext): Apart<Verdict> {
       engine &&
       disordered(
         context,
-        nameOf(engine),
+        engine,
         aside(() => pairsOfEngine(engine)),
       ),
     () => motor && ofMotor(context, motor),
@@ -58,7 +58,7 @@ function check(context: LineContext): Apart<Verdict> {
       motor &&
       disordered(
         context,
-        nameOf(motor),
+        motor,
         aside(() => pairsOfMotor(motor)),
       ),
   );
@@ -105,12 +105,16 @@ function pairsOfMotor({ power, baseSpeed, topSpeed }: Motor): Pair[] {
 }
 
 /** Speeds that are written in another order than they can have; where they are in order nothing more is said. */
-function disordered({ line }: LineContext, name: string, pairs: readonly Pair[]): Verdict | undefined {
+function disordered(
+  { line }: LineContext,
+  mover: Engine | Motor,
+  pairs: readonly Pair[],
+): Verdict | undefined {
   for (const { lower, upper } of pairs) {
     if (!lower || !upper || lower.si <= upper.si * (1 + ROUNDING)) continue;
-    return sayFor(INFO, line.path).fails({
+    return sayFor(INFO, mover.path).fails({
       place: upper.fact.origin,
-      message: `${line.name}: ${name} cannot have ${lower.words} with ${upper.words}: the first speed is above the second. One of the two is misread or of another rating: look both up.`,
+      message: `${line.name}: ${nameOf(mover)} cannot have ${lower.words} with ${upper.words}: the first speed is above the second. One of the two is misread or of another rating: look both up.`,
       disputes: [lower.fact, upper.fact],
       related: [{ at: lower.fact.origin, message: lower.words }],
     });
@@ -149,7 +153,7 @@ function ofEngine(context: LineContext, engine: Engine): Verdict | undefined {
     .filter(one => one.torque.si > most.si * (1 + TOLERANCE))
     .sort((a, b) => b.torque.si - a.torque.si)[0];
   const { line, analysis } = context;
-  const say = sayFor(INFO, line.path);
+  const say = sayFor(INFO, engine.path);
   if (!over)
     return others.length === 0
       ? undefined
@@ -182,7 +186,7 @@ function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict | undef
   const stated = renamed(power.value.y, 'power of the motor', 'P');
   const off = (one: Value<'power'>) => Math.abs(stated.si / one.si - 1);
   const nearest = possible.reduce((best, one) => (off(one) < off(best) ? one : best));
-  const say = sayFor(INFO, line.path);
+  const say = sayFor(INFO, motor.path);
   const numbers = `${torque.written} of ${nameOf(motor)} at its speed is ${analysis.tell(nearest)}`;
   if (off(nearest) <= TOLERANCE || (!baseSpeed?.value && stated.si < nearest.si))
     return say.holds({
