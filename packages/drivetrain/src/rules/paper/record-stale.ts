@@ -14,14 +14,10 @@ import type { Rule, RuleInfo } from '../rule.js';
 import { MADE_GOOD } from '../shafting/damage-specs.js';
 import { waits } from '../waiting.js';
 
-const RECORDED = changed(
-  MADE_GOOD,
-  ['        damage bent {', '        runout 0.05 mm [measured 2025-12-02]\n        damage bent {'],
-  [
-    'retain shaft\n',
-    'modify shaft { runout 0.05 mm [measured 2025-12-02]  coupling alignment 0.04 mm [measured 2026-02-01] }\n',
-  ],
-);
+const RECORDED = changed(MADE_GOOD, [
+  'retain shaft\n',
+  'modify shaft { runout 0.05 mm [measured 2025-12-02]  coupling alignment 0.04 mm [measured 2026-02-01] }\n',
+]);
 
 const INFO: RuleInfo = {
   id: 'paper/record-stale',
@@ -114,7 +110,7 @@ function judge(line: ShaftLine, record: LineRecord): Verdict | undefined {
   if (events.length === 0 && !exchanged) return undefined;
   // A size from a drawing is no record of the part as it is.
   if (!measured && SIZES.has(what)) return undefined;
-  const say = sayFor(INFO, part.path);
+  const say = sayFor(INFO, `${part.path}.${what.replaceAll(' ', '-')}`);
   const name = `${line.name}: ${what} ${fact.written}`;
   const needs = new Needs();
   if (exchanged)
