@@ -74,6 +74,14 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'a',
+    rule: /^shafting\/combined-stress$/,
+    how: /became silence/,
+    notAssessed: true,
+    because:
+      'mass or overhang alone is said for other checks: it is judged where torque and thrust fail by themselves, else it is not assessed',
+  },
+  {
+    letters: 'a',
     rule: /^(paper\/place-against-entry|rotation\/sheet-view|capacity\/power-and-torque)$/,
     how: /became silence/,
     because:

@@ -1,4 +1,4 @@
-import { silentTopics, type Verdict } from '@tailshaft/drivetrain';
+import { homeOfFact, silentTopics, type Verdict } from '@tailshaft/drivetrain';
 import { createTailshaftCore, type FileCheck } from '@tailshaft/language';
 import { type Value, valuesBehind } from '@tailshaft/mechanics';
 import { EmptyFileSystem, type LangiumDocument, URI } from 'langium';
@@ -14,6 +14,8 @@ export interface Told {
   readonly margin?: number;
   /** It waits for statements that contradict each other. */
   readonly disputed: boolean;
+  /** Properties that it says contradict each other. */
+  readonly disputes: readonly string[];
   /** Properties that it waits for. */
   readonly asked: readonly string[];
   /** Where the values behind its numbers stand; true until the bench judges the next text. */
@@ -91,6 +93,7 @@ function withFolded(verdict: Verdict): Told[] {
       message: verdict.message,
       ...(verdict.margin === undefined ? {} : { margin: verdict.margin }),
       disputed: verdict.disputed !== undefined,
+      disputes: (verdict.disputes ?? []).flatMap(one => homeOfFact(one)?.property ?? []),
       asked: verdict.missing.map(one => one.property),
       readAt: () => readAt(verdict),
     },

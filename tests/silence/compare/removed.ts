@@ -16,8 +16,9 @@ export function compareRemoved(change: Change, before: Judged, after: Judged): r
     const { rule, subject } = was;
     const fate = fateOf(was, is);
     if (fate === 'holds') return [{ rule, subject, how: 'fails became holds' }];
-    if (fate === 'silence' && !named) return [{ rule, subject, how: 'fails became silence' }];
-    // Of two statements that contradict each other one is left: nothing is held back by the other any longer.
+    // Of two statements that contradict each other one is left: it says nothing against itself, and holds nothing back.
+    const wasOfTwo = was.told.some(one => one.disputes.some(words => change.gone?.includes(words)));
+    if (fate === 'silence' && !named && !wasOfTwo) return [{ rule, subject, how: 'fails became silence' }];
     if (was.told.some(one => one.disputed)) return [];
     if (is.open < was.open && is.holds > was.holds)
       return [{ rule, subject, how: 'cannot tell became holds' }];

@@ -1,5 +1,8 @@
+import type { Value } from '@tailshaft/mechanics';
+import { amount, inUnit, numberIn, spell } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import type { Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Motor } from '../../model/engine.js';
@@ -25,7 +28,6 @@ const INFO: RuleInfo = {
     'motor stands all day; peak power is for seconds. What the mode holds below the power of the motor, the control must hold ' +
     'too: shaft, gear and propeller are judged with that much.',
   caution: `${DEFER} The battery, its cables and the control may allow less.`,
-  noCure: 'The designer chooses the motor, or the power at which the mode is run.',
   examples: examples(() => ({
     failing: changed(HYBRID, ['motor power at most 30 kW', 'motor power at most 60 kW']),
     passing: HYBRID,
@@ -62,6 +64,7 @@ function check({ line, analysis }: LineContext): Apart<Verdict> | undefined {
       demand,
       message: `${both} of its ${analysis.tell(power.y)}.`,
       failMessage: `${both}, and its continuous power is ${analysis.tell(power.y)}. Ask less of it in this mode, or choose a larger motor.`,
+      routes: () => [within(asked!, power.y, `${nameOf(motor)} ${words} in mode ${mode.name}`)],
     });
   };
   return apart(
@@ -70,4 +73,14 @@ function check({ line, analysis }: LineContext): Apart<Verdict> | undefined {
     () =>
       isSaid(() => mode.generatorLoad) ? judge(mode.generatorLoad, 'generator load', 'takes') : undefined,
   );
+}
+
+/** What the mode asks set to what the motor stands, in the author's unit and no more than it. */
+function within(asked: Quantity<'power'>, most: Value<'power'>, what: string): Route {
+  const unit = asked.value?.unit ?? 'kW';
+  const value = amount(inUnit('power', Math.floor(numberIn(most, unit) * 10) / 10, unit));
+  return {
+    title: `Limit what ${what} to ${spell(value)}, its continuous power; the control must hold it too`,
+    edits: [{ do: 'replace', at: asked.origin, value }],
+  };
 }
