@@ -3,6 +3,7 @@ import { formatText } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
 import { checkText } from './support/check.js';
 import { exampleSpecs, joinedExample } from './support/examples.js';
+import { share } from './support/share.js';
 
 async function setOf(text: string): Promise<SpecSet> {
   const { check } = await checkText(text);
@@ -55,7 +56,7 @@ const MIRROR: Readonly<Record<string, readonly string[]>> = {
   'still fails, differently': ['still fails, differently'],
 };
 
-describe.each(exampleSpecs)('%s', path => {
+describe.each(share(exampleSpecs, 4))('%s', path => {
   const text = joinedExample(path);
 
   it('is the same in any layout', async () => {

@@ -50,7 +50,7 @@ describe('no number that a spec may hold makes a verdict of no number, nor a che
     '%s',
     async path => {
       const joined = joinedExample(path);
-      await tryNumbers(ownText(path), joined.slice(0, joined.indexOf(ownText(path))), times(12, 60));
+      await tryNumbers(ownText(path), joined.slice(0, joined.indexOf(ownText(path))), times(5, 60));
     },
     WHOLE ? 3_600_000 : 300_000,
   );
