@@ -93,7 +93,7 @@ describe('tools for chat and agents', () => {
     expect(told).toContain('rotation/propeller-hand');
     expect(told).toMatch(/not a certificate/);
     expect((await call('tailshaft_compare_revisions', { before: 'nothing', path: spec })).told).toMatch(
-      /not there/,
+      /does not exist/,
     );
   });
 });

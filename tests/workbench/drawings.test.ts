@@ -4,10 +4,11 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { panelStyle } from '../../packages/vscode/src/webview/panel-style.js';
 import { sheetOfExample, sheetOfText } from '../sheet/sheet-of.js';
+import { exampleSpecs } from '../support/examples.js';
 import { startBrowser } from './browser.js';
 import { exampleFiles, exampleSpec, withWrongHand } from './subject.js';
 
-const specs = Object.keys(exampleFiles()).filter(path => !/^(catalogue|mistakes)\//.test(path));
+const specs = exampleSpecs;
 
 /** Only a browser knows how wide words are. */
 describe('the drawings of the panel', () => {

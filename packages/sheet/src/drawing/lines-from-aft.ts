@@ -10,7 +10,7 @@ const HEIGHT = 330;
 const LEADING = 15.5;
 const KEEL = 176;
 /** Room for a propeller and the words below it. */
-const STEP = 150;
+const STEP = 172;
 
 /** The lines seen from aft, looking forward: port is left. Every propeller with the way it turns ahead. */
 export function linesFromAft(sheet: Sheet, arrangement: Arrangement, view: LinesView = AHEAD): Markup {

@@ -68,7 +68,7 @@ export function registerMarks(session: Session): vscode.Disposable {
       if (!revision) return;
       const before = await textsAt(session, repository, revision, spec);
       if (!before) {
-        void vscode.window.showWarningMessage(vscode.l10n.t('At {0} this file is not there.', revision));
+        void vscode.window.showWarningMessage(vscode.l10n.t('This file does not exist at {0}.', revision));
         return;
       }
       marked.set(spec.toString(), { revision, before, notes: [] });
