@@ -47,18 +47,21 @@ function brokeOff(rule: Rule, { subject, place }: Judged, error: unknown): Verdi
   };
 }
 
-/** Ways out are worked out later, when somebody asks; one that breaks off is not offered. */
+/** Ways out are worked out later, when somebody asks; one that breaks off, or has no number to write, is not offered. */
 function withSafeRoutes(verdict: Verdict): Verdict {
   if (verdict.routes === NO_ROUTES) return verdict;
   const routes = () => {
     try {
-      return verdict.routes();
+      return verdict.routes().filter(route => !NO_NUMBER.test(route.title));
     } catch {
       return [];
     }
   };
   return likewise({ ...verdict, routes }, verdict);
 }
+
+/** What a size out of all bounds is told as: every way out says in its title what it writes. */
+const NO_NUMBER = /\b(?:NaN|Infinity)\b/;
 
 function saidBy(error: unknown): string {
   const said = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
