@@ -8,7 +8,8 @@ const isSpec = (text: string) =>
   text.includes('{');
 
 /** What a value that was printed as it stands, or one that does not exist, leaves in a sentence. */
-const BROKEN = /\[object |\bundefined\b|\bNaN\b|\bInfinity\b/;
+const BROKEN =
+  /\[object |\bundefined\b|\bNaN\b|\bInfinity\b|[a-z0-9%] (?:Fit|Take|Choose|Ask|Write|Check|Look|Replace|Use|Measure) (?:a|an|the|for|one|it)\b/;
 
 /** Sentences of the verdicts and ways out of one rule that print something which is no word or number. */
 function broken({ check, findings }: Checked, id: string): string[] {

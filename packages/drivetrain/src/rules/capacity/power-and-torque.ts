@@ -26,7 +26,7 @@ const INFO: RuleInfo = {
     'Power is torque times speed, so a sheet that states all three states one of them twice. A peak torque below the torque ' +
     'at rated power, a point of the full-load curve above the peak torque, or a motor whose power is not its torque at base ' +
     'speed, means that one figure is misread, of another rating or in another unit. So does a governed maximum below rated ' +
-    'speed, a low idle above it, or one speed of the curve with two torques. Every torque and speed of the line rests on them. ' +
+    'speed, or a low idle above it. Every torque and speed of the line rests on them. ' +
     'Look the figures up again; do not correct one to fit the other.',
   caution: 'Sheets round, and tolerances of test benches reach some percent: 3 % is left to both.',
   noCure: 'Only the maker’s sheet or a measurement can tell which figure is wrong.',

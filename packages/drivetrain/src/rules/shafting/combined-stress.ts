@@ -164,7 +164,7 @@ function byCode(judging: Judging): Verdict {
     workings: [weak.yieldFactor, ...stresses.filter(one => one !== weak).map(one => one.stress)],
     what: whatOf(line),
     numbers: `${numbers}.${other}`,
-    remedy: ' Fit a thicker shaft there or a stronger grade, or reduce the overhang.',
+    remedy: '. Fit a thicker shaft there or a stronger grade, or reduce the overhang.',
     routes: () => routes(judging, weak, one => Math.min(...one.map(codeMargin))),
   });
 }
