@@ -27,7 +27,7 @@ const INFO: RuleInfo = {
   criterion: 'length, width and height of the engine against the space with access, and against the way out',
   source: PRACTICE,
   manual:
-    'An engine an inch too high is found out under the deck beam on the day it is lowered in. Its length, width and ' +
+    'An engine an inch too high is discovered under the deck beam on the day it is lowered in. Its length, width and ' +
     'height are compared with the space left for it, including room for filters, dipstick and heat exchanger, ' +
     'and with the hatch it must pass. Choose another engine, a down-angle gear that levels it, or a structural ' +
     'change that is designed.',
