@@ -27,6 +27,8 @@ export function gearsThatTurn(
   const now = line.gear?.variant?.nominal.si ?? line.gear?.ratioUsed?.value?.si;
   const choices: GearChoice[] = [];
   for (const entry of gears) {
+    // What is only hearsay chooses no gear; it is judged all the same where the gear is fitted.
+    if (isWeak(entry.facts.inputRotation)) continue;
     for (const variant of entry.facts.ratios) {
       const clutch = clutchesOf(entry.facts, variant).find(one => {
         if (one.ahead?.value !== 'continuous' || isWeak(one.ahead)) return false;
@@ -52,7 +54,7 @@ export function acceptsRotation(
   rotation: RotationAnalysis,
 ): boolean | undefined {
   const fact = gear.inputRotation;
-  if (!fact?.value || isWeak(fact)) return undefined;
+  if (!fact?.value) return undefined;
   if (fact.value.word === 'either' || fact.value.word === 'either by pump index') return true;
   const accepted = turnAtFlywheel(statementOf(fact.value));
   if (rotation.either) return accepted.known ? true : undefined;

@@ -8,6 +8,7 @@ import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { CatalogueEntry } from '../../model/catalogue.js';
+import { isWeak } from '../../model/fact.js';
 import type { GearFacts } from '../../model/gear.js';
 import { statementOf } from '../../model/part.js';
 import { gearEdits } from '../gear-edits.js';
@@ -75,7 +76,7 @@ function fits({ line, analysis }: LineContext, entry: CatalogueEntry<GearFacts>)
   if (inputSpeedMax?.value && fastest && fastest.si > inputSpeedMax.value.si) return false;
   const housing = line.engine?.housing?.value;
   if (housing && inputHousing?.value && housing !== inputHousing.value) return false;
-  return acceptsRotation(entry.facts, analysis.rotation) === true;
+  return !isWeak(entry.facts.inputRotation) && acceptsRotation(entry.facts, analysis.rotation) === true;
 }
 
 function named({ line }: LineContext, { entry, variant, clutch }: GearChoice): string {
