@@ -1,8 +1,5 @@
-import type { Bearing } from './facts/index.js';
-import { between, quantity, rowsFor, vocabulary, word } from './kinds.js';
+import { between, quantity, row, vocabulary, word } from './kinds.js';
 import { COLLAR_THRUST, ROLLING_THRUST } from './torsion.js';
-
-const row = rowsFor<Bearing>();
 
 /** Words for where the cooling water of a bearing or seal comes from. */
 export const WATER = ['open to sea', 'own engine', 'cross-fed', 'separate pump', 'none'] as const;

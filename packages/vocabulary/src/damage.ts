@@ -1,9 +1,7 @@
-import { DAMAGE_PLACES, DAMAGES, type Damage, type Damageable } from './facts/index.js';
-import { blocksFor, date, rowsFor, text, vocabulary, word } from './kinds.js';
+import { block, date, row, text, vocabulary, word } from './kinds.js';
+import { DAMAGE_PLACES, DAMAGES } from './words.js';
 
-const row = rowsFor<Damage>();
-
-const DAMAGE_RECORD = vocabulary({
+export const DAMAGE_RECORD = vocabulary({
   title: 'damage',
   rows: [
     row('at', 'at', word(...DAMAGE_PLACES), 'Where on the part it was found.', 'at keyway'),
@@ -28,7 +26,7 @@ const DAMAGE_RECORD = vocabulary({
 });
 
 /** What happened to a part at its place. */
-export const DAMAGE = blocksFor<Damageable>()(
+export const DAMAGE = block(
   'damages',
   'damage',
   DAMAGE_RECORD,

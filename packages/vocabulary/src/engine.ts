@@ -1,17 +1,16 @@
 import { DAMAGE } from './damage.js';
-import type { Accessory, Engine, EngineFacts, EngineRating, MotorFacts } from './facts/index.js';
 import { ENGINE_FIT, ENGINE_PLACE_FIT, MOTOR_FIT, MOTOR_PLACE_FIT, MOUNTS } from './fit.js';
 import { FLANGE } from './flange.js';
 import {
   absolute,
   anyWord,
   between,
-  blocksFor,
+  block,
   perYear,
   point,
   quantity,
   rotation,
-  rowsFor,
+  row,
   source,
   text,
   vocabulary,
@@ -25,12 +24,10 @@ import {
   THRUST_BEARING_EXAMPLE,
 } from './torsion.js';
 
-const rating = rowsFor<EngineRating>();
-
-const ENGINE_RATING = vocabulary({
+export const ENGINE_RATING = vocabulary({
   title: 'engine rating',
   rows: [
-    rating(
+    row(
       'power',
       'power',
       point('power', 'rotational speed'),
@@ -38,7 +35,7 @@ const ENGINE_RATING = vocabulary({
       'power 300 kW at 2300 rpm',
       { range: between('0.5 kW', '30 MW', between('50 rpm', '12000 rpm')) },
     ),
-    rating(
+    row(
       'measuredAt',
       'measured at',
       word('crankshaft', 'propeller shaft'),
@@ -46,18 +43,18 @@ const ENGINE_RATING = vocabulary({
       'measured at crankshaft',
       { absent: 'at the propeller shaft, which is the heavier reading, until it is said', estimated: true },
     ),
-    rating(
+    row(
       'standard',
       'standard',
       anyWord('standard'),
       'Standard that the rating is declared under.',
       'standard ISO-8665',
     ),
-    rating('hours', 'hours', perYear, 'Most hours a year that the rating allows.', 'hours 1500 per year', {
+    row('hours', 'hours', perYear, 'Most hours a year that the rating allows.', 'hours 1500 per year', {
       range: between('1', '8784'),
     }),
-    rating('fullPower', 'full power', text, 'How long full power may be used.', 'full power "2 h in 8 h"'),
-    rating(
+    row('fullPower', 'full power', text, 'How long full power may be used.', 'full power "2 h in 8 h"'),
+    row(
       'source',
       'source',
       source,
@@ -69,10 +66,10 @@ const ENGINE_RATING = vocabulary({
   blocks: [],
 });
 
-const ACCESSORY = vocabulary({
+export const ACCESSORY = vocabulary({
   title: 'accessory',
   rows: [
-    rowsFor<Accessory>()(
+    row(
       'rotation',
       'rotation',
       rotation,
@@ -82,9 +79,6 @@ const ACCESSORY = vocabulary({
   ],
   blocks: [],
 });
-
-const row = rowsFor<EngineFacts>();
-const block = blocksFor<EngineFacts>();
 
 /** Facts of an engine that belong to the engine wherever it stands. */
 export const ENGINE = vocabulary({
@@ -221,7 +215,7 @@ export const ENGINE = vocabulary({
 });
 
 /** Usually said in the header. */
-export const RATED_AT = rowsFor<Engine>()(
+export const RATED_AT = row(
   'ratedAt',
   'at',
   anyWord('duty class'),
@@ -299,20 +293,18 @@ export const ENGINE_PLACE = vocabulary({
   ],
 });
 
-const motor = rowsFor<MotorFacts>();
-
 export const MOTOR = vocabulary({
   title: 'motor',
   rows: [
-    motor(
+    row(
       'source',
       'source',
       source,
       'Document the facts come from, and its date.',
       'source "Motor sheet" dated 2025-06-01',
     ),
-    motor('rotation', 'rotation', rotation, 'Which way the motor may turn.', 'rotation either'),
-    motor(
+    row('rotation', 'rotation', rotation, 'Which way the motor may turn.', 'rotation either'),
+    row(
       'power',
       'power',
       point('power', 'rotational speed'),
@@ -320,13 +312,13 @@ export const MOTOR = vocabulary({
       'power 40 kW at 1200 rpm',
       { range: between('0.1 kW', '30 MW', between('20 rpm', '20000 rpm')) },
     ),
-    motor('peakPower', 'peak power', quantity('power'), 'Short-time power.', 'peak power 60 kW', {
+    row('peakPower', 'peak power', quantity('power'), 'Short-time power.', 'peak power 60 kW', {
       range: between('0.1 kW', '50 MW'),
     }),
-    motor('torque', 'torque', quantity('torque'), 'Continuous torque up to base speed.', 'torque 318 N.m', {
+    row('torque', 'torque', quantity('torque'), 'Continuous torque up to base speed.', 'torque 318 N.m', {
       range: between('1 N.m', '5 MN.m'),
     }),
-    motor(
+    row(
       'baseSpeed',
       'base speed',
       quantity('rotational speed'),
@@ -334,7 +326,7 @@ export const MOTOR = vocabulary({
       'base speed 1200 rpm',
       { range: between('20 rpm', '20000 rpm') },
     ),
-    motor(
+    row(
       'topSpeed',
       'top speed',
       quantity('rotational speed'),
@@ -342,7 +334,7 @@ export const MOTOR = vocabulary({
       'top speed 2400 rpm',
       { range: between('20 rpm', '25000 rpm') },
     ),
-    motor(
+    row(
       'thrustCapacity',
       'thrust at most',
       quantity('force'),
@@ -350,8 +342,8 @@ export const MOTOR = vocabulary({
       'thrust at most 6 kN',
       { range: between('50 N', '10 MN') },
     ),
-    motor('mass', 'mass', quantity('mass'), 'Mass.', 'mass 160 kg', { range: between('2 kg', '300 t') }),
-    motor(
+    row('mass', 'mass', quantity('mass'), 'Mass.', 'mass 160 kg', { range: between('2 kg', '300 t') }),
+    row(
       'inertia',
       'inertia',
       quantity('moment of inertia'),
@@ -359,7 +351,7 @@ export const MOTOR = vocabulary({
       'inertia 0.3 kg.m2',
       { range: between('0.0001 kg.m2', '100000 kg.m2') },
     ),
-    motor(
+    row(
       'saidToEqual',
       'said to equal',
       point('power', 'rotational speed'),
@@ -370,14 +362,8 @@ export const MOTOR = vocabulary({
     ...MOTOR_FIT,
   ],
   blocks: [
-    blocksFor<MotorFacts>()(
-      'thrustBearing',
-      'thrust bearing',
-      THRUST_BEARING,
-      THRUST_BEARING_DOC,
-      THRUST_BEARING_EXAMPLE,
-    ),
-    blocksFor<MotorFacts>()(
+    block('thrustBearing', 'thrust bearing', THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE),
+    block(
       'outputFlange',
       'output flange',
       FLANGE,
@@ -393,7 +379,7 @@ export const MOTOR_PLACE = vocabulary({
   rows: [...MOTOR_PLACE_FIT, ...MOTOR.rows],
   blocks: [
     ...MOTOR.blocks,
-    blocksFor<MotorFacts>()('mounts', 'mounts', MOUNTS, 'What the motor stands on.', MOUNTS_EXAMPLE),
+    block('mounts', 'mounts', MOUNTS, 'What the motor stands on.', MOUNTS_EXAMPLE),
     DAMAGE,
   ],
 });

@@ -1,14 +1,5 @@
 import { WATER } from './bearing.js';
-import type {
-  CouplingFacts,
-  EngineFacts,
-  GearFacts,
-  MotorFacts,
-  Mounts,
-  ShaftFacts,
-  TransferFacts,
-} from './facts/index.js';
-import { anyWord, between, date, quantity, rowsFor, slope, text, vocabulary, word } from './kinds.js';
+import { anyWord, between, date, quantity, row, slope, text, vocabulary, word } from './kinds.js';
 
 /*
  * How parts meet each other and the hull: sizes, angles, places, mounts. The facts of each part beside its duty.
@@ -71,9 +62,8 @@ const STATEMENT = [
 ] as const;
 const FITTED = word('fitted', 'not fitted');
 
-const engine = rowsFor<EngineFacts>();
 export const ENGINE_FIT = [
-  engine(
+  row(
     'recessDiameter',
     'flywheel recess diameter',
     quantity('length'),
@@ -81,18 +71,18 @@ export const ENGINE_FIT = [
     'flywheel recess diameter 314 mm',
     { range: between('80 mm', '2.5 m') },
   ),
-  engine(...INSTALLED_ANGLE),
-  engine(...RUNNING_ANGLE),
-  engine('length', 'length', quantity('length'), 'Overall length, without gear.', 'length 1.31 m', {
+  row(...INSTALLED_ANGLE),
+  row(...RUNNING_ANGLE),
+  row('length', 'length', quantity('length'), 'Overall length, without gear.', 'length 1.31 m', {
     range: between('0.15 m', '20 m'),
   }),
-  engine('width', 'width', quantity('length'), 'Overall width.', 'width 0.86 m', {
+  row('width', 'width', quantity('length'), 'Overall width.', 'width 0.86 m', {
     range: between('0.15 m', '8 m'),
   }),
-  engine('height', 'height', quantity('length'), 'Overall height, sump to top.', 'height 0.98 m', {
+  row('height', 'height', quantity('length'), 'Overall height, sump to top.', 'height 0.98 m', {
     range: between('0.15 m', '12 m'),
   }),
-  engine(
+  row(
     'mountCentres',
     'mount centres',
     quantity('length'),
@@ -103,8 +93,8 @@ export const ENGINE_FIT = [
 ];
 
 export const ENGINE_PLACE_FIT = [
-  engine(...ANGLE),
-  engine(
+  row(...ANGLE),
+  row(
     'bedCentres',
     'bed centres',
     quantity('length'),
@@ -112,7 +102,7 @@ export const ENGINE_PLACE_FIT = [
     'bed centres 24 in',
     { range: between('100 mm', '6 m') },
   ),
-  engine(
+  row(
     'spaceLength',
     'space length',
     quantity('length'),
@@ -120,7 +110,7 @@ export const ENGINE_PLACE_FIT = [
     'space length 1.6 m',
     { range: between('0.2 m', '50 m') },
   ),
-  engine(
+  row(
     'spaceWidth',
     'space width',
     quantity('length'),
@@ -128,7 +118,7 @@ export const ENGINE_PLACE_FIT = [
     'space width 1.1 m',
     { range: between('0.2 m', '30 m') },
   ),
-  engine(
+  row(
     'spaceHeight',
     'space height',
     quantity('length'),
@@ -136,7 +126,7 @@ export const ENGINE_PLACE_FIT = [
     'space height 1.1 m',
     { range: between('0.2 m', '20 m') },
   ),
-  engine(
+  row(
     'removalWidth',
     'way out width',
     quantity('length'),
@@ -144,7 +134,7 @@ export const ENGINE_PLACE_FIT = [
     'way out width 0.95 m',
     { range: between('0.15 m', '20 m') },
   ),
-  engine(
+  row(
     'removalLength',
     'way out length',
     quantity('length'),
@@ -152,21 +142,19 @@ export const ENGINE_PLACE_FIT = [
     'way out length 1.4 m',
     { range: between('0.15 m', '30 m') },
   ),
-  engine(...POSITION),
-  engine(...FACE),
-  engine(...STATEMENT),
+  row(...POSITION),
+  row(...FACE),
+  row(...STATEMENT),
 ];
 
-const motor = rowsFor<MotorFacts>();
-export const MOTOR_FIT = [motor(...INSTALLED_ANGLE), motor(...RUNNING_ANGLE)];
-export const MOTOR_PLACE_FIT = [motor(...ANGLE), motor(...POSITION), motor(...FACE), motor(...STATEMENT)];
+export const MOTOR_FIT = [row(...INSTALLED_ANGLE), row(...RUNNING_ANGLE)];
+export const MOTOR_PLACE_FIT = [row(...ANGLE), row(...POSITION), row(...FACE), row(...STATEMENT)];
 
-const mounts = rowsFor<Mounts>();
 export const MOUNTS = vocabulary({
   title: 'mounts',
   rows: [
-    mounts('kind', 'kind', word('soft', 'rigid'), 'Whether they let the engine move.', 'kind soft'),
-    mounts(
+    row('kind', 'kind', word('soft', 'rigid'), 'Whether they let the engine move.', 'kind soft'),
+    row(
       'deflection',
       'deflection',
       quantity('length'),
@@ -174,7 +162,7 @@ export const MOUNTS = vocabulary({
       'deflection 3 mm',
       { range: between('0 mm', '80 mm') },
     ),
-    mounts(
+    row(
       'thrust',
       'thrust at most',
       quantity('force'),
@@ -182,7 +170,7 @@ export const MOUNTS = vocabulary({
       'thrust at most 15 kN',
       { range: between('50 N', '10 MN') },
     ),
-    mounts(
+    row(
       'torque',
       'torque at most',
       quantity('torque'),
@@ -194,12 +182,11 @@ export const MOUNTS = vocabulary({
   blocks: [],
 });
 
-const gear = rowsFor<GearFacts>();
 export const GEAR_FIT = [
-  gear(...LENGTH),
-  gear(...INSTALLED_ANGLE),
-  gear(...RUNNING_ANGLE),
-  gear(
+  row(...LENGTH),
+  row(...INSTALLED_ANGLE),
+  row(...RUNNING_ANGLE),
+  row(
     'splineTeeth',
     'input spline teeth',
     quantity('number'),
@@ -207,14 +194,14 @@ export const GEAR_FIT = [
     'input spline teeth 26',
     { range: between('5', '120') },
   ),
-  gear(
+  row(
     'splinePitch',
     'input spline pitch',
     anyWord('pitch or module'),
     'Pitch or module of the input spline.',
     'input spline pitch 16/32',
   ),
-  gear(
+  row(
     'inputInertia',
     'input inertia',
     quantity('moment of inertia'),
@@ -222,7 +209,7 @@ export const GEAR_FIT = [
     'input inertia 0.21 kg.m2',
     { measuredWith: ['ratioUsed'], range: between('0.0005 kg.m2', '20000 kg.m2') },
   ),
-  gear(
+  row(
     'outputInertia',
     'output inertia',
     quantity('moment of inertia'),
@@ -233,27 +220,26 @@ export const GEAR_FIT = [
 ];
 
 export const GEAR_PLACE_FIT = [
-  gear(
+  row(
     'pressureGauge',
     'oil pressure gauge',
     FITTED,
     'Indication of gear oil pressure at the helm.',
     'oil pressure gauge fitted',
   ),
-  gear(
+  row(
     'temperatureGauge',
     'oil temperature gauge',
     FITTED,
     'Indication of gear oil temperature at the helm.',
     'oil temperature gauge fitted',
   ),
-  gear('oilCooler', 'oil cooler', FITTED, 'Cooler of the gear oil.', 'oil cooler fitted'),
-  gear(...POSITION),
+  row('oilCooler', 'oil cooler', FITTED, 'Cooler of the gear oil.', 'oil cooler fitted'),
+  row(...POSITION),
 ];
 
-const transfer = rowsFor<TransferFacts>();
 export const TRANSFER_FIT = [
-  transfer(
+  row(
     'thrust',
     'thrust at most',
     quantity('force'),
@@ -261,32 +247,26 @@ export const TRANSFER_FIT = [
     'thrust at most 12 kN',
     { range: between('50 N', '10 MN') },
   ),
-  transfer(...LENGTH),
-  transfer(...POSITION),
+  row(...LENGTH),
+  row(...POSITION),
 ];
 
-const coupling = rowsFor<CouplingFacts>();
 export const COUPLING_FIT = [
-  coupling(
+  row(
     'chosenFor',
     'chosen for',
     word('torsional vibration', 'noise', 'mount movement', 'misalignment'),
     'What it is there for.',
     'chosen for torsional vibration',
   ),
-  coupling('bore', 'bore', quantity('length'), 'Bore of the half-coupling for the shaft.', 'bore 1 3/4 in', {
+  row('bore', 'bore', quantity('length'), 'Bore of the half-coupling for the shaft.', 'bore 1 3/4 in', {
     range: between('5 mm', '1.2 m'),
   }),
-  coupling(
-    'keyWidth',
-    'key width',
-    quantity('length'),
-    'Width of the keyway in that bore.',
-    'key width 7/16 in',
-    { range: between('1 mm', '200 mm') },
-  ),
-  coupling(...LENGTH),
-  coupling(
+  row('keyWidth', 'key width', quantity('length'), 'Width of the keyway in that bore.', 'key width 7/16 in', {
+    range: between('1 mm', '200 mm'),
+  }),
+  row(...LENGTH),
+  row(
     'stiffness',
     'torsional stiffness',
     quantity('torsional stiffness'),
@@ -294,7 +274,7 @@ export const COUPLING_FIT = [
     'torsional stiffness 8200 N.m/rad',
     { range: between('10 N.m/rad', '1000 MN.m/rad') },
   ),
-  coupling(
+  row(
     'inertia',
     'inertia',
     quantity('moment of inertia'),
@@ -302,7 +282,7 @@ export const COUPLING_FIT = [
     'inertia 0.09 kg.m2',
     { range: between('0.00005 kg.m2', '20000 kg.m2'), absent: 'no inertia counted', estimated: true },
   ),
-  coupling(
+  row(
     'passesThrust',
     'passes thrust',
     word('yes', 'no'),
@@ -310,11 +290,11 @@ export const COUPLING_FIT = [
     'passes thrust yes',
     { absent: 'thrust passes a rigid coupling' },
   ),
-  coupling('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg', {
+  row('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg', {
     measuredWith: ['engine.angle', 'shaft.angle'],
     range: between('0 deg', '50 deg'),
   }),
-  coupling(
+  row(
     'secondJointAngle',
     'second joint angle',
     quantity('angle'),
@@ -329,14 +309,14 @@ export const COUPLING_FIT = [
 ];
 
 export const DAMPER = [
-  coupling(
+  row(
     'flywheelSize',
     'flywheel size',
     anyWord('flywheel size'),
     'Flywheel size that it bolts to (SAE J620).',
     'flywheel size 11.5',
   ),
-  coupling(
+  row(
     'rivetRing',
     'rivet ring diameter',
     quantity('length'),
@@ -344,7 +324,7 @@ export const DAMPER = [
     'rivet ring diameter 300 mm',
     { range: between('50 mm', '2.5 m') },
   ),
-  coupling(
+  row(
     'leastCylinders',
     'cylinders at least',
     quantity('number'),
@@ -352,10 +332,10 @@ export const DAMPER = [
     'cylinders at least 4',
     { range: between('1', '24') },
   ),
-  coupling('splineTeeth', 'spline teeth', quantity('number'), 'Teeth of its hub.', 'spline teeth 26', {
+  row('splineTeeth', 'spline teeth', quantity('number'), 'Teeth of its hub.', 'spline teeth 26', {
     range: between('5', '120'),
   }),
-  coupling(
+  row(
     'splinePitch',
     'spline pitch',
     anyWord('pitch or module'),
@@ -364,9 +344,8 @@ export const DAMPER = [
   ),
 ];
 
-const shaft = rowsFor<ShaftFacts>();
 export const SHAFT_FIT = [
-  shaft(
+  row(
     'bearingSpan',
     'bearing span',
     quantity('length'),
@@ -374,7 +353,7 @@ export const SHAFT_FIT = [
     'bearing span 1.62 m',
     { range: between('50 mm', '30 m') },
   ),
-  shaft(
+  row(
     'overhang',
     'overhang',
     quantity('length'),
@@ -382,13 +361,13 @@ export const SHAFT_FIT = [
     'overhang 60 mm',
     { measuredWith: ['length', 'taperLength', 'propeller.hubLength'], range: between('0 mm', '5 m') },
   ),
-  shaft('taper', 'taper', slope, 'Change of diameter per length at the propeller.', 'taper 1:16', {
+  row('taper', 'taper', slope, 'Change of diameter per length at the propeller.', 'taper 1:16', {
     range: between('1:60', '1:3'),
   }),
-  shaft('taperLength', 'taper length', quantity('length'), 'Length of the taper.', 'taper length 5 in', {
+  row('taperLength', 'taper length', quantity('length'), 'Length of the taper.', 'taper length 5 in', {
     range: between('5 mm', '3 m'),
   }),
-  shaft(
+  row(
     'taperLargeEnd',
     'taper large end',
     quantity('length'),
@@ -400,7 +379,7 @@ export const SHAFT_FIT = [
       range: between('5 mm', '1.5 m'),
     },
   ),
-  shaft(
+  row(
     'keywayWidth',
     'keyway width',
     quantity('length'),
@@ -408,7 +387,7 @@ export const SHAFT_FIT = [
     'keyway width 7/16 in',
     { range: between('1 mm', '250 mm') },
   ),
-  shaft(
+  row(
     'couplingEnd',
     'coupling end diameter',
     quantity('length'),
@@ -419,7 +398,7 @@ export const SHAFT_FIT = [
       range: between('5 mm', '1.5 m'),
     },
   ),
-  shaft(
+  row(
     'couplingKeyWidth',
     'coupling key width',
     quantity('length'),
@@ -431,7 +410,7 @@ export const SHAFT_FIT = [
         'no key at the coupling; an open question where the end is turned for one and a keyway would decide',
     },
   ),
-  shaft(
+  row(
     'runout',
     'runout',
     quantity('length'),
@@ -443,7 +422,7 @@ export const SHAFT_FIT = [
       range: between('0 mm', '50 mm'),
     },
   ),
-  shaft(
+  row(
     'couplingAlignment',
     'coupling alignment',
     quantity('length'),
@@ -451,7 +430,7 @@ export const SHAFT_FIT = [
     'coupling alignment 0.05 mm',
     { measuredWith: ['length', 'engine.angle', 'angle'], range: between('0 mm', '20 mm') },
   ),
-  shaft(
+  row(
     'fatigueStatement',
     'fatigue statement',
     text,
@@ -459,21 +438,21 @@ export const SHAFT_FIT = [
     'fatigue statement "calculation 21, keyway with runout and relieved fillet"',
     { absent: 'nobody has calculated it' },
   ),
-  shaft(
+  row(
     'seal',
     'seal',
     word('packed gland', 'flexible gland', 'lip seal', 'face seal'),
     'What keeps the water out; only a packed gland on a rigid tube may also hold the shaft.',
     'seal face seal',
   ),
-  shaft(
+  row(
     'sealWater',
     'seal water from',
     word(...WATER),
     'Where the water of the seal comes from.',
     'seal water from own engine',
   ),
-  shaft(
+  row(
     'sealMovement',
     'seal movement at most',
     quantity('length'),
@@ -481,7 +460,7 @@ export const SHAFT_FIT = [
     'seal movement at most 4 mm',
     { range: between('0 mm', '100 mm') },
   ),
-  shaft(
+  row(
     'tubeBore',
     'tube bore',
     quantity('length'),
@@ -489,7 +468,7 @@ export const SHAFT_FIT = [
     'tube bore 2 1/2 in',
     { range: between('8 mm', '3 m') },
   ),
-  shaft(
+  row(
     'angle',
     'angle',
     quantity('angle'),
@@ -497,15 +476,15 @@ export const SHAFT_FIT = [
     'angle 11 deg',
     { signed: true, range: between('-30 deg', '60 deg') },
   ),
-  shaft('examined', 'examined', date, 'When the shaft was last drawn and examined.', 'examined 2024-03-12'),
-  shaft(
+  row('examined', 'examined', date, 'When the shaft was last drawn and examined.', 'examined 2024-03-12'),
+  row(
     'examDue',
     'examination due',
     date,
     'When it must be drawn and examined next.',
     'examination due 2027-03-12',
   ),
-  shaft(
+  row(
     'examInScope',
     'examination in this work',
     word('yes', 'no'),

@@ -1,12 +1,9 @@
-import type { Flange } from './facts/index.js';
-import { between, bolts, pilot, quantity, rowsFor, vocabulary } from './kinds.js';
-
-const flange = rowsFor<Flange>();
+import { between, bolts, pilot, quantity, row, vocabulary } from './kinds.js';
 
 export const FLANGE = vocabulary({
   title: 'flange',
   rows: [
-    flange(
+    row(
       'outsideDiameter',
       'outside diameter',
       quantity('length'),
@@ -14,7 +11,7 @@ export const FLANGE = vocabulary({
       'outside diameter 146 mm',
       { range: between('20 mm', '4 m') },
     ),
-    flange(
+    row(
       'boltCircle',
       'bolt circle',
       quantity('length'),
@@ -22,10 +19,10 @@ export const FLANGE = vocabulary({
       'bolt circle 121 mm',
       { range: between('15 mm', '4 m') },
     ),
-    flange('bolts', 'bolts', bolts, 'Number and size of bolts.', 'bolts 4 x 1/2 in', {
+    row('bolts', 'bolts', bolts, 'Number and size of bolts.', 'bolts 4 x 1/2 in', {
       range: between('3 mm', '200 mm'),
     }),
-    flange(
+    row(
       'pilot',
       'pilot',
       pilot,
@@ -33,7 +30,7 @@ export const FLANGE = vocabulary({
       'pilot 63.5 mm female',
       { range: between('5 mm', '3 m') },
     ),
-    flange('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm', {
+    row('thickness', 'thickness', quantity('length'), 'Flange thickness.', 'thickness 12 mm', {
       range: between('1 mm', '500 mm'),
     }),
   ],

@@ -1,19 +1,10 @@
 import { DAMAGE } from './damage.js';
-import type {
-  Clutch,
-  Gear,
-  GearFacts,
-  GearRating,
-  RatioVariant,
-  Train,
-  TransferFacts,
-} from './facts/index.js';
 import { GEAR_FIT, GEAR_PLACE_FIT, TRANSFER_FIT } from './fit.js';
 import { FLANGE } from './flange.js';
 import {
   anyWord,
   between,
-  blocksFor,
+  block,
   gauge,
   gaugeSpan,
   layout,
@@ -25,7 +16,7 @@ import {
   quantity,
   ratio,
   rotation,
-  rowsFor,
+  row,
   source,
   span,
   text,
@@ -34,12 +25,10 @@ import {
 } from './kinds.js';
 import { THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE } from './torsion.js';
 
-const trainRow = rowsFor<Train>();
-
-const TRAIN = vocabulary({
+export const TRAIN = vocabulary({
   title: 'train',
   rows: [
-    trainRow(
+    row(
       'meshes',
       'mesh',
       mesh,
@@ -47,26 +36,26 @@ const TRAIN = vocabulary({
       'mesh A 23 with B 47',
       { many: true },
     ),
-    trainRow('sunTeeth', 'sun teeth', quantity('number'), 'Teeth of the sun wheel.', 'sun teeth 30', {
+    row('sunTeeth', 'sun teeth', quantity('number'), 'Teeth of the sun wheel.', 'sun teeth 30', {
       range: between('5', '600'),
     }),
-    trainRow('ringTeeth', 'ring teeth', quantity('number'), 'Teeth of the ring wheel.', 'ring teeth 60', {
+    row('ringTeeth', 'ring teeth', quantity('number'), 'Teeth of the ring wheel.', 'ring teeth 60', {
       range: between('10', '1000'),
     }),
-    trainRow('planetTeeth', 'planet teeth', quantity('number'), 'Teeth of each planet.', 'planet teeth 15', {
+    row('planetTeeth', 'planet teeth', quantity('number'), 'Teeth of each planet.', 'planet teeth 15', {
       range: between('5', '600'),
     }),
-    trainRow('planets', 'planets', quantity('number'), 'Number of planets on the carrier.', 'planets 3', {
+    row('planets', 'planets', quantity('number'), 'Number of planets on the carrier.', 'planets 3', {
       range: between('1', '16'),
     }),
-    trainRow(
+    row(
       'planetRow',
       'planet row',
       word('single', 'double'),
       'One planet between sun and ring, or two in series.',
       'planet row single',
     ),
-    trainRow(
+    row(
       'input',
       'input',
       anyWord('member of the train'),
@@ -74,7 +63,7 @@ const TRAIN = vocabulary({
       'input sun',
       { absent: 'the first driver' },
     ),
-    trainRow(
+    row(
       'output',
       'output',
       anyWord('member of the train'),
@@ -82,7 +71,7 @@ const TRAIN = vocabulary({
       'output carrier',
       { absent: 'the last driven wheel' },
     ),
-    trainRow(
+    row(
       'held',
       'held',
       anyWord('member of the train'),
@@ -90,7 +79,7 @@ const TRAIN = vocabulary({
       'held ring',
       { many: true },
     ),
-    trainRow(
+    row(
       'locked',
       'locked',
       lock,
@@ -102,14 +91,13 @@ const TRAIN = vocabulary({
   blocks: [],
 });
 
-const clutch = rowsFor<Clutch>();
 const train = 'Tooth counts, from which ratio and sense are derived and compared with what is declared.';
 const trainExample = 'train { mesh A 23 with B 47 }';
 
 export const CLUTCH = vocabulary({
   title: 'clutch',
   rows: [
-    clutch(
+    row(
       'output',
       'output',
       outputSense,
@@ -117,7 +105,7 @@ export const CLUTCH = vocabulary({
       'output opposite seen from aft',
       { evidence: 'strict' },
     ),
-    clutch(
+    row(
       'ahead',
       'ahead',
       word('continuous', 'never'),
@@ -125,19 +113,19 @@ export const CLUTCH = vocabulary({
       'ahead continuous',
       { evidence: 'strict' },
     ),
-    clutch('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1', {
+    row('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1', {
       measuredWith: ['train'],
       absent: 'the exact ratio of its ratio',
       range: between('0.1:1', '30:1'),
     }),
-    clutch('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
+    row('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
       measuredWith: ['steelPlates', 'frictionPlates'],
       range: between('1', '120'),
     }),
-    clutch('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7', {
+    row('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7', {
       range: between('1', '80'),
     }),
-    clutch(
+    row(
       'frictionPlates',
       'friction plates',
       quantity('number'),
@@ -145,7 +133,7 @@ export const CLUTCH = vocabulary({
       'friction plates 6',
       { range: between('1', '80') },
     ),
-    clutch(
+    row(
       'outerDiameter',
       'outer diameter',
       quantity('length'),
@@ -153,7 +141,7 @@ export const CLUTCH = vocabulary({
       'outer diameter 160 mm',
       { range: between('20 mm', '3 m') },
     ),
-    clutch(
+    row(
       'innerDiameter',
       'inner diameter',
       quantity('length'),
@@ -161,7 +149,7 @@ export const CLUTCH = vocabulary({
       'inner diameter 110 mm',
       { range: between('5 mm', '3 m') },
     ),
-    clutch(
+    row(
       'pistonOuterDiameter',
       'piston outer diameter',
       quantity('length'),
@@ -169,7 +157,7 @@ export const CLUTCH = vocabulary({
       'piston outer diameter 155 mm',
       { range: between('20 mm', '3 m') },
     ),
-    clutch(
+    row(
       'pistonInnerDiameter',
       'piston inner diameter',
       quantity('length'),
@@ -177,7 +165,7 @@ export const CLUTCH = vocabulary({
       'piston inner diameter 90 mm',
       { range: between('0 mm', '3 m') },
     ),
-    clutch(
+    row(
       'springForce',
       'spring force',
       quantity('force'),
@@ -185,7 +173,7 @@ export const CLUTCH = vocabulary({
       'spring force 900 N',
       { range: between('0 N', '200 kN') },
     ),
-    clutch(
+    row(
       'clampForce',
       'clamp force',
       quantity('force'),
@@ -196,7 +184,7 @@ export const CLUTCH = vocabulary({
         range: between('0.1 kN', '10 MN'),
       },
     ),
-    clutch(
+    row(
       'oilPressure',
       'oil pressure',
       gauge,
@@ -208,7 +196,7 @@ export const CLUTCH = vocabulary({
         estimated: true,
       },
     ),
-    clutch(
+    row(
       'friction',
       'friction',
       quantity('ratio'),
@@ -216,7 +204,7 @@ export const CLUTCH = vocabulary({
       'friction 0.08',
       { range: between('0.01', '0.8'), unordered: true },
     ),
-    clutch(
+    row(
       'speedFactor',
       'clutch speed',
       quantity('ratio'),
@@ -228,7 +216,7 @@ export const CLUTCH = vocabulary({
         range: between('0.05', '20'),
       },
     ),
-    clutch(
+    row(
       'holds',
       'holds',
       anyWord('member of the train'),
@@ -236,7 +224,7 @@ export const CLUTCH = vocabulary({
       'holds ring',
       { many: true },
     ),
-    clutch(
+    row(
       'locks',
       'locks',
       lock,
@@ -246,18 +234,16 @@ export const CLUTCH = vocabulary({
     ),
   ],
   blocks: [
-    blocksFor<Clutch>()('train', 'train', TRAIN, train, trainExample, {
+    block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
     }),
   ],
 });
 
-const rated = rowsFor<GearRating>();
-
-const GEAR_RATING = vocabulary({
+export const GEAR_RATING = vocabulary({
   title: 'gear rating',
   rows: [
-    rated(
+    row(
       'powerPerSpeed',
       'power per speed',
       quantity('power per speed'),
@@ -265,11 +251,11 @@ const GEAR_RATING = vocabulary({
       'power per speed 0.112 kW/rpm',
       { bare: true, range: between('0.0001 kW/rpm', '500 kW/rpm') },
     ),
-    rated('torque', 'torque', quantity('torque'), 'Input capacity as torque.', 'torque 1070 N.m', {
+    row('torque', 'torque', quantity('torque'), 'Input capacity as torque.', 'torque 1070 N.m', {
       bare: true,
       range: between('1 N.m', '5 MN.m'),
     }),
-    rated(
+    row(
       'power',
       'power',
       point('power', 'rotational speed'),
@@ -280,7 +266,7 @@ const GEAR_RATING = vocabulary({
         range: between('0.1 kW', '30 MW', between('50 rpm', '12000 rpm')),
       },
     ),
-    rated(
+    row(
       'speeds',
       'from',
       span('rotational speed'),
@@ -288,7 +274,7 @@ const GEAR_RATING = vocabulary({
       'from 1000 .. 2600 rpm',
       { range: between('0 rpm', '12000 rpm'), absent: 'at all speeds of the gear' },
     ),
-    rated(
+    row(
       'fuel',
       'for',
       word('petrol', 'diesel', 'gas'),
@@ -296,7 +282,7 @@ const GEAR_RATING = vocabulary({
       'for diesel',
       { absent: 'whatever the fuel' },
     ),
-    rated(
+    row(
       'direction',
       'running',
       word('ahead', 'astern'),
@@ -304,13 +290,11 @@ const GEAR_RATING = vocabulary({
       'running astern',
       { absent: 'ahead and astern' },
     ),
-    rated('source', 'source', source, 'Document of this rating.', 'source "Rating table 7" dated 2024-11-03'),
+    row('source', 'source', source, 'Document of this rating.', 'source "Rating table 7" dated 2024-11-03'),
   ],
   blocks: [],
 });
 
-const variant = rowsFor<RatioVariant>();
-const variantBlock = blocksFor<RatioVariant>();
 const clutchDoc = 'One engaged position of the gear: its output sense and whether it may run ahead.';
 const ratedDoc = 'Input capacity for one duty class.';
 const clutchHead = { many: true, head: { field: 'name', kind: name('clutch') } } as const;
@@ -320,10 +304,10 @@ const ratedHead = {
   again: ['from', 'for', 'running'],
 } as const;
 
-const GEAR_RATIO = vocabulary({
+export const GEAR_RATIO = vocabulary({
   title: 'gear ratio',
   rows: [
-    variant('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {
+    row('exact', 'exact', ratio, 'Exact ratio from the tooth counts.', 'exact 2.043:1', {
       measuredWith: ['train'],
       range: between('0.1:1', '30:1'),
       absent: 'the nominal ratio, as a rounded figure',
@@ -331,23 +315,13 @@ const GEAR_RATIO = vocabulary({
     }),
   ],
   blocks: [
-    variantBlock(
-      'clutches',
-      'clutch',
-      CLUTCH,
-      clutchDoc,
-      'clutch A output same ahead continuous',
-      clutchHead,
-    ),
-    variantBlock('ratings', 'rated', GEAR_RATING, ratedDoc, 'rated medium 0.112 kW/rpm', ratedHead),
-    variantBlock('train', 'train', TRAIN, train, trainExample, {
+    block('clutches', 'clutch', CLUTCH, clutchDoc, 'clutch A output same ahead continuous', clutchHead),
+    block('ratings', 'rated', GEAR_RATING, ratedDoc, 'rated medium 0.112 kW/rpm', ratedHead),
+    block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
     }),
   ],
 });
-
-const row = rowsFor<GearFacts>();
-const block = blocksFor<GearFacts>();
 
 /** Facts of a reduction gear wherever it stands. */
 export const GEAR = vocabulary({
@@ -488,7 +462,7 @@ export const GEAR = vocabulary({
 });
 
 /** Usually said in the header. */
-export const AHEAD_CLUTCH = rowsFor<Gear>()(
+export const AHEAD_CLUTCH = row(
   'aheadClutch',
   'ahead clutch',
   name('clutch'),
@@ -534,26 +508,24 @@ export const GEAR_PLACE = vocabulary({
   blocks: [...GEAR.blocks, DAMAGE],
 });
 
-const transfer = rowsFor<TransferFacts>();
-
 export const TRANSFER = vocabulary({
   title: 'transfer',
   rows: [
-    transfer(
+    row(
       'source',
       'source',
       source,
       'Document the facts come from, and its date.',
       'source "V-box sheet" dated 2024-05-02',
     ),
-    transfer(
+    row(
       'kind',
       'kind',
       word('gear V-drive', 'chain V-drive', 'belt', 'chain', 'gears'),
       'What carries the power across.',
       'kind gear V-drive',
     ),
-    transfer(
+    row(
       'output',
       'output',
       outputSense,
@@ -561,7 +533,7 @@ export const TRANSFER = vocabulary({
       'output opposite seen from aft',
       { evidence: 'strict' },
     ),
-    transfer(
+    row(
       'turnsBack',
       'turns the line back',
       word('yes', 'no'),
@@ -569,24 +541,17 @@ export const TRANSFER = vocabulary({
       'turns the line back yes',
       { evidence: 'strict' },
     ),
-    transfer('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1', {
+    row('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1', {
       measuredWith: ['train'],
       range: between('0.1:1', '20:1'),
     }),
-    transfer(
-      'efficiency',
-      'efficiency',
-      quantity('ratio'),
-      'Output power over input power.',
-      'efficiency 98 %',
-      {
-        range: between('60 %', '100 %'),
-        absent: '97 % unless the vessel assumes another',
-        estimated: true,
-        unordered: true,
-      },
-    ),
-    transfer(
+    row('efficiency', 'efficiency', quantity('ratio'), 'Output power over input power.', 'efficiency 98 %', {
+      range: between('60 %', '100 %'),
+      absent: '97 % unless the vessel assumes another',
+      estimated: true,
+      unordered: true,
+    }),
+    row(
       'inputSpeedMax',
       'input speed at most',
       quantity('rotational speed'),
@@ -594,7 +559,7 @@ export const TRANSFER = vocabulary({
       'input speed at most 4000 rpm',
       { range: between('100 rpm', '12000 rpm') },
     ),
-    transfer(
+    row(
       'torque',
       'torque at most',
       quantity('torque'),
@@ -602,14 +567,14 @@ export const TRANSFER = vocabulary({
       'torque at most 900 N.m',
       { range: between('1 N.m', '5 MN.m') },
     ),
-    transfer('mass', 'mass', quantity('mass'), 'Mass.', 'mass 74 kg', { range: between('1 kg', '100 t') }),
+    row('mass', 'mass', quantity('mass'), 'Mass.', 'mass 74 kg', { range: between('1 kg', '100 t') }),
     ...TRANSFER_FIT,
   ],
   blocks: [
-    blocksFor<TransferFacts>()('train', 'train', TRAIN, train, trainExample, {
+    block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
     }),
-    blocksFor<TransferFacts>()(
+    block(
       'outputFlange',
       'output flange',
       FLANGE,

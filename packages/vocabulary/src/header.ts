@@ -1,7 +1,6 @@
 import { RATED_AT } from './engine.js';
-import type { Gear } from './facts/index.js';
 import { AHEAD_CLUTCH } from './gear.js';
-import { between, type Row, ratio, rowsFor, word } from './kinds.js';
+import { between, type Row, ratio, row, word } from './kinds.js';
 import { PROPELLER } from './shafting.js';
 import { SIDES } from './words.js';
 
@@ -16,14 +15,10 @@ const SIDE: Row<'side', 'side'> = {
 /** Facts that the grammar itself knows: they stand in the header of a part, or by themselves in a line. */
 export const HEADER_ROWS = {
   at: RATED_AT,
-  ratio: rowsFor<Gear>()(
-    'ratioUsed',
-    'ratio',
-    ratio,
-    'The ratio that is fitted, by its nominal name.',
-    'ratio 2.04:1',
-    { range: between('0.1:1', '30:1'), absent: 'the only ratio that the gear offers' },
-  ),
+  ratio: row('ratioUsed', 'ratio', ratio, 'The ratio that is fitted, by its nominal name.', 'ratio 2.04:1', {
+    range: between('0.1:1', '30:1'),
+    absent: 'the only ratio that the gear offers',
+  }),
   ahead: AHEAD_CLUTCH,
   hand: PROPELLER.rows.find(one => one.field === 'hand')! as Row<'hand', 'hand'>,
   side: SIDE,

@@ -1,34 +1,32 @@
-import type { Helm, HelmStation } from './facts/index.js';
-import { anyWord, blocksFor, rowsFor, text, vocabulary, word } from './kinds.js';
+import { anyWord, block, row, text, vocabulary, word } from './kinds.js';
 
-const station = rowsFor<HelmStation>();
 const SHOWN = word('shown', 'not shown');
 
-const HELM_STATION = vocabulary({
+export const HELM_STATION = vocabulary({
   title: 'helm station',
   rows: [
-    station(
+    row(
       'thrustDirection',
       'thrust direction',
       SHOWN,
       'Indication of shaft rotation or thrust direction, of each line, taken from the shaft or gear and not from the lever.',
       'thrust direction shown',
     ),
-    station(
+    row(
       'gearOilPressure',
       'gear oil pressure',
       SHOWN,
       'Indication or alarm of the gear oil pressure.',
       'gear oil pressure shown',
     ),
-    station(
+    row(
       'gearOilTemperature',
       'gear oil temperature',
       SHOWN,
       'Indication or alarm of the gear oil temperature.',
       'gear oil temperature shown',
     ),
-    station(
+    row(
       'engineStop',
       'engine stop',
       word('apart from the speed lever', 'by the speed lever alone', 'none'),
@@ -39,12 +37,10 @@ const HELM_STATION = vocabulary({
   blocks: [],
 });
 
-const helm = rowsFor<Helm>();
-
 export const HELM = vocabulary({
   title: 'helm',
   rows: [
-    helm(
+    row(
       'requiredBy',
       'required by',
       text,
@@ -54,7 +50,7 @@ export const HELM = vocabulary({
     ),
   ],
   blocks: [
-    blocksFor<Helm>()(
+    block(
       'stations',
       'station',
       HELM_STATION,

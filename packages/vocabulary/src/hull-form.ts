@@ -1,25 +1,23 @@
-import { type Criteria, type Hull, SPEED_METHODS } from './facts/index.js';
-import { between, point, quantity, rowsFor, text, word } from './kinds.js';
-
-const hull = rowsFor<Hull>();
+import { between, point, quantity, row, text, word } from './kinds.js';
+import { SPEED_METHODS } from './words.js';
 
 /** Form of a hull, the flow at its propellers, and resistance or speed where they are given. */
 export const HULL_FORM_ROWS = [
-  hull(
+  row(
     'material',
     'material',
     word('steel', 'aluminium', 'fibreglass', 'wood', 'ferrocement'),
     'What the hull is built of.',
     'material aluminium',
   ),
-  hull(
+  row(
     'corrosionProtection',
     'corrosion protection',
     text,
     'What is done about unlike metals in the water: anodes, bonding, insulation.',
     'corrosion protection "shaft and hull anodes, bonded, drawing E-12"',
   ),
-  hull(
+  row(
     'blockCoefficient',
     'block coefficient',
     quantity('ratio'),
@@ -32,7 +30,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'prismaticCoefficient',
     'prismatic coefficient',
     quantity('ratio'),
@@ -45,7 +43,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'midshipCoefficient',
     'midship coefficient',
     quantity('ratio'),
@@ -58,7 +56,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'waterplaneCoefficient',
     'waterplane coefficient',
     quantity('ratio'),
@@ -71,7 +69,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'centreOfBuoyancy',
     'LCB',
     quantity('ratio'),
@@ -85,7 +83,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'wettedSurface',
     'wetted surface',
     quantity('area'),
@@ -98,7 +96,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'transomArea',
     'transom area',
     quantity('area'),
@@ -106,7 +104,7 @@ export const HULL_FORM_ROWS = [
     'transom area 0.3 m2',
     { measuredWith: ['waterlineLength', 'beam', 'draft', 'displacement'], range: between('0 m2', '1000 m2') },
   ),
-  hull(
+  row(
     'appendageArea',
     'appendage area',
     quantity('area'),
@@ -114,7 +112,7 @@ export const HULL_FORM_ROWS = [
     'appendage area 2.4 m2',
     { range: between('0 m2', '10000 m2') },
   ),
-  hull(
+  row(
     'appendageFactor',
     'appendage factor',
     quantity('ratio'),
@@ -122,7 +120,7 @@ export const HULL_FORM_ROWS = [
     'appendage factor 1.5',
     { range: between('1', '10') },
   ),
-  hull(
+  row(
     'chineBeam',
     'chine beam',
     quantity('length'),
@@ -130,22 +128,18 @@ export const HULL_FORM_ROWS = [
     'chine beam 3.2 m',
     { range: between('0.3 m', '60 m') },
   ),
-  hull('deadrise', 'deadrise', quantity('angle'), 'Deadrise where the hull planes.', 'deadrise 16 deg', {
+  row('deadrise', 'deadrise', quantity('angle'), 'Deadrise where the hull planes.', 'deadrise 16 deg', {
     range: between('0 deg', '60 deg'),
   }),
-  hull(
-    'gravityForward',
-    'LCG',
-    quantity('length'),
-    'Centre of gravity forward of the transom.',
-    'LCG 4.1 m',
-    { measuredWith: ['displacement'], range: between('0.1 m', '300 m') },
-  ),
-  hull('gravityHeight', 'VCG', quantity('length'), 'Centre of gravity above the keel.', 'VCG 1.1 m', {
+  row('gravityForward', 'LCG', quantity('length'), 'Centre of gravity forward of the transom.', 'LCG 4.1 m', {
+    measuredWith: ['displacement'],
+    range: between('0.1 m', '300 m'),
+  }),
+  row('gravityHeight', 'VCG', quantity('length'), 'Centre of gravity above the keel.', 'VCG 1.1 m', {
     measuredWith: ['displacement'],
     range: between('0 m', '60 m'),
   }),
-  hull(
+  row(
     'appendageResistance',
     'appendage resistance',
     quantity('ratio'),
@@ -153,7 +147,7 @@ export const HULL_FORM_ROWS = [
     'appendage resistance 9 %',
     { range: between('0 %', '100 %') },
   ),
-  hull(
+  row(
     'wakeFraction',
     'wake fraction',
     quantity('ratio'),
@@ -167,7 +161,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'thrustDeduction',
     'thrust deduction',
     quantity('ratio'),
@@ -181,7 +175,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'propulsiveEfficiency',
     'propulsive efficiency',
     quantity('ratio'),
@@ -189,7 +183,7 @@ export const HULL_FORM_ROWS = [
     'propulsive efficiency 0.55',
     { measuredWith: ['displacement', 'propeller.diameter'], range: between('0.05', '0.95') },
   ),
-  hull(
+  row(
     'waterDensity',
     'water density',
     quantity('density'),
@@ -201,7 +195,7 @@ export const HULL_FORM_ROWS = [
       estimated: true,
     },
   ),
-  hull(
+  row(
     'resistance',
     'resistance',
     point('force', 'speed'),
@@ -213,7 +207,7 @@ export const HULL_FORM_ROWS = [
       range: between('1 N', '20 MN', between('0.1 kn', '100 kn')),
     },
   ),
-  hull(
+  row(
     'effectivePower',
     'effective power',
     point('power', 'speed'),
@@ -225,7 +219,7 @@ export const HULL_FORM_ROWS = [
       range: between('1 W', '200 MW', between('0.1 kn', '100 kn')),
     },
   ),
-  hull(
+  row(
     'shaftPower',
     'shaft power',
     point('power', 'speed'),
@@ -237,7 +231,7 @@ export const HULL_FORM_ROWS = [
       range: between('1 W', '200 MW', between('0.1 kn', '100 kn')),
     },
   ),
-  hull(
+  row(
     'speedAtRatedPower',
     'speed at rated power',
     quantity('speed'),
@@ -248,7 +242,7 @@ export const HULL_FORM_ROWS = [
       range: between('0.5 kn', '100 kn'),
     },
   ),
-  hull(
+  row(
     'crouchConstant',
     'Crouch constant',
     quantity('number'),
@@ -260,7 +254,7 @@ export const HULL_FORM_ROWS = [
 
 /** How speed is to be worked out. */
 export const HULL_CRITERIA = [
-  rowsFor<Criteria>()(
+  row(
     'speedMethod',
     'speed method',
     word(...SPEED_METHODS),

@@ -1,20 +1,15 @@
 import type { Datum, Dimension, Value } from '@tailshaft/mechanics';
+import type { Bolts, Fact, Point, Rotation, SourceNote, Span } from './facts/fact.js';
 import type {
-  Bolts,
-  Fact,
   GearLayout,
   Lock,
   Mesh,
   OutputSense,
   Pilot,
-  Point,
   Ranking,
-  Rotation,
   ShaftCriterion,
-  SourceNote,
-  Span,
   Variation,
-} from './facts/index.js';
+} from './facts/values.js';
 
 /** The form that a property's value takes in the text. `T` is what the reader makes of it. */
 export type ValueKind<T = unknown> = KindShape & { readonly makes?: T };
@@ -90,15 +85,11 @@ export const variation: ValueKind<Variation> = { form: 'variation' };
 export const ruleName: ValueKind<string> = { form: 'rule name' };
 export const ranking: ValueKind<Ranking> = { form: 'ranking' };
 
-/** What a Fact-typed field holds. */
-type Held<X> =
-  NonNullable<X> extends Fact<infer T> ? T : NonNullable<X> extends readonly Fact<infer T>[] ? T : never;
-
-/** One property of a block: its words, the model field that it fills, its form, and what it means. */
-export interface Row<F extends string = string, W extends string = string> {
+/** One property of a block: its words, the model field that it fills, its form, and what it means. `T` is its value. */
+export interface Row<F extends string = string, W extends string = string, T = unknown> {
   readonly words: W;
   readonly field: F;
-  readonly kind: ValueKind;
+  readonly kind: ValueKind<T>;
   readonly doc: string;
   /** As a person would write it, words and value. */
   readonly example: string;
@@ -210,55 +201,54 @@ export function vocabulary<R extends Row, B extends BlockRow>(all: Vocabulary<R,
 export type FieldsOf<V> =
   V extends Vocabulary<infer R extends Row, infer B extends BlockRow> ? R['field'] | B['field'] : never;
 
-type List<T> = NonNullable<T> extends readonly unknown[] ? true : false;
-type Element<T> = NonNullable<T> extends readonly (infer E)[] ? E : NonNullable<T>;
+/** What one row puts into the model: a fact of its form, or a list of them where it may stand more than once. */
+type FactOf<R> =
+  R extends Row<string, string, infer T>
+    ? R extends { readonly many: true }
+      ? readonly Fact<T>[]
+      : Fact<T>
+    : never;
 
-/** Where the field is a list the row may stand more than once, and nowhere else. */
-type Many<T> = List<T> extends true ? { readonly many: true } : { readonly many?: never };
+/** The facts that the rows of a block, or a list of rows, put into the model. */
+export type FactsOf<V extends readonly Row[] | { readonly rows: readonly Row[] }> = {
+  readonly [R in RowsOf<V> as R['field']]?: FactOf<R>;
+};
 
-/** Makes rows whose field and form are checked against the model interface `F`. */
-export function rowsFor<F>() {
-  return <K extends keyof F & string, const W extends string>(
-    field: K,
-    words: W,
-    kind: ValueKind<Held<F[K]>>,
-    doc: string,
-    example: string,
-    ...more: List<F[K]> extends true ? [more: RowMore & Many<F[K]>] : [more?: RowMore & Many<F[K]>]
-  ): Row<K, W> => {
-    const bound = boundOf(words);
-    return { words, field, kind, doc, example, ...(bound ? { bound } : {}), ...more[0] };
-  };
+type RowsOf<V> = V extends readonly (infer R extends Row)[]
+  ? R
+  : V extends { readonly rows: readonly (infer R extends Row)[] }
+    ? R
+    : never;
+
+/** A row of a block. The field of the model follows from it, with its type. */
+export function row<
+  const F extends string,
+  const W extends string,
+  T,
+  const M extends RowMore = Record<never, never>,
+>(
+  field: F,
+  words: W,
+  kind: ValueKind<T>,
+  doc: string,
+  example: string,
+  more?: M,
+): Row<F, W, T> & (M extends { readonly many: true } ? { readonly many: true } : unknown) {
+  const bound = boundOf(words);
+  return { words, field, kind, doc, example, ...(bound ? { bound } : {}), ...more } as never;
 }
 
-type BlockMore<T, H extends string> = Pick<
+type BlockMore<H extends string> = Pick<
   BlockRow<string, string, Vocabulary, H>,
-  'handed' | 'absent' | 'head' | 'again'
-> &
-  Many<T>;
-
-/** Fields of the block's model interface that no row fills: what heads it, and where it stands. */
-type Unfilled<T, V, H> = Exclude<
-  keyof Element<T>,
-  FieldsOf<V> | 'origin' | H | (H extends string ? `${H}Fact` : never)
+  'many' | 'handed' | 'absent' | 'head' | 'again'
 >;
 
-/**
- * Makes block rows whose field is checked against the model interface `F`: the block fills every field of what that one
- * holds, and no other.
- */
-export function blocksFor<F>() {
-  return <
-    K extends keyof F & string,
-    const W extends string,
-    V extends Vocabulary,
-    const H extends string = never,
-  >(
-    field: K,
-    words: W,
-    block: V & (Unfilled<F[K], V, H> extends never ? unknown : { readonly unfilled: Unfilled<F[K], V, H> }),
-    doc: string,
-    example: string,
-    ...more: List<F[K]> extends true ? [more: BlockMore<F[K], H>] : [more?: BlockMore<F[K], H>]
-  ): BlockRow<K, W, V, H> => ({ words, field, block, doc, example, ...more[0] });
+/** A block inside a block. Its field stands in the interface of the outer one, with what heads it. */
+export function block<
+  const F extends string,
+  const W extends string,
+  V extends Vocabulary,
+  const H extends string = never,
+>(field: F, words: W, inner: V, doc: string, example: string, more?: BlockMore<H>): BlockRow<F, W, V, H> {
+  return { words, field, block: inner, doc, example, ...more };
 }

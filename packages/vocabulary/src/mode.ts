@@ -1,20 +1,18 @@
-import { DRIVEN_BY, type ModeFacts } from './facts/mode.js';
-import { between, quantity, rowsFor, vocabulary, word } from './kinds.js';
-
-const mode = rowsFor<ModeFacts>();
+import { between, quantity, row, vocabulary, word } from './kinds.js';
+import { DRIVEN_BY } from './words.js';
 
 /** What a way of running a line may say. */
 export const MODE = vocabulary({
   title: 'mode',
   rows: [
-    mode(
+    row(
       'drivenBy',
       'driven by',
       word(...DRIVEN_BY),
       'Which movers turn the line in this mode. The first and the second engine are those of the text.',
       'driven by engine and motor',
     ),
-    mode(
+    row(
       'motorPower',
       'motor power at most',
       quantity('power'),
@@ -22,7 +20,7 @@ export const MODE = vocabulary({
       'motor power at most 25 kW',
       { range: between('0.1 kW', '20 MW'), absent: 'the power of the motor', estimated: true },
     ),
-    mode(
+    row(
       'generatorLoad',
       'generator load',
       quantity('power'),

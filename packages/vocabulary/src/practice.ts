@@ -1,18 +1,25 @@
-import type { AcceptanceRight, Gravity, PracticeFacts } from './facts/index.js';
-import { between, blocksFor, quantity, rowsFor, text, vocabulary, word } from './kinds.js';
+import { between, block, quantity, row, text, vocabulary, word } from './kinds.js';
 import { CRITERIA } from './vessel.js';
 
-const practice = rowsFor<PracticeFacts>();
-const within = blocksFor<PracticeFacts>();
-const right = rowsFor<AcceptanceRight>();
-const gravity = rowsFor<Gravity>();
 const rules = { field: 'rules', kind: text } as const;
+
+export const ACCEPTANCE_RIGHT = vocabulary({
+  title: 'right to accept',
+  rows: [row('by', 'by', text, 'Roles that may accept, with commas between them.', 'by "class surveyor"')],
+  blocks: [],
+});
+
+export const GRAVITY = vocabulary({
+  title: 'gravity of a rule',
+  rows: [row('weight', 'is', word('error', 'warning'), 'How much its failures weigh.', 'is error')],
+  blocks: [],
+});
 
 /** Everything that a vessel may choose as its criteria, and what only an office sets for all its vessels. */
 export const PRACTICE = vocabulary({
   title: 'practice',
   rows: [
-    practice(
+    row(
       'titleBlock',
       'title block',
       text,
@@ -20,7 +27,7 @@ export const PRACTICE = vocabulary({
       'title block "Design office, harbour road 4"',
       { absent: 'the name of the practice' },
     ),
-    practice(
+    row(
       'longestAcceptance',
       'acceptances last at most',
       quantity('time'),
@@ -31,28 +38,18 @@ export const PRACTICE = vocabulary({
     ...CRITERIA.rows,
   ],
   blocks: [
-    within(
+    block(
       'acceptances',
       'acceptances of',
-      vocabulary({
-        title: 'right to accept',
-        rows: [
-          right('by', 'by', text, 'Roles that may accept, with commas between them.', 'by "class surveyor"'),
-        ],
-        blocks: [],
-      }),
+      ACCEPTANCE_RIGHT,
       'Who may accept failures of the rules whose ids begin so.',
       'acceptances of "rotation/" by "class surveyor, flag surveyor"',
       { many: true, head: rules, absent: 'the usual roles' },
     ),
-    within(
+    block(
       'gravities',
       'gravity of',
-      vocabulary({
-        title: 'gravity of a rule',
-        rows: [gravity('weight', 'is', word('error', 'warning'), 'How much its failures weigh.', 'is error')],
-        blocks: [],
-      }),
+      GRAVITY,
       'Makes failures of the rules whose ids begin so graver, never lighter.',
       'gravity of "speed/tip-speed" is error',
       { many: true, head: rules, absent: 'as each rule has it' },

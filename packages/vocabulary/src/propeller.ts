@@ -1,17 +1,9 @@
-import {
-  BLADE_AREA_METHODS,
-  type Criteria,
-  NOZZLE_SECTIONS,
-  type PropellerFacts,
-  type PropellerPlace,
-} from './facts/index.js';
-import { between, quantity, rowsFor, slope, word } from './kinds.js';
-
-const make = rowsFor<PropellerFacts>();
+import { between, quantity, row, slope, word } from './kinds.js';
+import { BLADE_AREA_METHODS, NOZZLE_SECTIONS } from './words.js';
 
 /** Blades, bore and make of a propeller. */
 export const PROPELLER_MAKE = [
-  make(
+  row(
     'developedAreaRatio',
     'developed area ratio',
     quantity('ratio'),
@@ -19,7 +11,7 @@ export const PROPELLER_MAKE = [
     'developed area ratio 0.68',
     { measuredWith: ['diameter', 'blades'], range: between('0.15', '1.8') },
   ),
-  make(
+  row(
     'series',
     'series',
     word('Wageningen B', 'Gawn', 'Gawn-Burrill', 'Ka'),
@@ -27,7 +19,7 @@ export const PROPELLER_MAKE = [
     'series Wageningen B',
     { absent: 'the series that suits its area ratio', estimated: true },
   ),
-  make(
+  row(
     'stampedDiameter',
     'stamped diameter',
     quantity('length'),
@@ -35,7 +27,7 @@ export const PROPELLER_MAKE = [
     'stamped diameter 24 in',
     { many: true, range: between('80 mm', '12 m') },
   ),
-  make(
+  row(
     'stampedPitch',
     'stamped pitch',
     quantity('length'),
@@ -43,14 +35,14 @@ export const PROPELLER_MAKE = [
     'stamped pitch 24 in',
     { many: true, range: between('30 mm', '15 m') },
   ),
-  make(
+  row(
     'cup',
     'cup',
     word('none', 'light', 'medium', 'heavy'),
     'Cup of the trailing edge, as the propeller shop describes it; shops differ.',
     'cup none',
   ),
-  make(
+  row(
     'effectivePitch',
     'effective pitch',
     quantity('length'),
@@ -58,7 +50,7 @@ export const PROPELLER_MAKE = [
     'effective pitch 25 in',
     { measuredWith: ['pitch', 'cup'], range: between('30 mm', '15 m') },
   ),
-  make(
+  row(
     'toleranceClass',
     'tolerance class',
     word('S', 'I', 'II', 'III'),
@@ -66,7 +58,7 @@ export const PROPELLER_MAKE = [
     'tolerance class I',
     { absent: 'class II, asked for where it is ordered', estimated: true },
   ),
-  make(
+  row(
     'material',
     'material',
     word(
@@ -80,10 +72,10 @@ export const PROPELLER_MAKE = [
     'What it is cast of.',
     'material nickel-aluminium bronze',
   ),
-  make('boreTaper', 'bore taper', slope, 'Change of diameter of the bore per length.', 'bore taper 1:16', {
+  row('boreTaper', 'bore taper', slope, 'Change of diameter of the bore per length.', 'bore taper 1:16', {
     range: between('1:60', '1:3'),
   }),
-  make(
+  row(
     'boreLargeEnd',
     'bore large end',
     quantity('length'),
@@ -91,7 +83,7 @@ export const PROPELLER_MAKE = [
     'bore large end 2 1/4 in',
     { range: between('5 mm', '1.5 m') },
   ),
-  make(
+  row(
     'keywayWidth',
     'keyway width',
     quantity('length'),
@@ -99,7 +91,7 @@ export const PROPELLER_MAKE = [
     'keyway width 9/16 in',
     { range: between('1 mm', '250 mm') },
   ),
-  make(
+  row(
     'hubLength',
     'hub length',
     quantity('length'),
@@ -109,11 +101,9 @@ export const PROPELLER_MAKE = [
   ),
 ];
 
-const place = rowsFor<PropellerPlace>();
-
 /** How a propeller stands in the vessel. */
 export const PROPELLER_STANDS = [
-  place(
+  row(
     'axisToHull',
     'axis to hull',
     quantity('length'),
@@ -124,7 +114,7 @@ export const PROPELLER_STANDS = [
       range: between('30 mm', '20 m'),
     },
   ),
-  place(
+  row(
     'tipClearance',
     'tip clearance',
     quantity('length'),
@@ -135,7 +125,7 @@ export const PROPELLER_STANDS = [
       range: between('0 mm', '10 m'),
     },
   ),
-  place(
+  row(
     'rudderClearance',
     'rudder clearance',
     quantity('length'),
@@ -146,7 +136,7 @@ export const PROPELLER_STANDS = [
       range: between('0 mm', '20 m'),
     },
   ),
-  place(
+  row(
     'strutClearance',
     'strut clearance',
     quantity('length'),
@@ -157,7 +147,7 @@ export const PROPELLER_STANDS = [
       range: between('0 mm', '10 m'),
     },
   ),
-  place(
+  row(
     'shaftDepth',
     'shaft depth',
     quantity('length'),
@@ -165,7 +155,7 @@ export const PROPELLER_STANDS = [
     'shaft depth 0.7 m',
     { measuredWith: ['shaft.angle'], range: between('0 m', '40 m') },
   ),
-  place(
+  row(
     'nozzle',
     'nozzle',
     word(...NOZZLE_SECTIONS),
@@ -173,7 +163,7 @@ export const PROPELLER_STANDS = [
     'nozzle N19A',
     { absent: 'an open propeller' },
   ),
-  place(
+  row(
     'nozzleGap',
     'nozzle gap',
     quantity('length'),
@@ -183,11 +173,9 @@ export const PROPELLER_STANDS = [
   ),
 ];
 
-const criteria = rowsFor<Criteria>();
-
 /** What a propeller is to be judged by. */
 export const PROPELLER_CRITERIA = [
-  criteria(
+  row(
     'tipClearance',
     'tip clearance at least',
     quantity('ratio'),
@@ -195,7 +183,7 @@ export const PROPELLER_CRITERIA = [
     'tip clearance at least 15 %',
     { range: between('0 %', '100 %') },
   ),
-  criteria(
+  row(
     'rudderClearance',
     'rudder clearance at least',
     quantity('ratio'),
@@ -203,7 +191,7 @@ export const PROPELLER_CRITERIA = [
     'rudder clearance at least 12 %',
     { range: between('0 %', '100 %') },
   ),
-  criteria(
+  row(
     'strutClearance',
     'strut clearance at least',
     quantity('ratio'),
@@ -211,7 +199,7 @@ export const PROPELLER_CRITERIA = [
     'strut clearance at least 15 %',
     { range: between('0 %', '100 %') },
   ),
-  criteria(
+  row(
     'nozzleGap',
     'nozzle gap at most',
     quantity('ratio'),
@@ -219,14 +207,14 @@ export const PROPELLER_CRITERIA = [
     'nozzle gap at most 0.8 %',
     { range: between('0.05 %', '5 %') },
   ),
-  criteria(
+  row(
     'bladeAreaBy',
     'blade area by',
     word(...BLADE_AREA_METHODS),
     'Published criterion that judges the blade area.',
     'blade area by Burrill 5 %',
   ),
-  criteria(
+  row(
     'propellerDemandLeast',
     'propeller demand at least',
     quantity('ratio'),
@@ -234,7 +222,7 @@ export const PROPELLER_CRITERIA = [
     'propeller demand at least 86 %',
     { range: between('10 %', '200 %') },
   ),
-  criteria(
+  row(
     'propellerDemandMost',
     'propeller demand at most',
     quantity('ratio'),
@@ -242,7 +230,7 @@ export const PROPELLER_CRITERIA = [
     'propeller demand at most 106 %',
     { range: between('10 %', '200 %') },
   ),
-  criteria(
+  row(
     'pitchDifference',
     'pitch difference at most',
     quantity('ratio'),

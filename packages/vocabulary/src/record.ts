@@ -1,29 +1,25 @@
-import type { Matter, Project, Signature, Signatures } from './facts/index.js';
-import { blocksFor, date, rowsFor, text, vocabulary } from './kinds.js';
+import { block, date, row, text, vocabulary } from './kinds.js';
 
-const signature = rowsFor<Signature>();
-
-const SIGNATURE = vocabulary({
+export const SIGNATURE = vocabulary({
   title: 'signature',
   rows: [
-    signature('role', 'as', text, 'Role in which the person signs.', 'as "naval architect"', {
+    row('role', 'as', text, 'Role in which the person signs.', 'as "naval architect"', {
       absent: 'no role is named',
     }),
-    signature('dated', 'dated', date, 'Day of the signature.', 'dated 2026-03-02', {
+    row('dated', 'dated', date, 'Day of the signature.', 'dated 2026-03-02', {
       absent: 'the day of the revision',
     }),
   ],
   blocks: [],
 });
 
-const signed = blocksFor<Signatures>();
 const name = { field: 'name', kind: text } as const;
 
 export const REVISION = vocabulary({
   title: 'revision',
   rows: [],
   blocks: [
-    signed(
+    block(
       'prepared',
       'prepared by',
       SIGNATURE,
@@ -31,7 +27,7 @@ export const REVISION = vocabulary({
       'prepared by "drawing office" as "naval architect" dated 2026-03-01',
       { many: true, head: name, absent: 'nobody is named', again: 'freely' },
     ),
-    signed(
+    block(
       'checked',
       'checked by',
       SIGNATURE,
@@ -39,7 +35,7 @@ export const REVISION = vocabulary({
       'checked by "second office" as "checker" dated 2026-03-02',
       { many: true, head: name, absent: 'nobody is named', again: 'freely' },
     ),
-    signed(
+    block(
       'approved',
       'approved by',
       SIGNATURE,
@@ -50,42 +46,31 @@ export const REVISION = vocabulary({
   ],
 });
 
-const matter = rowsFor<Matter>();
-
-const MATTER = vocabulary({
+export const MATTER = vocabulary({
   title: 'open matter',
   rows: [
-    matter('owner', 'for', text, 'Who is to answer or to act.', 'for "yard engineer"', {
+    row('owner', 'for', text, 'Who is to answer or to act.', 'for "yard engineer"', {
       absent: 'nobody is named',
     }),
-    matter('due', 'due', date, 'Last day for the answer or the action.', 'due 2026-04-01', {
+    row('due', 'due', date, 'Last day for the answer or the action.', 'due 2026-04-01', {
       absent: 'no day is set',
     }),
-    matter('done', 'done', date, 'Day on which it was answered or done.', 'done 2026-03-28', {
+    row('done', 'done', date, 'Day on which it was answered or done.', 'done 2026-03-28', {
       absent: 'not yet done',
     }),
   ],
   blocks: [],
 });
 
-const project = rowsFor<Project>();
-const within = blocksFor<Project>();
 const what = { field: 'what', kind: text } as const;
 
 export const PROJECT = vocabulary({
   title: 'project',
   rows: [
-    project(
-      'number',
-      'project number',
-      text,
-      'Number that the work is filed under.',
-      'project number "R-214"',
-      {
-        absent: 'no number',
-      },
-    ),
-    project(
+    row('number', 'project number', text, 'Number that the work is filed under.', 'project number "R-214"', {
+      absent: 'no number',
+    }),
+    row(
       'drawing',
       'drawing number',
       text,
@@ -95,15 +80,15 @@ export const PROJECT = vocabulary({
         absent: 'no drawing number',
       },
     ),
-    project('client', 'client', text, 'Who ordered the work.', 'client "harbour authority"', {
+    row('client', 'client', text, 'Who ordered the work.', 'client "harbour authority"', {
       absent: 'no client is named',
     }),
-    project('practice', 'practice', text, 'Office that does the work.', 'practice "design office"', {
+    row('practice', 'practice', text, 'Office that does the work.', 'practice "design office"', {
       absent: 'no practice is named',
     }),
   ],
   blocks: [
-    within(
+    block(
       'questions',
       'question',
       MATTER,
@@ -111,7 +96,7 @@ export const PROJECT = vocabulary({
       'question "Which bore has the coupling?" for "yard engineer" due 2026-04-01',
       { many: true, head: what, absent: 'no question is open', again: 'freely' },
     ),
-    within(
+    block(
       'actions',
       'action',
       MATTER,

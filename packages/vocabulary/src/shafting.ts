@@ -1,26 +1,23 @@
 import { BEARING } from './bearing.js';
 import { DAMAGE } from './damage.js';
-import type { CouplingFacts, PropellerFacts, ShaftFacts, ShaftMaterial } from './facts/index.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
-import { anyWord, between, blocksFor, name, quantity, rowsFor, source, vocabulary, word } from './kinds.js';
+import { anyWord, between, block, name, quantity, row, source, vocabulary, word } from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
 import { BOLTED_FLANGE, SHAFT_KEY, SHAFT_SECTION } from './strength.js';
 import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
 import { HANDS } from './words.js';
 
-const coupling = rowsFor<CouplingFacts>();
-
 export const COUPLING = vocabulary({
   title: 'coupling',
   rows: [
-    coupling(
+    row(
       'source',
       'source',
       source,
       'Document the facts come from, and its date.',
       'source "Coupling sheet" dated 2024-09-01',
     ),
-    coupling(
+    row(
       'kind',
       'kind',
       word('rigid', 'flexible', 'damper', 'joint'),
@@ -28,7 +25,7 @@ export const COUPLING = vocabulary({
       'kind flexible',
       { selects: true },
     ),
-    coupling(
+    row(
       'torque',
       'torque at most',
       quantity('torque'),
@@ -36,13 +33,13 @@ export const COUPLING = vocabulary({
       'torque at most 950 N.m',
       { range: between('1 N.m', '5 MN.m') },
     ),
-    coupling('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg', { range: between('0.1 kg', '100 t') }),
+    row('mass', 'mass', quantity('mass'), 'Mass.', 'mass 14 kg', { range: between('0.1 kg', '100 t') }),
     ...COUPLING_FIT,
     ...COUPLING_TORSION,
     ...DAMPER,
   ],
   blocks: [
-    blocksFor<CouplingFacts>()(
+    block(
       'flange',
       'flange',
       BOLTED_FLANGE,
@@ -60,26 +57,24 @@ export const COUPLING_PLACE = vocabulary({
   blocks: [...COUPLING.blocks, DAMAGE],
 });
 
-const material = rowsFor<ShaftMaterial>();
-
 export const SHAFT_MATERIAL = vocabulary({
   title: 'shaft material',
   rows: [
-    material(
+    row(
       'source',
       'source',
       source,
       'Document the facts come from, and its date.',
       'source "Mill certificate 88" dated 2024-02-02',
     ),
-    material(
+    row(
       'metal',
       'metal',
       word('stainless steel', 'carbon steel', 'bronze', 'nickel-copper', 'aluminium'),
       'Kind of metal: what it is beside the propeller in sea water. The name of the entry says nothing.',
       'metal stainless steel',
     ),
-    material(
+    row(
       'torsionalYield',
       'torsional yield',
       quantity('pressure'),
@@ -87,7 +82,7 @@ export const SHAFT_MATERIAL = vocabulary({
       'torsional yield 70000 psi',
       { range: between('20 MPa', '1500 MPa') },
     ),
-    material(
+    row(
       'tensileYield',
       'tensile yield',
       quantity('pressure'),
@@ -95,7 +90,7 @@ export const SHAFT_MATERIAL = vocabulary({
       'tensile yield 725 MPa',
       { range: between('30 MPa', '2500 MPa') },
     ),
-    material(
+    row(
       'tensileStrength',
       'tensile strength',
       quantity('pressure'),
@@ -103,7 +98,7 @@ export const SHAFT_MATERIAL = vocabulary({
       'tensile strength 860 MPa',
       { range: between('60 MPa', '3000 MPa') },
     ),
-    material(
+    row(
       'youngsModulus',
       'elastic modulus',
       quantity('pressure'),
@@ -111,7 +106,7 @@ export const SHAFT_MATERIAL = vocabulary({
       'elastic modulus 193 GPa',
       { range: between('10 GPa', '450 GPa') },
     ),
-    material(
+    row(
       'shearModulus',
       'shear modulus',
       quantity('pressure'),
@@ -119,10 +114,10 @@ export const SHAFT_MATERIAL = vocabulary({
       'shear modulus 77 GPa',
       { range: between('2 GPa', '200 GPa') },
     ),
-    material('density', 'density', quantity('density'), 'Density.', 'density 7890 kg/m3', {
+    row('density', 'density', quantity('density'), 'Density.', 'density 7890 kg/m3', {
       range: between('1000 kg/m3', '12000 kg/m3'),
     }),
-    material(
+    row(
       'enduranceLimit',
       'endurance limit',
       quantity('pressure'),
@@ -134,45 +129,38 @@ export const SHAFT_MATERIAL = vocabulary({
   blocks: [],
 });
 
-const shaft = rowsFor<ShaftFacts>();
-
 export const SHAFT = vocabulary({
   title: 'shaft',
   rows: [
-    shaft(
+    row(
       'source',
       'source',
       source,
       'Document the facts come from, and its date.',
       'source "Drawing S-201" dated 2025-03-01',
     ),
-    shaft(
+    row(
       'material',
       'material',
       name('shaft material'),
       'Grade of the bar.',
       'material high-strength-stainless',
     ),
-    shaft(
-      'diameter',
-      'diameter',
-      quantity('length'),
-      'Diameter in way of the bearings.',
-      'diameter 1 3/4 in',
-      { range: between('5 mm', '1.5 m') },
-    ),
-    shaft('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm', {
+    row('diameter', 'diameter', quantity('length'), 'Diameter in way of the bearings.', 'diameter 1 3/4 in', {
+      range: between('5 mm', '1.5 m'),
+    }),
+    row('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm', {
       absent: 'a solid shaft',
       range: between('0 mm', '1.4 m'),
     }),
-    shaft('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m', {
+    row('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m', {
       range: between('50 mm', '100 m'),
     }),
     ...SHAFT_FIT,
     ...SHAFT_TORSION,
   ],
   blocks: [
-    blocksFor<ShaftFacts>()(
+    block(
       'sections',
       'section',
       SHAFT_SECTION,
@@ -180,7 +168,7 @@ export const SHAFT = vocabulary({
       'section middle { from 0.4 m  length 1.2 m  diameter 85 mm }',
       { many: true, head: { field: 'name', kind: anyWord('name of the section') } },
     ),
-    blocksFor<ShaftFacts>()(
+    block(
       'keys',
       'key',
       SHAFT_KEY,
@@ -188,7 +176,7 @@ export const SHAFT = vocabulary({
       'key propeller { width 25 mm  height 14 mm  length 180 mm  material duplex-stainless }',
       { many: true, head: { field: 'name', kind: word('propeller', 'coupling') } },
     ),
-    blocksFor<ShaftFacts>()(
+    block(
       'bearings',
       'bearing',
       BEARING,
@@ -200,19 +188,17 @@ export const SHAFT = vocabulary({
   ],
 });
 
-const propeller = rowsFor<PropellerFacts>();
-
 export const PROPELLER = vocabulary({
   title: 'propeller',
   rows: [
-    propeller(
+    row(
       'source',
       'source',
       source,
       'Document the facts come from, and its date.',
       'source "Propeller order 118" dated 2025-04-04',
     ),
-    propeller(
+    row(
       'kind',
       'kind',
       word('fixed', 'folding', 'feathering', 'controllable pitch'),
@@ -220,15 +206,11 @@ export const PROPELLER = vocabulary({
       'kind folding',
       { absent: 'a fixed propeller' },
     ),
-    propeller(
-      'hand',
-      'hand',
-      word(...HANDS),
-      'Right turns clockwise seen from aft to drive ahead.',
-      'hand right',
-      { handed: true, evidence: 'strict' },
-    ),
-    propeller(
+    row('hand', 'hand', word(...HANDS), 'Right turns clockwise seen from aft to drive ahead.', 'hand right', {
+      handed: true,
+      evidence: 'strict',
+    }),
+    row(
       'handSetting',
       'set for hand',
       word(...HANDS),
@@ -236,16 +218,16 @@ export const PROPELLER = vocabulary({
       'set for hand left',
       { handed: true, evidence: 'strict', absent: 'as its hand says' },
     ),
-    propeller('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4', {
+    row('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4', {
       range: between('2', '9'),
     }),
-    propeller('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in', {
+    row('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in', {
       range: between('80 mm', '12 m'),
     }),
-    propeller('pitch', 'pitch', quantity('length'), 'Pitch.', 'pitch 24 in', {
+    row('pitch', 'pitch', quantity('length'), 'Pitch.', 'pitch 24 in', {
       range: between('30 mm', '15 m'),
     }),
-    propeller(
+    row(
       'areaRatio',
       'area ratio',
       quantity('ratio'),
@@ -253,11 +235,11 @@ export const PROPELLER = vocabulary({
       'area ratio 0.72',
       { measuredWith: ['diameter', 'blades'], range: between('0.15', '1.8') },
     ),
-    propeller('mass', 'mass', quantity('mass'), 'Mass in air.', 'mass 34 kg', {
+    row('mass', 'mass', quantity('mass'), 'Mass in air.', 'mass 34 kg', {
       measuredWith: ['diameter', 'blades', 'areaRatio', 'material'],
       range: between('0.1 kg', '200 t'),
     }),
-    propeller(
+    row(
       'inertia',
       'inertia',
       quantity('moment of inertia'),

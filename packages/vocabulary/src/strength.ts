@@ -1,17 +1,14 @@
-import type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from './facts/index.js';
 import { FLANGE } from './flange.js';
-import { anyWord, between, name, quantity, rowsFor, vocabulary, word } from './kinds.js';
+import { anyWord, between, name, quantity, row, vocabulary, word } from './kinds.js';
 
 /*
  * What the strength of a shaft line hangs on beside its diameter: sections, keys, coupling bolts, and the factors wanted.
  */
 
-const section = rowsFor<ShaftSection>();
-
 export const SHAFT_SECTION = vocabulary({
   title: 'shaft section',
   rows: [
-    section(
+    row(
       'from',
       'from',
       quantity('length'),
@@ -19,13 +16,13 @@ export const SHAFT_SECTION = vocabulary({
       'from 0.4 m',
       { signed: true, range: between('-2 m', '100 m') },
     ),
-    section('length', 'length', quantity('length'), 'Length of the section.', 'length 1.2 m', {
+    row('length', 'length', quantity('length'), 'Length of the section.', 'length 1.2 m', {
       range: between('1 mm', '100 m'),
     }),
-    section('diameter', 'diameter', quantity('length'), 'Diameter of the section.', 'diameter 85 mm', {
+    row('diameter', 'diameter', quantity('length'), 'Diameter of the section.', 'diameter 85 mm', {
       range: between('5 mm', '1.5 m'),
     }),
-    section(
+    row(
       'boreDiameter',
       'bore',
       quantity('length'),
@@ -37,19 +34,17 @@ export const SHAFT_SECTION = vocabulary({
   blocks: [],
 });
 
-const key = rowsFor<ShaftKey>();
-
 export const SHAFT_KEY = vocabulary({
   title: 'key',
   rows: [
-    key('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
+    row('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
       absent: 'the width of the keyway',
       range: between('1 mm', '250 mm'),
     }),
-    key('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm', {
+    row('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm', {
       range: between('1 mm', '250 mm'),
     }),
-    key(
+    row(
       'length',
       'length',
       quantity('length'),
@@ -57,8 +52,8 @@ export const SHAFT_KEY = vocabulary({
       'length 180 mm',
       { range: between('3 mm', '3 m') },
     ),
-    key('material', 'material', name('shaft material'), 'Grade of the key.', 'material duplex-stainless'),
-    key(
+    row('material', 'material', name('shaft material'), 'Grade of the key.', 'material duplex-stainless'),
+    row(
       'tensileYield',
       'tensile yield',
       quantity('pressure'),
@@ -73,10 +68,8 @@ export const SHAFT_KEY = vocabulary({
   blocks: [],
 });
 
-const bolt = rowsFor<BoltedFlange>();
-
 const BOLTS = [
-  bolt(
+  row(
     'boltClass',
     'bolt class',
     anyWord('property class of bolts, as 8.8 or A4-70'),
@@ -84,7 +77,7 @@ const BOLTS = [
     'bolt class 8.8',
     { absent: 'what the bolt strengths say' },
   ),
-  bolt(
+  row(
     'boltYield',
     'bolt yield',
     quantity('pressure'),
@@ -95,7 +88,7 @@ const BOLTS = [
       range: between('80 MPa', '2000 MPa'),
     },
   ),
-  bolt(
+  row(
     'boltStrength',
     'bolt tensile strength',
     quantity('pressure'),
@@ -106,14 +99,14 @@ const BOLTS = [
       range: between('150 MPa', '2500 MPa'),
     },
   ),
-  bolt(
+  row(
     'boltFit',
     'bolt fit',
     word('fitted', 'clearance'),
     'Fitted bolts stand in reamed holes and carry torque in shear; bolts with clearance only clamp the faces.',
     'bolt fit fitted',
   ),
-  bolt(
+  row(
     'boltPreload',
     'bolt preload',
     quantity('force'),
@@ -126,10 +119,8 @@ const BOLTS = [
 /** The flange of a coupling: that of any part, and how its bolts carry. */
 export const BOLTED_FLANGE = vocabulary({ ...FLANGE, rows: [...FLANGE.rows, ...BOLTS] });
 
-const criteria = rowsFor<StrengthCriteria>();
-
 export const STRENGTH_CRITERIA = [
-  criteria(
+  row(
     'shaftYieldFactor',
     'shaft yield factor at least',
     quantity('ratio'),
@@ -137,7 +128,7 @@ export const STRENGTH_CRITERIA = [
     'shaft yield factor at least 3',
     { range: between('1', '20') },
   ),
-  criteria(
+  row(
     'shaftFatigueFactor',
     'shaft fatigue factor at least',
     quantity('ratio'),
@@ -145,7 +136,7 @@ export const STRENGTH_CRITERIA = [
     'shaft fatigue factor at least 2',
     { range: between('1', '20') },
   ),
-  criteria(
+  row(
     'keyFactor',
     'key factor at least',
     quantity('ratio'),
@@ -153,7 +144,7 @@ export const STRENGTH_CRITERIA = [
     'key factor at least 2.5',
     { range: between('1', '20') },
   ),
-  criteria(
+  row(
     'boltFactor',
     'bolt factor at least',
     quantity('ratio'),

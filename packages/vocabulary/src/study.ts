@@ -1,13 +1,10 @@
-import type { Study } from './facts/index.js';
-import { between, quantity, ranking, rowsFor, ruleName, variation, vocabulary } from './kinds.js';
-
-const study = rowsFor<Study>();
+import { between, quantity, ranking, row, ruleName, variation, vocabulary } from './kinds.js';
 
 /** What a study may say: what varies, what must hold, what ranks. */
 export const STUDY = vocabulary({
   title: 'study',
   rows: [
-    study(
+    row(
       'vary',
       'vary',
       variation,
@@ -15,7 +12,7 @@ export const STUDY = vocabulary({
       'vary propeller diameter 26 in .. 30 in by 0.5 in',
       { many: true },
     ),
-    study(
+    row(
       'hold',
       'hold',
       ruleName,
@@ -23,7 +20,7 @@ export const STUDY = vocabulary({
       'hold propeller/cup',
       { many: true },
     ),
-    study(
+    row(
       'rank',
       'rank by',
       ranking,
@@ -31,7 +28,7 @@ export const STUDY = vocabulary({
       'rank by speed at full power',
       { many: true },
     ),
-    study('show', 'show', quantity('number'), 'How many of the best candidates are shown.', 'show 20', {
+    row('show', 'show', quantity('number'), 'How many of the best candidates are shown.', 'show 20', {
       range: between('1', '1000'),
       absent: 'ten',
     }),

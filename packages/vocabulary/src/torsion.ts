@@ -1,22 +1,13 @@
-import type {
-  CollarThrustBearing,
-  CouplingTorsion,
-  EngineTorsion,
-  Excitation,
-  PropellerTorsion,
-  RollingThrustBearing,
-  ShaftTorsion,
-} from './facts/index.js';
-import { between, blocksFor, point, quantity, rowsFor, span, vocabulary, word } from './kinds.js';
+import { between, block, point, quantity, row, span, vocabulary, word } from './kinds.js';
 
 /*
  * What a torsional calculation goes by, and what one says; and the rating of the bearing that takes the thrust.
  */
 
-const EXCITATION = vocabulary({
+export const EXCITATION = vocabulary({
   title: 'excitation',
   rows: [
-    rowsFor<Excitation>()(
+    row(
       'torque',
       'torque',
       quantity('torque'),
@@ -33,9 +24,8 @@ const HEAD = {
   head: { field: 'order', kind: quantity('number'), range: between('0.5', '100') },
 } as const;
 
-const engine = rowsFor<EngineTorsion>();
 export const ENGINE_TORSION = [
-  engine(
+  row(
     'magnifier',
     'dynamic magnifier',
     quantity('number'),
@@ -49,7 +39,7 @@ export const ENGINE_TORSION = [
     },
   ),
 ];
-export const ENGINE_EXCITATION = blocksFor<EngineTorsion>()(
+export const ENGINE_EXCITATION = block(
   'excitations',
   'excitation order',
   EXCITATION,
@@ -58,9 +48,8 @@ export const ENGINE_EXCITATION = blocksFor<EngineTorsion>()(
   HEAD,
 );
 
-const propeller = rowsFor<PropellerTorsion>();
 export const PROPELLER_TORSION = [
-  propeller(
+  row(
     'dampingFactor',
     'damping factor',
     quantity('number'),
@@ -74,7 +63,7 @@ export const PROPELLER_TORSION = [
     },
   ),
 ];
-export const PROPELLER_EXCITATION = blocksFor<PropellerTorsion>()(
+export const PROPELLER_EXCITATION = block(
   'excitations',
   'excitation order',
   EXCITATION,
@@ -83,9 +72,8 @@ export const PROPELLER_EXCITATION = blocksFor<PropellerTorsion>()(
   HEAD,
 );
 
-const coupling = rowsFor<CouplingTorsion>();
 export const COUPLING_TORSION = [
-  coupling(
+  row(
     'magnifier',
     'dynamic magnifier',
     quantity('number'),
@@ -93,7 +81,7 @@ export const COUPLING_TORSION = [
     'dynamic magnifier 6',
     { range: between('0.5', '1000'), absent: 'no damping counted', estimated: true },
   ),
-  coupling(
+  row(
     'relativeDamping',
     'relative damping',
     quantity('number'),
@@ -101,7 +89,7 @@ export const COUPLING_TORSION = [
     'relative damping 1.05',
     { range: between('0.005', '12'), absent: 'no damping counted', estimated: true },
   ),
-  coupling(
+  row(
     'vibratoryTorque',
     'vibratory torque at most',
     quantity('torque'),
@@ -111,9 +99,8 @@ export const COUPLING_TORSION = [
   ),
 ];
 
-const shaft = rowsFor<ShaftTorsion>();
 export const SHAFT_TORSION = [
-  shaft(
+  row(
     'vibratoryStresses',
     'vibratory stress',
     point('pressure', 'rotational speed'),
@@ -132,7 +119,7 @@ export const SHAFT_TORSION = [
       range: between('0.01 MPa', '600 MPa', between('1 rpm', '12000 rpm')),
     },
   ),
-  shaft(
+  row(
     'barredRanges',
     'barred range',
     span('rotational speed'),
@@ -153,9 +140,8 @@ export const SHAFT_TORSION = [
   ),
 ];
 
-const rolling = rowsFor<RollingThrustBearing>();
 export const ROLLING_THRUST = [
-  rolling(
+  row(
     'dynamicRating',
     'dynamic rating',
     quantity('force'),
@@ -163,7 +149,7 @@ export const ROLLING_THRUST = [
     'dynamic rating 190 kN',
     { range: between('0.5 kN', '100 MN') },
   ),
-  rolling(
+  row(
     'rollingElements',
     'rolling elements',
     word('ball', 'roller'),
@@ -172,9 +158,8 @@ export const ROLLING_THRUST = [
   ),
 ];
 
-const collar = rowsFor<CollarThrustBearing>();
 export const COLLAR_THRUST = [
-  collar(
+  row(
     'collars',
     'collars',
     quantity('number'),
@@ -182,7 +167,7 @@ export const COLLAR_THRUST = [
     'collars 1',
     { range: between('1', '30') },
   ),
-  collar(
+  row(
     'collarOutside',
     'collar outside diameter',
     quantity('length'),
@@ -190,7 +175,7 @@ export const COLLAR_THRUST = [
     'collar outside diameter 240 mm',
     { range: between('15 mm', '4 m') },
   ),
-  collar(
+  row(
     'collarInside',
     'collar inside diameter',
     quantity('length'),
@@ -198,7 +183,7 @@ export const COLLAR_THRUST = [
     'collar inside diameter 130 mm',
     { range: between('5 mm', '3 m') },
   ),
-  collar(
+  row(
     'collarPressure',
     'collar pressure at most',
     quantity('pressure'),

@@ -1,17 +1,15 @@
-import { type DockStep, DRILLS, type Drill, type TrialRun } from './facts/index.js';
-import { between, quantity, rowsFor, text, vocabulary, word } from './kinds.js';
-
-const run = rowsFor<TrialRun>();
+import { between, quantity, row, text, vocabulary, word } from './kinds.js';
+import { DRILLS } from './words.js';
 
 /** How the engine was fed and set during a run, and what it showed. */
 export const RUN_STATE = [
-  run('load', 'load', quantity('ratio'), 'Load that the engine display shows.', 'load 98 %', {
+  row('load', 'load', quantity('ratio'), 'Load that the engine display shows.', 'load 98 %', {
     range: between('0 %', '130 %'),
   }),
-  run('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt.', 'fuel rate 76 l/h', {
+  row('fuelRate', 'fuel rate', quantity('volume flow'), 'Fuel burnt.', 'fuel rate 76 l/h', {
     range: between('0.05 l/h', '20000 l/h'),
   }),
-  run(
+  row(
     'boost',
     'boost',
     quantity('pressure'),
@@ -21,7 +19,7 @@ export const RUN_STATE = [
       range: between('0 bar', '8 bar'),
     },
   ),
-  run(
+  row(
     'gearOilPressure',
     'gear oil pressure',
     quantity('pressure'),
@@ -31,7 +29,7 @@ export const RUN_STATE = [
       range: between('0 bar', '60 bar'),
     },
   ),
-  run(
+  row(
     'fuelPressure',
     'fuel pressure',
     quantity('pressure'),
@@ -39,7 +37,7 @@ export const RUN_STATE = [
     'fuel pressure 0.6 bar',
     { range: between('0 bar', '3000 bar') },
   ),
-  run(
+  row(
     'intakeDepression',
     'intake depression',
     quantity('pressure'),
@@ -47,17 +45,17 @@ export const RUN_STATE = [
     'intake depression 40 mbar',
     { range: between('0 mbar', '500 mbar') },
   ),
-  run(
+  row(
     'smoke',
     'smoke',
     word('none', 'light', 'black', 'white', 'blue'),
     'Exhaust smoke, settled. Black is more fuel than air: overload, or air that is short.',
     'smoke none',
   ),
-  run('lever', 'lever', quantity('ratio'), 'Share of its travel that the lever stood at.', 'lever 100 %', {
+  row('lever', 'lever', quantity('ratio'), 'Share of its travel that the lever stood at.', 'lever 100 %', {
     range: between('0 %', '100 %'),
   }),
-  run(
+  row(
     'throttle',
     'throttle',
     word('at its stop', 'short of its stop'),
@@ -66,35 +64,34 @@ export const RUN_STATE = [
   ),
 ];
 
-const dock = rowsFor<DockStep>();
 const PULLS = word('pulls ahead', 'pulls astern', 'no pull');
 
 export const DOCK_STEP = vocabulary({
   title: 'dock step',
   rows: [
-    dock('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"'),
-    dock(
+    row('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"'),
+    row(
       'ahead',
       'with lever ahead',
       PULLS,
       'What the vessel does with this lever ahead.',
       'with lever ahead pulls ahead',
     ),
-    dock(
+    row(
       'astern',
       'with lever astern',
       PULLS,
       'What it does with the lever astern.',
       'with lever astern pulls astern',
     ),
-    dock(
+    row(
       'neutral',
       'neutral',
       word('no drive', 'drives'),
       'Whether the shaft stands, or only drifts, in neutral.',
       'neutral no drive',
     ),
-    dock(
+    row(
       'shaftTurns',
       'shaft turns',
       word('clockwise', 'counter-clockwise'),
@@ -106,30 +103,28 @@ export const DOCK_STEP = vocabulary({
   blocks: [],
 });
 
-const drill = rowsFor<Drill>();
-
 export const DRILL = vocabulary({
   title: 'drill',
   rows: [
-    drill(
+    row(
       'result',
       'result',
       word('as required', 'not as required'),
       'Whether it went as the plan of the trial requires.',
       'result as required',
     ),
-    drill('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"', {
+    row('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"', {
       absent: 'the only station',
     }),
-    drill('time', 'time', quantity('time'), 'Time that it took.', 'time 14 s', {
+    row('time', 'time', quantity('time'), 'Time that it took.', 'time 14 s', {
       range: between('0.1 s', '2 h'),
       absent: 'no time was taken',
     }),
-    drill('distance', 'distance', quantity('length'), 'Way that the vessel made.', 'distance 46 m', {
+    row('distance', 'distance', quantity('length'), 'Way that the vessel made.', 'distance 46 m', {
       range: between('0 m', '10000 m'),
       absent: 'no distance was taken',
     }),
-    drill(
+    row(
       'engineSpeed',
       'engine speed',
       quantity('rotational speed'),
@@ -137,16 +132,9 @@ export const DRILL = vocabulary({
       'engine speed 1800 rpm',
       { range: between('50 rpm', '12000 rpm'), absent: 'no speed was read' },
     ),
-    drill(
-      'remark',
-      'remark',
-      text,
-      'What was seen.',
-      'remark "engine stop at the helm pulled, both stopped"',
-      {
-        absent: 'nothing further',
-      },
-    ),
+    row('remark', 'remark', text, 'What was seen.', 'remark "engine stop at the helm pulled, both stopped"', {
+      absent: 'nothing further',
+    }),
   ],
   blocks: [],
 });

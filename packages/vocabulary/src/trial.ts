@@ -1,20 +1,17 @@
-import type { Trial, TrialRun } from './facts/index.js';
-import { anyWord, between, blocksFor, quantity, rowsFor, text, vocabulary, word } from './kinds.js';
+import { anyWord, between, block, quantity, row, text, vocabulary, word } from './kinds.js';
 import { DOCK_STEP, DRILL, DRILL_WORDS, RUN_STATE } from './trial-steps.js';
 
-const run = rowsFor<TrialRun>();
-
-const TRIAL_RUN = vocabulary({
+export const TRIAL_RUN = vocabulary({
   title: 'trial run',
   rows: [
-    run(
+    row(
       'at',
       'at',
       word('no load', 'idle ahead', 'part throttle', 'rated speed', 'full throttle'),
       'Point of the run: out of gear at full throttle, or in gear. At idle, rated speed and full throttle the spec predicts the engine speed as well.',
       'at full throttle',
     ),
-    run(
+    row(
       'engineSpeed',
       'engine speed',
       quantity('rotational speed'),
@@ -22,7 +19,7 @@ const TRIAL_RUN = vocabulary({
       'engine speed 2310 rpm',
       { range: between('50 rpm', '12000 rpm') },
     ),
-    run(
+    row(
       'shaftSpeed',
       'shaft speed',
       quantity('rotational speed'),
@@ -30,7 +27,7 @@ const TRIAL_RUN = vocabulary({
       'shaft speed 1131 rpm',
       { range: between('1 rpm', '12000 rpm') },
     ),
-    run(
+    row(
       'speed',
       'speed',
       quantity('speed'),
@@ -38,7 +35,7 @@ const TRIAL_RUN = vocabulary({
       'speed 24.3 kn',
       { range: between('0 kn', '100 kn') },
     ),
-    run(
+    row(
       'shaftPower',
       'shaft power',
       quantity('power'),
@@ -46,7 +43,7 @@ const TRIAL_RUN = vocabulary({
       'shaft power 281 kW',
       { range: between('0.05 kW', '200 MW') },
     ),
-    run(
+    row(
       'coolantTemperature',
       'coolant temperature',
       quantity('temperature'),
@@ -54,7 +51,7 @@ const TRIAL_RUN = vocabulary({
       'coolant temperature 84 °C',
       { range: between('-10 °C', '160 °C') },
     ),
-    run(
+    row(
       'gearOilTemperature',
       'gear oil temperature',
       quantity('temperature'),
@@ -62,7 +59,7 @@ const TRIAL_RUN = vocabulary({
       'gear oil temperature 68 °C',
       { range: between('-10 °C', '200 °C') },
     ),
-    run(
+    row(
       'exhaustTemperature',
       'exhaust temperature',
       quantity('temperature'),
@@ -75,23 +72,21 @@ const TRIAL_RUN = vocabulary({
   blocks: [],
 });
 
-const trial = rowsFor<Trial>();
-
 export const TRIAL = vocabulary({
   title: 'trial',
   rows: [
-    trial('displacement', 'displacement', quantity('mass'), 'Displacement as run.', 'displacement 11.7 t', {
+    row('displacement', 'displacement', quantity('mass'), 'Displacement as run.', 'displacement 11.7 t', {
       range: between('50 kg', '600000 t'),
     }),
-    trial('bottom', 'bottom', word('clean', 'foul'), 'State of hull and propeller.', 'bottom clean'),
-    trial(
+    row('bottom', 'bottom', word('clean', 'foul'), 'State of hull and propeller.', 'bottom clean'),
+    row(
       'tachometers',
       'tachometers',
       word('checked', 'not checked'),
       'Whether each was held against an independent counter.',
       'tachometers checked',
     ),
-    trial(
+    row(
       'waterDepth',
       'water depth',
       quantity('length'),
@@ -99,12 +94,12 @@ export const TRIAL = vocabulary({
       'water depth 14 m',
       { range: between('0.3 m', '12000 m') },
     ),
-    trial('weather', 'weather', text, 'Wind, sea and current.', 'weather "wind 2 Bft across, sea calm"'),
-    trial('ballast', 'ballast', quantity('mass'), 'Ballast taken aboard for the trial.', 'ballast 600 kg', {
+    row('weather', 'weather', text, 'Wind, sea and current.', 'weather "wind 2 Bft across, sea calm"'),
+    row('ballast', 'ballast', quantity('mass'), 'Ballast taken aboard for the trial.', 'ballast 600 kg', {
       range: between('0 kg', '100000 t'),
       absent: 'no ballast was taken aboard for it',
     }),
-    trial(
+    row(
       'fuelAboard',
       'fuel aboard',
       quantity('ratio'),
@@ -114,24 +109,24 @@ export const TRIAL = vocabulary({
         range: between('0 %', '100 %'),
       },
     ),
-    trial('people', 'people', quantity('number'), 'People aboard.', 'people 6', {
+    row('people', 'people', quantity('number'), 'People aboard.', 'people 6', {
       range: between('0', '10000'),
     }),
-    trial(
+    row(
       'fuelAndAir',
       'fuel and air',
       word('checked', 'not checked'),
       'Whether filters, valves and intake of fuel and air were seen to be clear before the runs.',
       'fuel and air checked',
     ),
-    trial(
+    row(
       'dockDirection',
       'direction at the dock',
       word('proven', 'not proven'),
       'Lever ahead pulls ahead: each side alone and from every station, proven at the dock.',
       'direction at the dock proven',
     ),
-    trial(
+    row(
       'sternAndStop',
       'astern and stop',
       word('recorded', 'not recorded'),
@@ -140,7 +135,7 @@ export const TRIAL = vocabulary({
     ),
   ],
   blocks: [
-    blocksFor<Trial>()(
+    block(
       'docks',
       'dock',
       DOCK_STEP,
@@ -152,7 +147,7 @@ export const TRIAL = vocabulary({
         absent: 'direction at the dock is reported as a whole',
       },
     ),
-    blocksFor<Trial>()(
+    block(
       'drills',
       'drill',
       DRILL,
@@ -160,7 +155,7 @@ export const TRIAL = vocabulary({
       'drill full astern { result as required  engine speed 1800 rpm }',
       { many: true, head: { field: 'what', kind: DRILL_WORDS }, absent: 'no drill is recorded' },
     ),
-    blocksFor<Trial>()(
+    block(
       'runs',
       'run',
       TRIAL_RUN,

@@ -1,25 +1,22 @@
-import type { Certificate, Criteria, Duty, Hull } from './facts/index.js';
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hull-form.js';
-import { between, perYear, quantity, rowsFor, shaftCriterion, text, vocabulary, word } from './kinds.js';
+import { between, perYear, quantity, row, shaftCriterion, text, vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
 import { STRENGTH_CRITERIA } from './strength.js';
-
-const duty = rowsFor<Duty>();
 
 export const DUTY = vocabulary({
   title: 'duty',
   rows: [
-    duty('hours', 'hours', perYear, 'Hours a year that the vessel runs.', 'hours 1500 per year', {
+    row('hours', 'hours', perYear, 'Hours a year that the vessel runs.', 'hours 1500 per year', {
       range: between('1', '8784'),
     }),
-    duty(
+    row(
       'passengers',
       'passengers',
       word('none', 'carried'),
       'Whether passengers are carried.',
       'passengers none',
     ),
-    duty(
+    row(
       'underSail',
       'under way with engine stopped',
       word('yes', 'no'),
@@ -30,12 +27,10 @@ export const DUTY = vocabulary({
   blocks: [],
 });
 
-const hull = rowsFor<Hull>();
-
 export const HULL = vocabulary({
   title: 'hull',
   rows: [
-    hull(
+    row(
       'waterlineLength',
       'waterline length',
       quantity('length'),
@@ -43,17 +38,17 @@ export const HULL = vocabulary({
       'waterline length 10.9 m',
       { range: between('1.5 m', '450 m') },
     ),
-    hull('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t', {
+    row('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t', {
       range: between('50 kg', '600000 t'),
     }),
-    hull('beam', 'beam', quantity('length'), 'Beam on the waterline.', 'beam 3.4 m', {
+    row('beam', 'beam', quantity('length'), 'Beam on the waterline.', 'beam 3.4 m', {
       range: between('0.3 m', '80 m'),
     }),
-    hull('draft', 'draft', quantity('length'), 'Draft of the hull.', 'draft 0.8 m', {
+    row('draft', 'draft', quantity('length'), 'Draft of the hull.', 'draft 0.8 m', {
       measuredWith: ['displacement'],
       range: between('0.03 m', '40 m'),
     }),
-    hull(
+    row(
       'runningTrim',
       'running trim',
       quantity('angle'),
@@ -65,7 +60,7 @@ export const HULL = vocabulary({
         range: between('-15 deg', '30 deg'),
       },
     ),
-    hull(
+    row(
       'lightship',
       'lightship',
       quantity('mass'),
@@ -73,7 +68,7 @@ export const HULL = vocabulary({
       'lightship 9.8 t',
       { range: between('30 kg', '300000 t') },
     ),
-    hull(
+    row(
       'centreOfGravity',
       'centre of gravity at',
       quantity('length'),
@@ -86,12 +81,10 @@ export const HULL = vocabulary({
   blocks: [],
 });
 
-const criteria = rowsFor<Criteria>();
-
 export const CRITERIA = vocabulary({
   title: 'criteria',
   rows: [
-    criteria(
+    row(
       'gearTorqueMargin',
       'gear torque margin at least',
       quantity('ratio'),
@@ -99,7 +92,7 @@ export const CRITERIA = vocabulary({
       'gear torque margin at least 10 %',
       { range: between('0 %', '300 %') },
     ),
-    criteria(
+    row(
       'clutchServiceFactor',
       'clutch service factor at least',
       quantity('ratio'),
@@ -107,7 +100,7 @@ export const CRITERIA = vocabulary({
       'clutch service factor at least 1.5',
       { range: between('0.5', '20') },
     ),
-    criteria(
+    row(
       'tipSpeed',
       'tip speed at most',
       quantity('speed'),
@@ -115,7 +108,7 @@ export const CRITERIA = vocabulary({
       'tip speed at most 40 m/s',
       { range: between('3 m/s', '150 m/s') },
     ),
-    criteria(
+    row(
       'ratioDifference',
       'ratio difference at most',
       quantity('ratio'),
@@ -123,7 +116,7 @@ export const CRITERIA = vocabulary({
       'ratio difference at most 0.5 %',
       { range: between('0 %', '30 %') },
     ),
-    criteria(
+    row(
       'sourceAge',
       'source age at most',
       quantity('time'),
@@ -131,7 +124,7 @@ export const CRITERIA = vocabulary({
       'source age at most 10 year',
       { range: between('1 day', '100 year') },
     ),
-    criteria(
+    row(
       'trialDifference',
       'trial difference at most',
       quantity('ratio'),
@@ -139,7 +132,7 @@ export const CRITERIA = vocabulary({
       'trial difference at most 5 %',
       { range: between('0 %', '50 %') },
     ),
-    criteria(
+    row(
       'shaftDiameter',
       'shaft diameter by',
       shaftCriterion,
@@ -147,7 +140,7 @@ export const CRITERIA = vocabulary({
       'shaft diameter by small-craft formula factor 5.0 "pilot service"',
       { many: true, range: between('1', '30') },
     ),
-    criteria(
+    row(
       'bearingSpanMargin',
       'bearing span margin at least',
       quantity('ratio'),
@@ -155,7 +148,7 @@ export const CRITERIA = vocabulary({
       'bearing span margin at least 20 %',
       { range: between('0 %', '500 %') },
     ),
-    criteria(
+    row(
       'overhang',
       'overhang at most',
       quantity('ratio'),
@@ -163,7 +156,7 @@ export const CRITERIA = vocabulary({
       'overhang at most 1.5',
       { range: between('0.2', '10') },
     ),
-    criteria(
+    row(
       'shaftAngle',
       'shaft angle at most',
       quantity('angle'),
@@ -171,7 +164,7 @@ export const CRITERIA = vocabulary({
       'shaft angle at most 12 deg',
       { range: between('0 deg', '60 deg') },
     ),
-    criteria(
+    row(
       'angleDifference',
       'angle difference at most',
       quantity('angle'),
@@ -179,7 +172,7 @@ export const CRITERIA = vocabulary({
       'angle difference at most 0.5 deg',
       { range: between('0 deg', '20 deg') },
     ),
-    criteria(
+    row(
       'lengthDifference',
       'length difference at most',
       quantity('length'),
@@ -187,7 +180,7 @@ export const CRITERIA = vocabulary({
       'length difference at most 5 mm',
       { range: between('0 mm', '1 m') },
     ),
-    criteria(
+    row(
       'weightChange',
       'weight change at most',
       quantity('ratio'),
@@ -195,7 +188,7 @@ export const CRITERIA = vocabulary({
       'weight change at most 2 %',
       { range: between('0 %', '100 %') },
     ),
-    criteria(
+    row(
       'balanceChange',
       'balance change at most',
       quantity('ratio'),
@@ -203,7 +196,7 @@ export const CRITERIA = vocabulary({
       'balance change at most 1 %',
       { range: between('0 %', '50 %') },
     ),
-    criteria(
+    row(
       'thrustBearingLife',
       'thrust bearing life at least',
       quantity('time'),
@@ -218,12 +211,10 @@ export const CRITERIA = vocabulary({
   blocks: [],
 });
 
-const certificate = rowsFor<Certificate>();
-
 export const CERTIFICATE = vocabulary({
   title: 'certificate',
   rows: [
-    certificate(
+    row(
       'power',
       'power',
       quantity('power'),
@@ -231,7 +222,7 @@ export const CERTIFICATE = vocabulary({
       'power 440 kW',
       { range: between('0.5 kW', '200 MW') },
     ),
-    certificate(
+    row(
       'limitedBy',
       'limited by',
       text,

@@ -72,6 +72,53 @@ export const SHAFT_FORMULAS = [
   ['class formula', 'class'],
 ] as const;
 
+export const DAMAGES = ['broken', 'cracked', 'bent', 'worn', 'corroded', 'overheated', 'struck'] as const;
+export const DAMAGE_PLACES = [
+  'keyway',
+  'taper',
+  'thread',
+  'coupling end',
+  'section change',
+  'bearing',
+  'seal',
+  'between bearings',
+  'flange',
+  'bolts',
+  'blade',
+  'hub',
+  'teeth',
+  'clutch',
+  'housing',
+  'elsewhere',
+] as const;
+export const NOZZLE_SECTIONS = ['none', 'N19A', 'N37', 'other'] as const;
+export const BLADE_AREA_METHODS = [
+  'Keller',
+  'Burrill 2.5 %',
+  'Burrill 5 %',
+  'Burrill 10 %',
+  'flat-face 10 %',
+  'handbook loading',
+] as const;
+export const SPEED_METHODS = [
+  'Savitsky',
+  'Holtrop 1982',
+  'Holtrop 1984',
+  'given resistance',
+  'given speed',
+  'Crouch',
+  'handbook displacement',
+] as const;
+export const DRIVEN_BY = [
+  'engine',
+  'motor',
+  'engine and motor',
+  'first engine',
+  'second engine',
+  'both engines',
+] as const;
+export const DRILLS = ['loss of control', 'full astern', 'stop', 'one engine'] as const;
+
 /** Words that are usual where any word may stand. */
 export const USUAL_WORDS = {
   standard: ['ISO-8665', 'ISO-3046-1', 'SAE-J1349'],

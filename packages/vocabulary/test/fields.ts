@@ -1,48 +1,85 @@
 import type {
+  AnyBlock,
+  Bearing,
+  BlockRow,
   Certificate,
+  Clutch,
   CouplingFacts,
   Criteria,
+  Damageable,
   Duty,
   EngineFacts,
   FieldsOf,
   GearFacts,
+  Helm,
   Hull,
   MotorFacts,
+  PracticeFacts,
   Project,
   PropellerFacts,
+  RatioVariant,
+  Row,
   ShaftFacts,
   ShaftMaterial,
   Signatures,
+  Study,
   TransferFacts,
   Trial,
   Vocabularies,
+  Vocabulary,
 } from '@tailshaft/vocabulary';
 
 /*
- * Each field of a fact interface has its row. `rowsFor` refuses a row without its field, or of another type, and
- * `blocksFor` asks the same of the blocks inside; here the other way round is asked of the blocks that stand by themselves.
+ * The fields of a property follow from its row. What an interface says itself, blocks and what heads them, is held to the
+ * vocabulary here: a field that nothing fills, and a block without a field, do not compile.
  */
 
 /** Fields that no row of the block fills: what it is called, where it stands, and what its header says. */
-type Head = 'origin' | 'name' | 'title' | 'class' | 'form' | 'of' | 'dated';
+type Head =
+  | 'origin'
+  | 'name'
+  | 'title'
+  | 'class'
+  | 'form'
+  | 'of'
+  | 'dated'
+  | 'nominal'
+  | 'nominalFact'
+  | 'studied';
 
-type Missing<Facts, V> = Exclude<keyof Facts, FieldsOf<V> | Head>;
+type Unfilled<Facts, V> = Exclude<keyof Facts, FieldsOf<V> | Head>;
+type BlockFields<V> = V extends Vocabulary<Row, infer B extends BlockRow> ? B['field'] : never;
+type Homeless<Facts, V> = Exclude<BlockFields<V>, keyof Facts>;
+type Fits<Facts, V> = Unfilled<Facts, V> | Homeless<Facts, V>;
 type None<T extends never> = T;
 
-export type EveryFieldHasItsRow = [
-  None<Missing<EngineFacts, Vocabularies['places']['engine']>>,
-  None<Missing<MotorFacts, Vocabularies['places']['motor']>>,
-  None<Missing<GearFacts, Vocabularies['places']['gear']>>,
-  None<Missing<TransferFacts, Vocabularies['places']['transfer']>>,
-  None<Missing<CouplingFacts, Vocabularies['places']['coupling']>>,
-  None<Missing<ShaftFacts, Vocabularies['places']['shaft']>>,
-  None<Missing<PropellerFacts, Vocabularies['places']['propeller']>>,
-  None<Missing<ShaftMaterial, Vocabularies['entries']['shaft material']>>,
-  None<Missing<Duty, Vocabularies['settings']['duty']>>,
-  None<Missing<Hull, Vocabularies['settings']['hull']>>,
-  None<Missing<Criteria, Vocabularies['settings']['criteria']>>,
-  None<Missing<Certificate, Vocabularies['settings']['certificate']>>,
-  None<Missing<Trial, Vocabularies['settings']['trial']>>,
-  None<Missing<Project, Vocabularies['settings']['project']>>,
-  None<Missing<Signatures, Vocabularies['settings']['revision']>>,
+type BlockIn<V, F extends string> =
+  V extends Vocabulary<Row, infer B extends AnyBlock> ? Extract<B, { readonly field: F }>['block'] : never;
+
+type Entries = Vocabularies['entries'];
+type Places = Vocabularies['places'];
+type Settings = Vocabularies['settings'];
+
+export type EveryFieldIsFilled = [
+  None<Fits<EngineFacts & Damageable, Places['engine']>>,
+  None<Fits<MotorFacts & Damageable, Places['motor']>>,
+  None<Fits<GearFacts & Damageable, Places['gear']>>,
+  None<Fits<RatioVariant, BlockIn<Entries['gear'], 'ratios'>>>,
+  None<Fits<Clutch, BlockIn<Entries['gear'], 'clutches'>>>,
+  None<Fits<TransferFacts & Damageable, Places['transfer']>>,
+  None<Fits<CouplingFacts & Damageable, Places['coupling']>>,
+  None<Fits<ShaftFacts, Places['shaft']>>,
+  None<Fits<Bearing, BlockIn<Places['shaft'], 'bearings'>>>,
+  None<Fits<PropellerFacts & Damageable, Places['propeller']>>,
+  None<Fits<ShaftMaterial, Entries['shaft material']>>,
+  None<Fits<PracticeFacts, Entries['practice']>>,
+  None<Fits<Duty, Settings['duty']>>,
+  None<Fits<Hull, Settings['hull']>>,
+  None<Fits<Criteria, Settings['criteria']>>,
+  None<Fits<Certificate, Settings['certificate']>>,
+  None<Fits<Helm, Settings['helm']>>,
+  None<Fits<Trial, Settings['trial']>>,
+  None<Fits<Project, Settings['project']>>,
+  None<Fits<Signatures, Settings['revision']>>,
+  None<Fits<Study, Settings['study']>>,
 ];

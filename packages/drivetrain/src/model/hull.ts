@@ -1,5 +1,4 @@
 export {
-  type HullCriteria,
   type HullForm,
   type HullMaterial,
   SPEED_METHODS,

@@ -1,9 +1,1 @@
-export {
-  BLADE_AREA_METHODS,
-  type BladeAreaMethod,
-  type NozzleSection,
-  type PropellerCriteria,
-  type PropellerMake,
-  type PropellerMetal,
-  type PropellerPlace,
-} from '@tailshaft/vocabulary';
+export { BLADE_AREA_METHODS, type BladeAreaMethod, type PropellerMetal } from '@tailshaft/vocabulary';

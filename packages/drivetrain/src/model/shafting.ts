@@ -4,7 +4,6 @@ export type {
   CouplingFacts,
   Propeller,
   PropellerFacts,
-  SealKind,
   Shaft,
   ShaftFacts,
   ShaftMaterial,

@@ -1,1 +1,1 @@
-export type { BoltedFlange, ShaftKey, ShaftSection, StrengthCriteria } from '@tailshaft/vocabulary';
+export type { BoltedFlange, ShaftKey, ShaftSection } from '@tailshaft/vocabulary';

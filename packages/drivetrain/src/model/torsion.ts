@@ -1,9 +1,1 @@
-export type {
-  CollarThrustBearing,
-  CouplingTorsion,
-  EngineTorsion,
-  Excitation,
-  PropellerTorsion,
-  RollingThrustBearing,
-  ShaftTorsion,
-} from '@tailshaft/vocabulary';
+export type { Excitation, RollingThrustBearing } from '@tailshaft/vocabulary';

@@ -30,6 +30,9 @@ export interface Fact<T> {
 /** A declared quantity. */
 export type Quantity<D extends Dimension = Dimension> = Fact<Value<D>>;
 
+/** What a fact holds: `Held<Trial['bottom']>` is a word. */
+export type Held<F> = NonNullable<F> extends Fact<infer T> ? T : never;
+
 /** `20 .. 24 bar`. */
 export interface Span<D extends Dimension = Dimension> {
   readonly low: Value<D>;

@@ -1,20 +1,15 @@
 import type { Origin } from '@tailshaft/mechanics';
-import type { Fact } from './fact.js';
+import type { HELM, HELM_STATION } from '../helm.js';
+import type { FactsOf } from '../kinds.js';
 
 /** What one helm shows and lets do. */
-export interface HelmStation {
+export interface HelmStation extends FactsOf<typeof HELM_STATION> {
   readonly name: string;
   readonly origin: Origin;
-  readonly thrustDirection?: Fact<'shown' | 'not shown'>;
-  readonly gearOilPressure?: Fact<'shown' | 'not shown'>;
-  readonly gearOilTemperature?: Fact<'shown' | 'not shown'>;
-  readonly engineStop?: Fact<'apart from the speed lever' | 'by the speed lever alone' | 'none'>;
 }
 
 /** The helms of a vessel, with the text that asks for their fittings. */
-export interface Helm {
+export interface Helm extends FactsOf<typeof HELM> {
   readonly origin: Origin;
-  /** Text of the flag or class, as the author names it. */
-  readonly requiredBy?: Fact<string>;
   readonly stations?: readonly HelmStation[];
 }

@@ -14,4 +14,5 @@ export * from './strength.js';
 export * from './study.js';
 export * from './torsion.js';
 export * from './trial.js';
+export * from './values.js';
 export * from './vessel.js';

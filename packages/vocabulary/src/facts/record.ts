@@ -1,13 +1,11 @@
 import type { Origin } from '@tailshaft/mechanics';
-import type { Fact } from './fact.js';
+import type { FactsOf } from '../kinds.js';
+import type { MATTER, PROJECT, SIGNATURE } from '../record.js';
 
 /** Who stands for a revision, and as what. */
-export interface Signature {
+export interface Signature extends FactsOf<typeof SIGNATURE> {
   readonly origin: Origin;
   readonly name: string;
-  readonly role?: Fact<string>;
-  /** ISO date. */
-  readonly dated?: Fact<string>;
 }
 
 /** Who prepared, checked and approved a revision. */
@@ -18,22 +16,14 @@ export interface Signatures {
 }
 
 /** What is still to be answered or done, by whom and until when. */
-export interface Matter {
+export interface Matter extends FactsOf<typeof MATTER> {
   readonly origin: Origin;
   readonly what: string;
-  readonly owner?: Fact<string>;
-  /** ISO dates. */
-  readonly due?: Fact<string>;
-  readonly done?: Fact<string>;
 }
 
 /** What the work is filed under, and what is open in it. */
-export interface Project {
+export interface Project extends FactsOf<typeof PROJECT> {
   readonly origin: Origin;
-  readonly number?: Fact<string>;
-  readonly drawing?: Fact<string>;
-  readonly client?: Fact<string>;
-  readonly practice?: Fact<string>;
   readonly questions?: readonly Matter[];
   readonly actions?: readonly Matter[];
 }

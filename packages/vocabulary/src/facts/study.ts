@@ -1,28 +1,11 @@
 import type { Origin } from '@tailshaft/mechanics';
-import type { Fact, Quantity } from './fact.js';
-
-/** One thing that a study varies: `propeller diameter 26 in .. 30 in by 0.5 in`. */
-export interface Variation {
-  /** What it is of: a part of the lines, or the hull. */
-  readonly of: string;
-  /** Words of the property; absent where the part itself varies, by its name in the catalogue. */
-  readonly property?: string;
-  /** The values as a line would write them, in order; `any` where the catalogue or the form of the property gives them. */
-  readonly values: readonly string[] | 'any';
-}
-
-/** What candidates are ranked by: `speed at full power`. */
-export interface Ranking {
-  readonly quantity: string;
-  readonly condition?: string;
-  /** Where the author says which end is the best one. */
-  readonly order?: RankOrder;
-}
-
-export type RankOrder = 'highest first' | 'lowest first';
+import type { FactsOf } from '../kinds.js';
+import type { STUDY } from '../study.js';
+import type { Fact } from './fact.js';
+import type { Ranking, Variation } from './values.js';
 
 /** A search for the best of many candidates for one arrangement, each judged as if it were written there. */
-export interface Study {
+export interface Study extends FactsOf<typeof STUDY> {
   readonly origin: Origin;
   readonly name: string;
   /** Name of the arrangement whose parts are varied. */
@@ -31,6 +14,4 @@ export interface Study {
   /** Rules that must hold beside those whose failure is an error. */
   readonly hold: readonly Fact<string>[];
   readonly rank: readonly Fact<Ranking>[];
-  /** How many of the best are shown. */
-  readonly show?: Quantity<'number'>;
 }

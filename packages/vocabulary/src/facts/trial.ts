@@ -1,87 +1,40 @@
 import type { Origin } from '@tailshaft/mechanics';
-import type { Fact, Quantity } from './fact.js';
+import type { FactsOf } from '../kinds.js';
+import type { TRIAL, TRIAL_RUN } from '../trial.js';
+import type { DOCK_STEP, DRILL } from '../trial-steps.js';
+import type { DRILLS } from '../words.js';
+import type { Held } from './fact.js';
 
 /** What was read on one shaft line at one point of a trial. */
-export interface TrialRun {
+export interface TrialRun extends FactsOf<typeof TRIAL_RUN> {
   readonly origin: Origin;
   /** Name of the shaft line. */
   readonly line: string;
-  readonly at?: Fact<TrialPoint>;
-  readonly engineSpeed?: Quantity<'rotational speed'>;
-  readonly shaftSpeed?: Quantity<'rotational speed'>;
-  /** Through the water, both ways taken together. */
-  readonly speed?: Quantity<'speed'>;
-  /** At the propeller shaft. */
-  readonly shaftPower?: Quantity<'power'>;
-  readonly coolantTemperature?: Quantity<'temperature'>;
-  readonly gearOilTemperature?: Quantity<'temperature'>;
-  readonly exhaustTemperature?: Quantity<'temperature'>;
-  /** What the engine display says of its load. */
-  readonly load?: Quantity<'ratio'>;
-  readonly fuelRate?: Quantity<'volume flow'>;
-  readonly boost?: Quantity<'pressure'>;
-  readonly gearOilPressure?: Quantity<'pressure'>;
-  readonly fuelPressure?: Quantity<'pressure'>;
-  readonly intakeDepression?: Quantity<'pressure'>;
-  readonly smoke?: Fact<'none' | 'light' | 'black' | 'white' | 'blue'>;
-  /** Share of its travel that the lever stood at. */
-  readonly lever?: Quantity<'ratio'>;
-  /** Whether the lever of the pump or governor itself reached its stop. */
-  readonly throttle?: Fact<'at its stop' | 'short of its stop'>;
 }
 
 /** One station of one line, tried at the dock at low power. */
-export interface DockStep {
+export interface DockStep extends FactsOf<typeof DOCK_STEP> {
   readonly origin: Origin;
   /** Name of the shaft line. */
   readonly line: string;
-  readonly station?: Fact<string>;
-  readonly ahead?: Fact<Pull>;
-  readonly astern?: Fact<Pull>;
-  readonly neutral?: Fact<'no drive' | 'drives'>;
-  /** Shaft with the lever ahead, seen from aft. */
-  readonly shaftTurns?: Fact<'clockwise' | 'counter-clockwise'>;
 }
-
-export type Pull = 'pulls ahead' | 'pulls astern' | 'no pull';
-
-export const DRILLS = ['loss of control', 'full astern', 'stop', 'one engine'] as const;
 
 /** Something that is run on purpose, so that nobody sees it first in need. */
-export interface Drill {
+export interface Drill extends FactsOf<typeof DRILL> {
   readonly origin: Origin;
   readonly what: (typeof DRILLS)[number];
-  readonly result?: Fact<'as required' | 'not as required'>;
-  readonly station?: Fact<string>;
-  readonly time?: Quantity<'time'>;
-  readonly distance?: Quantity<'length'>;
-  readonly engineSpeed?: Quantity<'rotational speed'>;
-  readonly remark?: Fact<string>;
 }
 
-export type TrialPoint = 'no load' | 'idle ahead' | 'part throttle' | 'rated speed' | 'full throttle';
+export type TrialPoint = Held<TrialRun['at']>;
 
 /** One trial sheet: the state it was run in, and its readings. */
-export interface Trial {
+export interface Trial extends FactsOf<typeof TRIAL> {
   readonly origin: Origin;
   readonly name: string;
   /** Name of the arrangement that was tried. */
   readonly of?: string;
   /** ISO date. */
   readonly dated?: string;
-  readonly displacement?: Quantity<'mass'>;
-  readonly bottom?: Fact<'clean' | 'foul'>;
-  readonly tachometers?: Fact<'checked' | 'not checked'>;
-  readonly waterDepth?: Quantity<'length'>;
-  readonly weather?: Fact<string>;
-  readonly ballast?: Quantity<'mass'>;
-  readonly fuelAboard?: Quantity<'ratio'>;
-  readonly people?: Quantity<'number'>;
-  /** Filters, valves and intake of fuel and air. */
-  readonly fuelAndAir?: Fact<'checked' | 'not checked'>;
-  /** Lever ahead pulls ahead: each side alone, from every station, at the dock. */
-  readonly dockDirection?: Fact<'proven' | 'not proven'>;
-  readonly sternAndStop?: Fact<'recorded' | 'not recorded'>;
   readonly runs: readonly TrialRun[];
   readonly docks?: readonly DockStep[];
   readonly drills?: readonly Drill[];
