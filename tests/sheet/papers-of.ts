@@ -20,6 +20,10 @@ export const EXAMPLES = [
   'sport-boat/quickgrass.shaft',
   'survey-tender/wadebeck.shaft',
   'workboat/saltmarsh.shaft',
+  'harbour-tug/wrack.shaft',
+  'hybrid-ferry/teasel.shaft',
+  'triple-screw/strand.shaft',
+  'tutorial/lapwater.shaft',
 ];
 
 export const pdfBytes = (paper: Paper) => pdfOf(paper, FONTS);

@@ -115,4 +115,22 @@ describe('of the examples', () => {
     expect(words).toMatch(/Line Starboard: as Port, except/);
     expect(lineNames(input.vessel)).toEqual(['Port', 'Starboard']);
   });
+
+  it('tells every mode of a line: to the owner, to the yard, and to the crew that tries it', async () => {
+    const input = await sheetOfExample('hybrid-ferry/teasel.shaft');
+    const modes = ['passage', 'harbour', 'charging', 'tide'];
+    for (const word of ['summary', 'specification', 'full'] as const) {
+      const words = wordsIn(makePaper(input, word).blocks);
+      for (const mode of modes)
+        expect(words, word).toMatch(new RegExp(`^Centre, ${mode} \\| (engine|motor)`, 'm'));
+    }
+    const trial = wordsIn(makePaper(input, 'trial-form').blocks);
+    for (const mode of modes) {
+      expect(trial).toContain(`Runs: Centre, ${mode}`);
+      expect(trial).toMatch(new RegExp(`^Centre, ${mode}, wheelhouse \\| astern`, 'm'));
+    }
+    expect(trial).toMatch(/^Centre, harbour, wheelhouse \| ahead \| as the drive is set/m);
+    expect(trial).toMatch(/^Motor speed, at most \| 2800 rpm/m);
+    expect(trial).not.toContain('station 1');
+  });
 });

@@ -58,7 +58,7 @@ export { meaningOf } from './model/meaning.js';
 export * from './model/part.js';
 export * from './model/propeller.js';
 export * from './model/reads.js';
-export { inFirstMode } from './model/running.js';
+export { inFirstMode, runningLines } from './model/running.js';
 export * from './model/shafting.js';
 export * from './model/strength.js';
 export * from './model/torsion.js';

@@ -5,6 +5,7 @@ import { linesFromAft } from '../drawing/lines-from-aft.js';
 import { checklistSection } from '../sections/checklist.js';
 import { CHANGE_WORDS, partRows } from '../sections/parts.js';
 import { linesTable } from '../sections/rotation-table.js';
+import { modesTable } from '../sections/ways-of-running.js';
 import type { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
 import { closing } from './closing.js';
@@ -41,6 +42,7 @@ function arrangementBlocks(sheet: Sheet, after: Arrangement): Block[] {
         ...linesTable(sheet, after),
         caption: 'Sides, clutches, hands and pump settings; every turn is seen from aft, looking forward',
       },
+      modesTable(sheet, after),
     ]),
     ...foldMirrored(after.lines.map(line => ({ name: line.name, section: interfaces(line) }))),
   ];

@@ -1,12 +1,12 @@
-import type { Arrangement, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue, turnFromAft, type Value } from '@tailshaft/mechanics';
+import type { Arrangement, ShaftLine } from '@tailshaft/drivetrain';
+import { formatValue, type Value } from '@tailshaft/mechanics';
 import { otherUnits } from '../both-units.js';
 import { type Block, list, paragraph, section, type Table, table } from '../document/blocks.js';
-import { quiet, separated, type Text, warning } from '../document/text.js';
+import { quiet, separated, type Text } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
 import { trialsSection } from '../sections/trials.js';
+import { shaftTurn, waysOfRunning } from '../sections/ways-of-running.js';
 import type { Sheet } from '../sheet.js';
-import { turnWords } from '../words.js';
 import { closing } from './closing.js';
 import { arrangementWords, lastArrangements } from './proposals.js';
 import { standsSection } from './stands.js';
@@ -18,7 +18,7 @@ export function trialFormBlocks(sheet: Sheet): Block[] {
     stateForm(),
     ...lastArrangements(sheet.vessel).flatMap(after => [
       dockTest(sheet, after),
-      ...after.lines.map(line => runForm(sheet, line)),
+      ...after.lines.flatMap(waysOfRunning).map(line => runForm(sheet, line)),
     ]),
     drills(),
     ...[trialsSection(sheet)].filter(one => one !== undefined),
@@ -51,13 +51,16 @@ function stateForm(): Block {
 
 /** Each side alone, made fast, at low power, from every station. */
 function dockTest(sheet: Sheet, after: Arrangement): Block {
-  const rows = after.lines.flatMap(line => {
+  const declared = (sheet.vessel.helm?.stations ?? []).map(one => one.name);
+  const stations = declared.length > 0 ? declared : ['station 1', 'station 2'];
+  // A motor may turn the shaft the other way than the engine does: every mode is seen.
+  const rows = after.lines.flatMap(waysOfRunning).flatMap(line => {
     const { rotation } = sheet.analysis(line);
-    return [1, 2].flatMap(station =>
+    return stations.flatMap(station =>
       (['ahead', 'astern'] as const).map((lever): Text[] => [
-        `${line.name}, station ${station}`,
+        `${line.name}, ${station}`,
         lever,
-        expected(lever === 'ahead' ? rotation.ahead : rotation.astern),
+        shaftTurn(rotation, lever),
         lever,
         '',
         '',
@@ -77,7 +80,9 @@ function dockTest(sheet: Sheet, after: Arrangement): Block {
       table(
         'Every side from every control station; write further stations below',
         [
-          { title: 'Line and station' },
+          {
+            title: after.lines.some(one => one.modes?.length) ? 'Line, mode and station' : 'Line and station',
+          },
           { title: 'Lever' },
           { title: 'Shaft, expected' },
           { title: 'Push, expected' },
@@ -90,10 +95,6 @@ function dockTest(sheet: Sheet, after: Arrangement): Block {
   ]);
 }
 
-function expected(sense: LineAnalysis['rotation']['ahead']): Text {
-  return sense === undefined ? warning('cannot tell') : turnWords(turnFromAft(sense));
-}
-
 /** What each run should read, and what must not be passed. */
 function runForm(sheet: Sheet, line: ShaftLine): Block {
   const analysis = sheet.analysis(line);
@@ -101,6 +102,7 @@ function runForm(sheet: Sheet, line: ShaftLine): Block {
     one => one.name !== 'full load' && one.name !== 'peak torque',
   );
   const full = analysis.propulsion?.value?.full;
+  const mover = line.engine || !line.motor ? 'Engine' : 'Motor';
   const rows: Text[][] = points.map(point => {
     const shaft = point.stations.at(-1);
     const speed = point.name === 'idle ahead' ? analysis.idleVesselSpeed.value : undefined;
@@ -118,14 +120,14 @@ function runForm(sheet: Sheet, line: ShaftLine): Block {
     ]);
   for (const name of ['no load, lever neutral', 'part throttle', 'full throttle, reciprocal run'])
     rows.push([name, '', '', '', '', '', '']);
-  return section(`runs-${line.path}`, `Runs: ${line.name}`, [
+  return section(`runs-${line.path}${line.mode ? `-${line.mode.name}` : ''}`, `Runs: ${line.name}`, [
     form(
       table(
         `${line.name}: expected beside what is read`,
         [
           { title: 'Run', wide: true },
-          { title: 'Engine, expected', numeric: true },
-          { title: 'Engine, read' },
+          { title: `${mover}, expected`, numeric: true },
+          { title: `${mover}, read` },
           { title: 'Shaft, expected', numeric: true },
           { title: 'Shaft, read' },
           { title: 'Speed, expected', numeric: true },
@@ -140,8 +142,13 @@ function runForm(sheet: Sheet, line: ShaftLine): Block {
 
 function limits(line: ShaftLine): Text[][] {
   const rows: (readonly [string, Value | undefined])[] = [
-    ['Engine speed, governed no-load', line.engine?.highIdle?.value],
-    ['Engine speed, low idle', line.engine?.lowIdle?.value],
+    ...(line.engine || !line.motor
+      ? ([
+          ['Engine speed, governed no-load', line.engine?.highIdle?.value],
+          ['Engine speed, low idle', line.engine?.lowIdle?.value],
+        ] as const)
+      : []),
+    ...(line.motor ? ([['Motor speed, at most', line.motor.topSpeed?.value]] as const) : []),
     ['Gear input speed, at most', line.gear?.inputSpeedMax?.value],
     ['Gear input speed, at least', line.gear?.inputSpeedMin?.value],
     ['Gear oil pressure, low', line.gear?.oilPressure?.value?.low],

@@ -4,11 +4,13 @@ import { type Block, section, type Table, table } from '../document/blocks.js';
 import { quiet, separated, type Text, together, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { turnWords } from '../words.js';
+import { modesTable } from './ways-of-running.js';
 
 /** Which way everything turns, ahead and astern: side by side for the lines, then station by station. */
 export function rotationSection(sheet: Sheet, arrangement: Arrangement): Block {
   return section(`rotation-${arrangement.path}`, 'Rotation', [
     linesTable(sheet, arrangement),
+    modesTable(sheet, arrangement),
     ...arrangement.lines.map(line => stationsTable(sheet, line)),
   ]);
 }

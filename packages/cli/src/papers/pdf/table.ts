@@ -8,6 +8,9 @@ const LEADING = SIZE * 1.28;
 const PAD = { x: 3.5, y: 2.2 };
 /** Room to write by hand. */
 const FORM_ROW = 22;
+/** A table of more rows may go on over the page. */
+const FEW_ROWS = 8;
+const sum = (all: readonly number[]) => all.reduce((one, other) => one + other, 0);
 
 interface Row {
   readonly cells: readonly (readonly Run[])[];
@@ -26,18 +29,21 @@ export function drawTable(pen: Pen, table: Table, parent: Element): void {
     ...group.rows.map(row => ({ cells: row.map(cell => runsOf(cell, palette)) })),
   ]);
   const widths = widthsOf(table, [head, ...rows.filter(one => !one.group)], pen.width, measure);
-  const whole = widths.reduce((sum, one) => sum + one, 0);
+  const across = sum(widths);
   const element = pen.element('Table', parent);
   const laid = (row: Row): Line[][] =>
-    row.cells.map((cell, index) => linesOf(cell, (row.group ? whole : widths[index]!) - 2 * PAD.x, measure));
+    row.cells.map((cell, index) => linesOf(cell, (row.group ? across : widths[index]!) - 2 * PAD.x, measure));
   const headLines = laid(head);
   const heightOf = (lines: readonly Line[][], least = 0) =>
     Math.max(least, Math.max(1, ...lines.map(one => one.length)) * LEADING + 2 * PAD.y);
   const least = table.form ? FORM_ROW : 0;
 
   const captionLines = linesOf(runsOf(table.caption, palette, { colour: palette.soft }), pen.width, measure);
-  const first = rows[0] ? heightOf(laid(rows[0]), least) : 0;
-  pen.need(captionLines.length * LEADING + heightOf(headLines) + Math.min(first, 80) + 8);
+  // A short table is not torn: its last row alone on a new page would be read as another table.
+  const whole =
+    rows.length > FEW_ROWS ? Number.POSITIVE_INFINITY : sum(rows.map(row => heightOf(laid(row), least)));
+  const first = rows[0] ? Math.min(heightOf(laid(rows[0]), least), 80) : 0;
+  pen.need(captionLines.length * LEADING + heightOf(headLines) + 8 + (whole < pen.most / 3 ? whole : first));
   const caption = pen.element('Caption', element);
   for (const line of captionLines) {
     pen.content(caption, 'Caption', () => pen.line(line, pen.x, pen.y, SIZE));
@@ -53,9 +59,9 @@ export function drawTable(pen: Pen, table: Table, parent: Element): void {
     kind: (index: number) => string,
   ) => {
     let x = pen.x;
-    if (row.group) pen.artifact(() => pen.doc.rect(pen.x, pen.y, whole, height).fill(palette.panel));
+    if (row.group) pen.artifact(() => pen.doc.rect(pen.x, pen.y, across, height).fill(palette.panel));
     lines.forEach((cell, index) => {
-      const width = row.group ? whole : widths[index]!;
+      const width = row.group ? across : widths[index]!;
       const numeric = !row.group && (table.columns[index]?.numeric ?? false);
       const tag = kind(index);
       const draw = () =>
@@ -73,7 +79,7 @@ export function drawTable(pen: Pen, table: Table, parent: Element): void {
     pen.artifact(() =>
       pen.rule(
         pen.x,
-        pen.x + whole,
+        pen.x + across,
         pen.y,
         row === head ? palette.ink : palette.faint,
         row === head ? 0.9 : 0.5,
