@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
 import { HYBRID } from '../../packages/drivetrain/src/rules/hybrid-specs.js';
-import { changed, verdictsBy } from '../silence/top-list/spec-of.js';
+import { changed, verdictsBy, withStatements } from '../silence/top-list/spec-of.js';
 import { checkText } from '../support/check.js';
 
 const of = async (spec: string, rule: string) => (await verdictsBy(spec, rule))[0]!;
@@ -133,5 +133,53 @@ describe('two engines on one gear', () => {
       `${engine}${engine.replace('flywheel aft', 'flywheel forward')}`,
     ]);
     expect((await of(opposite, 'rotation/movers-agree')).outcome).toBe('fails');
+  });
+});
+
+describe('a line with modes that is kept', () => {
+  const MODES = ['passage { driven by engine }', 'harbour { driven by motor }'];
+  const BOOST = 'boost { driven by engine and motor  motor power at most 30 kW }';
+  const KEPT = 'retain engine  retain motor  retain gear  retain shaft  retain propeller';
+  const later = (modes = '', spec = HYBRID) =>
+    withStatements(spec, `  arrangement later revises proposed { shaftline Centre { ${KEPT}${modes} } }`);
+  const COMPARED = [
+    'capacity/retained-propeller-overload',
+    'capacity/retained-propeller-light',
+    'capacity/retained-shaft-torque',
+    'interface/torsional-statement',
+  ];
+  const said = async (spec: string) =>
+    (await checkText(spec)).check.vessels
+      .flatMap(one => one.verdicts)
+      .filter(one => one.subject === 'later.Centre' && COMPARED.includes(one.rule));
+  const saying = (modes: readonly string[]) => modes.map(one => ` mode ${one}`).join('');
+
+  it.each([
+    ['with its modes as they were', ''],
+    ['with them said again', saying([...MODES, BOOST])],
+    ['with them in another order', saying([MODES[0]!, BOOST, MODES[1]!])],
+    ['with them under other names', saying(['far { driven by engine }', 'near { driven by motor }'])],
+  ])('is compared with what it was, %s', async (_, modes) => {
+    const found = await said(later(modes));
+    expect(found.filter(one => one.outcome !== 'holds').map(one => one.message)).toEqual([]);
+    expect(found.map(one => one.rule)).toContain('capacity/retained-propeller-overload');
+  });
+
+  it('compares each mode with the one of its name, and not with the first', async () => {
+    const less =
+      ' mode passage { driven by engine } mode harbour { driven by motor  motor power at most 20 kW }';
+    const [overload] = (await said(later(less))).filter(one => one.rule === COMPARED[0]);
+    expect(overload!.message).toContain('Centre, harbour:');
+    // Half of what the motor gave, at the same speed: 40 kW over 20 kW, by hand.
+    expect(overload!.message).toContain('about 2.0 times');
+  });
+
+  it('compares a mode of which there was none like it with the most loaded, and says so', async () => {
+    const without = changed(HYBRID, [`      mode ${MODES[1]}\n`, '']);
+    const [overload] = (await said(later(saying(MODES), without))).filter(one => one.rule === COMPARED[0]);
+    expect([overload!.outcome, overload!.message]).toEqual([
+      'fails',
+      expect.stringContaining('before, in mode boost'),
+    ]);
   });
 });

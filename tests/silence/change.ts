@@ -26,6 +26,10 @@ export interface Change {
   readonly at?: number;
   /** It as written: a verdict that says it stands on it. */
   readonly number?: string;
+  /** An arrangement that it puts in. */
+  readonly adds?: string;
+  /** What that one repeats unchanged: nothing fails in the one that does not fail in the other. */
+  readonly repeats?: string;
   /** Rules that the change is about, which may say something else. */
   readonly touches?: readonly string[];
 }

@@ -66,6 +66,28 @@ export const EXCEPTIONS: readonly Exception[] = [
       'an arrangement that another revises is as found, and requirements are about proposals: the other one fails it',
   },
   {
+    letters: 'b',
+    rule: /^(rotation\/turning-requirement|trace\/requirement-met)$/,
+    about: /^between$/,
+    how: /^silence became fails when repeated$/,
+    because:
+      'requirements are about proposals: the arrangement as found is asked for none, and its first repetition is',
+  },
+  {
+    letters: 'b',
+    rule: /^shafting\/(after-break|tailshaft-exam)$/,
+    how: /^silence became fails when repeated$/,
+    because:
+      'what fails is that work on the vessel leaves it undone, and an arrangement as found is no work: the first that revises it is',
+  },
+  {
+    letters: 'c',
+    rule: /^(capacity\/retained-|speed\/vessel-speed-per-engine-rpm$)/,
+    how: /^silence became fails$/,
+    because:
+      'what the first step fits for the old load is kept by the second under the new one: it is compared with where it was declared',
+  },
+  {
     letters: 'a',
     rule: /^(propeller\/(tip-clearance|blade-area)|speed\/idle-pressure|shafting\/(overhang|thrust-capacity|tube-bore))$/,
     how: /became silence/,

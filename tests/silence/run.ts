@@ -28,6 +28,8 @@ export interface Plan {
   readonly share: number;
   /** No further spec is begun after so many seconds. */
   readonly seconds: number;
+  /** Only changes of these letters. */
+  readonly letters?: readonly Letter[];
 }
 
 export interface Outcome {
@@ -56,7 +58,10 @@ function* changesOf(base: Judged, seed: number): Generator<Change> {
 }
 
 /** Says specs in other ways, in the order of a lot, and tells what got better by it or was lost. */
-export async function runOver(specs: readonly Base[], { seed, share, seconds }: Plan): Promise<Outcome> {
+export async function runOver(
+  specs: readonly Base[],
+  { seed, share, seconds, letters }: Plan,
+): Promise<Outcome> {
   const end = performance.now() + seconds * 1000;
   const convictions: Conviction[] = [];
   const judged: Partial<Record<Letter, number>> = {};
@@ -66,6 +71,7 @@ export async function runOver(specs: readonly Base[], { seed, share, seconds }: 
     if (performance.now() > end) break;
     left -= 1;
     const chosen = (change: Change) =>
+      (letters?.includes(change.letter) ?? true) &&
       lot(seed, `${spec.name} ${change.what}`) < share * (FEW.includes(change.letter) ? 10 : 1);
     // Benches of their own: judging the next text of a bench moves the places of the one before.
     const base = await new Bench().judge(spec.text);

@@ -18,6 +18,8 @@ export function* insertUnchanged({ text, check }: Judged): Generator<Change> {
         what: `behind ${one.name} one that changes nothing`,
         about: 'behind',
         text: edited(text, behind),
+        adds: 'unchanged',
+        repeats: one.name,
       };
       const revising = reading.arrangements.filter(other => other.revises?.name === one.name);
       if (revising.length === 0) continue;
@@ -30,6 +32,8 @@ export function* insertUnchanged({ text, check }: Judged): Generator<Change> {
           behind,
           ...revising.map(other => ({ ...other.revises!.place, text: 'unchanged' })),
         ),
+        adds: 'unchanged',
+        repeats: one.name,
       };
     }
   }
@@ -53,6 +57,7 @@ export function* splitRevision({ text, check }: Judged): Generator<Change> {
           what: `${one.name} in two steps, ${first} first`,
           about: `${first} first`,
           text: edited(text, { ...one.whole, text: `${half}\n\n  ${second}` }),
+          adds: 'halfway',
         };
       }
     }

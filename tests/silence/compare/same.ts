@@ -1,19 +1,44 @@
 import type { Change, Lost } from '../change.js';
 import type { Judged } from '../rejudge.js';
-import { fateOf, newRefusals, pairs, tallies } from './tally.js';
+import { fateOf, newRefusals, pairs, type Tally, tallies } from './tally.js';
 
-/** The same was said in other words: every failure is still one. Undefined where the other words cannot be read. */
+/**
+ * The same was said in other words: every failure is still one, and there is no new one. Undefined where the other words
+ * cannot be read.
+ */
 export function compareSame(change: Change, before: Judged, after: Judged): readonly Lost[] | undefined {
   if (newRefusals(before, after).length > 0) return undefined;
-  return pairs(tallies(before, change.renamed), tallies(after)).flatMap(({ was, is }) => {
+  const now = tallies(after);
+  const found = pairs(tallies(before, change.renamed), now).flatMap(({ was, is }) => {
     const { rule, subject } = was;
     if (change.touches?.includes(rule)) return [];
     const fate = fateOf(was, is);
     if (fate) return [{ rule, subject, how: `fails became ${fate}` }];
+    if (is.fails > was.fails && !isNew(change, subject))
+      return [{ rule, subject, how: `${wordOf(was)} became fails` }];
     // A name decides nothing, so that a new one changes nothing at all.
     if (change.letter !== 'h') return [];
     if (is.fails === was.fails && is.holds === was.holds && is.open === was.open) return [];
     return [{ rule, subject, how: `${wordOf(was)} became ${wordOf(is)}` }];
+  });
+  return [...found, ...againElsewhere(change, now)];
+}
+
+/** Whether it is of an arrangement that the change puts in. */
+function isNew({ adds }: Change, subject: string): boolean {
+  return adds !== undefined && (subject === adds || subject.startsWith(`${adds}.`));
+}
+
+/** What an arrangement that changes nothing fails in and the one that it repeats does not. */
+function againElsewhere(change: Change, now: ReadonlyMap<string, Tally>): Lost[] {
+  const { adds = '', repeats } = change;
+  if (!repeats) return [];
+  return [...now.values()].flatMap(is => {
+    const { rule, subject } = is;
+    if (!isNew(change, subject)) return [];
+    const there = now.get(`${rule} ${repeats}${subject.slice(adds.length)}`);
+    if (is.fails <= (there?.fails ?? 0)) return [];
+    return [{ rule, subject, how: `${there ? wordOf(there) : 'silence'} became fails when repeated` }];
   });
 }
 

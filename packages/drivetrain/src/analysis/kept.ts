@@ -3,6 +3,7 @@ import { meaningOf } from '../model/meaning.js';
 import { nameOf, type Part } from '../model/part.js';
 import { aside } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { asRunningBefore } from './mode-before.js';
 
 /** Where a kept part was last declared, and what has been changed about it since. */
 export interface Kept<P extends Part = Part> {
@@ -21,7 +22,13 @@ export function keptOf<P extends Part>(part: P, line: ShaftLine, vessel: Vessel)
     const there = vessel.arrangements
       .find(one => one.name === from.arrangement)
       ?.lines.find(one => one.name === from.line);
-    return there && { was: from.part as P, line: there, changed: changedSince(from.part, part) };
+    return (
+      there && {
+        was: from.part as P,
+        line: asRunningBefore(line, there, vessel),
+        changed: changedSince(from.part, part),
+      }
+    );
   }
   if ((part.change !== 'retained' && part.change !== 'modified') || !line.before) return undefined;
   const was = line.before.chain.filter(one => one.role === part.role);

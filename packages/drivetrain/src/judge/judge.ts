@@ -1,6 +1,8 @@
 import { LineAnalysis } from '../analysis/line.js';
+import { asRunningBefore } from '../analysis/mode-before.js';
 import { isAsFound, proposalsOf } from '../model/as-found.js';
 import type { Catalogue } from '../model/catalogue.js';
+import { Kept } from '../model/reads.js';
 import { runningLines } from '../model/running.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
@@ -67,7 +69,10 @@ export function checksOf(
     about: { ...context, arrangement },
     lines: arrangement.lines.flatMap((line): readonly LineCheck[] => {
       const at = { subject: line.path, place: line.nameOrigin, choosable: () => choosableOf([line]) };
-      const about = (one: ShaftLine) => ({ ...context, arrangement, line: one, analysis: analysisOf(one) });
+      const about = (one: ShaftLine) => {
+        const judged = besideItsMode(one, vessel);
+        return { ...context, arrangement, line: judged, analysis: analysisOf(judged) };
+      };
       const modes = runningLines(line);
       if (!modes || 'unclear' in modes) return [{ at, about: about(line), running: undefined }];
       return modes.lines.map(running => ({ at, about: about(running), running }));
@@ -95,6 +100,19 @@ export function checksOf(
           all.push({ rule, at, run: () => rule.check(about), ...(running ? { running } : {}) });
   }
   return all;
+}
+
+/** The line beside the one before it in the mode with which it is compared, which is chosen when a check asks for it. */
+function besideItsMode(line: ShaftLine, vessel: Vessel): ShaftLine {
+  const found = line.before;
+  if (!found || !(line.mode || found.modes)) return line;
+  const chosen = new Kept();
+  return {
+    ...line,
+    get before() {
+      return chosen.once('before', () => asRunningBefore(line, found, vessel));
+    },
+  };
 }
 
 interface LineCheck {

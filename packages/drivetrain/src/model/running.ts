@@ -3,6 +3,7 @@ import type { DrivenBy, Mode } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Gear, Transfer } from './gear.js';
 import type { Role } from './part.js';
+import { KeptBy } from './reads.js';
 import type { Coupling, Shaft } from './shafting.js';
 import type { ShaftLine } from './vessel.js';
 
@@ -17,9 +18,15 @@ export interface Unclear {
 /** A line once for each of its modes, with what drives in it; nothing of a line that says no modes. */
 export type Running = { readonly lines: readonly ShaftLine[] } | { readonly unclear: Unclear };
 
+/** Worked out once for each line, so that what follows of one mode is worked out once too. */
+const running = new KeptBy<ShaftLine>();
+
 export function runningLines(line: ShaftLine): Running | undefined {
   const { modes } = line;
-  if (!modes || modes.length === 0) return undefined;
+  return modes && modes.length > 0 ? running.once(line, () => inEachMode(line, modes)) : undefined;
+}
+
+function inEachMode(line: ShaftLine, modes: readonly Mode[]): Running {
   const lines: ShaftLine[] = [];
   for (const mode of modes) {
     const said = mode.drivenBy?.value;
@@ -51,9 +58,9 @@ export function runningLines(line: ShaftLine): Running | undefined {
 
 /** The whole line with what drives in its first mode, for whatever shows a line or compares lines. */
 export function inFirstMode(line: ShaftLine): ShaftLine {
-  const running = runningLines(line);
-  if (!running || 'unclear' in running) return line;
-  const { mode, joined } = running.lines[0]!;
+  const found = runningLines(line);
+  if (!found || 'unclear' in found) return line;
+  const { mode, joined } = found.lines[0]!;
   return { ...line, ...(mode ? { mode } : {}), ...(joined ? { joined } : {}) };
 }
 

@@ -97,8 +97,9 @@ export function languageReference(): string {
     '## Ways of running',
     'A line with several movers says how they are used: `mode harbour { driven by motor }`. Every mode is judged by every check on ' +
       'the line, and a check tells the mode that it goes worst in. Arrangement, sheet and comparison show the first mode, in which ' +
-      'an engine drives. A motor stands where it is written: in front of the gear, behind it, or on the shaft. Checks that do not ' +
-      'count two movers together cannot tell.',
+      'an engine drives. A motor stands where it is written: in front of the gear, behind it, or on the shaft. A kept line is ' +
+      'compared mode by mode: with the mode of the same name, else with one in which the same movers drove, else with the most ' +
+      'loaded one there was. Checks that do not count two movers together cannot tell.',
     ...section('`mode Name { ... }`', MODE_VOCABULARY, seen),
     '## Revisions',
     'An arrangement that revises another states an action for each part, `retain`, `modify`, `replace` or `remove`, by ' +

@@ -47,7 +47,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const place = line.propeller!.origin;
-  const { asked, available, speedBefore, speedNow, of, open } = result;
+  const { asked, available, speedBefore, speedNow, of, then, open } = result;
   const { least, most } = shareOf(result);
   if (least !== undefined && least >= LEAST) {
     return say.holds({
@@ -75,13 +75,13 @@ function check(context: LineContext): Verdict | undefined {
     message:
       `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power delivered to it: ` +
       `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of ${of} ` +
-      `(${analysis.tell(speedBefore)} before). The rest is never used: more pitch or diameter, or a shallower ratio.`,
+      `(${analysis.tell(speedBefore)} ${then}). The rest is never used: more pitch or diameter, or a shallower ratio.`,
     explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],
     routes: () =>
       findOffered(context, other => {
         const result = retainedPropeller(context, other)?.result;
-        const then = result ? shareOf(result) : {};
-        return then.least !== undefined && then.most !== undefined && then.least >= LEAST && then.most <= 1.1;
+        const { least, most } = result ? shareOf(result) : {};
+        return least !== undefined && most !== undefined && least >= LEAST && most <= 1.1;
       }).map(({ ratio, gear, change, other }) => ({
         title: `Use ${ratio}: ${change}, and the propeller takes ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
         edits: gearEdits(line.gear!, gear),

@@ -73,9 +73,9 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => stubRoutes(needs.missing),
     });
   }
-  const { asked, available, balance, speedBefore, speedNow, of, open } = result;
+  const { asked, available, balance, speedBefore, speedNow, of, then, open } = result;
   const { least, most } = shareOf(result);
-  const turns = `at ${analysis.tell(speedNow)} of ${of} (${analysis.tell(speedBefore)} before)`;
+  const turns = `at ${analysis.tell(speedNow)} of ${of} (${analysis.tell(speedBefore)} ${then})`;
   if (most !== undefined && most <= MOST) {
     const demand = asked.high!;
     return say.holds({
@@ -109,7 +109,7 @@ function check(context: LineContext): Verdict | undefined {
     workings: [...said.workings, ...(keeps ? [keeps] : [])],
     message:
       `${line.name}: at rated speed the retained propeller would absorb ${times} delivered to it: ${analysis.tell(demand)} ` +
-      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would not exceed about ${analysis.tell(balance!)}, with the engine ` +
+      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would not exceed about ${analysis.tell(balance!)}, with the ${line.engine ? 'engine' : 'motor'} ` +
       `overloaded. Fit a deeper ratio${keeps ? ` (${ratioWords(keeps.si, 2)} keeps the old shaft speed)` : ''} or another propeller.`,
     related: [
       {

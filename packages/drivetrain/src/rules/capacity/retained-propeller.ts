@@ -1,6 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
 import { changedOf, keptOf, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
+import { beforeWords } from '../../analysis/mode-before.js';
 import { type Bounds, demandOfModified, POWER_RESTS_ON } from '../../analysis/other-propeller.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import { comparedWith } from '../../analysis/same-stages.js';
@@ -19,6 +20,8 @@ export interface RetainedPropeller {
   readonly speedNow: Value<'rotational speed'>;
   /** What those are speeds of: the shaft, or the engine where a ratio that nobody knows is the same on both sides. */
   readonly of: string;
+  /** `before`, with the mode where it is compared with one of another name. */
+  readonly then: string;
   /** Shaft speed at which it asks what is available, by what it asks at least. */
   readonly balance: Value<'rotational speed'> | undefined;
   /** Why what it asks is not one figure: names what would have to be known. */
@@ -62,8 +65,9 @@ export function retainedPropeller(
         originOf(propeller, field),
       );
   const least = asked.low && scaledSpeed(asked.low, speedNow, available, vessel);
+  const then = beforeWords(line, kept.line);
   const of = cancels ? 'engine speed, whatever the ratio that stays' : 'shaft speed';
-  return { needs, result: { asked, available, speedBefore, speedNow, of, balance: least, open } };
+  return { needs, result: { asked, available, speedBefore, speedNow, of, then, balance: least, open } };
 }
 
 /** How much of the power delivered to it a propeller asks at least and at most. */

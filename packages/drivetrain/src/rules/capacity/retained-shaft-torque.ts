@@ -3,6 +3,7 @@ import { allowing } from '../../analysis/allowing.js';
 import { changedOf, keptOf, missChanged, wordsOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
+import { beforeWords } from '../../analysis/mode-before.js';
 import { comparedWith } from '../../analysis/same-stages.js';
 import { sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
@@ -114,7 +115,8 @@ function check(context: LineContext): Verdict | undefined {
     workings: [before.torque, after.torque, ...(cancels ? [] : factors.flatMap(one => one ?? []))],
   };
   if (changed.length > 0) return judgeModified(context, shaft, changed, factors, { ...said, cancels });
-  const numbers = `${analysis.tell(before.torque)} to ${analysis.tell(after.torque)}`;
+  const words = beforeWords(line, kept.line);
+  const numbers = `${analysis.tell(before.torque)}${words === 'before' ? '' : ` (${words})`} to ${analysis.tell(after.torque)}`;
   if (rise <= ratioTolerance(vessel).share) {
     return say.holds({
       ...said,
@@ -231,9 +233,12 @@ function mostOf({ rated, peak }: Loads): Load {
   return peak ? greater(rated, peak) : rated;
 }
 
-/** One entry at one rating gives the same torque, known or not. */
+/** One entry at one rating gives the same torque, known or not, and so do both with the same beside them. */
 function isSameEngine(now: ShaftLine, then: ShaftLine): boolean {
   const [one, other] = [now.engine, then.engine];
+  const beside = ({ joined = [] }: ShaftLine) => joined.map(mover => mover.entry?.origin);
+  const [some, others] = [beside(now), beside(then)];
+  if (some.length !== others.length || some.some((each, at) => !each || each !== others[at])) return false;
   if (!one?.entry || one.entry.origin !== other?.entry?.origin) return false;
   return one.rating?.origin === other.rating?.origin;
 }

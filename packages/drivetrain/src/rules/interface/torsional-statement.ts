@@ -1,4 +1,5 @@
 import { OPEN } from '@tailshaft/vocabulary';
+import { moversOf } from '../../analysis/mode-before.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -79,7 +80,9 @@ function check(context: LineContext): Verdict | undefined {
 /** What of the vibrating system is not as it was. */
 function changedParts(line: ShaftLine, before: ShaftLine): string[] {
   const changed: string[] = [];
-  if (line.engine?.entry?.name !== before.engine?.entry?.name || line.engine?.change === 'replaced')
+  const other = moversOf(line) !== moversOf(before);
+  if (other && line.mode && before.mode) changed.push('what drives');
+  else if (line.engine?.entry?.name !== before.engine?.entry?.name || line.engine?.change === 'replaced')
     changed.push('engine');
   if (line.motor && line.motor.change !== 'retained') changed.push('motor');
   if (

@@ -46,12 +46,17 @@ interface Sized {
 
 function check({ vessel }: Context): Verdict | Apart<Verdict> | undefined {
   const say = sayFor(INFO, vessel.name);
-  const sizes = vessel.arrangements.flatMap(one => one.lines.flatMap(sizesOf));
-  const told = new Set<object>();
+  // A size that an arrangement keeps or mirrors is the same statement, and near to the others once.
+  const stated = new Map(
+    vessel.arrangements
+      .flatMap(one => one.lines.flatMap(sizesOf))
+      .map(one => [one.diameter.origin, one] as const)
+      .reverse(),
+  );
+  const sizes = [...stated.values()].reverse();
   const found = each(sizes, (one, index) => {
     const near = sizes.slice(0, index).find(other => isNear(one.value, other.value));
-    if (!near || told.has(one.diameter.origin)) return undefined;
-    told.add(one.diameter.origin);
+    if (!near) return undefined;
     return say.fails({
       place: one.diameter.origin,
       message:
