@@ -79,3 +79,21 @@ describe('of the mistakes', () => {
     },
   );
 });
+
+it.each(share(EXAMPLES, 6))('%s: no heading of the full paper ends its page', async path => {
+  const paper = makePaper(await sheetOfExample(path), 'full');
+  const { document, pages } = await readPdf(await pdfBytes(paper));
+  const titles = (await outlineTitles(document)).map(squeezed);
+  for (const { text } of pages.slice(0, -1)) {
+    // What runs on every page is written last.
+    const body = squeezed(text.slice(0, text.lastIndexOf(paper.running)));
+    expect(titles.filter(title => body.endsWith(title))).toEqual([]);
+  }
+});
+
+async function outlineTitles(document: Awaited<ReturnType<typeof readPdf>>['document']): Promise<string[]> {
+  type Item = NonNullable<Awaited<ReturnType<typeof document.getOutline>>>[number];
+  const all = (items: readonly Item[]): string[] =>
+    items.flatMap(one => [one.title, ...all(one.items as Item[])]);
+  return all((await document.getOutline()) ?? []);
+}

@@ -68,7 +68,7 @@ export function balanceChange(
   const moments = heavyChanges(arrangement).map(one => {
     const mass = signedMass(one, needs);
     const lever = needs.fact(one.part.position, {
-      what: `position of ${nameOf(one.part)} in ${one.line.path}`,
+      what: `position of ${nameOf(one.part)} of ${one.line.name} in ${one.line.arrangement}`,
       host: one.part.origin,
       property: 'position',
     });

@@ -1,11 +1,6 @@
-import {
-  type Arrangement,
-  compareArrangements,
-  headline,
-  outcomeWords,
-  sectionsOf,
-} from '@tailshaft/drivetrain';
+import { type Arrangement, compareArrangements, headline, sectionsOf } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
+import { movedTable } from '../sections/moved-verdicts.js';
 import type { Sheet } from '../sheet.js';
 import { percentWords } from '../words.js';
 
@@ -38,25 +33,12 @@ export function changesSection(sheet: Sheet, before: Arrangement, after: Arrange
         ),
       );
     if (kind === 'verdict')
-      return table(
+      return movedTable(
+        sheet,
         title,
-        [
-          { title: 'Movement' },
-          { title: 'Check', wide: true },
-          { title: before.name },
-          { title: after.name },
-        ],
+        { before: before.name, after: after.name },
         lines.flatMap(({ change, subjects }) =>
-          change.kind === 'verdict'
-            ? [
-                [
-                  change.movement,
-                  `${subjects.map(nameOf).join(', ')}: ${change.rule}`,
-                  outcomeWords(change.before),
-                  outcomeWords(change.after),
-                ],
-              ]
-            : [],
+          change.kind === 'verdict' ? [{ where: subjects.map(nameOf).join(', '), change }] : [],
         ),
       );
     return section(`changes-${kind}`, title, [

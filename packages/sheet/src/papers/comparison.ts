@@ -5,16 +5,18 @@ import {
   type DerivedChange,
   headline,
   keptWords,
+  type VerdictMove,
 } from '@tailshaft/drivetrain';
 import { otherUnits } from '../both-units.js';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
+import { movedTable } from '../sections/moved-verdicts.js';
 import type { Sheet } from '../sheet.js';
 import { capital, percentWords } from '../words.js';
 import { closing } from './closing.js';
 import { lastArrangements } from './proposals.js';
-import { subjectWords } from './sides.js';
+import { foldSides, subjectWords } from './sides.js';
 import { standsSection } from './stands.js';
 import { changesTable, comparedWith } from './what-changes.js';
 
@@ -55,20 +57,38 @@ function compared(sheet: Sheet, before: Arrangement, after: Arrangement): Block[
       ...changedSections(comparison)
         .filter(one => one.kind !== 'part')
         .map(({ title, kind, lines }) =>
-          section(`${kind}-${after.path}`, title, [
-            kind === 'derived'
-              ? derivedTable(
-                  lines.map(one => ({ subjects: one.subjects, change: one.change as DerivedChange })),
-                )
-              : list(
-                  lines.map(
-                    (one): Text => separated(' ', strong(`${subjectWords(one.subjects)}:`), one.change.words),
-                  ),
-                ),
-          ]),
+          section(`${kind}-${after.path}`, title, [linesOf(sheet, { title, kind, lines }, before, after)]),
         ),
     ]),
   ];
+}
+
+type ChangedSection = ReturnType<typeof changedSections>[number];
+
+function linesOf(sheet: Sheet, { kind, lines }: ChangedSection, before: Arrangement, after: Arrangement) {
+  switch (kind) {
+    case 'derived':
+      return derivedTable(
+        lines.map(one => ({ subjects: one.subjects, change: one.change as DerivedChange })),
+      );
+    case 'verdict':
+      return movedTable(
+        sheet,
+        `${before.name} beside ${after.name}`,
+        { before: before.name, after: after.name },
+        foldSides(lines, sheet.vessel, ({ subjects, change }) => ({
+          subject: subjects.join(' and '),
+          words: `${(change as VerdictMove).rule} ${change.words}`,
+        })).map(({ subjects, first }) => ({
+          where: subjectWords(subjects),
+          change: first.change as VerdictMove,
+        })),
+      );
+    default:
+      return list(
+        lines.map((one): Text => separated(' ', strong(`${subjectWords(one.subjects)}:`), one.change.words)),
+      );
+  }
 }
 
 function derivedTable(lines: readonly { subjects: readonly string[]; change: DerivedChange }[]): Block {

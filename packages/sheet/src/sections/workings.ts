@@ -30,7 +30,7 @@ export function workingsSection(sheet: Sheet): Block {
       ),
       ...details,
     ],
-    { newPage: true },
+    { newPage: details.length > 0 },
   );
 }
 

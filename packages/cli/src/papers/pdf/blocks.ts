@@ -3,7 +3,7 @@ import { drawFigures, heightOfFigures } from './figure.js';
 import { linesOf } from './lines.js';
 import type { Element, Pen } from './pen.js';
 import { colourOf, type Look, runsOf } from './runs.js';
-import { drawTable } from './table.js';
+import { drawTable, roomToBegin } from './table.js';
 
 type Outline = PDFKit.PDFOutline;
 
@@ -97,8 +97,9 @@ function drawSection(pen: Pen, section: Section, place: Place): void {
 /** How much of a block stays with the heading before it. */
 function leastHeight(pen: Pen, block: Block | undefined, size: number): number {
   if (block?.block === 'section') return size * 1.8 + leastHeight(pen, block.blocks[0], size);
-  if (block?.block === 'figure') return Math.min(pen.most - 80, heightOfFigures(pen, [block]));
-  if (block?.block === 'row') return Math.min(pen.most - 80, heightOfFigures(pen, block.figures));
+  if (block?.block === 'figure') return heightOfFigures(pen, [block]);
+  if (block?.block === 'row') return heightOfFigures(pen, block.figures);
+  if (block?.block === 'table') return Math.min(pen.most - 80, roomToBegin(pen, block));
   return 54;
 }
 

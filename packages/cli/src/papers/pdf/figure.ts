@@ -8,6 +8,9 @@ const SCALE = 0.75;
 const CAPTION = 7.5;
 const LEADING = CAPTION * 1.3;
 
+/** Room that the headings of a section and of its first part take. */
+const HEADINGS = 70;
+
 /** Between drawings that stand beside each other. */
 const APART = 14;
 
@@ -25,8 +28,8 @@ function laid(pen: Pen, figures: readonly Figure[]): Laid[] {
     const words = runsOf(figure.caption, pen.palette, { colour: pen.palette.soft });
     const lines = linesOf(words, room, pen.measure(CAPTION));
     const below = lines.length * LEADING + 10;
-    // A drawing higher than a page is drawn smaller, never cut.
-    const scale = Math.min(SCALE, room / drawing.width, (pen.most - below) / drawing.height);
+    // A drawing higher than a page is drawn smaller, never cut, and leaves room for the headings before it.
+    const scale = Math.min(SCALE, room / drawing.width, (pen.most - HEADINGS - below) / drawing.height);
     return { drawing, scale, lines, height: drawing.height * scale + below };
   });
 }

@@ -17,8 +17,8 @@ interface Row {
   readonly group?: true;
 }
 
-/** A table whose head stands again on every page that it goes on to. */
-export function drawTable(pen: Pen, table: Table, parent: Element): void {
+/** How a table is laid out at the width of the page. */
+function layOut(pen: Pen, table: Table) {
   const { palette } = pen;
   const measure = pen.measure(SIZE);
   const head: Row = { cells: table.columns.map(one => runsOf(one.title, palette, { bold: true })) };
@@ -30,20 +30,34 @@ export function drawTable(pen: Pen, table: Table, parent: Element): void {
   ]);
   const widths = widthsOf(table, [head, ...rows.filter(one => !one.group)], pen.width, measure);
   const across = sum(widths);
-  const element = pen.element('Table', parent);
   const laid = (row: Row): Line[][] =>
     row.cells.map((cell, index) => linesOf(cell, (row.group ? across : widths[index]!) - 2 * PAD.x, measure));
   const headLines = laid(head);
-  const heightOf = (lines: readonly Line[][], least = 0) =>
-    Math.max(least, Math.max(1, ...lines.map(one => one.length)) * LEADING + 2 * PAD.y);
   const least = table.form ? FORM_ROW : 0;
-
+  const heightOf = (lines: readonly Line[][], atLeast = 0) =>
+    Math.max(atLeast, Math.max(1, ...lines.map(one => one.length)) * LEADING + 2 * PAD.y);
   const captionLines = linesOf(runsOf(table.caption, palette, { colour: palette.soft }), pen.width, measure);
   // A short table is not torn: its last row alone on a new page would be read as another table.
   const whole =
     rows.length > FEW_ROWS ? Number.POSITIVE_INFINITY : sum(rows.map(row => heightOf(laid(row), least)));
   const first = rows[0] ? Math.min(heightOf(laid(rows[0]), least), 80) : 0;
-  pen.need(captionLines.length * LEADING + heightOf(headLines) + 8 + (whole < pen.most / 3 ? whole : first));
+  const toBegin =
+    captionLines.length * LEADING + heightOf(headLines) + 8 + (whole < pen.most / 3 ? whole : first);
+  return { head, rows, widths, across, laid, headLines, least, heightOf, captionLines, toBegin };
+}
+
+/** The room that a table takes before it may go on over the page, in points. */
+export const roomToBegin = (pen: Pen, table: Table): number => layOut(pen, table).toBegin;
+
+/** A table whose head stands again on every page that it goes on to. */
+export function drawTable(pen: Pen, table: Table, parent: Element): void {
+  const { palette } = pen;
+  const { head, rows, widths, across, laid, headLines, least, heightOf, captionLines, toBegin } = layOut(
+    pen,
+    table,
+  );
+  const element = pen.element('Table', parent);
+  pen.need(toBegin);
   const caption = pen.element('Caption', element);
   for (const line of captionLines) {
     pen.content(caption, 'Caption', () => pen.line(line, pen.x, pen.y, SIZE));
