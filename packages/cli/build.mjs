@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { leftOut } from '../../.ci/left-out.mjs';
 import { writeNotices } from '../../.ci/notices.mjs';
+import { builtInParts } from '../../.ci/parts.mjs';
 
 const here = path => fileURLToPath(new URL(path, import.meta.url));
 const { version } = JSON.parse(await readFile(here('package.json'), 'utf8'));
@@ -32,7 +33,7 @@ const drawnOnly = {
 await mkdir(here('dist'), { recursive: true });
 
 /** The program needs nothing but Node: all packages, the parser library and the language server are in it. */
-const command = await bundled('src/main.ts', 'program.cjs');
+const command = await programInParts();
 /** What people run: it starts the program with code that was compiled before. */
 await bundled('src/launch/main.ts', 'tailshaft.cjs');
 /** The tools for agents bring a protocol library along that nobody else needs. */
@@ -48,6 +49,25 @@ const fonts = await fontsBeside();
 /** What other programs import, in Node and in browsers: it takes nothing of either. */
 const library = await libraryBundle();
 writeNotices([command, tools, pdf, fonts, library], here('dist'), { name: 'tailshaft', version });
+
+/** Each command is evaluated when it is asked for. */
+async function programInParts() {
+  const { texts, metafile } = await builtInParts({
+    entry: here('src/main.ts'),
+    file: 'program.cjs',
+    platform: 'node',
+    target: 'node20',
+    logLevel: 'warning',
+    define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
+    inject: [here('../language/scripts/group-by.mjs')],
+    plugins: [leftOut],
+  });
+  // Whoever runs the old one meanwhile never meets half of the new one.
+  const beside = here(`dist/.${process.pid}-program.cjs`);
+  await writeFile(beside, texts['program.cjs']);
+  await rename(beside, here('dist/program.cjs'));
+  return metafile;
+}
 
 async function libraryBundle() {
   const beside = here(`dist/.${process.pid}-index.mjs`);
@@ -101,14 +121,14 @@ async function bundled(entry, name, more = {}) {
     minify: true,
     legalComments: 'none',
     logLevel: 'warning',
-    ...(name === 'program.cjs' ? {} : { banner: { js: '#!/usr/bin/env node' } }),
+    banner: { js: '#!/usr/bin/env node' },
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
     plugins: [leftOut],
     ...more,
     // Runs before anything else: the parser library calls it while it loads.
     inject: [here('../language/scripts/group-by.mjs')],
   });
-  if (name !== 'program.cjs') await chmod(beside, 0o755);
+  await chmod(beside, 0o755);
   await rename(beside, here(`dist/${name}`));
   return metafile;
 }

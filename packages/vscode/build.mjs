@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { build } from 'esbuild';
 import { leftOut } from '../../.ci/left-out.mjs';
 import { writeNotices } from '../../.ci/notices.mjs';
+import { builtInParts } from '../../.ci/parts.mjs';
 
 // Client and server, each for the desktop and for the browser; the page of the sheet panel; and what is made from the
 // language itself: the colouring grammars, the style of the panel, and the example of the walkthrough.
@@ -40,26 +41,13 @@ const withoutTexts = {
 };
 const node = { platform: 'node', format: 'cjs' };
 const web = { platform: 'browser', mainFields: ['browser', 'module', 'main'] };
-const external = ['vscode'];
 const bundles = await Promise.all([
-  build({ ...common, ...node, entryPoints: ['src/extension.ts'], outfile: 'dist/extension.cjs', external }),
-  build({
-    ...common,
-    ...web,
-    entryPoints: ['src/extension-web.ts'],
-    outfile: 'dist/extension-web.js',
-    format: 'cjs',
-    external,
-  }),
-  // One server for both hosts: nearly all of it is the same, so a second copy would double what people install.
-  build({
-    ...server,
-    platform: 'node',
-    conditions: ['browser'],
-    mainFields: ['module', 'main'],
-    entryPoints: ['src/server/main.ts'],
-    outfile: 'dist/server.js',
-    format: 'iife',
+  inParts({ entry: 'src/main.ts', file: 'extension.js', external: ['vscode'] }),
+  inParts({
+    inject: server.inject,
+    entry: 'src/server/main.ts',
+    file: 'server.js',
+    apart: { asked: 'server-asked.js', more: 'server-more.js' },
     plugins: [withoutExamples, withoutTexts, leftOut],
   }),
   build({
@@ -85,6 +73,20 @@ await writeFile('dist/manual.json', JSON.stringify(await installedPages()));
 const { panelStyle } = await run('src/webview/panel-style.ts');
 await writeFile('dist/panel.css', panelStyle());
 await writeFile('dist/example.shaft', await exampleText());
+
+/** One file for both hosts: nearly all of it is the same, so a second copy would double what people install. */
+async function inParts(options) {
+  const { texts, metafile } = await builtInParts({
+    target: 'es2022',
+    logLevel: 'warning',
+    platform: 'node',
+    conditions: ['browser'],
+    mainFields: ['module', 'main'],
+    ...options,
+  });
+  for (const [name, text] of Object.entries(texts)) await writeFile(`dist/${name}`, text);
+  return { metafile };
+}
 
 /** The value of a property, which the formatter keeps further in than its name, becomes an empty text. */
 function withoutProperty(text, name) {

@@ -37,10 +37,12 @@ const specs = [
 
 console.table([
   { file: 'VSIX', kB: kB(vsix) },
-  ...['extension.cjs', 'extension-web.js', 'server.js', 'panel.js', 'panel.css'].map(name => ({
-    file: `dist/${name}`,
-    kB: kB(join(folder, 'dist', name)),
-  })),
+  ...['extension.js', 'server.js', 'server-asked.js', 'server-more.js', 'panel.js', 'panel.css'].map(
+    name => ({
+      file: `dist/${name}`,
+      kB: kB(join(folder, 'dist', name)),
+    }),
+  ),
 ]);
 const rows = [];
 for (const [host, start] of Object.entries(hosts))

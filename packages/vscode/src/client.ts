@@ -6,13 +6,13 @@ import { CHECKED, type Requests } from './requests.js';
 import { LANGUAGE, type Session } from './session.js';
 
 /** What both hosts tell the server. Specs are read through the editor, so any file system that it can open works. */
-export function clientOptions(): LanguageClientOptions {
+export function clientOptions(more: { readonly scripts?: string } = {}): LanguageClientOptions {
   return {
     documentSelector: [{ language: LANGUAGE }],
     synchronize: { configurationSection: LANGUAGE },
     outputChannelName: 'Tailshaft',
     // The code of a finding leads to its page in the extension, unless the settings say where the pages are published.
-    initializationOptions: { pages: PAGES },
+    initializationOptions: { pages: PAGES, ...more },
   };
 }
 

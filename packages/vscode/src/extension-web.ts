@@ -7,10 +7,16 @@ import { LANGUAGE } from './session.js';
 
 /** Browser: the server is a web worker. */
 export function activate(context: vscode.ExtensionContext): void {
-  const script = vscode.Uri.joinPath(context.extensionUri, 'dist/server.js').toString(true);
+  const scripts = vscode.Uri.joinPath(context.extensionUri, 'dist/').toString(true);
   const session = startClient(
     context,
-    () => new LanguageClient(LANGUAGE, 'Tailshaft', new Worker(script), clientOptions()),
+    () =>
+      new LanguageClient(
+        LANGUAGE,
+        'Tailshaft',
+        new Worker(`${scripts}server.js`),
+        clientOptions({ scripts }),
+      ),
   );
   registerFeatures(context, session);
 }

@@ -1,10 +1,9 @@
 import { problemEdits } from '../edit/problem-edits.js';
 import type { TextEdit } from '../edit/text-edit.js';
 import type { Finding } from '../project/finding.js';
+import { FIX_ALL } from './kinds.js';
 import type { Offer, TextOf } from './offer.js';
 import { touchesShiftCable } from './shift-cable.js';
-
-export const FIX_ALL = 'source.fixAll.tailshaft';
 
 /** Which catalogue part is meant is never a matter of spelling alone: two names may differ by one digit. */
 const NOT_MECHANICAL = ['text/unknown-name'];

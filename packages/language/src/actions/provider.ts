@@ -17,25 +17,16 @@ import { allQuestions } from './all-questions.js';
 import { consequenceOf } from './consequence.js';
 import { convertUnits } from './convert-units.js';
 import { extractPart } from './extract-part.js';
-import { FIX_ALL, fixAll } from './fix-all.js';
+import { fixAll } from './fix-all.js';
 import { importEntry } from './import-entry.js';
 import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inline-part.js';
+import { FIX_ALL } from './kinds.js';
 import { mirrorLine } from './mirror-line.js';
 import type { Offer } from './offer.js';
 import { curing, type Judge, once, onceEach, questions } from './quick-fixes.js';
 import { touchesShiftCable } from './shift-cable.js';
 import { studyCandidates } from './study-candidates.js';
 import { textsOf, workspaceEdit } from './workspace-edit.js';
-
-/** Kinds of what is offered, for the client's menus. */
-export const CODE_ACTION_KINDS = [
-  'quickfix',
-  'refactor',
-  'refactor.rewrite',
-  'refactor.extract',
-  'refactor.inline',
-  FIX_ALL,
-];
 
 /** Offers what could be done at a place of the text. Which of it is right stays with the author. */
 export class CodeActions implements CodeActionProvider {

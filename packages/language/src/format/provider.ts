@@ -2,7 +2,6 @@ import type { LangiumDocument } from 'langium';
 import type { Formatter } from 'langium/lsp';
 import type {
   DocumentFormattingParams,
-  DocumentOnTypeFormattingOptions,
   DocumentOnTypeFormattingParams,
   DocumentRangeFormattingParams,
   TextEdit,
@@ -14,7 +13,7 @@ import { formatEdits, formatParsed } from './format-text.js';
 import { indentNewLine } from './new-line.js';
 
 /** Formats documents of the editor: whole, in part, the block that a typed brace closes, and the line that Enter begins. */
-export class TailshaftFormatter implements Formatter {
+export class TailshaftFormatter implements Omit<Formatter, 'formatOnTypeOptions'> {
   constructor(private readonly services: { readonly project: Project }) {}
 
   formatDocument(document: LangiumDocument, _params: DocumentFormattingParams): TextEdit[] {
@@ -34,10 +33,6 @@ export class TailshaftFormatter implements Formatter {
     const { line } = document.textDocument.positionAt(open);
     // What stands behind the cursor stays where it is.
     return this.edits(document, document.textDocument.offsetAt({ line, character: 0 }), end - 1);
-  }
-
-  get formatOnTypeOptions(): DocumentOnTypeFormattingOptions {
-    return { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] };
   }
 
   private newLine(document: LangiumDocument, offset: number): TextEdit[] {

@@ -2,24 +2,35 @@ import { type LangiumDocument, URI } from 'langium';
 import type {
   CallHierarchyItem,
   Connection,
+  FileOperationRegistrationOptions,
   FormattingOptions,
   InitializeParams,
   Range,
   ServerCapabilities,
   TextDocumentPositionParams,
 } from 'vscode-languageserver';
-import { CODE_ACTION_KINDS } from '../actions/provider.js';
+import { CODE_ACTION_KINDS } from '../actions/kinds.js';
+import { EXTENSION } from '../project/imports.js';
 import { answerCodeActions, resolvesActions } from './action-resolve.js';
-import { CallHierarchy } from './call-hierarchy.js';
-import { importsAfterRename, RENAMED_FILES } from './file-renames.js';
+import type { CallHierarchy } from './call-hierarchy.js';
 import { guarded, onDocument, onDocumentOfAll } from './handlers.js';
-import { PROPERTY_HELP, propertyHelp } from './help/property-help.js';
 import { linkedEditing } from './linked-editing.js';
 import { PULLED, pulls } from './pull-diagnostics.js';
 import type { TailshaftServices } from './services.js';
-import { sourceLinks } from './source-links.js';
-import { answerWorkingRequests } from './working.js';
+import { asked } from './when-asked.js';
+import type { WorkingAnswer } from './working.js';
 import { wholeWorkspace } from './workspace/whole-workspace.js';
+
+/** Specs, and folders that may hold some. */
+const RENAMED_FILES: FileOperationRegistrationOptions = {
+  filters: [
+    { pattern: { glob: `**/*${EXTENSION}`, matches: 'file' } },
+    { pattern: { glob: '**', matches: 'folder' } },
+  ],
+};
+
+/** Asks for the whole computation behind what stands at a position: `{ markdown }`, or null where nothing is computed. */
+const WORKING = 'tailshaft/working';
 
 /** What this server can do that the library has no words for. */
 export function addedCapabilities(params: InitializeParams): ServerCapabilities {
@@ -27,7 +38,7 @@ export function addedCapabilities(params: InitializeParams): ServerCapabilities 
     selectionRangeProvider: true,
     callHierarchyProvider: true,
     linkedEditingRangeProvider: true,
-    signatureHelpProvider: PROPERTY_HELP,
+    signatureHelpProvider: { triggerCharacters: [' '] },
     documentRangeFormattingProvider: { rangesSupport: true },
     codeActionProvider: { codeActionKinds: CODE_ACTION_KINDS, resolveProvider: resolvesActions(params) },
     ...(pulls(params) ? { diagnosticProvider: PULLED } : {}),
@@ -40,18 +51,26 @@ export function addedCapabilities(params: InitializeParams): ServerCapabilities 
 
 /** Answers the requests that the library has no place for. */
 export function answerAddedRequests(connection: Connection, services: TailshaftServices): void {
-  const hierarchy = new CallHierarchy(services);
+  let hierarchies: Promise<CallHierarchy> | undefined;
+  const hierarchy = () => {
+    hierarchies ??= asked().then(({ CallHierarchy }) => new CallHierarchy(services));
+    return hierarchies;
+  };
   const { languages } = connection;
   languages.callHierarchy.onPrepare(
-    onDocument(services, 'a hierarchy', (document, { position }: TextDocumentPositionParams) =>
-      hierarchy.prepare(document, position),
+    onDocument(services, 'a hierarchy', async (document, { position }: TextDocumentPositionParams) =>
+      (await hierarchy()).prepare(document, position),
     ) as never,
   );
   languages.callHierarchy.onIncomingCalls(
-    ofItem(services, onDocumentOfAll, (document, item) => hierarchy.incoming(document, item)) as never,
+    ofItem(services, onDocumentOfAll, async (document, item) =>
+      (await hierarchy()).incoming(document, item),
+    ) as never,
   );
   languages.callHierarchy.onOutgoingCalls(
-    ofItem(services, onDocument, (document, item) => hierarchy.outgoing(document, item)) as never,
+    ofItem(services, onDocument, async (document, item) =>
+      (await hierarchy()).outgoing(document, item),
+    ) as never,
   );
   languages.onLinkedEditingRange(
     onDocument(services, 'linked editing', (document, { position }: TextDocumentPositionParams) =>
@@ -59,15 +78,15 @@ export function answerAddedRequests(connection: Connection, services: TailshaftS
     ) as never,
   );
   connection.onSignatureHelp(
-    onDocument(services, 'help on a property', (document, { position }: TextDocumentPositionParams) =>
-      propertyHelp(document, position),
+    onDocument(services, 'help on a property', async (document, { position }: TextDocumentPositionParams) =>
+      (await asked()).propertyHelp(document, position),
     ) as never,
   );
   connection.onDocumentLinks(
     onDocument(services, 'links', async (document, params, token) => [
       ...((await services.lsp.DocumentLinkProvider!.getDocumentLinks(document, params as never, token)) ??
         []),
-      ...(await sourceLinks(services, document)),
+      ...(await (await asked()).sourceLinks(services, document)),
     ]),
   );
   connection.onRequest(
@@ -83,11 +102,16 @@ export function answerAddedRequests(connection: Connection, services: TailshaftS
     (params, token) =>
       guarded(services, 'renaming files', token, async () => {
         await wholeWorkspace(services, token);
-        return importsAfterRename(services, params);
+        return (await asked()).importsAfterRename(services, params);
       }) as never,
   );
   answerCodeActions(connection, services);
-  answerWorkingRequests(connection, services);
+  connection.onRequest<WorkingAnswer | null, void>(
+    WORKING,
+    onDocument(services, 'a working', async (document, { position }: TextDocumentPositionParams) =>
+      (await asked()).workingAt(services, document, document.textDocument.offsetAt(position)),
+    ),
+  );
 }
 
 interface RangesParams {

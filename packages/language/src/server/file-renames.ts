@@ -1,21 +1,9 @@
 import { type LangiumDocument, URI, UriUtils } from 'langium';
-import type {
-  FileOperationRegistrationOptions,
-  RenameFilesParams,
-  WorkspaceEdit,
-} from 'vscode-languageserver';
+import type { RenameFilesParams, WorkspaceEdit } from 'vscode-languageserver';
 import { workspaceEdit } from '../actions/workspace-edit.js';
 import type { TextEdit } from '../edit/text-edit.js';
 import { EXTENSION, importTarget, relativePath, withoutExtension } from '../project/imports.js';
 import type { TailshaftServices } from './services.js';
-
-/** Specs, and folders that may hold some. */
-export const RENAMED_FILES: FileOperationRegistrationOptions = {
-  filters: [
-    { pattern: { glob: `**/*${EXTENSION}`, matches: 'file' } },
-    { pattern: { glob: '**', matches: 'folder' } },
-  ],
-};
 
 /** Imports rewritten so that they still find what they found, after files or folders get other names or places. */
 export function importsAfterRename(

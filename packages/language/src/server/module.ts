@@ -13,17 +13,12 @@ import {
   type LangiumSharedServices,
   NormalizedNotebookDocuments,
 } from 'langium/lsp';
-import { CodeActions } from '../actions/provider.js';
-import { TailshaftFormatter } from '../format/provider.js';
 import { TailshaftGeneratedModule, TailshaftGeneratedSharedModule } from '../generated/module.js';
-import { NameProviders } from '../names/providers.js';
 import { Project } from '../project/project.js';
 import { tailshaftCoreModule } from '../services/module.js';
 import { CodeLenses } from './code-lenses.js';
-import { Completions } from './completion/completion.js';
 import { DocumentSymbols } from './document-symbols.js';
 import { FoldingRanges } from './folding-ranges.js';
-import { Hovers } from './hover/hover.js';
 import { InlayHints } from './inlay-hints.js';
 import { TailshaftLanguageServer } from './language-server.js';
 import { pagesOfClient } from './rule-texts.js';
@@ -32,6 +27,13 @@ import type { ServerAdded, ServerContext, TailshaftServices } from './services.j
 import { Settings } from './settings.js';
 import { Updates } from './updates.js';
 import { ProjectValidator } from './validator.js';
+import {
+  actionsWhenAsked,
+  completionsWhenAsked,
+  formatterWhenAsked,
+  hoversWhenAsked,
+  namesWhenAsked,
+} from './when-asked.js';
 import { BuildQueue } from './workspace/build-queue.js';
 import { Builder } from './workspace/builder.js';
 import { Days } from './workspace/days.js';
@@ -39,7 +41,6 @@ import { DocumentFactory } from './workspace/document-factory.js';
 import { NoIndex, NoLinks, noScopes } from './workspace/no-references.js';
 import { WorkspaceScan } from './workspace/scan.js';
 import { TextSnapshots } from './workspace/snapshots.js';
-import { isWholeWorkspaceRead } from './workspace/whole-workspace.js';
 import { WorkspaceSymbols } from './workspace-symbols.js';
 
 /** All services of the editor server: the language, and one provider for each request of the protocol. */
@@ -107,21 +108,21 @@ function serverModule(
   context: ServerContext,
 ): Module<TailshaftServices, DeepPartial<TailshaftServices>> {
   const { workspace } = shared;
-  let names: NameProviders | undefined;
+  let names: ReturnType<typeof namesWhenAsked> | undefined;
   const namesOf = (services: TailshaftServices) => {
-    names ??= new NameProviders(services);
+    names ??= namesWhenAsked(services);
     return names;
   };
   const lsp: Module<TailshaftServices, LangiumLSPServices['lsp']> = {
-    HoverProvider: services => new Hovers(services),
-    CompletionProvider: services => new Completions(services),
+    HoverProvider: hoversWhenAsked,
+    CompletionProvider: completionsWhenAsked,
     InlayHintProvider: services => new InlayHints(services),
     CodeLensProvider: services => new CodeLenses(services),
     SemanticTokenProvider: services => new SemanticTokenColours(services),
     DocumentSymbolProvider: services => new DocumentSymbols(services),
     FoldingRangeProvider: () => new FoldingRanges(),
-    Formatter: services => new TailshaftFormatter(services),
-    CodeActionProvider: services => new CodeActions(services, () => isWholeWorkspaceRead(services)),
+    Formatter: formatterWhenAsked,
+    CodeActionProvider: actionsWhenAsked,
     DefinitionProvider: namesOf,
     ReferencesProvider: namesOf,
     DocumentHighlightProvider: namesOf,

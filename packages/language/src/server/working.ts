@@ -1,8 +1,6 @@
 import { formatValue, type Value, workingMarkdown } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
-import type { Connection, TextDocumentPositionParams } from 'vscode-languageserver';
 import { placeOf } from '../reading/place.js';
-import { onDocument } from './handlers.js';
 import { disarmed } from './hover/disarm.js';
 import { restsOn } from './hover/driven.js';
 import { paragraphs, plain } from './hover/markdown.js';
@@ -11,21 +9,9 @@ import { inside } from './places.js';
 import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
 
-/** Asks for the whole computation behind what stands at a position: `{ markdown }`, or null where nothing is computed. */
-const WORKING = 'tailshaft/working';
-
 export interface WorkingAnswer {
   readonly title: string;
   readonly markdown: string;
-}
-
-export function answerWorkingRequests(connection: Connection, services: TailshaftServices): void {
-  connection.onRequest<WorkingAnswer | null, void>(
-    WORKING,
-    onDocument(services, 'a working', (document, { position }: TextDocumentPositionParams) =>
-      workingAt(services, document, document.textDocument.offsetAt(position)),
-    ),
-  );
 }
 
 /** On a value: all that rests on it. On a line, part or vessel: all that was worked out for it. */

@@ -3,11 +3,6 @@ import { onDocument, type TailshaftServices } from '@tailshaft/language/server';
 import { DocumentState, type LangiumDocument } from 'langium';
 import type { CancellationToken } from 'vscode-languageserver';
 import { type AboutFile, CHECKED, type Requests } from '../requests.js';
-import { catalogues } from './catalogues.js';
-import { coloured } from './coloured.js';
-import { compareAnswer, marksAnswer, wantedAnswer } from './compare.js';
-import { reportAnswer, reportOfText } from './report.js';
-import { sheetAnswer, sheetFileAnswer } from './sheet.js';
 
 /** Answers what only this extension asks: sheets, comparisons, the list of rules. */
 export function answerExtension(services: TailshaftServices): void {
@@ -23,7 +18,7 @@ export function answerExtension(services: TailshaftServices): void {
     answer: (
       document: LangiumDocument,
       given: Requests[Name][0] & AboutFile,
-    ) => Requests[Name][1] | undefined | Promise<Requests[Name][1]>,
+    ) => Requests[Name][1] | undefined | Promise<Requests[Name][1] | undefined>,
   ) =>
     connection.onRequest(
       name as string,
@@ -33,15 +28,24 @@ export function answerExtension(services: TailshaftServices): void {
       ) => Promise<unknown>,
     );
 
-  about('tailshaft/sheet', (document, given) => sheetAnswer(services, document, given));
-  about('tailshaft/sheetFile', (document, given) => sheetFileAnswer(services, document, given));
-  about('tailshaft/compare', (document, given) => compareAnswer(services, document, given));
-  about('tailshaft/marks', (document, given) => marksAnswer(services, document, given.before));
-  on('tailshaft/wanted', texts => wantedAnswer(services, texts));
-  about('tailshaft/report', (document, given) => reportAnswer(services, document, given));
-  on('tailshaft/reportOfText', given => reportOfText(services, given));
-  on('tailshaft/coloured', ({ texts }) => coloured(services, texts));
-  on('tailshaft/catalogues', () => catalogues(services));
+  const more = () => import('./more.js');
+  about('tailshaft/sheet', async (document, given) => (await more()).sheetAnswer(services, document, given));
+  about('tailshaft/sheetFile', async (document, given) =>
+    (await more()).sheetFileAnswer(services, document, given),
+  );
+  about('tailshaft/compare', async (document, given) =>
+    (await more()).compareAnswer(services, document, given),
+  );
+  about('tailshaft/marks', async (document, { before }) =>
+    (await more()).marksAnswer(services, document, before),
+  );
+  on('tailshaft/wanted', async texts => (await more()).wantedAnswer(services, texts));
+  about('tailshaft/report', async (document, given) =>
+    (await more()).reportAnswer(services, document, given),
+  );
+  on('tailshaft/reportOfText', async given => (await more()).reportOfText(services, given));
+  on('tailshaft/coloured', async ({ texts }) => (await more()).coloured(services, texts));
+  on('tailshaft/catalogues', async () => (await more()).catalogues(services));
   on('tailshaft/rules', () => RULES.map(({ id, title, severity }) => ({ id, title, severity })));
 
   DocumentBuilder.onDocumentPhase(DocumentState.Validated, document => {

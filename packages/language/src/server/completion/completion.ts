@@ -25,15 +25,11 @@ import { evidenceOffers, type KnownNames, nextInValue, unitOffers } from './valu
 
 /** Offers what can stand at the cursor: found from the text before it, however broken the rest is. */
 export class Completions implements CompletionProvider {
-  readonly completionOptions = { triggerCharacters: [' ', '[', '"', '/'] };
-  /** Whether the client fills in places of a snippet. */
-  snippets = true;
-
-  constructor(private readonly services: TailshaftServices) {
-    services.shared.lsp.LanguageServer.onInitialize(params => {
-      this.snippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
-    });
-  }
+  constructor(
+    private readonly services: TailshaftServices,
+    /** Whether the client fills in places of a snippet. */
+    private readonly snippets: boolean,
+  ) {}
 
   async getCompletion(document: LangiumDocument, params: CompletionParams): Promise<CompletionList> {
     const text = document.textDocument;

@@ -1,6 +1,6 @@
 import { EVIDENCE_KINDS, HEADER_ROWS, partsOf, type Row, type Spelling } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
-import type { Position, SignatureHelp, SignatureHelpOptions } from 'vscode-languageserver';
+import type { Position, SignatureHelp } from 'vscode-languageserver';
 import type { Token } from '../../text/scan.js';
 import { type CursorContext, contextAt } from '../completion/context.js';
 import { factPlace } from '../completion/facts.js';
@@ -8,8 +8,6 @@ import { nextInValue } from '../completion/values.js';
 import { disarmed } from '../hover/disarm.js';
 import { placeInSentence, sentenceOf } from './sentences.js';
 import { placeInValue, type ValuePart, valueParts } from './value-parts.js';
-
-export const PROPERTY_HELP: SignatureHelpOptions = { triggerCharacters: [' '] };
 
 /** What a property or sentence takes, while it is typed: as functions have their parameters shown. */
 export function propertyHelp(document: LangiumDocument, position: Position): SignatureHelp | undefined {
