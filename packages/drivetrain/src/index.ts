@@ -77,3 +77,4 @@ export {
 } from './rules/trace/index.js';
 export { differenceWords, type PlacedRun, runsOf } from './rules/trial/index.js';
 export * from './study/index.js';
+export { type Suiting, type SuitingRatio, suiting } from './suits/index.js';

@@ -4,6 +4,7 @@ import {
   CancellationToken,
   type CodeAction,
   type CodeActionParams,
+  CodeActionTriggerKind,
   type Diagnostic,
   LSPErrorCodes,
   type Range,
@@ -26,6 +27,7 @@ import type { Offer } from './offer.js';
 import { curing, type Judge, once, onceEach, questions } from './quick-fixes.js';
 import { touchesShiftCable } from './shift-cable.js';
 import { studyCandidates } from './study-candidates.js';
+import { whatSuits } from './what-suits.js';
 import { textsOf, workspaceEdit } from './workspace-edit.js';
 
 /** Offers what could be done at a place of the text. Which of it is right stays with the author. */
@@ -103,7 +105,13 @@ export class CodeActions implements CodeActionProvider {
       if (all) offers.push(all);
     }
     if (wants('refactor.rewrite')) offers.push(...convertUnits(reading, check, start));
-    if (wants('refactor.rewrite')) offers.push(...studyCandidates(project, document, start, textOf));
+    if (wants('refactor.rewrite')) {
+      offers.push(...studyCandidates(project, document, start, textOf));
+      const judge: Judge = edits => consequenceOf(project, document, edits, textOf);
+      // A search, made for whoever asks: not for the lamp that follows the cursor.
+      if (context.triggerKind !== CodeActionTriggerKind.Automatic)
+        offers.push(...whatSuits(check, document.uri.toString(), start, textOf, judge));
+    }
     if (wants('refactor.extract'))
       offers.push(...extractPart(reading, project.visible(document), start, textOf));
     if (wants('refactor.inline')) {

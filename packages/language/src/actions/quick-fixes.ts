@@ -165,7 +165,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
 }
 
 /** What a way out makes worse, in its title: the first two by name, the rest by number. */
-function thenWorse(worse: readonly Verdict[]): string {
+export function thenWorse(worse: readonly Verdict[]): string {
   if (worse.length === 0) return '';
   const said = worse.map(one => {
     const title = findRule(one.rule)?.title ?? one.rule;

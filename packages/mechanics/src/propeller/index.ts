@@ -1,6 +1,7 @@
 export * from './areas.js';
 export * from './b-series.js';
 export * from './b-series-reynolds.js';
+export * from './best-efficiency.js';
 export * from './blade-loading.js';
 export * from './bollard.js';
 export * from './burrill.js';

@@ -22,7 +22,7 @@ export interface OtherSize {
 }
 
 /** The same line with another propeller pitch or diameter; its blades are taken to load as that pitch says. */
-function withSize(
+export function withSize(
   line: ShaftLine,
   size: { readonly pitch?: Value<'length'>; readonly diameter?: Value<'length'> },
 ): ShaftLine {
@@ -54,7 +54,7 @@ export function diameterForRated(line: ShaftLine, vessel: Vessel, now: Propulsio
   return sizeFor(line, vessel, now, 'diameter');
 }
 
-/** Speed changes with the size that is looked for, so the sizing is repeated from the speed it leads to. */
+/** Speed changes with the size that is looked for, so the demand is worked out anew at each size that is tried. */
 function sizeFor(
   line: ShaftLine,
   vessel: Vessel,
@@ -63,19 +63,54 @@ function sizeFor(
 ): OtherSize | undefined {
   const model = line.propeller![what]?.value;
   if (!model || line.propeller!.effectivePitch) return undefined;
-  let propulsion = now;
-  let size: Value<'length'> | undefined;
-  for (let turn = 0; turn < 4; turn++) {
-    const found = sized(propulsion, what);
-    if (found === undefined) return undefined;
-    if (size && Math.abs(found - size.si) < 1e-4 * size.si) break;
-    size = given(what, '', 'length', found);
-    const then = new LineAnalysis(withSize(line, { [what]: size }), vessel).propulsion?.value;
-    if (!then) return undefined;
-    propulsion = then;
-  }
-  return size && sizeAt(line, vessel, what, rounded(size.si, model));
+  const run = (si: number) =>
+    new LineAnalysis(withSize(line, { [what]: given(what, '', 'length', si) }), vessel).propulsion?.value;
+  const found = absorbingSize(run, { si: model.si, demand: now.demand.si }, sized(now, what));
+  return (
+    sizeAt(line, vessel, what, rounded(found, model)) ??
+    sizeAt(line, vessel, what, rounded(found, model, true))
+  );
 }
+
+/**
+ * The size at which the propeller absorbs all the power that reaches it, by secants of demand against size. A try that no
+ * method covers is drawn back half way to the last that one does. Where the methods end before, it is the size nearest to it.
+ */
+export function absorbingSize(
+  run: (si: number) => Propulsion | undefined,
+  from: { readonly si: number; readonly demand: number },
+  first = from.si / Math.cbrt(from.demand),
+): number {
+  let before = from;
+  let best = from;
+  let si = Math.min(Math.max(first, from.si / FURTHEST), from.si * FURTHEST);
+  for (let turn = 0; turn < TURNS; turn++) {
+    const demand = run(si)?.demand.si;
+    if (demand === undefined || !(demand > 0)) {
+      si = (si + before.si) / 2;
+      if (Math.abs(si / before.si - 1) < 1e-3) break;
+      continue;
+    }
+    if (away(demand) < away(best.demand)) best = { si, demand };
+    if (away(demand) < 5e-4) break;
+    const slope = Math.log(demand / before.demand) / Math.log(si / before.si);
+    const step = Math.log(1 / demand) / (Number.isFinite(slope) ? Math.max(slope, LEAST_SLOPE) : LEAST_SLOPE);
+    before = { si, demand };
+    si *= Math.exp(Math.min(Math.max(step, -STRIDE), STRIDE));
+  }
+  return best.si;
+}
+
+function away(demand: number): number {
+  return Math.abs(Math.log(demand));
+}
+
+const TURNS = 16;
+const FURTHEST = 1.6;
+/** Sizes are changed by no more than so much at once, as a logarithm. */
+const STRIDE = 0.25;
+/** Demand grows with pitch and diameter at least as this power of them. */
+const LEAST_SLOPE = 0.3;
 
 /** What follows from one size. */
 export function sizeAt(
@@ -89,11 +124,9 @@ export function sizeAt(
   return propulsion && { written: value.written!, value, analysis, propulsion };
 }
 
-function sized(
-  { curve, rated, available, density }: Propulsion,
-  what: 'pitch' | 'diameter',
-): number | undefined {
-  const sizing: SizingCase = {
+/** The duty that a propeller of this run is sized for. */
+export function sizingOf({ curve, rated, available, density }: Propulsion): SizingCase {
+  return {
     series: curve.series.name,
     geometry: curve.geometry,
     power: available,
@@ -101,6 +134,10 @@ function sized(
     speedOfAdvance: rated.speedOfAdvance,
     density,
   };
+}
+
+function sized(propulsion: Propulsion, what: 'pitch' | 'diameter'): number | undefined {
+  const sizing = sizingOf(propulsion);
   if (what === 'pitch') {
     const found = pitchThatAbsorbs(sizing);
     return found.applies ? found.pitch.si : undefined;

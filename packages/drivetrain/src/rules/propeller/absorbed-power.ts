@@ -1,5 +1,6 @@
 import { given } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
+import { bestPropeller, isSized } from '../../analysis/propulsion/best-size.js';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
@@ -7,11 +8,12 @@ import type { LineContext } from '../../judge/context.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { routeOfBest, suitingPropellers } from '../../suits/propeller.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { writeInPlace } from '../rotation/edits.js';
+import { stubRoutes, writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { demandBand } from './demand-band.js';
 import { PROPELLED } from './example-hull.js';
@@ -34,7 +36,7 @@ const INFO: RuleInfo = {
     'smokes, runs hot and wears. One that runs past rated speed never gives its full power. Propeller demand ' +
     'follows from the series, the size, shaft speed and the speed of the water at the propeller, and that from ' +
     'the resistance of the hull. Change pitch, diameter or ratio; each fix states the resulting demand and ' +
-    'speed. "propeller demand at least" and "at most" in the criteria set another band.',
+    'speed; with "axis to hull" one also finds the best efficiency within the opening. "propeller demand at least" and "at most" in the criteria set another band.',
   caution:
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
     'Check tachometer, throttle travel, fuel and air before changing a propeller.',
@@ -58,6 +60,7 @@ function check(context: LineContext): Verdict | undefined {
     const reaches = analysis.propellerPower.value;
     return noRun(say, line, result, 'what the propeller absorbs at rated speed', {
       workings: reaches ? [reaches] : [],
+      routes: () => [...stubRoutes(result.missing), ...suitingPropellers(line, vessel).routes],
     });
   }
   const { least, most, criterion } = demandBand(vessel);
@@ -113,8 +116,20 @@ function routes(context: LineContext, now: Propulsion, least: number, most: numb
   const cleared = propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
   return [
     ...sized('pitch', pitchForRated(line, vessel, now)),
+    ...bestOf(context, fits),
     // A diameter changes the clearances with it: where they are declared, they are the first thing to look at.
     ...(cleared ? [] : sized('diameter', diameterForRated(line, vessel, now))),
     ...ratios,
   ];
+}
+
+/** The propeller of best efficiency, where the opening bounds it and it is another one than the pitch alone gives. */
+function bestOf(
+  { line, vessel }: LineContext,
+  fits: (propulsion: Propulsion | undefined) => boolean,
+): Route[] {
+  const found = bestPropeller(line, vessel);
+  if (!isSized(found) || !fits(found.propulsion)) return [];
+  const same = found.diameter.written === line.propeller!.diameter?.written;
+  return same ? [] : [routeOfBest(line, vessel, found)];
 }

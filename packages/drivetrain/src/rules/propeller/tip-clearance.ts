@@ -1,13 +1,12 @@
 import {
   BLADE_NUMBER_FACTORS,
   given,
-  isInInches,
   largestPropeller,
   tipClearanceAfterChange,
   tipGapNeeded,
   type Value,
 } from '@tailshaft/mechanics';
-import { amount, inUnit, type NewValue, numberIn, quantityOf } from '@tailshaft/vocabulary';
+import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { hasTipRoom, type TipRoom, tipRoomOf, wantedTipShare } from '../../analysis/clearance.js';
 import { isDucted } from '../../analysis/propulsion/blades.js';
 import { rounded, sizeAt } from '../../analysis/propulsion/other-size.js';
@@ -23,7 +22,7 @@ import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { PLACED } from './example-place.js';
-import { writePropeller } from './propeller-edits.js';
+import { roundedGap, writePropeller } from './propeller-edits.js';
 import { demandWords } from './run-words.js';
 import { DEFER_PROPELLER } from './sources.js';
 
@@ -158,10 +157,4 @@ function routes(context: LineContext, room: TipRoom, share: number): Route[] {
     });
   }
   return all;
-}
-
-/** Down to a tenth of the unit's usual fineness, so that it never promises more than there is. */
-function roundedGap(gap: Value<'length'>, model: Value<'length'>): NewValue {
-  const [unit, steps] = isInInches(model) ? (['in', 100] as const) : (['mm', 1] as const);
-  return amount(inUnit('length', Math.floor(numberIn(gap, unit) * steps) / steps, unit));
 }

@@ -19,7 +19,7 @@ const METRIC_BARS = [
 const OFFERED = 3;
 
 /** A shaft as it would be with another diameter or grade. */
-function withDiameter(shaft: Shaft, diameter: Value<'length'>): Shaft {
+export function withDiameter(shaft: Shaft, diameter: Value<'length'>): Shaft {
   const { origin } = shaft;
   return { ...shaft, diameter: { value: diameter, written: diameter.written ?? '', origin } };
 }
@@ -98,10 +98,15 @@ export function thickerEnd(
 
 /** Stocked diameters over this one, thinnest first, in the unit that it is written in. */
 function barsOver(now: Value<'length'>): NewQuantity[] {
-  const [sizes, unit] = isInInches(now)
+  return stockBars(isInInches(now)).filter(one => one.si > now.si + 1e-6);
+}
+
+/** Stocked diameters, thinnest first. */
+export function stockBars(inches: boolean): NewQuantity[] {
+  const [sizes, unit] = inches
     ? [inchShaftEnds.map(one => one.diameter), 'in']
     : [METRIC_BARS.map(one => one / 1000), 'mm'];
-  return sizes.map(si => ({ dimension: 'length' as const, si, unit })).filter(one => one.si > now.si + 1e-6);
+  return sizes.map(si => ({ dimension: 'length' as const, si, unit }));
 }
 
 /** Ways to a stronger shaft: the next stocked diameter, and the grades of the catalogue that are strong enough. */

@@ -1,4 +1,4 @@
-import { countsOf, countWords, type Part, type Shaft } from '@tailshaft/drivetrain';
+import { countsOf, countWords, type Part, type Shaft, type ShaftLine } from '@tailshaft/drivetrain';
 import {
   asSpelling,
   DUTY_MEANINGS,
@@ -14,6 +14,7 @@ import { type LangiumDocument, URI } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { JudgedVessel } from '../../project/project.js';
+import { suitingAt } from '../../project/suiting-at.js';
 import type { DocumentReading, EntryReading } from '../../reading/document.js';
 import type { VesselReading } from '../../reading/vessel.js';
 import { scan, type Token, tokenAt } from '../../text/scan.js';
@@ -40,6 +41,7 @@ import {
   studyHover,
   trialHover,
 } from './sentence.js';
+import { suitsHover } from './suits.js';
 
 /** What there is to say of the thing under the pointer. */
 export class Hovers implements HoverProvider {
@@ -115,7 +117,10 @@ export class Hovers implements HoverProvider {
         if (VALUE_MEANINGS[token.text] ?? DUTY_MEANINGS[token.text]) return undefined;
         if (spot.part.action === 'remove')
           return `**${spot.part.role}** of ${plain(spot.line.name)}, removed: ${statement('remove', 'line')?.doc}`;
-        return placedPartHover(spot.part.role, line, spot.part.host);
+        return paragraphs(
+          placedPartHover(spot.part.role, line, spot.part.host),
+          isSized(spot.part.role, line?.line) ? suitsHover(this.suitingAt(document, token.start)) : undefined,
+        );
       }
       case 'fact':
         return this.factHover(spot, token, document);
@@ -181,12 +186,19 @@ export class Hovers implements HoverProvider {
     return paragraphs(
       valueHover(fact, place, lines),
       choiceHover(fact.row.field, own),
+      own && fact.fact?.value === undefined && SIZES.has(fact.row.field)
+        ? suitsHover(this.suitingAt(document, token.start))
+        : undefined,
       fact.row.kind.form === 'rotation' && VIEW_MEANINGS[token.text],
       this.dateHover(token),
       standardAt(fact, block),
       (fact.row.field === 'class' ? DUTY_MEANINGS : { ...DUTY_MEANINGS, ...VALUE_MEANINGS })[token.text],
       own && ROTATES.has(fact.row.field) && rotationHover(own),
     );
+  }
+
+  private suitingAt(document: LangiumDocument, offset: number) {
+    return suitingAt(this.services.project.check(document), document.uri.toString(), offset);
   }
 
   private judged(vessel: VesselReading, document: LangiumDocument): JudgedVessel | undefined {
@@ -270,3 +282,13 @@ const ROTATES = new Set([
   'rotation',
   'output',
 ]);
+
+/** Sizes that are worked out where they are open. */
+const SIZES: ReadonlySet<string> = new Set(['diameter', 'pitch', 'ratioUsed']);
+
+/** Parts of which a hover says what would suit: of a propeller only where a size is open, since that is a search. */
+function isSized(role: string, line: ShaftLine | undefined): boolean {
+  if (role === 'shaft' || role === 'gear') return true;
+  const { propeller } = line ?? {};
+  return role === 'propeller' && !(propeller?.diameter?.value && propeller.pitch?.value);
+}
