@@ -53,6 +53,7 @@ export * from './model/declared-fact.js';
 export * from './model/engine.js';
 export * from './model/fact.js';
 export * from './model/gear.js';
+export { asWritten } from './model/gear-in-mode.js';
 export * from './model/hull.js';
 export { meaningOf } from './model/meaning.js';
 export * from './model/part.js';

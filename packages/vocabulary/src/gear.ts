@@ -24,6 +24,7 @@ import {
   word,
 } from './kinds.js';
 import { THRUST_BEARING, THRUST_BEARING_DOC, THRUST_BEARING_EXAMPLE } from './torsion.js';
+import { INPUT_SHAFTS } from './words.js';
 
 export const TRAIN = vocabulary({
   title: 'train',
@@ -304,6 +305,60 @@ const ratedHead = {
   again: ['from', 'for', 'running'],
 } as const;
 
+export const INPUT_SHAFT = vocabulary({
+  title: 'input shaft',
+  rows: [
+    row(
+      'rotation',
+      'rotation',
+      rotation,
+      'Engine rotation that this input accepts.',
+      'rotation opposite viewed from flywheel',
+      { evidence: 'strict', absent: 'as the gear accepts it' },
+    ),
+    row(
+      'speedMax',
+      'speed at most',
+      quantity('rotational speed'),
+      'Highest speed of this input.',
+      'speed at most 2600 rpm',
+      { range: between('100 rpm', '12000 rpm'), absent: 'as the gear states it' },
+    ),
+    row(
+      'exact',
+      'exact',
+      ratio,
+      'Exact ratio from this input to the output, where the two differ.',
+      'exact 2.043:1',
+      { range: between('0.1:1', '30:1'), absent: 'the exact ratio of its ratio' },
+    ),
+  ],
+  blocks: [
+    block(
+      'clutches',
+      'clutch',
+      CLUTCH,
+      'A clutch of this input. Clutches of both inputs that drive ahead together have one name.',
+      'clutch A output opposite ahead continuous',
+      clutchHead,
+    ),
+    block(
+      'ratings',
+      'rated',
+      GEAR_RATING,
+      'What may enter by this input for one duty class, while the other is loaded as well.',
+      'rated medium 0.112 kW/rpm',
+      ratedHead,
+    ),
+  ],
+});
+
+const inputDoc =
+  'One of the two input shafts of a gear that joins two engines: the first engine of the text drives the first. Its clutches ' +
+  'and ratings stand here.';
+const inputExample = 'input shaft second { clutch A output same ahead continuous }';
+const inputHead = { many: true, head: { field: 'name', kind: word(...INPUT_SHAFTS) } } as const;
+
 export const GEAR_RATIO = vocabulary({
   title: 'gear ratio',
   rows: [
@@ -317,6 +372,7 @@ export const GEAR_RATIO = vocabulary({
   blocks: [
     block('clutches', 'clutch', CLUTCH, clutchDoc, 'clutch A output same ahead continuous', clutchHead),
     block('ratings', 'rated', GEAR_RATING, ratedDoc, 'rated medium 0.112 kW/rpm', ratedHead),
+    block('inputs', 'input shaft', INPUT_SHAFT, inputDoc, inputExample, inputHead),
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
     }),
@@ -457,6 +513,14 @@ export const GEAR = vocabulary({
       `${ratedDoc} Here: for every ratio.`,
       'rated medium 0.112 kW/rpm',
       ratedHead,
+    ),
+    block(
+      'inputs',
+      'input shaft',
+      INPUT_SHAFT,
+      `${inputDoc} Here: for every ratio.`,
+      inputExample,
+      inputHead,
     ),
   ],
 });

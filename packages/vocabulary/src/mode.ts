@@ -1,4 +1,4 @@
-import { between, quantity, row, vocabulary, word } from './kinds.js';
+import { between, name, quantity, row, vocabulary, word } from './kinds.js';
 import { DRIVEN_BY } from './words.js';
 
 /** What a way of running a line may say. */
@@ -27,6 +27,22 @@ export const MODE = vocabulary({
       'Power that the motor takes out of the line in this mode while it charges.',
       'generator load 12 kW',
       { range: between('0 kW', '20 MW'), absent: 'none' },
+    ),
+    row(
+      'aheadClutch',
+      'ahead clutch',
+      name('clutch'),
+      'The clutch of the gear that drives ahead in this mode.',
+      'ahead clutch A',
+      { handed: true, absent: 'the ahead clutch of the gear in its line' },
+    ),
+    row(
+      'takeOffState',
+      'take-off',
+      word('on', 'off'),
+      'Whether the power take-off of the engine counts as running in this mode, for propeller matching.',
+      'take-off on',
+      { absent: 'as the engine in its line says' },
     ),
   ],
   blocks: [],

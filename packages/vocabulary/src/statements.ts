@@ -144,6 +144,10 @@ const IN_VESSEL = [
     clauses: [
       ['at least <bound>', 'The bound; `at most` and `is` bound it too.'],
       ['at <condition>', 'Where the bound applies: full power, rated power, peak torque, idle ahead.'],
+      [
+        'in mode <mode>',
+        'The way of running that it is for, of a line with several; the first where nothing says it.',
+      ],
       ['turn <outward or inward>', 'Behind `propellers`: the turning sense of a pair.'],
       ['<note in quotes>', 'Who requires it, or where it is written.'],
     ],

@@ -117,6 +117,8 @@ export const DRIVEN_BY = [
   'second engine',
   'both engines',
 ] as const;
+/** Of a gear that joins two engines. */
+export const INPUT_SHAFTS = ['first', 'second'] as const;
 export const DRILLS = ['loss of control', 'full astern', 'stop', 'one engine'] as const;
 
 /** Words that are usual where any word may stand. */

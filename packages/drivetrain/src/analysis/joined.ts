@@ -12,6 +12,8 @@ import {
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Motor } from '../model/engine.js';
+import type { Gear } from '../model/gear.js';
+import { secondInput } from '../model/gear-in-mode.js';
 import { home, nameOf, type Part } from '../model/part.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { type Derived, derive } from './derived.js';
@@ -20,7 +22,7 @@ import { type FullLoadPoint, ratedPoint } from './engine-points.js';
 import { gearRatio, transferRatio } from './speeds.js';
 
 /** Torque that a mover beside the engine gives to the shaft that it sits on, at the speed of that shaft. */
-function joinedTorque(
+export function joinedTorque(
   line: ShaftLine,
   part: Part,
   speed: Value<'rotational speed'>,
@@ -55,6 +57,30 @@ function joinedTorque(
   return renamed(torque, 'torque of the motor beside the engine', 'T2');
 }
 
+/** Whether both engines of a gear with two inputs turn alike: with ratios of their own they are at two places of their curves. */
+function isOneSpeed(line: ShaftLine, needs: Needs): boolean {
+  const other = secondInput(line);
+  if (!other) return true;
+  const first = needs.take(gearRatio(line.gear!, 'ahead'));
+  const second = needs.take(gearRatio(other.gear, 'ahead'));
+  if (!first || !second) return false;
+  if (!isSameSpeed(first.value, second.value)) missOneSpeed(other.gear, needs);
+  return isSameSpeed(first.value, second.value);
+}
+
+/** The same but for what is lost in writing it. */
+export function isSameSpeed(one: Value, other: Value): boolean {
+  return Math.abs(one.si / other.si - 1) < 1e-6;
+}
+
+export function missOneSpeed(gear: Gear, needs: Needs): undefined {
+  return needs.miss({
+    what: `what each engine gives where the two inputs of ${nameOf(gear)} have ratios of their own`,
+    host: gear.variant?.origin ?? home(gear),
+    property: 'exact',
+  });
+}
+
 /** Whatever is given to the shaft at this part, added to what comes along. */
 export function withJoined(
   line: ShaftLine,
@@ -76,13 +102,15 @@ export function torqueAtEngine(
   speed: Value<'rotational speed'>,
   engineTorque: Value<'torque'>,
   needs: Needs,
+  besideTorque: Value<'torque'> = engineTorque,
 ): Value<'torque'> | undefined {
   let torque: Value<'torque'> | undefined = engineTorque;
+  if (!isOneSpeed(line, needs)) return undefined;
   for (const part of line.joined ?? []) {
     const before = stagesBefore(line, vessel, part, needs);
     if (!before) return undefined;
     const here = shaftSpeedThroughGear({ engineSpeed: speed, ratio: before.ratio });
-    const own = joinedTorque(line, part, here, engineTorque, needs);
+    const own = joinedTorque(line, part, here, besideTorque, needs);
     if (!own) return undefined;
     const second = torqueReferred({ torque: own, ...before });
     torque = torqueTogether({ first: renamed(torque, 'torque of the engine', 'T1'), second });

@@ -8,6 +8,8 @@ import {
   type Value,
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import type { Engine } from '../model/engine.js';
+import type { Fact } from '../model/fact.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { powerAtPlace } from './ambient.js';
 import { type Derived, derive } from './derived.js';
@@ -29,7 +31,7 @@ export function propellerPower(line: ShaftLine, vessel: Vessel): Derived<Value<'
       ...(line.gear ? [gearEfficiency(line.gear, vessel)] : []),
       ...line.transfers.map(transfer => transferEfficiency(transfer, vessel)),
     ];
-    const given = withOthers(line, vessel, rated, lessTakeOff(line, atPlace), needs);
+    const given = withOthers(line, vessel, rated, lessTakeOff(line, line.engine, atPlace), needs);
     const power =
       given &&
       efficiencies.reduce((inputPower, efficiency) => outputPower({ inputPower, efficiency }), given);
@@ -65,13 +67,26 @@ function withOthers(
       : power;
   if (!line.joined) return left;
   const first = torqueFromPower({ power: left, speed: rated.speed });
-  const torque = torqueAtEngine(line, vessel, rated.speed, first, needs);
+  const second = line.joined.find(one => one.role === 'engine') as Engine | undefined;
+  const atPlace = second && needs.take(powerAtPlace(second, rated.power));
+  if (second && !atPlace) return undefined;
+  const beside =
+    atPlace && torqueFromPower({ power: lessTakeOff(line, second, atPlace), speed: rated.speed });
+  const torque = torqueAtEngine(line, vessel, rated.speed, first, needs, beside);
   return torque && powerFromTorque({ torque, speed: rated.speed });
 }
 
-/** Engine power that goes on to the gear when the take-off counts as running. */
-function lessTakeOff(line: ShaftLine, power: Value<'power'>): Value<'power'> {
-  const takeOff = line.engine?.takeOff?.value;
-  if (!takeOff || line.engine?.takeOffState?.value !== 'on') return power;
+/** Power of an engine that goes on to the gear when its take-off counts as running. */
+function lessTakeOff(line: ShaftLine, engine: Engine | undefined, power: Value<'power'>): Value<'power'> {
+  const takeOff = engine?.takeOff?.value;
+  if (!takeOff || takeOffState(line, engine)?.value !== 'on') return power;
   return powerLessTakeOff({ power, takeOff: renamed(takeOff, 'power take-off', 'P_t') });
+}
+
+/** Whether a take-off of the engine counts as running: as the mode says, or else the engine in its line. */
+export function takeOffState(
+  { mode }: ShaftLine,
+  engine: Engine | undefined,
+): Fact<'on' | 'off'> | undefined {
+  return mode?.takeOffState ?? engine?.takeOffState;
 }

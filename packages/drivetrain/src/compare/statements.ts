@@ -124,7 +124,7 @@ function requirementChanges(
   subject: string,
 ): StatementChange[] {
   const key = (one: Requirement) =>
-    [one.about, one.bound === 'is' ? '' : one.bound, one.condition].filter(Boolean).join(' ');
+    [one.about, one.bound === 'is' ? '' : one.bound, one.condition, one.mode].filter(Boolean).join(' ');
   const [old, now] = [mapped(before, key), mapped(after, key)];
   const changes: StatementChange[] = [];
   for (const about of new Set([...old.keys(), ...now.keys()])) {

@@ -3,7 +3,7 @@ import { asRunningBefore } from '../analysis/mode-before.js';
 import { isAsFound, proposalsOf } from '../model/as-found.js';
 import type { Catalogue } from '../model/catalogue.js';
 import { Kept } from '../model/reads.js';
-import { runningLines } from '../model/running.js';
+import { drivenByAlone, runningLines } from '../model/running.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
@@ -18,6 +18,7 @@ import type { Judged } from './isolate.js';
 import { worstOfModes } from './modes.js';
 import { asGraveAs, practicePolicy } from './practice.js';
 import { type Resting, settled } from './settle.js';
+import { OF_ONE_MOVER } from './several-movers.js';
 import { whileUncovered } from './uncovered.js';
 import type { Missing, Verdict } from './verdict.js';
 
@@ -75,7 +76,10 @@ export function checksOf(
       };
       const modes = runningLines(line);
       if (!modes || 'unclear' in modes) return [{ at, about: about(line), running: undefined }];
-      return modes.lines.map(running => ({ at, about: about(running), running }));
+      return modes.lines.flatMap(running => [
+        { at, about: about(running), running },
+        ...besides(running).map(one => ({ at, about: about(one), running: one, beside: true })),
+      ]);
     }),
   }));
   const whole = {
@@ -96,8 +100,9 @@ export function checksOf(
       for (const { about, at } of arrangements) all.push({ rule, at, run: () => rule.check(about) });
     if (rule.scope === 'line')
       for (const { lines } of arrangements)
-        for (const { about, at, running } of lines)
-          all.push({ rule, at, run: () => rule.check(about), ...(running ? { running } : {}) });
+        for (const { about, at, running, beside } of lines)
+          if (!beside || OF_ONE_MOVER.has(rule.id))
+            all.push({ rule, at, run: () => rule.check(about), ...(running ? { running } : {}) });
   }
   return all;
 }
@@ -119,6 +124,13 @@ interface LineCheck {
   readonly at: Judged;
   readonly about: LineContext;
   readonly running: ShaftLine | undefined;
+  /** It is the line of an engine that drives beside the first one, for what each of them is asked by itself. */
+  readonly beside?: boolean;
+}
+
+/** The line as each engine that drives beside the first one sees it by itself. */
+function besides(line: ShaftLine): readonly ShaftLine[] {
+  return (line.joined ?? []).filter(one => one.role === 'engine').map(one => drivenByAlone(line, one));
 }
 
 /** One analysis for each line, made when somebody asks. */

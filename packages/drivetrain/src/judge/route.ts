@@ -75,6 +75,7 @@ export interface NewRequirement {
   readonly bound: 'at least' | 'at most';
   readonly quantity: Fact<unknown>;
   readonly condition?: string;
+  readonly mode?: string;
   readonly note?: string;
 }
 

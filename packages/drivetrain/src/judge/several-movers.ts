@@ -72,6 +72,33 @@ export const COUNTS_TOGETHER: ReadonlySet<string> = new Set([
   'shafting/length-stack',
 ]);
 
+/** Of those, checks that ask each engine by itself, and the input of the gear that it drives. */
+export const OF_ONE_MOVER: ReadonlySet<string> = new Set([
+  'capacity/gear-input-torque',
+  'capacity/clutch-holding',
+  'rotation/ahead-clutch',
+  'rotation/clutch-permission',
+  'rotation/pump-index',
+  'rotation/input-accepted',
+  'rotation/line-turns-back',
+  'ratio/clutch-ratio',
+  'speed/gear-input-maximum',
+  'capacity/engine-duty',
+  'capacity/rating-duty',
+  'capacity/rating-fuel',
+  'capacity/rating-speed',
+  'capacity/rating-undefined',
+  'capacity/power-and-torque',
+  'capacity/power-point',
+  'capacity/take-off',
+  'interface/flywheel-housing',
+  'interface/flywheel-recess',
+  'interface/damper-match',
+  'interface/damper-spline',
+  'interface/engine-space',
+  'interface/bed-centres',
+]);
+
 /** Of those, checks that cannot tell which part of the torque of two engines enters by which input of the gear. */
 export const KNOWS_ONE_INPUT: ReadonlySet<string> = new Set([
   'capacity/gear-input-torque',

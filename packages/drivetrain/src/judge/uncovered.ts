@@ -1,5 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { severalMovers, type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
+import { isThroughInput } from '../model/gear-in-mode.js';
 import type { AbsentRead } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { cannotTell } from './cannot-tell-words.js';
@@ -56,8 +57,8 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
   });
 }
 
-function counts(rule: string, { joined }: ShaftLine): boolean {
-  const twoInputs = joined?.some(one => one.role === 'engine');
+function counts(rule: string, { joined, gear }: ShaftLine): boolean {
+  const twoInputs = joined?.some(one => one.role === 'engine') && !isThroughInput(gear);
   return COUNTS_TOGETHER.has(rule) && !(twoInputs && KNOWS_ONE_INPUT.has(rule));
 }
 

@@ -5,6 +5,7 @@ export type {
   GearFacts,
   GearLayout,
   GearRating,
+  InputShaft,
   Lock,
   Mesh,
   OutputSense,

@@ -1,19 +1,12 @@
-import type { Origin } from '@tailshaft/mechanics';
 import type { DrivenBy, Mode } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Gear, Transfer } from './gear.js';
+import { chainInMode } from './gear-in-mode.js';
 import type { Role } from './part.js';
 import { KeptBy } from './reads.js';
 import type { Coupling, Shaft } from './shafting.js';
+import type { Unclear } from './unclear.js';
 import type { ShaftLine } from './vessel.js';
-
-/** Why the ways of running of a line cannot be told apart, and where that would be written. */
-export interface Unclear {
-  readonly what: string;
-  readonly host: Origin;
-  readonly property: string;
-  readonly at?: Origin;
-}
 
 /** A line once for each of its modes, with what drives in it; nothing of a line that says no modes. */
 export type Running = { readonly lines: readonly ShaftLine[] } | { readonly unclear: Unclear };
@@ -60,8 +53,15 @@ function inEachMode(line: ShaftLine, modes: readonly Mode[]): Running {
 export function inFirstMode(line: ShaftLine): ShaftLine {
   const found = runningLines(line);
   if (!found || 'unclear' in found) return line;
-  const { mode, joined } = found.lines[0]!;
-  return { ...line, ...(mode ? { mode } : {}), ...(joined ? { joined } : {}) };
+  const { mode, joined, gear } = found.lines[0]!;
+  return {
+    ...line,
+    ...(gear && gear !== line.gear
+      ? { gear, chain: line.chain.map(one => (one === line.gear ? gear : one)) }
+      : {}),
+    ...(mode ? { mode } : {}),
+    ...(joined ? { joined } : {}),
+  };
 }
 
 function moversOf(line: ShaftLine, said: DrivenBy): readonly (Engine | Motor)[] | undefined {
@@ -97,7 +97,8 @@ export function drivenByAlone(line: ShaftLine, mover: Engine | Motor): ShaftLine
 function inMode(line: ShaftLine, mode: Mode, movers: readonly (Engine | Motor)[]): ShaftLine | Unclear {
   const [first, ...joined] = [...movers].sort((a, b) => line.chain.indexOf(a) - line.chain.indexOf(b));
   const primary = first!;
-  const chain = line.chain.slice(line.chain.indexOf(primary));
+  const chain = chainInMode(line, mode, [primary, ...joined]);
+  if ('what' in chain) return chain;
   const all = (role: Role) => chain.filter(part => part.role === role);
   const [gear] = all('gear');
   if (joined.some(one => one.role === 'engine' && !isTwinOf(one as Engine, primary as Engine)))

@@ -109,6 +109,8 @@ export interface Requirement {
   readonly word?: string;
   /** `at idle ahead`, `at full power`. */
   readonly condition?: string;
+  /** `in mode harbour`: the way of running that it is for. */
+  readonly mode?: string;
   readonly note?: string;
 }
 

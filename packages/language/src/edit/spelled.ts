@@ -74,13 +74,14 @@ function statementWords({ action, role, name, facts }: NewStatement) {
   };
 }
 
-function requirementWords({ about, bound, quantity, condition, note }: NewRequirement): string {
+function requirementWords({ about, bound, quantity, condition, mode, note }: NewRequirement): string {
   return [
     'require',
     about,
     bound,
     quantity.written,
     ...(condition === undefined ? [] : ['at', condition]),
+    ...(mode === undefined ? [] : ['in mode', mode]),
     ...(note === undefined ? [] : [`"${note}"`]),
   ].join(' ');
 }

@@ -82,10 +82,23 @@ export function planLine(
     reading,
     arrangement,
     layers: withLapsed(withLineFacts(ordered, reading), before?.layers ?? []),
-    modes: reading.modes.length > 0 ? reading.modes : (mirrored?.modes ?? before?.modes ?? []),
+    modes:
+      reading.modes.length > 0
+        ? reading.modes
+        : mirrored
+          ? mirrored.modes.map(one => openHand(one, reading))
+          : (before?.modes ?? []),
     isBase: before === undefined,
     notMentioned: new Set(left.map(one => one.role)),
   };
+}
+
+/** A mode of the other side, with what has a hand as an open question: nothing gives it to this side unsaid. */
+function openHand(mode: ModeReading, { namePlace }: LineReading): ModeReading {
+  const fields = { ...mode.facts.fields };
+  for (const { field, handed } of MODE_VOCABULARY.rows)
+    if (handed && fields[field]) fields[field] = { value: undefined, written: 'unknown', origin: namePlace };
+  return { ...mode, facts: { ...mode.facts, fields } };
 }
 
 /** Old parts that statements name: `retain coupling Elm-4` beside `remove coupling Elm-6`. */

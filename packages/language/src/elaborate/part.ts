@@ -122,7 +122,14 @@ function withVariant(gear: Gear): Gear {
   if (used) variant = findVariant(variants, used);
   else if (!gear.ratioUsed && variants.length === 1) variant = variants[0];
   if (!variant && used && variants.length === 0 && gear.ratioUsed) {
-    variant = { nominal: used, nominalFact: gear.ratioUsed, origin: gear.origin, clutches: [], ratings: [] };
+    variant = {
+      nominal: used,
+      nominalFact: gear.ratioUsed,
+      origin: gear.origin,
+      clutches: [],
+      ratings: [],
+      inputs: [],
+    };
   }
   return variant ? { ...gear, variant } : gear;
 }

@@ -15,6 +15,8 @@ import type { Tell } from './ask.js';
 
 const BOUNDED = new RegExp(`^(.*?) (${BOUNDS.join('|')}) (.*)$`);
 
+const CONDITIONS = /^(.*?)\s*(?:\bin mode (\S+))?$/;
+
 /** Takes `require ...` apart: what, bound, quantity or word, condition, note. */
 export function makeRequirement(reading: SentenceReading, tell: Tell): Requirement {
   const tokens = reading.tokens.filter(isTok);
@@ -44,16 +46,14 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
   const row = REQUIRABLE.find(one => one.words === bound[1]);
   const range = value && row?.ranges[value.dimension];
   const outside = range && outsideOf({ words: row.words, range }, value, reading, tell);
-  const condition = words
-    .slice(next)
-    .map(word => word.text)
-    .join(' ');
+  const [, condition, mode] = CONDITIONS.exec(textOf(words.slice(next)))!;
   return {
     ...base,
     about: bound[1]!,
     bound: bound[2] as (typeof BOUNDS)[number],
     ...(value ? { quantity: quantityFact(`require ${bound[1]}`, value, outside, reading) } : {}),
     ...(condition ? { condition: condition.replace(/^at /, '') } : {}),
+    ...(mode ? { mode } : {}),
   };
 }
 

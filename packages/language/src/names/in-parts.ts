@@ -1,4 +1,4 @@
-import type { Fact, Gear, ShaftLine, Vessel } from '@tailshaft/drivetrain';
+import { asWritten, type Fact, type Gear, type ShaftLine, type Vessel } from '@tailshaft/drivetrain';
 import { withNested } from '../elaborate/vessel.js';
 import type { BlockReading } from '../reading/block.js';
 import type { DocumentReading } from '../reading/document.js';
@@ -111,8 +111,10 @@ function usedIn(line: ShaftLine, homes: Homes): Occurrence[] {
   if (gear) {
     const owner = homes.ofModel(gear);
     const clutches = gear.variant?.clutches.length ? gear.variant.clutches : (gear.clutches ?? []);
-    const clutch = clutches.find(one => one.name === gear.aheadClutch?.value);
-    use('clutch', owner, gear.aheadClutch, clutch?.origin);
+    for (const fact of [asWritten(gear).aheadClutch, ...(line.modes ?? []).map(one => one.aheadClutch)]) {
+      const clutch = clutches.find(one => one.name === fact?.value);
+      use('clutch', owner, fact, clutch?.origin);
+    }
     use('ratio', owner, gear.ratioUsed, undefined);
   }
   if (engine) use('rating', homes.ofModel(engine), engine.ratedAt, undefined);

@@ -231,6 +231,13 @@ describe('completion of sentences', () => {
       'require speed at least ${1} at full power',
     );
   });
+  it('goes on with the mode that a requirement is for, where a line has modes', async () => {
+    const moded = (typed: string) =>
+      here(typed).replace(/(shaftline \w+ \{)/, '$1\n      mode harbour { driven by engine }\n');
+    expect(await labels(moded('require speed at least 22 kn at full power '))).toBe('in mode harbour');
+    expect(await labels(moded('require speed at least 22 kn at full power in mode '))).toBe('harbour');
+    expect(await labels(here('require speed at least 22 kn at full power '))).toBe('');
+  });
   it('knows every assumption', async () => {
     const offered = await labels(here('assume '));
     for (const { words } of ASSUMABLE) expect(offered).toContain(`${words} … because "…"`);

@@ -1,7 +1,16 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import type { FLANGE } from '../flange.js';
-import type { CLUTCH, GEAR_PLACE, GEAR_RATING, GEAR_RATIO, TRAIN, TRANSFER_PLACE } from '../gear.js';
+import type {
+  CLUTCH,
+  GEAR_PLACE,
+  GEAR_RATING,
+  GEAR_RATIO,
+  INPUT_SHAFT,
+  TRAIN,
+  TRANSFER_PLACE,
+} from '../gear.js';
 import type { FactsOf } from '../kinds.js';
+import type { INPUT_SHAFTS } from '../words.js';
 import type { Damageable } from './damage.js';
 import type { Fact, Quantity, SourceNote } from './fact.js';
 import type { Part } from './part.js';
@@ -36,6 +45,15 @@ export interface Train extends FactsOf<typeof TRAIN> {
   readonly locked: readonly Fact<Lock>[];
 }
 
+/** One of the two input shafts of a gear that joins two engines: the first engine of the text drives the first. */
+export interface InputShaft extends FactsOf<typeof INPUT_SHAFT> {
+  readonly name: (typeof INPUT_SHAFTS)[number];
+  readonly origin: Origin;
+  readonly clutches: readonly Clutch[];
+  /** What may enter by it while the other is loaded as well. */
+  readonly ratings: readonly GearRating[];
+}
+
 /** One offered ratio. */
 export interface RatioVariant extends FactsOf<typeof GEAR_RATIO> {
   readonly nominal: Value<'ratio'>;
@@ -43,6 +61,7 @@ export interface RatioVariant extends FactsOf<typeof GEAR_RATIO> {
   readonly origin: Origin;
   readonly clutches: readonly Clutch[];
   readonly ratings: readonly GearRating[];
+  readonly inputs: readonly InputShaft[];
   readonly train?: Train;
 }
 
@@ -58,6 +77,8 @@ export interface GearFacts extends FactsOf<typeof GEAR_PLACE> {
   readonly clutches: readonly Clutch[];
   /** Ratings that hold for every ratio. */
   readonly ratings: readonly GearRating[];
+  /** Input shafts of a gear that joins two engines, for every ratio. */
+  readonly inputs: readonly InputShaft[];
 }
 
 export interface Gear extends Part<'gear'>, GearFacts, Damageable {

@@ -1,6 +1,7 @@
 import { outputPower, powerLessTakeOff, renamed } from '@tailshaft/mechanics';
 import { newWord } from '@tailshaft/vocabulary';
 import { gearEfficiency } from '../../analysis/efficiencies.js';
+import { takeOffState } from '../../analysis/propeller-power.js';
 import { percent } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
@@ -56,7 +57,7 @@ function check(context: LineContext): Verdict | undefined {
     property: 'power take-off',
   };
   const power = needs.fact(engine.takeOff, wanted);
-  const state = engine.takeOffState;
+  const state = takeOffState(line, engine);
   if (state && state.value === undefined) {
     const what = `whether the take-off of ${nameOf(engine)} counts as running`;
     needs.miss({ what, host: engine.origin, property: 'take-off' }, state.origin);

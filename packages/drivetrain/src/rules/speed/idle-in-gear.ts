@@ -53,6 +53,7 @@ function check(context: LineContext): Apart<Verdict> | undefined {
 function idleRequirements(vessel: Vessel): Requirement[] {
   return vessel.requirements.filter(
     one =>
+      one.mode === undefined &&
       one.about === 'speed' &&
       one.bound === 'at most' &&
       /\bidle\b/.test(one.condition ?? '') &&

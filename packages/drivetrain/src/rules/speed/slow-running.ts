@@ -43,7 +43,9 @@ export const slowRunning: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Apart<Verdict> | undefined {
   const { line, vessel } = context;
   if (!line.gear || !line.engine) return undefined;
-  const asked = vessel.requirements.filter(one => one.about === 'trolling speed' && one.bound === 'at most');
+  const asked = vessel.requirements.filter(
+    one => one.mode === undefined && one.about === 'trolling speed' && one.bound === 'at most',
+  );
   return each(asked, requirement => judge(context, requirement));
 }
 

@@ -5,6 +5,7 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { isAsFound } from '../../model/as-found.js';
 import { type Apart, each } from '../../model/reads.js';
+import { runningLines } from '../../model/running.js';
 import type { Requirement, ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -29,7 +30,7 @@ const INFO: RuleInfo = {
   manual:
     '"require" sets a bound on a computed quantity: speed at full power, shaft speed, shaft torque, tip speed, ' +
     'tip clearance, bollard thrust, propeller demand, gear torque margin. It is compared for the proposed ' +
-    'arrangement, and the margin is shown. Where it is not met, change what the quantity depends on, or agree ' +
+    'arrangement, and the margin is shown; "in mode harbour" names the mode that it is for, else the first. Where it is not met, change what the quantity depends on, or agree ' +
     'another requirement with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial must confirm it.`,
   examples: examples(() => ({
@@ -59,10 +60,12 @@ function judge(
 ): Verdict | Apart<Verdict> | undefined {
   const { arrangement, analysisOf } = context;
   const dimension = requirement.quantity!.value!.dimension;
-  const evaluated = (line: ShaftLine) => ({
-    line,
-    found: quantity.of(analysisOf(line), condition, dimension),
-  });
+  const evaluated = (line: ShaftLine) => {
+    const running = inModeOf(line, requirement);
+    const found =
+      'missing' in running ? running : quantity.of(analysisOf(running.line), condition, dimension);
+    return { line, found };
+  };
   const on = (line: ShaftLine) =>
     verdict(context, requirement, quantity, condition, line.path, [evaluated(line)]);
   if (quantity.over === 'line') return each(arrangement.lines, on);
@@ -72,6 +75,20 @@ function judge(
   return lines.length > 0
     ? verdict(context, requirement, quantity, condition, arrangement.path, lines)
     : undefined;
+}
+
+/** The line in the mode that is required, or what keeps it from being told. */
+function inModeOf(line: ShaftLine, { mode, origin }: Requirement): { readonly line: ShaftLine } | Evaluated {
+  if (mode === undefined) return { line };
+  const running = runningLines(line);
+  const needs = new Needs();
+  if (running && 'unclear' in running) needs.miss(running.unclear, running.unclear.at);
+  else {
+    const found = running?.lines.find(one => one.mode!.name === mode);
+    if (found) return { line: found };
+    needs.miss({ what: `mode ${mode} of ${line.name}`, host: line.origin, property: 'mode' }, origin);
+  }
+  return { value: undefined, missing: needs.missing };
 }
 
 function verdict(
@@ -85,7 +102,8 @@ function verdict(
   const say = sayFor(INFO, subject);
   const first = lines[0]!;
   const { tell } = analysisOf(first.line);
-  const where = condition ? ` at ${condition}` : '';
+  const { mode } = requirement;
+  const where = `${condition ? ` at ${condition}` : ''}${mode ? ` in mode ${mode}` : ''}`;
   const related = [{ at: (first.line.propeller ?? first.line).origin, message: `computed for ${subject}` }];
   const value = together(
     quantity,

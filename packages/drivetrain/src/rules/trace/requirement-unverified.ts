@@ -77,6 +77,6 @@ function check(context: Context): Verdict | Apart<Verdict> {
   });
 }
 
-function meantWords({ about, bound, quantity, condition }: NewRequirement): string {
-  return `${about} ${bound} ${quantity.written}${condition === undefined ? '' : ` at ${condition}`}`;
+function meantWords({ about, bound, quantity, condition, mode }: NewRequirement): string {
+  return `${about} ${bound} ${quantity.written}${condition === undefined ? '' : ` at ${condition}`}${mode === undefined ? '' : ` in mode ${mode}`}`;
 }

@@ -200,6 +200,11 @@ export class Completions implements CompletionProvider {
     return {
       duties: DUTY_CLASSES,
       arrangements: arrangements.map(one => one.name),
+      modes: [
+        ...new Set(
+          arrangements.flatMap(one => one.lines.flatMap(line => line.modes.map(({ name }) => name))),
+        ),
+      ].filter(Boolean),
       lines: here?.lines.map(one => one.name) ?? [],
       paths: [
         ...new Set(

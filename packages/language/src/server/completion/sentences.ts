@@ -35,6 +35,16 @@ const REQUIREMENTS: readonly Sentence[] = [
   })),
 ];
 
+/** What can be required of one way of running: it goes on where the sentence is whole without it. */
+function inMode(mode: string): Sentence[] {
+  return REQUIREMENTS.filter(
+    ({ text, dimension }) => dimension !== undefined && !text.startsWith('trolling speed'),
+  ).map(one => ({
+    ...one,
+    text: `${one.text} in mode ${mode}`,
+  }));
+}
+
 /** The slowest speed is only ever bounded from above. */
 function isVerified(words: string, bound: string): boolean {
   return words !== 'trolling speed' || bound === 'at most';
@@ -46,7 +56,11 @@ const ASSUMPTIONS: readonly Sentence[] = ASSUMABLE.map(({ words, doc, example, d
   dimension,
 }));
 
-export const requireOffers = (typed: readonly Token[]): Offer[] => sentenceOffers(REQUIREMENTS, typed);
+export const requireOffers = (typed: readonly Token[], modes: readonly string[]): Offer[] =>
+  sentenceOffers(
+    typed.some(one => one.kind === 'number') ? [...REQUIREMENTS, ...modes.flatMap(inMode)] : REQUIREMENTS,
+    typed,
+  );
 export const assumeOffers = (typed: readonly Token[]): Offer[] => sentenceOffers(ASSUMPTIONS, typed);
 
 /** What may follow of the sentences that begin with what is typed, each once. */

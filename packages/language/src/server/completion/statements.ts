@@ -45,7 +45,7 @@ export function vesselOffers(typed: readonly Token[], around: Surroundings): Off
         return around.arrangements.filter(one => one !== rest[0]).map(name => value(name, 'arrangement'));
       return rest.length === 1 ? [keyword('revises')] : [];
     case 'require':
-      return requireOffers(typed.slice(1));
+      return requireOffers(typed.slice(1), around.modes);
     case 'assume':
       return assumeOffers(typed.slice(1));
     case 'accept':

@@ -45,7 +45,7 @@ export type Verification =
   | { readonly by: 'nothing'; readonly why: string; readonly meant?: NewRequirement };
 
 export function verificationOf(one: Requirement): Verification {
-  const own = OWN_RULES.find(({ takes }) => takes(one));
+  const own = one.mode === undefined ? OWN_RULES.find(({ takes }) => takes(one)) : undefined;
   if (own) return { by: 'rule', rule: own.rule };
   const quantity = NAMED_QUANTITIES.find(({ name }) => name === one.about);
   if (!quantity) {
@@ -77,6 +77,7 @@ export function verificationOf(one: Requirement): Verification {
         bound: one.bound,
         quantity: one.quantity!,
         ...(usual ? { condition: usual } : {}),
+        ...(one.mode ? { mode: one.mode } : {}),
         ...(one.note ? { note: one.note } : {}),
       },
     };
