@@ -20,7 +20,10 @@ export function* restate({ text, check }: Judged): Generator<Change> {
         ];
         for (const part of line.parts) {
           const kept = part.action === 'retain' || part.action === 'modify';
-          const beneath = (kept ? same[1] : same[0])?.parts.find(one => one.role === part.role);
+          const [beneath, ...others] =
+            (kept ? same[1] : same[0])?.parts.filter(one => one.role === part.role) ?? [];
+          // What is said of one of several that are kept together is said of all of them.
+          if (others.length > 0) continue;
           const mayKeep = kept || (!part.action && !part.name);
           for (const fact of facts) {
             if (fact.path.length > (fact.owner.kind === 'entry' ? 0 : 1) || says(part, fact)) continue;
