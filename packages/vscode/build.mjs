@@ -36,7 +36,10 @@ const withoutTexts = {
   setup: ({ onLoad }) =>
     onLoad({ filter: /[\\/]drivetrain[\\/]src[\\/]rules[\\/].*[\\/][^\\/]*\.ts$/ }, async ({ path }) => {
       const text = await readFile(path, 'utf8');
-      return { contents: withoutProperty(withoutProperty(text, 'manual'), 'caution'), loader: 'ts' };
+      return {
+        contents: ['manual', 'caution', 'limitOf', 'noFigure'].reduce(withoutProperty, text),
+        loader: 'ts',
+      };
     }),
 };
 const node = { platform: 'node', format: 'cjs' };

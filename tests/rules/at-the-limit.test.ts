@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../silence/rejudge.js';
 import { edited, factsOf, type WrittenFact } from '../silence/written.js';
 import { share } from '../support/share.js';
-import { STATED_LIMITS } from './stated-limits.js';
 
 async function judged(bench: Bench, text: string): Promise<readonly Verdict[]> {
   const { check } = await bench.judge(text);
@@ -87,10 +86,8 @@ describe('a criterion that is an estimate or a guide', () => {
       const all = await judged(bench, rule.examples().failing);
       const said = all.find(one => one.rule === rule.id && one.outcome === 'fails');
       const compares = said && (said.over !== undefined || said.workings.length > 0);
-      if (compares && !(rule.id in STATED_LIMITS)) open.push(rule.id);
+      if (compares && rule.limitOf === undefined) open.push(rule.id);
     }
     expect(open).toEqual([]);
-    const known = new Set(RULES.map(one => one.id));
-    expect(Object.keys(STATED_LIMITS).filter(id => !known.has(id))).toEqual([]);
   });
 });

@@ -2,7 +2,6 @@ import { RULES, type Verdict } from '@tailshaft/drivetrain';
 import { placeOf } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
 import { type Checked, checkText } from '../support/check.js';
-import { NO_SINGLE_FIGURE } from './no-single-figure.js';
 
 const own = (checked: Checked, id: string): Verdict[] =>
   [...checked.check.vessels, ...checked.check.entries]
@@ -14,7 +13,7 @@ const failing = (checked: Checked, id: string) =>
   own(checked, id).filter(one => one.outcome === 'fails' && !one.asFound);
 
 describe.each(RULES.map(rule => [rule.id, rule] as const))('%s', (id, rule) => {
-  const reason = NO_SINGLE_FIGURE[id];
+  const reason = rule.noFigure;
   it(reason ? 'names no figure, for a reason' : 'names the figures that would put it right', async () => {
     const text = rule.examples().failing;
     const checked = await checkText(text);

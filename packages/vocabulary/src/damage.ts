@@ -9,6 +9,7 @@ export const DAMAGE_RECORD = vocabulary({
     row('seenBy', 'seen by', text, 'Who saw it, in which role.', 'seen by "yard foreman"'),
     row('cause', 'cause', text, 'What is thought to have caused it.', 'cause "struck a log"', {
       absent: 'no cause is known',
+      because: 'what caused it is rarely known',
     }),
     row(
       'madeGood',
@@ -16,10 +17,11 @@ export const DAMAGE_RECORD = vocabulary({
       text,
       'What was done so that the part may stay, and how it was proven.',
       'made good "straightened, checked between centres, crack-tested"',
-      { absent: 'nothing was done' },
+      { absent: 'nothing was done', because: 'nothing was done unless it is written' },
     ),
     row('madeGoodOn', 'made good on', date, 'When that was done.', 'made good on 2025-12-01', {
       absent: 'no day is recorded',
+      because: 'the day is asked for where a record is held against it',
     }),
   ],
   blocks: [],
@@ -32,5 +34,10 @@ export const DAMAGE = block(
   DAMAGE_RECORD,
   'What happened to the part: what was found, where on it, when and by whom, and what was done about it. Nothing holds on the sizes of a part that was not made good.',
   'damage cracked { at keyway  dated 2025-11-03  seen by "yard foreman" }',
-  { many: true, head: { field: 'what', kind: word(...DAMAGES) }, absent: 'nothing is recorded' },
+  {
+    many: true,
+    head: { field: 'what', kind: word(...DAMAGES) },
+    absent: 'nothing is recorded',
+    because: 'what happened to a part is written where something did',
+  },
 );

@@ -221,7 +221,7 @@ export const RATED_AT = row(
   anyWord('duty class'),
   'The rating that is used, by its duty class.',
   'at medium',
-  { absent: 'the only rating there is' },
+  { absent: 'the only rating there is', because: 'an engine with one rating is used at that one' },
 );
 
 const MOUNTS_EXAMPLE = 'mounts { kind soft  deflection 3 mm  thrust at most 15 kN  torque at most 4200 N.m }';
@@ -245,7 +245,11 @@ export const ENGINE_PLACE = vocabulary({
       quantity('power'),
       'Power taken off at rated speed before the gear.',
       'power take-off 12 kW',
-      { range: between('0 kW', '10 MW'), absent: 'no power take-off' },
+      {
+        range: between('0 kW', '10 MW'),
+        absent: 'no power take-off',
+        because: 'an engine drives nothing else unless somebody fits it',
+      },
     ),
     row(
       'takeOffState',

@@ -288,7 +288,10 @@ export const COUPLING_FIT = [
     word('yes', 'no'),
     'Whether the propeller thrust may pass through it.',
     'passes thrust yes',
-    { absent: 'thrust passes a rigid coupling' },
+    {
+      absent: 'thrust passes a rigid coupling',
+      because: 'its kind says so: a rigid coupling passes thrust, a joint does not',
+    },
   ),
   row('jointAngle', 'joint angle', quantity('angle'), 'Angle of the first joint.', 'joint angle 5 deg', {
     measuredWith: ['engine.angle', 'shaft.angle'],
@@ -304,6 +307,7 @@ export const COUPLING_FIT = [
       measuredWith: ['engine.angle', 'shaft.angle'],
       range: between('0 deg', '50 deg'),
       absent: 'a single joint',
+      because: 'a coupling has one joint unless it is made with two',
     },
   ),
 ];
@@ -376,6 +380,7 @@ export const SHAFT_FIT = [
     {
       measuredWith: ['taper', 'taperLength'],
       absent: 'the diameter of the shaft',
+      because: 'a taper is turned from the diameter of the shaft',
       range: between('5 mm', '1.5 m'),
     },
   ),
@@ -395,6 +400,7 @@ export const SHAFT_FIT = [
     'coupling end diameter 1 3/4 in',
     {
       absent: 'the diameter of the shaft',
+      because: 'a shaft is as thick at its end unless it is turned down',
       range: between('5 mm', '1.5 m'),
     },
   ),
@@ -408,6 +414,7 @@ export const SHAFT_FIT = [
       range: between('1 mm', '250 mm'),
       absent:
         'no key at the coupling; an open question where the end is turned for one and a keyway would decide',
+      because: 'an end without a keyway has none; where one would decide, it is asked for',
     },
   ),
   row(
@@ -418,6 +425,7 @@ export const SHAFT_FIT = [
     'runout 0.08 mm',
     {
       absent: 'no record of it',
+      because: 'a record that was not taken cannot be stale',
       measuredWith: ['diameter', 'length', 'material'],
       range: between('0 mm', '50 mm'),
     },
@@ -436,7 +444,7 @@ export const SHAFT_FIT = [
     text,
     'Calculation or statement on fatigue of this shaft, its keyways and fillets, with whose it is.',
     'fatigue statement "calculation 21, keyway with runout and relieved fillet"',
-    { absent: 'nobody has calculated it' },
+    { absent: 'nobody has calculated it', because: 'a calculation that exists is named' },
   ),
   row(
     'seal',

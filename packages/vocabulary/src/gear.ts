@@ -62,7 +62,10 @@ export const TRAIN = vocabulary({
       anyWord('member of the train'),
       'Member that is driven: sun, ring, carrier, or one that a mesh names. A row of meshes begins at its first driver.',
       'input sun',
-      { absent: 'the first driver' },
+      {
+        absent: 'the first driver',
+        because: 'drivers are written in the order that power passes, the first is the input',
+      },
     ),
     row(
       'output',
@@ -70,7 +73,10 @@ export const TRAIN = vocabulary({
       anyWord('member of the train'),
       'Member that drives on. A row of meshes ends at its last wheel.',
       'output carrier',
-      { absent: 'the last driven wheel' },
+      {
+        absent: 'the last driven wheel',
+        because: 'wheels are written in the order that power passes, the last is the output',
+      },
     ),
     row(
       'held',
@@ -117,6 +123,7 @@ export const CLUTCH = vocabulary({
     row('exact', 'exact', ratio, 'Exact ratio with this clutch, where the two differ.', 'exact 1.958:1', {
       measuredWith: ['train'],
       absent: 'the exact ratio of its ratio',
+      because: 'a sheet gives a clutch a ratio of its own where it differs from that of its ratio',
       range: between('0.1:1', '30:1'),
     }),
     row('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
@@ -214,6 +221,7 @@ export const CLUTCH = vocabulary({
       {
         measuredWith: ['train'],
         absent: '1, a clutch on the input shaft',
+        because: 'a sheet gives it for a clutch behind a mesh; others turn with the input',
         range: between('0.05', '20'),
       },
     ),
@@ -237,6 +245,7 @@ export const CLUTCH = vocabulary({
   blocks: [
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
+      because: 'the declared sense and ratio stand; the train only proves them',
     }),
   ],
 });
@@ -273,7 +282,11 @@ export const GEAR_RATING = vocabulary({
       span('rotational speed'),
       'Input speeds that the rating holds for.',
       'from 1000 .. 2600 rpm',
-      { range: between('0 rpm', '12000 rpm'), absent: 'at all speeds of the gear' },
+      {
+        range: between('0 rpm', '12000 rpm'),
+        absent: 'at all speeds of the gear',
+        because: 'a sheet bounds the speeds of a rating where it bounds them at all',
+      },
     ),
     row(
       'fuel',
@@ -281,7 +294,7 @@ export const GEAR_RATING = vocabulary({
       word('petrol', 'diesel', 'gas'),
       'Engines that the rating holds for, when the sheet tells them apart.',
       'for diesel',
-      { absent: 'whatever the fuel' },
+      { absent: 'whatever the fuel', because: 'a sheet tells fuels apart where its ratings differ by them' },
     ),
     row(
       'direction',
@@ -289,7 +302,10 @@ export const GEAR_RATING = vocabulary({
       word('ahead', 'astern'),
       'Direction that the rating holds for, when the sheet tells them apart.',
       'running astern',
-      { absent: 'ahead and astern' },
+      {
+        absent: 'ahead and astern',
+        because: 'a sheet tells ahead and astern apart where its ratings differ by them',
+      },
     ),
     row('source', 'source', source, 'Document of this rating.', 'source "Rating table 7" dated 2024-11-03'),
   ],
@@ -314,7 +330,11 @@ export const INPUT_SHAFT = vocabulary({
       rotation,
       'Engine rotation that this input accepts.',
       'rotation opposite viewed from flywheel',
-      { evidence: 'strict', absent: 'as the gear accepts it' },
+      {
+        evidence: 'strict',
+        absent: 'as the gear accepts it',
+        because: 'a sheet tells the two inputs apart where they take different rotations',
+      },
     ),
     row(
       'speedMax',
@@ -322,7 +342,11 @@ export const INPUT_SHAFT = vocabulary({
       quantity('rotational speed'),
       'Highest speed of this input.',
       'speed at most 2600 rpm',
-      { range: between('100 rpm', '12000 rpm'), absent: 'as the gear states it' },
+      {
+        range: between('100 rpm', '12000 rpm'),
+        absent: 'as the gear states it',
+        because: 'a sheet tells the two inputs apart where their speeds differ',
+      },
     ),
     row(
       'exact',
@@ -330,7 +354,11 @@ export const INPUT_SHAFT = vocabulary({
       ratio,
       'Exact ratio from this input to the output, where the two differ.',
       'exact 2.043:1',
-      { range: between('0.1:1', '30:1'), absent: 'the exact ratio of its ratio' },
+      {
+        range: between('0.1:1', '30:1'),
+        absent: 'the exact ratio of its ratio',
+        because: 'a sheet gives an input a ratio of its own where the two differ',
+      },
     ),
   ],
   blocks: [
@@ -375,6 +403,7 @@ export const GEAR_RATIO = vocabulary({
     block('inputs', 'input shaft', INPUT_SHAFT, inputDoc, inputExample, inputHead),
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
+      because: 'the declared sense and ratio stand; the train only proves them',
     }),
   ],
 });
@@ -637,6 +666,7 @@ export const TRANSFER = vocabulary({
   blocks: [
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
+      because: 'the declared sense and ratio stand; the train only proves them',
     }),
     block(
       'outputFlange',

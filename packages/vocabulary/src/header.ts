@@ -18,6 +18,7 @@ export const HEADER_ROWS = {
   ratio: row('ratioUsed', 'ratio', ratio, 'The ratio that is fitted, by its nominal name.', 'ratio 2.04:1', {
     range: between('0.1:1', '30:1'),
     absent: 'the only ratio that the gear offers',
+    because: 'a gear that is offered with one ratio has that one',
   }),
   ahead: AHEAD_CLUTCH,
   hand: PROPELLER.rows.find(one => one.field === 'hand')! as Row<'hand', 'hand'>,

@@ -46,7 +46,7 @@ export const HELM = vocabulary({
       text,
       'Text of flag or class that asks for the fittings, as you name it.',
       'required by "licence condition 7"',
-      { absent: 'no text is named' },
+      { absent: 'no text is named', because: 'which text applies is named where one does' },
     ),
   ],
   blocks: [
@@ -60,6 +60,7 @@ export const HELM = vocabulary({
         many: true,
         head: { field: 'name', kind: anyWord('name of the station') },
         absent: 'no station is described',
+        because: 'stations that are described are written; where passengers are carried they are asked for',
       },
     ),
   ],

@@ -112,6 +112,8 @@ export interface Row<F extends string = string, W extends string = string, T = u
   readonly range?: Range;
   /** What the property is taken as when it is left out, in words. Without it an absent property is an open question. */
   readonly absent?: string;
+  /** Why its absence says that, and is no open question. */
+  readonly because?: string;
   /** It says what kind of thing its block is: a check that it would choose asks it where it is left out. */
   readonly selects?: true;
   /** The product estimates it, and says so: then `unknown` is met by the same estimate, and is no open question. */
@@ -144,6 +146,7 @@ export type RowMore = Pick<
   | 'measuredWith'
   | 'range'
   | 'absent'
+  | 'because'
   | 'estimated'
   | 'evidence'
   | 'selects'
@@ -172,6 +175,8 @@ export interface BlockRow<
   readonly handed?: true;
   /** What the block is taken as when it is left out, in words. Without it an absent block is an open question. */
   readonly absent?: string;
+  /** Why its absence says that, and is no open question. */
+  readonly because?: string;
   /** What stands between the words and the facts. */
   readonly head?: { readonly field: H; readonly kind: ValueKind; readonly range?: Range };
   /**
@@ -240,7 +245,7 @@ export function row<
 
 type BlockMore<H extends string> = Pick<
   BlockRow<string, string, Vocabulary, H>,
-  'many' | 'handed' | 'absent' | 'head' | 'again'
+  'many' | 'handed' | 'absent' | 'because' | 'head' | 'again'
 >;
 
 /** A block inside a block. Its field stands in the interface of the outer one, with what heads it. */

@@ -161,7 +161,7 @@ export const PROPELLER_STANDS = [
     word(...NOZZLE_SECTIONS),
     'Section of the nozzle that it turns in. Published figures cover nozzle 19A, written N19A, ahead; of any other nozzle nothing is worked out.',
     'nozzle N19A',
-    { absent: 'an open propeller' },
+    { absent: 'an open propeller', because: 'a propeller turns in the open unless its nozzle is named' },
   ),
   row(
     'nozzleGap',

@@ -45,7 +45,7 @@ export const COUPLING = vocabulary({
       BOLTED_FLANGE,
       'Dimensions of its flange.',
       'flange { outside diameter 146 mm }',
-      { absent: 'a coupling without a flange' },
+      { absent: 'a coupling without a flange', because: 'a coupling with a flange describes it' },
     ),
   ],
 });
@@ -151,6 +151,7 @@ export const SHAFT = vocabulary({
     }),
     row('boreDiameter', 'bore', quantity('length'), 'Bore of a hollow shaft.', 'bore 20 mm', {
       absent: 'a solid shaft',
+      because: 'a shaft is solid unless it is bored',
       range: between('0 mm', '1.4 m'),
     }),
     row('length', 'length', quantity('length'), 'Overall length.', 'length 3.4 m', {
@@ -204,7 +205,10 @@ export const PROPELLER = vocabulary({
       word('fixed', 'folding', 'feathering', 'controllable pitch'),
       'What sort of propeller it is; fixed when not said.',
       'kind folding',
-      { absent: 'a fixed propeller' },
+      {
+        absent: 'a fixed propeller',
+        because: 'a propeller is fixed unless it is said to fold, feather or turn its blades',
+      },
     ),
     row('hand', 'hand', word(...HANDS), 'Right turns clockwise seen from aft to drive ahead.', 'hand right', {
       handed: true,
@@ -216,7 +220,12 @@ export const PROPELLER = vocabulary({
       word(...HANDS),
       'How a convertible propeller is assembled.',
       'set for hand left',
-      { handed: true, evidence: 'strict', absent: 'as its hand says' },
+      {
+        handed: true,
+        evidence: 'strict',
+        absent: 'as its hand says',
+        because: 'only convertible blades are set; others are of their hand',
+      },
     ),
     row('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4', {
       range: between('2', '9'),

@@ -28,7 +28,11 @@ export const SHAFT_SECTION = vocabulary({
       quantity('length'),
       'Bore of the section; that of the shaft when not said.',
       'bore 30 mm',
-      { absent: 'the bore of the shaft', range: between('0 mm', '1.4 m') },
+      {
+        absent: 'the bore of the shaft',
+        because: 'a bore goes through: a section says its own where it is another',
+        range: between('0 mm', '1.4 m'),
+      },
     ),
   ],
   blocks: [],
@@ -39,6 +43,7 @@ export const SHAFT_KEY = vocabulary({
   rows: [
     row('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
       absent: 'the width of the keyway',
+      because: 'a key is as wide as its keyway',
       range: between('1 mm', '250 mm'),
     }),
     row('height', 'height', quantity('length'), 'Height, half of it in the shaft.', 'height 14 mm', {
@@ -61,6 +66,7 @@ export const SHAFT_KEY = vocabulary({
       'tensile yield 350 MPa',
       {
         absent: 'the yield of its material',
+        because: 'the material of a key says its yield',
         range: between('50 MPa', '2500 MPa'),
       },
     ),
@@ -75,7 +81,10 @@ const BOLTS = [
     anyWord('property class of bolts, as 8.8 or A4-70'),
     'Property class as stamped on the head.',
     'bolt class 8.8',
-    { absent: 'what the bolt strengths say' },
+    {
+      absent: 'what the bolt strengths say',
+      because: 'bolts whose yield and strength are written need no class',
+    },
   ),
   row(
     'boltYield',
@@ -85,6 +94,7 @@ const BOLTS = [
     'bolt yield 640 MPa',
     {
       absent: 'the yield of their class',
+      because: 'the class stamped on a bolt is its yield',
       range: between('80 MPa', '2000 MPa'),
     },
   ),
@@ -96,6 +106,7 @@ const BOLTS = [
     'bolt tensile strength 800 MPa',
     {
       absent: 'the strength of their class',
+      because: 'the class stamped on a bolt is its strength',
       range: between('150 MPa', '2500 MPa'),
     },
   ),

@@ -97,7 +97,10 @@ export const DOCK_STEP = vocabulary({
       word('clockwise', 'counter-clockwise'),
       'Way that the shaft turns with the lever ahead, seen from aft.',
       'shaft turns clockwise',
-      { absent: 'not looked at' },
+      {
+        absent: 'not looked at',
+        because: 'a step is judged by the pull; the sense of the shaft is noted where somebody looked',
+      },
     ),
   ],
   blocks: [],
@@ -115,14 +118,17 @@ export const DRILL = vocabulary({
     ),
     row('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"', {
       absent: 'the only station',
+      because: 'a vessel with one station is drilled from it',
     }),
     row('time', 'time', quantity('time'), 'Time that it took.', 'time 14 s', {
       range: between('0.1 s', '2 h'),
       absent: 'no time was taken',
+      because: 'what was not taken is not written',
     }),
     row('distance', 'distance', quantity('length'), 'Way that the vessel made.', 'distance 46 m', {
       range: between('0 m', '10000 m'),
       absent: 'no distance was taken',
+      because: 'what was not taken is not written',
     }),
     row(
       'engineSpeed',
@@ -130,10 +136,15 @@ export const DRILL = vocabulary({
       quantity('rotational speed'),
       'Greatest engine speed, astern or as it was run.',
       'engine speed 1800 rpm',
-      { range: between('50 rpm', '12000 rpm'), absent: 'no speed was read' },
+      {
+        range: between('50 rpm', '12000 rpm'),
+        absent: 'no speed was read',
+        because: 'what was not read is not written',
+      },
     ),
     row('remark', 'remark', text, 'What was seen.', 'remark "engine stop at the helm pulled, both stopped"', {
       absent: 'nothing further',
+      because: 'what was seen is written',
     }),
   ],
   blocks: [],

@@ -98,6 +98,7 @@ export const TRIAL = vocabulary({
     row('ballast', 'ballast', quantity('mass'), 'Ballast taken aboard for the trial.', 'ballast 600 kg', {
       range: between('0 kg', '100000 t'),
       absent: 'no ballast was taken aboard for it',
+      because: 'ballast taken aboard for a trial is written',
     }),
     row(
       'fuelAboard',
@@ -145,6 +146,7 @@ export const TRIAL = vocabulary({
         many: true,
         head: { field: 'line', kind: anyWord('shaft line') },
         absent: 'direction at the dock is reported as a whole',
+        because: 'direction at the dock may be told as a whole',
       },
     ),
     block(
@@ -153,7 +155,12 @@ export const TRIAL = vocabulary({
       DRILL,
       'Something that was run on purpose: loss of control, full astern, a stop from full speed, one engine alone.',
       'drill full astern { result as required  engine speed 1800 rpm }',
-      { many: true, head: { field: 'what', kind: DRILL_WORDS }, absent: 'no drill is recorded' },
+      {
+        many: true,
+        head: { field: 'what', kind: DRILL_WORDS },
+        absent: 'no drill is recorded',
+        because: 'a drill that was run is written',
+      },
     ),
     block(
       'runs',

@@ -228,7 +228,7 @@ export const CERTIFICATE = vocabulary({
       text,
       'Document that limits the installed power to it.',
       'limited by "power-limit statement 4"',
-      { absent: 'no document limits the power' },
+      { absent: 'no document limits the power', because: 'a certificate that a document limits names it' },
     ),
   ],
   blocks: [],

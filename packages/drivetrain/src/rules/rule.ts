@@ -20,6 +20,10 @@ export interface RuleInfo {
   readonly severity: Severity;
   /** Share that the criterion is uncertain by, where it is an estimate or a guide and nobody's stated limit. */
   readonly estimate?: number;
+  /** Whose limit the numbers are compared with, where it is no estimate. A rule that compares numbers has one or the other. */
+  readonly limitOf?: string;
+  /** Why its failing example names no figure that would clear it. */
+  readonly noFigure?: string;
   /** What is compared with what. */
   readonly criterion: string;
   readonly source: Source;

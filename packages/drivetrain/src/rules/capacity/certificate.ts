@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
   caution:
     'Authorities count power at different points and by different standards: ask the one that issued the ' +
     'certificate.',
+  limitOf: 'the power on the certificate',
   noCure:
     'Only the issuer can change the certificate, and a power limit needs a document; the spec can only record either.',
   examples: examples(() => ({

@@ -49,6 +49,7 @@ const INFO: RuleInfo = {
     'greatest engine torque is carried to the place of the coupling in the line and compared with its rating. ' +
     'Rigid couplings are judged by their bolts instead.',
   caution: `${DEFER} Shock and torsional vibration come on top: the sheet states the factor for them.`,
+  limitOf: 'the maker’s rating',
   examples: examples(() => ({
     failing: changed(WITH_COUPLING, ['torque at most 3600 N.m', 'torque at most 950 N.m']),
     passing: WITH_COUPLING,

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Even firing only. The limit on the sheet may fall with frequency and with the temperature of the ` +
     'space.',
+  limitOf: 'the maker’s limit',
   examples: examples(() => ({
     failing: changed(WITH_EXCITATION, [
       'vibratory torque at most 480 N.m',

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'Choose a rating of the right class, which gives less power from the same engine, or change the duty of the ' +
     'vessel, with a reason.',
   caution: `${DEFER} Hours a year are the coarsest limit: load factor and time at full power count as much.`,
+  limitOf: 'the maker’s hours',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hours 3000 per year', 'hours 500 per year']),
     passing: SINGLE_LINE,

@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'its stated speeds. Ratings usually fall as the ratio deepens. Choose another ratio, a larger gear, or an ' +
     'engine rating that gives less torque.',
   caution: `${DEFER} Class names differ between makers: check that the class on the sheet means the duty of the vessel.`,
+  limitOf: 'the maker’s rating',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.14 kW/rpm']),
     passing: SINGLE_LINE,

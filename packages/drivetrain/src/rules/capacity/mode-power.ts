@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'motor stands all day; peak power is for seconds. What the mode holds below the power of the motor, the control must hold ' +
     'too: shaft, gear and propeller are judged with that much.',
   caution: `${DEFER} The battery, its cables and the control may allow less.`,
+  limitOf: 'the maker’s rating',
   examples: examples(() => ({
     failing: changed(HYBRID, ['motor power at most 30 kW', 'motor power at most 60 kW']),
     passing: HYBRID,

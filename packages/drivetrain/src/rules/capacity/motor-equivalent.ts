@@ -60,6 +60,7 @@ const INFO: RuleInfo = {
     'shaft speed is shown. Fit a reduction gear where the motor has speed to spare; otherwise a larger motor.',
   caution:
     'Short-time torque does not count: a vessel at full speed runs for hours. The propeller law is a scaling.',
+  limitOf: 'the seller’s claim, at its own torque',
   noCure: 'A buyer cannot correct what a seller claims; another motor is a new choice.',
   examples: examples(() => ({
     failing: ELECTRIC.replace('torque 270 N.m', 'torque 122 N.m').replace(

@@ -29,6 +29,8 @@ const INFO: RuleInfo = {
     'speed, or a low idle above it. Every torque and speed of the line rests on them. ' +
     'Look the figures up again; do not correct one to fit the other.',
   caution: 'Sheets round, and tolerances of test benches reach some percent: 3 % is left to both.',
+  limitOf: 'two statements of one engine: their own rounding is allowed for',
+  noFigure: 'two statements of one thing, either of which may be true',
   noCure: 'Only the maker’s sheet or a measurement can tell which figure is wrong.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['peak torque 1480 N.m at 1500 rpm', 'peak torque 1020 N.m at 1500 rpm']),

@@ -28,6 +28,8 @@ const INFO: RuleInfo = {
     'enters it. Write "measured at crankshaft" or "measured at propeller shaft". Until then the heavier ' +
     'assumption is used, that of the propeller shaft.',
   caution: 'The gear loss is its efficiency, assumed or declared; it is not measured here.',
+  limitOf: 'what is asked is where a power was measured',
+  noFigure: 'no number is compared',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    measured at crankshaft\n', '']),

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'class that the vessel works at, fit a larger gear, or change the duty of the vessel, with a reason.',
   caution:
     'Makers name their classes differently. Match them by hours, load and time at full power, not by name.',
+  noFigure: 'no number is compared',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated light 0.18 kW/rpm']),
     passing: SINGLE_LINE,

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'vessel specified with it loses its warranty or wears out. State the class, the standard and the hours of ' +
     'the rating, with the document that gives them.',
   caution: `${DEFER} Class names differ between makers; the hours and the time at full power define them.`,
+  noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only the engine maker can state what the rating is for.',
   examples: examples(() => ({

@@ -34,6 +34,8 @@ const INFO: RuleInfo = {
     'deducted when it is on; for the parts that carry torque it is never deducted, because it may be off, and ' +
     'for the engine it is always part of the load.',
   caution: 'A pump clutched in at idle may stall a small engine; that is not computed here.',
+  limitOf: 'what is asked is whether it runs',
+  noFigure: 'no number is compared',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(WITH_TAKE_OFF, ['  take-off on }', ' }']),

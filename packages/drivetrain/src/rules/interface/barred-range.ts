@@ -54,6 +54,8 @@ const INFO: RuleInfo = {
     'above 0.8 of rated speed (from memory), is not allowed. A coupling of another stiffness or another ratio ' +
     'may remove it.',
   caution: `${DEFER} The crew passes through a barred range every time: keep it clear of manoeuvring speeds.`,
+  limitOf: 'the range that the rules of class require',
+  noFigure: 'a system of masses and springs, calculated anew for each way out',
   examples: examples(() => ({
     failing: STIFF,
     passing: changed(STIFF, ['length 1.2 m', BARRED]),

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'and with the hatch it must pass. Choose another engine, a down-angle gear that levels it, or a structural ' +
     'change that is designed.',
   caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow need their own check.`,
+  limitOf: 'the clear opening, as measured',
   examples: examples(() => ({
     failing: changed(WITH_SPACE, ['space height 1050 mm', 'space height 940 mm']),
     passing: WITH_SPACE,

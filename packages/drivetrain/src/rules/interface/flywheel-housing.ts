@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'where the maker offers one, and moves the gear aft by its thickness, damper included. The same size may ' +
     'have inch or metric holes: a suffix M means metric.',
   caution: `${DEFER} Bore and face run-out of the housing are measured at fitting.`,
+  noFigure: 'a size of a standard list',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['  input housing SAE-3\n', '  input housing SAE-4\n']),
     passing: SINGLE_LINE,

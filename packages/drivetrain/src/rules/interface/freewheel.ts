@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'running with "under way with engine stopped yes" in the duty; the gear then needs the rule from its sheet, ' +
     'and the operator must have it. Where freewheeling is not allowed, fit a shaft lock or brake.',
   caution: `${DEFER} A seal fed by its own engine runs dry meanwhile.`,
+  noFigure: 'no number is compared',
   examples: examples(() => ({
     failing: changed(SAILS, ['freewheel "8 h, then run the engine 5 min"', 'freewheel "no"']),
     passing: SAILS,

@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'mentions one of them, it should mention all: "oil pressure gauge fitted", "oil temperature gauge fitted", ' +
     '"oil cooler fitted".',
   caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept the finding with that reason.`,
+  noFigure: 'no number is compared',
   examples: examples(() => ({
     failing: changed(WITH_GAUGES, ['oil temperature gauge fitted', 'oil temperature gauge not fitted']),
     passing: WITH_GAUGES,

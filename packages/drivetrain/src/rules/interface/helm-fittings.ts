@@ -42,6 +42,7 @@ const INFO: RuleInfo = {
     'passengers are carried the fittings are asked for. Name the text that requires them as "required by": which ' +
     'text applies is for flag and class to say, and nothing is taken from memory here.',
   caution: `${DEFER} Alarms may stand for gauges where the text allows it: then accept the finding with that reason.`,
+  noFigure: 'no number is compared',
   noCure: 'Fitting it is work on the vessel, not on the drivetrain of the spec.',
   examples: examples(() => ({
     failing: changed(FITTED, ['thrust direction shown', 'thrust direction not shown']),

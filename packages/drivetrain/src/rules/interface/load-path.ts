@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
     'each mover its own shaft line where it has its own shaft. Where the mover or the propeller of a line is not there, or ' +
     'an arrangement has no line, nothing can fail: that this is no soundness is said here, until what is missing is written.',
   caution: `${DEFER} A hybrid line needs its ways of running judged one by one: by the engine alone, by the motor alone, and together.`,
+  noFigure: 'no number is compared',
   noCure: 'The designer must state what drives the line, and through which part.',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [

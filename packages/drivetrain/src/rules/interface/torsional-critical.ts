@@ -37,6 +37,8 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Undamped, without stresses: a critical in the range does not prove damage, and none in the range ` +
     'does not prove safety. Minor orders are left out.',
+  limitOf: 'places of criticals, with their own room to either side',
+  noFigure: 'a system of masses and springs, calculated anew for each way out',
   examples: examples(() => ({
     failing: changed(WITH_INERTIAS, [
       'torsional stiffness 8200 N.m/rad',

@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'a small yacht, obtain at least a statement from the supplier of engine and gear together. Name it at the ' +
     'engine: torsional statement "...".',
   caution: `${DEFER} A statement covers the parts and the speeds that it names.`,
+  noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only a calculation or the maker’s statement settles it; the fix keeps the question open.',
   examples: examples(() => ({

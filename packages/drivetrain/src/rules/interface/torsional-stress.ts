@@ -44,6 +44,8 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Even firing of all cylinders: class also requires one misfiring cylinder. Speeds over 1.05 of ` +
     'rated are outside the formula. A keyed shaft end counts where its diameter or key is declared.',
+  limitOf: 'the stress that the rules of class allow',
+  noFigure: 'a system of masses and springs, calculated anew for each way out',
   examples: examples(() => ({
     failing: changed(
       WITH_EXCITATION,

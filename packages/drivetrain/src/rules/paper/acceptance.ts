@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'it, or correct the cause and remove it. Only removal is offered as a fix: who accepts, why and until when ' +
     'can only be filled in by the person who does.',
   caution: 'No date is extended and no name filled in here: only whoever accepts a departure can do that.',
+  noFigure: 'a record or its dates',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [

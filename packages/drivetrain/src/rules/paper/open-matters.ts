@@ -20,6 +20,7 @@ const INFO: RuleInfo = {
   manual:
     'A question without an owner stays unanswered, and one without a due date is answered after the part was made. Enter the owner, the due date, and the date on which it was closed. Chase one that is overdue, or have whoever set the date extend it.',
   caution: 'A matter marked as done may still have a wrong answer.',
+  noFigure: 'a record or its dates',
   curesRecord: true,
   judgesEvidence: true,
   noCure: 'Only its owner can say that a matter is done.',

@@ -19,6 +19,7 @@ const INFO: RuleInfo = {
   manual:
     'A fact stated for a part in its line takes precedence over its catalogue entry, because this one was modified or measured. The same means can also force a maker’s figure to fit, and every check then uses it. Each difference is therefore reported for review. State the evidence in the line, correct the entry, or remove the figure from the line.',
   caution: 'The rule cannot know which of the two is right.',
+  noFigure: 'two statements of one thing, either of which may be true',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [AT_PLACE, AT_PLACE.replace('flywheel aft', 'flywheel aft  cylinders 8')]),
     passing: changed(SINGLE_LINE, [AT_PLACE, AT_PLACE.replace('flywheel aft', 'flywheel aft  cylinders 6')]),

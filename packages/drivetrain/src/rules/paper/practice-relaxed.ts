@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
     'A practice sets the criteria that all its vessels are judged by. A vessel may be stricter without comment. A weaker criterion is a decision that must be visible, so that the next vessel does not inherit it unnoticed. Remove the criterion, so that the practice applies, or accept the departure with a reason, a role and a last day.',
   caution:
     'Only criteria that both state are compared. The designer decides whether those of the practice suit the vessel.',
+  noFigure: 'a record or its dates',
   standsWithout: 'anything',
   curesRecord: true,
   examples: examples(() => ({

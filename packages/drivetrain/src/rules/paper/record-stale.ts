@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'Measure again after the work, afloat where it is alignment, and write the day: `[measured 2026-02-01]`. ' +
     'Sizes of a part that was found damaged are held to the same.',
   caution: 'Only dates are compared; the quality of a record is not judged.',
+  noFigure: 'a record or its dates',
   curesRecord: true,
   judgesEvidence: true,
   noCure: 'Only another measurement settles it.',

@@ -23,6 +23,7 @@ const INFO: RuleInfo = {
     'letter or number, and the date on which it was issued.',
   caution:
     'The order of letters and of numbers is checked; where an office mixes both, the order in the file governs.',
+  noFigure: 'a record or its dates',
   curesRecord: true,
   judgesEvidence: true,
   noCure: 'Only the issuer knows the name and date of a revision.',

@@ -21,6 +21,7 @@ const INFO: RuleInfo = {
     'Authors overlook their own errors. A revision is therefore checked by a person other than its author, and both sign in a stated role. A signature older than the revision was given for another ' +
     'text. Have the revision checked, and enter who did, in which role and on which day.',
   caution: 'Names are compared as written; the signed document governs, not this record.',
+  noFigure: 'a record or its dates',
   curesRecord: true,
   judgesEvidence: true,
   noCure: 'Only the signatory can be named.',

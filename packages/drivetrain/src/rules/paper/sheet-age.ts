@@ -28,6 +28,8 @@ const INFO: RuleInfo = {
   manual:
     'Ratings are revised under the same name. A practice that requires sheets of the last five years needs to know which parts of a vessel rest on older ones. Ask the maker for the current issue, or choose another age with a reason.',
   caution: 'A recent sheet may still be superseded: ask for the current issue before the part is ordered.',
+  limitOf: 'the author’s criterion',
+  noFigure: 'a record or its dates',
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Only a newer sheet settles it.',

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'that was moved. A value copied from one is a starting point. Checks use it and the sheet marks it; before ' +
     'anything is ordered, measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
   caution: 'A drawing made for the class of vessels is no better evidence than the sister vessel.',
+  noFigure: 'a record or its dates',
   judgesEvidence: true,
   standsWithout: 'anything',
   curesRecord: true,

@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
   caution:
     'A gear that has been in service for twenty years may need the sheet of its own year: then say so in the ' +
     'title of the source.',
+  noFigure: 'a record or its dates',
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Only a newer sheet settles it.',

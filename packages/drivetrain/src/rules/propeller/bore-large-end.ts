@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
     'the taper itself and have the bore made to it. Half a millimetre of diameter moves the hub 8 mm along a ' +
     '1:16 taper. Do not fit a sleeve.',
   caution: 'Lap and blue the hub to the shaft: dimensions do not prove contact.',
+  limitOf: 'the fit of two machined parts',
   noCure: 'The yard decides whether the bore or the shaft end is machined anew.',
   examples: examples(() => ({
     failing: changed(BORED, ['taper large end 2 1/2 in', 'taper large end 2 3/8 in']),

@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'rounding.',
   caution:
     'It assumes that the shaft lies where it did; where it does not, write the new clearance as measured.',
+  limitOf: 'the rounding of a reading',
   examples: examples(() => ({
     failing: changed(RECKONED, ['tip clearance 112 mm', 'tip clearance 125 mm']),
     passing: RECKONED,

@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
     'must therefore be stated: "cup none", or the grade with the "effective pitch" that the shop gives for it. ' +
     'The computation uses that pitch.',
   caution: 'Cup grades differ between shops: compare grades of one shop only.',
+  noFigure: 'no number is compared',
   noCure: 'Only the shop that cupped the blades can state the effective pitch.',
   standsWithout: 'anything',
   examples: examples(() => ({

@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
     'with hull and shaft, and a dissimilar pair needs "corrosion protection" in the hull block, with the drawing ' +
     'that shows it.',
   caution: 'A checklist item: the kind, amount and place of protection are for a corrosion specialist.',
+  noFigure: 'no number is compared',
   noCure: 'Corrosion protection is decided for the whole vessel.',
   examples: examples(() => ({
     failing: changed(METALS, ['  corrosion protection "hull and shaft anodes, bonded, drawing E-12"', '']),

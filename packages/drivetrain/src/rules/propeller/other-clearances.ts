@@ -40,6 +40,7 @@ const INFO: RuleInfo = {
     'off them shakes the blade, and a propeller that clears them may still not come off past the rudder. Once one clearance of a propeller is stated, the others are required. They are judged where the criteria choose ' +
     'a share: "rudder clearance at least 12 %", "strut clearance at least 15 %".',
   caution: `${DEFER_PROPELLER} Leave room to draw the propeller, puller and nut too.`,
+  limitOf: 'the author’s criterion: there is no usual one',
   examples: examples(() => ({
     failing: changed(CHOSEN, ['rudder clearance 120 mm', 'rudder clearance 60 mm']),
     passing: CHOSEN,

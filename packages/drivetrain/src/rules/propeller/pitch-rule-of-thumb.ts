@@ -40,6 +40,8 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER_PROPELLER} Near the governor engine speed falls off steeply with load: the cost of pitch is smaller ` +
     'there.',
+  limitOf: 'a remark on a rule of thumb, told as one',
+  noFigure: 'an assumption is compared with the computed value: no part is to be changed',
   examples: examples(() => ({
     failing: assuming(PROPELLED, '200 rpm'),
     passing: assuming(PROPELLED, '60 rpm'),

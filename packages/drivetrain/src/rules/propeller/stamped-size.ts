@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'blade by blade, and write it with "[measured ...]"; keep the stamp as "stamped pitch" beside it. Nothing ' +
     'here computes with a stamp.',
   caution: 'Measure both sides of a pair with the same gauge.',
+  noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only a measurement settles what the blades are.',
   examples: examples(() => ({

@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'set. Neither stamp then says what it is. Have diameter and pitch of every blade measured, write them with ' +
     '"[measured ...]", and find out who stamped it last: the figures of the old trial may belong to the other one.',
   caution: 'Stamps that agree prove nothing: see propeller/stamped-size.',
+  noFigure: 'two statements of one thing, either of which may be true',
   noCure: 'Only the shop that stamped it, or measuring every blade, settles it.',
   examples: examples(() => ({
     failing: changed(TWICE_STAMPED, [

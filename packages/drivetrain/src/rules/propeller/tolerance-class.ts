@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   caution:
     'ISO 484-2 is for diameters of 0.80 to 2.50 m; shops use its classes for smaller propellers too. The figures ' +
     'come from trade pages.',
+  noFigure: 'no number is compared',
   examples: examples(() => ({
     failing: changed(BORED, ['  tolerance class I }', ' }']),
     passing: BORED,

@@ -41,6 +41,8 @@ const INFO: RuleInfo = {
   caution:
     'Plates that give two ratios do not always say which clutch each belongs to: the output sense tells them ' +
     'apart.',
+  limitOf: 'the rounding of the ratio as it is written',
+  noFigure: 'two statements of one thing, either of which may be true',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(UNEQUAL, ['ratio 1.96:1 ahead', 'ratio 2.05:1 ahead']),

@@ -34,6 +34,8 @@ const INFO: RuleInfo = {
     'exact ratio of the ahead clutch in the line, and keep the nominal one in the catalogue entry.',
   caution:
     'Take the exact ratio from the plate or the sheet of that gear and clutch; two clutches may differ.',
+  limitOf: 'the rounding of the ratio as it is written',
+  noFigure: 'two statements of one thing, either of which may be true',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(

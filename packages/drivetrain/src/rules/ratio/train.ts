@@ -44,6 +44,8 @@ const INFO: RuleInfo = {
     'belongs to another gear or clutch, or is misread. Count teeth, or turn the input by hand and count turns, ' +
     'before correcting either.',
   caution: 'Turning by hand needs the engine locked against starting, and two people.',
+  limitOf: 'the last printed digit of the sheet',
+  noFigure: 'two statements of one thing, either of which may be true',
   curesRecord: true,
   standsWithout: ['peak torque', 'at'],
   examples: examples(() => ({

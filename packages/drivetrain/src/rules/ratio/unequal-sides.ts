@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
     'for unequal ratios" in the arrangement. A gear whose clutches differ in ratio causes this unnoticed when ' +
     'each side runs ahead on another clutch.',
   caution: 'The power difference is the propeller law at equal engine speed: a scaling, not a prediction.',
+  limitOf: 'the rounding of the ratio as it is written',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, [
       'gear Alder-63 ratio 2.04:1 ahead clutch B',

@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'engine of the opposite rotation, a starter cranks the engine backwards, a pump delivers no water and a fan ' +
     'blows the wrong way. Order the accessory for this rotation and list the change as a work item.',
   caution: `${DOCK_CAUTION} A raw-water pump that runs backwards goes unnoticed until the engine overheats.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(WITH_STARTER, [STARTER, 'accessory starter rotation opposite viewed from flywheel']),
     passing: WITH_STARTER,

@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'manoeuvring astern overheats and fails when it carries full power ahead. Run ahead on the clutch that is ' +
     'rated for it and fit the propeller hand that this needs, or fit a gear whose clutches are both rated ahead.',
   caution: `${DOCK_CAUTION} Only the gear maker can give this permission; nothing here infers it from the type of gear.`,
+  noFigure: 'a sense, a hand or a clutch',
   standsWithout: ['ahead'],
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, 'clutch B output opposite ahead never']),

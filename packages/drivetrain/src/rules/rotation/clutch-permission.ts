@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
     'bought and clutches burnt on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the ' +
     'clutch, and record the source with its date.',
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,
+  noFigure: 'a sense, a hand or a clutch',
   judgesEvidence: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, `${PERMITTED} [hearsay]`]),

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'together for the wrong hand, and the vessel went astern on launching day. Record the assembly with `set for ' +
     'hand`; it must be the hand that the spec asks for.',
   caution: `${DOCK_CAUTION} Have the shop state the setting on its sheet, and check it again after every service.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(FOLDING, ['set for hand right', 'set for hand left']),
     passing: FOLDING,

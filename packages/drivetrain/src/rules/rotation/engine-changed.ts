@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'other propeller hand, the other clutch where the gear allows it to run ahead, or a gear of the other output ' +
     'sense.',
   caution: `${DOCK_CAUTION} Check the pump setting of the gear and the engine accessories as well.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: OLD_OPPOSITE,
     passing: REPOWER,

@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
   caution:
     `${DOCK_CAUTION} Check serial numbers against the plan; once installed, exchanging engines means lifting ` +
     'them out.',
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: ENGINES_EXCHANGED,
     passing: HANDED_ENGINES,

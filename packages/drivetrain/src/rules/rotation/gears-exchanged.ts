@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
     'output` says. Exchange the gears in the spec, and check whether their ratios were meant for the other side ' +
     'too.',
   caution: `${DOCK_CAUTION} Compare ratios and serial plates as well: exchanged gears often differ in ratio.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: GEARS_EXCHANGED,
     passing: HANDED_GEARS,

@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'opposite or either rotation. Choose a gear that accepts this engine, or an engine of the rotation that the ' +
     'gear accepts.',
   caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [TAKES, 'input rotation opposite viewed from flywheel']),
     passing: SINGLE_LINE,

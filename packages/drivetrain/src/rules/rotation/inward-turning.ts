@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'of the blades move outward. Inward-turning propellers can draw air between them and handle differently ' +
     'alongside. Where they are chosen on purpose, write `reason for inward turning "..."` in the arrangement.',
   caution: `${DOCK_CAUTION} Tell whoever handles the vessel when the turning sense of a pair changes.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: INWARD,
     passing: changed(INWARD, [

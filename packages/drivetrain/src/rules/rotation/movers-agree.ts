@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'runs either way follows the engine; one that is built for one way, and a second engine turned end for end, does not. Turn ' +
     'the mover about, choose the opposite rotation, or put a stage between that turns the sense over.',
   caution: `${DEFER} Try each mover alone first, uncoupled from the other, at the lowest speed.`,
+  noFigure: 'a sense, a hand or a clutch',
   noCure: 'Only another mover, or another place for it, turns it the other way.',
   examples: examples(() => ({
     failing: changed(TOGETHER, ['rotation either', 'rotation clockwise viewed from aft']),

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'when the lever goes ahead. Fit a propeller of the other hand, run ahead on the other clutch where the sheet ' +
     'allows it continuously, or fit a gear of the other output sense.',
   caution: `${DOCK_CAUTION} Crossing the shift cables is not a cure: it runs the gear ahead in its astern clutch.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']),
     passing: SINGLE_LINE,

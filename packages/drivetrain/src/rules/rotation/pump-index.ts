@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
     'the engine rotation changes. Write the setting at the gear in its line: `pump set for standard` or `pump ' +
     'set for opposite`.',
   caution: `${DOCK_CAUTION} Read the index mark on the pump, and check the oil pressure before loading the gear.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(INDEXED, ['pump set for standard', 'pump set for opposite']),
     passing: INDEXED,

@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'exact ratio and never be assumed from the family. Fit the other hand, take a ratio of the same sense, or ' +
     'run ahead on the other clutch where that is allowed.',
   caution: `${DOCK_CAUTION} Read the suffix on the plate: it identifies the ratio that is fitted.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(REGEARED, [VARIANT, `${NEAR}output same ahead continuous`]),
     passing: changed(REGEARED, [VARIANT, `${NEAR}output opposite ahead continuous`]),

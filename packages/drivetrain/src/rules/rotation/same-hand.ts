@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'some drives are built that way; then write `reason for same hand "..."` in the arrangement. Otherwise run ' +
     'one side ahead on the other clutch, where that is allowed, with a propeller of the other hand.',
   caution: `${DOCK_CAUTION} Rudder and trim tabs may have been set for the old bias.`,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: BOTH_RIGHT,
     passing: changed(BOTH_RIGHT, [

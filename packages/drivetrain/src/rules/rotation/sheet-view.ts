@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'word without converting it gives the wrong rotation, and with it the wrong propeller hand and pump setting. ' +
     'Keep the words of the sheet as `sheet rotation`; both are converted to the flywheel end and must agree.',
   caution: `${DOCK_CAUTION} Keep the original words of the source: they are the evidence.`,
+  noFigure: 'a sense, a hand or a clutch',
   standsWithout: 'anything',
   judgesEvidence: true,
   curesRecord: true,

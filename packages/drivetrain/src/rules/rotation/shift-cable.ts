@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
   caution:
     `${DOCK_CAUTION} No fix is offered for a cable: crossing it to cure a wrong hand runs the gear ahead in the ` +
     'astern clutch.',
+  noFigure: 'a sense, a hand or a clutch',
   noCure: 'Crossing a cable is never offered: it hides which clutch is engaged.',
   examples: examples(() => ({
     failing: changed(CABLED, ['shift cable push for ahead', 'shift cable pull for ahead']),

@@ -35,6 +35,8 @@ const INFO: RuleInfo = {
     'train and also declares its output sense, the two must agree. If they do not, one of them is wrong, and no ' +
     'rotation can be derived until the sheet has been read again.',
   caution: `${DOCK_CAUTION} Count only the meshes that carry power in this clutch; idlers count too.`,
+  limitOf: 'a sense, and no number',
+  noFigure: 'a sense, a hand or a clutch',
   curesRecord: true,
   examples: examples(() => ({
     failing: changed(TRAINED, ['clutch B output opposite', 'clutch B output same']),

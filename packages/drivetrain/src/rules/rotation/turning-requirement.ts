@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'applies to the proposed arrangement, not to the one it replaces. Change clutches and hands together, or ' +
     'agree another requirement with whoever set it.',
   caution: DOCK_CAUTION,
+  noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['turn outward', 'turn inward']),
     passing: REQUIRED,

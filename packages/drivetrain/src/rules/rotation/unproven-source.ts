@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'start isolated, or look at the propeller out of the water. Then write the evidence: `[plate]`, `[measured ' +
     '2026-01-14]`, `[drawing "S-201"]`.',
   caution: `${DOCK_CAUTION} Turning an engine over by hand needs its start isolated and two people.`,
+  noFigure: 'a sense, a hand or a clutch',
   judgesEvidence: true,
   standsWithout: 'anything',
   curesRecord: true,

@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'end and have no other viewpoint. Write what the source says together with the end it is viewed from: ' +
     '`viewed from flywheel` or `viewed from front`.',
   caution: `${DOCK_CAUTION} Do not guess the viewpoint from habit: makers and countries differ.`,
+  noFigure: 'a sense, a hand or a clutch',
   standsWithout: 'anything',
   judgesEvidence: true,
   curesRecord: true,

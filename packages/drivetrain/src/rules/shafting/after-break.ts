@@ -40,6 +40,7 @@ const INFO: RuleInfo = {
     'keyway, corrosion), then fit a thicker shaft or reduce its load, or write whose fatigue calculation covers ' +
     'it as "fatigue statement". One reduction of stress proves nothing about another cause.',
   caution: `${DEFER} Nominal torsion only: no notch, bending or vibration is counted, before or after.`,
+  limitOf: 'a share of what broke the one before: no estimate makes it good',
   examples: examples(() => ({
     failing: changed(AFTER_BREAK, ['diameter 75 mm [drawing] }', 'diameter 65 mm [drawing] }']),
     passing: AFTER_BREAK,

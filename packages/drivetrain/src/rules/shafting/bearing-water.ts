@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
     'engine runs dry when that engine is stopped and the other drives the vessel: on twins the feeds are ' +
     'cross-connected. Write "water from" in the bearing and "seal water from" in the shaft.',
   caution: `${DEFER} The maker of the bearing or seal states how much water is needed, and from which speed.`,
+  noFigure: 'no number is compared',
   noCure: 'The water supply is a matter of piping, not of the spec.',
   examples: examples(() => ({
     failing: changed(WITH_BEARINGS, ['water from own engine\n        }', 'water from none\n        }']),

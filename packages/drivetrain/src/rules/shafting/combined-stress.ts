@@ -63,6 +63,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Off-centre blade forces, waves, ice, fouled ropes, misalignment and torsional vibration are not ` +
     'included. In sea water an unprotected shaft has no endurance limit.',
+  limitOf: 'the stress that the code allows',
   examples: examples(() => ({
     failing: changed(
       STEPPED,

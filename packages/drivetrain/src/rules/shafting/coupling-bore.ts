@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'width with the shaft end; write "coupling end diameter" where that differs from the shaft diameter. Order ' +
     'the half-coupling for this shaft.',
   caution: `${DEFER} Nominal sizes are compared here; the fit itself is 0.0005 to 0.001 in of clearance and is measured.`,
+  noFigure: 'bore and key must be those of the shaft together',
   examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, ['bore 65 mm', 'bore 60 mm']),
     passing: WITH_HALF_COUPLING,

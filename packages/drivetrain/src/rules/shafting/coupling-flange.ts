@@ -58,6 +58,7 @@ const INFO: RuleInfo = {
     'adapter that its maker offers; never turn down or redrill a flange without the maker’s consent.',
   caution: `${DEFER} Face run-out and bolt grade are checked at fitting.`,
   // What two flanges may leave unsaid and still be compared.
+  noFigure: 'several sizes must be those of the other flange together',
   standsWithout: ['outside diameter', 'thickness'],
   examples: examples(() => ({
     failing: changed(WITH_HALF_COUPLING, [

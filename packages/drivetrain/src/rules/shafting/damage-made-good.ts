@@ -26,6 +26,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Whether a bent shaft may be straightened, or a crack ground out, depends on its material; many ` +
     'yards and societies allow neither.',
+  noFigure: 'no number is compared',
   noCure: 'Only replacement or repair settles it.',
   examples: examples(() => ({
     failing: changed(MADE_GOOD, [

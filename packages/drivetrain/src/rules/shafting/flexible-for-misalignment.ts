@@ -45,6 +45,7 @@ const INFO: RuleInfo = {
     'bearing and seal on every turn. Realign engine and shaft; where the lines do not meet, use a down-angle or ' +
     'offset gear, or joints with a thrust bearing.',
   caution: `${DEFER} The maker states what misalignment a coupling accepts; that allowance is for movement under way.`,
+  noFigure: 'no number is compared',
   noCure: 'Alignment is the cure; the spec has nothing to change.',
   examples: examples(() => ({
     failing: changed(WITH_FLEXIBLE, ['chosen for torsional vibration', 'chosen for misalignment']),

@@ -56,6 +56,7 @@ const INFO: RuleInfo = {
     'or binds. Declare the thrust bearing in the shaft with its thrust rating, or leave out the joint. Only a ' +
     'joint whose maker says so passes thrust: "passes thrust yes".',
   caution: `${DEFER} Plunge, yoke phase and equal angles are for its maker to state.`,
+  noFigure: 'no number is compared',
   examples: examples(() => ({
     failing: changed(WITH_JOINT, [
       '        bearing block { kind thrust  at 1.4 m  lubrication oil  thrust at most 40 kN }\n',

@@ -40,6 +40,7 @@ const INFO: RuleInfo = {
     'no diameter check can rest on it. Name the grade as an entry "shaft material" with its torsional yield and ' +
     'its document. A retained shaft usually has no mill certificate: then use the weak grade of the family.',
   caution: `${DEFER} A magnet or spark test does not identify a grade; a hardness test or laboratory analysis does.`,
+  noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only a certificate or a measurement can establish the grade.',
   examples: examples(() => ({

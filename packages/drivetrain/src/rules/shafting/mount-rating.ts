@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'sheets mostly rate weight only. State the ratings of all mounts together, "thrust at most" and "torque at ' +
     'most", and fit stiffer mounts or more of them where they are not enough.',
   caution: `${DEFER} Load on a single mount depends on spacing; shock and slamming come on top.`,
+  limitOf: 'the maker’s ratings',
   noCure: 'Mounts are chosen from the maker’s range by load; the message states it.',
   examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['torque at most 3200 N.m', 'torque at most 2200 N.m']),

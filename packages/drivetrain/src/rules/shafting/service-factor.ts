@@ -34,6 +34,8 @@ const INFO: RuleInfo = {
     'The factor in the criteria is compared with the published one for the duty and passengers of the vessel. ' +
     'Raise the factor, or correct the duty.',
   caution: `${DEFER} Published sets differ; flag and class may require more, and their figure takes precedence.`,
+  limitOf: 'the published factors: one below them is not of that use',
+  noFigure: 'the author’s criterion: no part is to be changed',
   examples: examples(() => ({
     failing: changed(CHOSEN, ['factor 5.0', 'factor 3.0']),
     passing: CHOSEN,

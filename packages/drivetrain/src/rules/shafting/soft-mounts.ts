@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'gear is hammered. Fit a flexible coupling, stiffer mounts, or a seal whose maker allows the movement; state ' +
     '"deflection" of the mounts and "seal movement at most".',
   caution: `${DEFER} The shaft also needs free length, commonly 12 to 20 diameters, between gear and first bearing.`,
+  limitOf: 'the makers’ limits',
   noCure: 'A part that takes the movement must be chosen.',
   examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['seal movement at most 4 mm', 'seal movement at most 2 mm']),

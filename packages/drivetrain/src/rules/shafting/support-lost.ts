@@ -48,6 +48,7 @@ const INFO: RuleInfo = {
     'replaced. Declare the remaining bearings with their places, so that the span check can judge them; or add a ' +
     'bearing where the gland was.',
   caution: `${DEFER} Wear seen when the old gland is opened shows whether it carried load.`,
+  noFigure: 'no number is compared',
   noCure: 'A support must be chosen and fitted with its seat.',
   examples: examples(() => ({
     failing: changed(

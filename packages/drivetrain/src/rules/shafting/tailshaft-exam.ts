@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Intervals depend on the number of shafts, material, and design of keyway and taper; the ` +
     'certificate states the date.',
+  noFigure: 'a record or its dates',
   examples: examples(() => ({
     failing: changed(WITH_EXAM, ['examination due 2028-09-10', 'examination due 2026-05-10']),
     passing: WITH_EXAM,

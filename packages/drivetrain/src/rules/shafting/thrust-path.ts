@@ -49,6 +49,7 @@ const INFO: RuleInfo = {
     'a transfer must declare its thrust rating. Write "bearing thrust { kind thrust  thrust at most 20 kN }" in ' +
     'the shaft, or choose a motor rated for thrust.',
   caution: `${DEFER} The bearing must be tied to the hull: a flexing seat does not carry thrust.`,
+  noFigure: 'no number is compared',
   examples: examples(() => ({
     failing: changed(ELECTRIC, ['  thrust at most 30 kN\n', '']),
     passing: ELECTRIC,

@@ -44,6 +44,7 @@ const INFO: RuleInfo = {
     'tube does not allow it, a thicker shaft also costs a new tube, strut and seal; a stronger grade at the old ' +
     'diameter avoids this. State the bore of each bearing and of its housing.',
   caution: `${DEFER} Thin-walled bearings exist; their maker states the shaft size.`,
+  limitOf: 'the clear opening, as measured',
   examples: examples(() => ({
     failing: changed(WITH_BORES, ['housing bore 100 mm', 'housing bore 85 mm']),
     passing: WITH_BORES,

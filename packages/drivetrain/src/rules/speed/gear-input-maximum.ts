@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
     'not only rated speed. Overspeed churns and overheats the oil and overstresses clutch drums. Lower the ' +
     'governed speed with the maker’s consent, or choose a gear for faster engines.',
   caution: DEFER,
+  limitOf: 'the maker’s limit',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['input speed at most 3000 rpm', 'input speed at most 2400 rpm']),
     passing: SINGLE_LINE,

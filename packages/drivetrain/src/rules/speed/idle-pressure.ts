@@ -23,6 +23,7 @@ const INFO: RuleInfo = {
     'gear that keeps pressure at it, or fit an electric pump that the maker approves. A higher idle makes the ' +
     'vessel faster in gear. The rule applies where the sheet gives a least input speed.',
   caution: DEFER,
+  limitOf: 'the maker’s limit',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 550 rpm']),
     passing: SINGLE_LINE,

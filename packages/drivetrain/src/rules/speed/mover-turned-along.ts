@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'fast as the engine at high idle. Choose a motor for that speed, put it behind the gear, or fit a clutch that lets it stand ' +
     'still, and leave the motor out of the line for that mode.',
   caution: `${DEFER} Ask the maker for the speed with the controller off, which may be lower.`,
+  limitOf: 'the maker’s limit',
   noCure: 'Only another motor, place or clutch helps.',
   examples: examples(() => ({
     failing: changed(HYBRID, ['top speed 2950 rpm', 'top speed 2400 rpm']),

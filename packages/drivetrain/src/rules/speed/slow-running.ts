@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'the estimated idle speed is above the required speed, the sheet must offer such a device. Choose a gear ' +
     'that has one, or change the requirement.',
   caution: `${DEFER} A slip device works only below a stated engine speed, and only while the oil stays cool.`,
+  limitOf: 'the owner’s requirement',
   examples: examples(() => ({
     failing: changed(TROLLING, ['slip device offered', 'slip device not offered']),
     passing: TROLLING,

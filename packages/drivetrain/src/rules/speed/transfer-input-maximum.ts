@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'overspeed it. Lower the governed speed with the maker’s consent, put more ratio before the stage, or choose ' +
     'another stage.',
   caution: DEFER,
+  limitOf: 'the maker’s limit',
   examples: examples(() => ({
     failing: changed(WITH_TRANSFER, ['input speed at most 2000 rpm', 'input speed at most 1200 rpm']),
     passing: WITH_TRANSFER,

@@ -28,6 +28,8 @@ const INFO: RuleInfo = {
     'faster in the same proportion, so that the shaft turns as before. Tell the owner, and accept the note with ' +
     'that reason.',
   caution: 'Taken at equal slip; vessel speed itself is not computed here.',
+  limitOf: 'a note on what changes: nothing is limited',
+  noFigure: 'a note on what changes: nothing is limited',
   examples: examples(() => ({
     failing: changed(REPOWER, [
       '      retain gear\n',

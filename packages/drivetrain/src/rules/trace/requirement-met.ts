@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
     'arrangement, and the margin is shown; "in mode harbour" names the mode that it is for, else the first. Where it is not met, change what the quantity depends on, or agree ' +
     'another requirement with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial must confirm it.`,
+  limitOf: 'the owner’s requirement',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),
     passing: REQUIRED,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'turning sense of the propellers. Word the requirement so that one of these verifies it. Where only a ' +
     'document or a trial can, accept the finding and name who verifies it and how.',
   caution: 'Some requirements are verified by document or trial only; this rule cannot know that they are.',
+  noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only a requirement on a computed quantity can be verified.',
   examples: examples(() => ({

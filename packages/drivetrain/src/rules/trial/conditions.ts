@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
     'lever ahead drives ahead, each side alone and from every station, is proven at the dock before departure; ' +
     'astern and a stop are run and recorded. What is not stated is listed as missing; what was not as required is a finding: run it again, or accept it with the reason.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
+  noFigure: 'a reading of a trial',
   noCure: 'Only another trial settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['astern and stop recorded', 'astern and stop not recorded']),

@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
     'against what the spec works out. Where the helm declares its stations, each of them wants a step.',
   caution:
     'A step proves the cable and the hand as they were that day: after any work on the controls it is run again.',
+  noFigure: 'a reading of a trial',
   noCure: 'Only another trial, after what was found has been corrected, settles it.',
   examples: examples(() => ({
     failing: changed(STEPPED, ['lever ahead pulls ahead', 'lever ahead pulls astern']),

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'time and distance. Write each as a "drill"; a trial sheet that has one, and any trial of a vessel that carries ' +
     'passengers, is asked for all three.',
   caution: 'What the plan of the trial requires, owner, flag and class decide.',
+  noFigure: 'a reading of a trial',
   noCure: 'Only another trial, after what was found has been corrected, settles it.',
   examples: examples(() => ({
     failing: changed(DRILLED, [

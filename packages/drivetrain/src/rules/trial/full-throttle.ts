@@ -31,6 +31,8 @@ const INFO: RuleInfo = {
     'then accept the finding with that reason.',
   caution:
     'A low reading does not point to the propeller by itself: most causes are found earlier in the list.',
+  limitOf: 'the speed that the maker rates',
+  noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),

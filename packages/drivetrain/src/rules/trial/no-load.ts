@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'warm, briefly, with the lever of the pump seen at its stop, before the runs in gear.',
   caution:
     'Some makers forbid or limit running at high idle without load, and electronic governors may cap it: ask.',
+  noFigure: 'a reading of a trial',
   noCure: 'Only another trial, after what was found has been corrected, settles it.',
   examples: examples(() => ({
     failing: changed(UNLOADED, ['engine speed 2520 rpm', 'engine speed 2390 rpm']),

@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
     'its share: check throttle travel first, then the ratio on the plates of both gears, then the pitch of both ' +
     'propellers, measured with one gauge.',
   caution: 'Runs are taken to be at one lever setting when the sheet gives them the same point.',
+  noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(PAIR, ['engine speed 1815 rpm', 'engine speed 1690 rpm']),

@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'wrong, and correct the spec with what was measured. Where the speed was read, the resistance that the run met over ' +
     'that of the method is offered as an "assume resistance correlation" line for the next prediction.',
   caution: 'A prediction is no better than its method, a reading no better than its instrument and its day.',
+  noFigure: 'a reading of a trial',
   noCure: 'Only another trial, or a better prediction, settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),

@@ -31,6 +31,8 @@ const INFO: RuleInfo = {
     'with it and shown beside the prediction on the sheet. Where it is not met, check the state of the trial ' +
     'first.',
   caution: 'A reading is judged as recorded: nothing is corrected for load, bottom, wind or depth.',
+  limitOf: 'the owner’s requirement',
+  noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),

@@ -14,6 +14,7 @@ export const gallons = unitRule(
       'The US gallon is 3.785 L, the imperial one 4.546 L. Power estimated from fuel consumption is wrong by the ' +
       'same 20 %. Write US-gal, imp-gal or L.',
     caution: 'Flow meters are sold in both: read the plate of the meter.',
+    noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['cycle four-stroke', 'cycle four-stroke\n  fuel rate 16 gal/h']),
       passing: changed(SINGLE_LINE, ['cycle four-stroke', 'cycle four-stroke\n  fuel rate 16 US-gal/h']),

@@ -15,6 +15,7 @@ export const horsepowerKind = unitRule(
       'horsepowers differ by 1.4 %, which is the whole margin of many gear ratings. A spelling in use for several ' +
       'units is refused, and each reading is offered with its value. Write the unit that the sheet means.',
     caution: 'Take the unit from the sheet itself; do not choose the one that makes a check hold.',
+    noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['power 300 kW at 2300 rpm', 'power 300 HP at 2300 rpm']),
       passing: SINGLE_LINE,

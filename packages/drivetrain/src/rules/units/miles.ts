@@ -14,6 +14,7 @@ export const miles = unitRule(
       'Lakes and inland waters use statute miles, the sea uses knots. A speed without a unit, or in "miles", is 15 ' +
       '% uncertain, and the power for it about half as much again. Write kn, mph or km/h.',
     caution: 'Instruments can be set to either: note which one the reading came from.',
+    noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, [
         '  arrangement proposed {',

@@ -25,6 +25,7 @@ const INFO: RuleInfo = {
     'or coupling bored for one does not fit the other. Where two shafts of a vessel nearly agree across inch and ' +
     'metric sizes, one of the figures was probably rounded. Measure both, and keep the measured values.',
   caution: 'Never round a measured size to a nominal one to clear this finding.',
+  noFigure: 'how a figure is written, and not how large it is',
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Only the author knows which size is meant.',

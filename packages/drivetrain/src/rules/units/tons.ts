@@ -14,6 +14,7 @@ export const tons = unitRule(
       'Displacement is in long tons in older lines plans, short tons in yard papers and tonnes elsewhere; they ' +
       'differ by up to 12 %, and planing speed estimates with them. Write t, long-ton, short-ton, lb or kg.',
     caution: 'State also whether the displacement is light or loaded.',
+    noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, [
         '  arrangement proposed {',

@@ -14,6 +14,7 @@ export const torqueUnit = unitRule(
       'Torque is given in N.m, lbf.ft and lbf.in, and in several loose spellings. Between lbf.in and lbf.ft lies a ' +
       'factor of twelve, enough to pass a coupling that will shear. Write the unit.',
     caution: 'Peak and rated torque are different things too: state which.',
+    noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['peak torque 1480 N.m', 'peak torque 1480']),
       passing: SINGLE_LINE,

@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
     'torsional yield with the rule it follows.',
   caution:
     'Copper alloys are usually taken at half the tensile yield; larger bars are weaker than small ones.',
+  noFigure: 'a property of a grade: it is looked up, and the message says what is usual',
   standsWithout: 'anything',
   curesRecord: true,
   examples: examples(() => ({

@@ -15,6 +15,7 @@ export const unitNeeded = unitRule(
       'a millimetre, psi as bar. Nothing is computed from it, and every check that needs it cannot tell. Any unit ' +
       'of the trade may be used; the value stays as written.',
     caution: 'Do not round a measured size to a nominal one while adding its unit.',
+    noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({
       failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 650']),
       passing: SINGLE_LINE,
