@@ -1,4 +1,4 @@
-import type { LineAnalysis, ShaftLine, Verdict, Vessel } from '@tailshaft/drivetrain';
+import type { LineAnalysis, ShaftLine, StudyResult, Verdict, Vessel } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
 
 /** Something that could not be read in the text of the spec. */
@@ -30,6 +30,8 @@ export interface SheetInput {
   readonly problems: readonly TextProblem[];
   /** What the text and everything that it imports is known by, where the host can say: it stands in the title block. */
   readonly digest?: string;
+  /** Studies of the vessel that were searched for the sheet. */
+  readonly studies?: readonly StudyResult[];
   /** An origin as a person reads it: `ternhaven.shaft:23`. */
   readonly placeText?: (origin: Origin) => string | undefined;
   /** An origin as a host follows it; comes back in `data-place`. */

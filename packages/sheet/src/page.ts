@@ -22,6 +22,7 @@ import { requirementsSection } from './sections/requirements.js';
 import { revisionsSection } from './sections/revisions.js';
 import { rotationSection } from './sections/rotation-table.js';
 import { standingSection } from './sections/standing.js';
+import { studiesSection } from './sections/study.js';
 import { summarySection } from './sections/summary.js';
 import { trialsSection } from './sections/trials.js';
 import { verdictSection } from './sections/verdict-table.js';
@@ -112,6 +113,7 @@ export function sectionsOf(sheet: Sheet): Block[] {
     requirementsSection(sheet),
     particularsSection(sheet),
     ...arrangements,
+    studiesSection(sheet.input.studies ?? []),
     trialsSection(sheet),
     vessel.length > 0
       ? section('vessel-checks', 'Vessel and catalogue', [

@@ -1,5 +1,6 @@
 import type { Outline } from '@tailshaft/language/server';
 import type { PanelChoice, PanelChoices } from '@tailshaft/sheet';
+import type { WorkspaceEdit } from 'vscode-languageserver-types';
 
 /*
  * What client and server of this extension ask each other beside the protocol. Each request is a name with the types
@@ -22,6 +23,15 @@ export interface SheetAnswer {
   readonly vessels: readonly string[];
   readonly vessel: string;
   readonly choices: PanelChoices;
+  /** How many studies the vessel holds. */
+  readonly studies: number;
+}
+
+/** A candidate by the options that it is made of. */
+export interface CandidateChoice {
+  readonly study: string;
+  readonly arrangement: string;
+  readonly options: readonly string[];
 }
 
 export interface SheetFileAnswer {
@@ -70,6 +80,13 @@ export interface Requests {
   'tailshaft/outline': [AboutFile, Outline | null];
   'tailshaft/vessels': [{ readonly all?: boolean } | undefined, Outline[]];
   'tailshaft/sheet': [AboutVessel, SheetAnswer | null];
+  /** The studies of a vessel as far as they are soon searched; nothing where the text changed meanwhile. */
+  'tailshaft/studies': [AboutFile & { readonly vessel?: string }, { readonly html: string } | null];
+  /** What writes a candidate into its arrangement; nothing where the study no longer offers these options. */
+  'tailshaft/candidate': [
+    AboutFile & { readonly vessel?: string; readonly candidate: CandidateChoice },
+    { readonly edit: WorkspaceEdit } | null,
+  ];
   'tailshaft/sheetFile': [AboutVessel & { readonly form: 'html' | 'svg' | 'charts' }, SheetFileAnswer | null];
   'tailshaft/compare': [CompareQuestion, { readonly markdown: string; readonly caution: string } | null];
   /** Lines whose consequence moved since the texts of another time, with what moved. */

@@ -1,5 +1,6 @@
 import { realpath, stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
+import type { StudyResult } from '@tailshaft/drivetrain';
 import { EXTENSION, failuresOf, type JudgedVessel, type Place } from '@tailshaft/language';
 import {
   makePaper,
@@ -26,6 +27,7 @@ import { marginsCsv, partsCsv } from '../papers/csv.js';
 import { digestOf } from '../papers/digest.js';
 import { pdfFile } from '../papers/pdf-file.js';
 import { schematicFile } from '../papers/schematic-file.js';
+import { searchedBy } from '../report/search-study.js';
 import { shownPath } from '../specs/find.js';
 import { decodeSpec } from '../specs/read-text.js';
 import { judgedOf } from '../specs/spec-set.js';
@@ -75,6 +77,10 @@ export const sheet: Command = {
     },
     { name: 'vessel', takes: '<name>', means: 'Which vessel, where the file holds several.' },
     ...BESIDE.map(({ name, means }) => ({ name, takes: '<file>', means })),
+    {
+      name: 'studies',
+      means: 'Search the studies of the vessel, and show what came out in the sheet and the full paper.',
+    },
     { name: 'markdown', means: 'The same as --format markdown.' },
     { name: 'stdin-name', takes: '<path>', means: 'The path that the spec on standard input belongs to.' },
     { name: 'open', means: 'Open all workings of the HTML sheet.' },
@@ -108,7 +114,9 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     ...(root === undefined ? {} : { root }),
   });
   const spec = await specOf(io, given, path, specs);
-  const input = sheetInput(specs, spec, chosenVessel(spec, textOf(given, 'vessel')), today);
+  const chosen = chosenVessel(spec, textOf(given, 'vessel'));
+  const studies = given.studies ? await searchedStudies(io, specs, spec, chosen) : [];
+  const input = { ...sheetInput(specs, spec, chosen, today), studies };
   const beside = BESIDE.flatMap(({ name, make }) => {
     const file = textOf(given, name);
     return file === undefined ? [] : [{ name, file, content: make(input, file) }];
@@ -121,6 +129,22 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   else if (typeof content === 'string') io.print(content);
   else io.bytes(content);
   return 0;
+}
+
+/** Every study of the vessel that can be searched, to its end. */
+async function searchedStudies(
+  io: Io,
+  specs: Specs,
+  spec: CheckedSpec,
+  chosen: JudgedVessel,
+): Promise<StudyResult[]> {
+  const results: StudyResult[] = [];
+  for (const reading of chosen.reading.studies) {
+    const ready = specs.studyOf(spec, chosen, reading);
+    if (ready) results.push((await searchedBy(io, chosen.vessel.name, ready)).result);
+    else io.complain(`study ${reading.name} cannot be searched as it stands`);
+  }
+  return results;
 }
 
 async function contentOf(

@@ -1,14 +1,13 @@
 import { resolve } from 'node:path';
-import { performance } from 'node:perf_hooks';
-import { setImmediate } from 'node:timers/promises';
-import { resultOf, search } from '@tailshaft/drivetrain';
+import { numbered } from '@tailshaft/drivetrain';
 import { applyEdits, type JudgedVessel, type ReadyStudy, textEditsForSpelled } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
+import { searchedBy } from '../report/search-study.js';
 import { studiesCsv } from '../report/study-csv.js';
 import { studiesJson } from '../report/study-json.js';
 import { studyText } from '../report/study-text.js';
-import { numbered, type SearchedStudy } from '../report/study-words.js';
+import type { SearchedStudy } from '../report/study-words.js';
 import { byteOrderMark, readBytes } from '../specs/read-text.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
 import { writeWhole } from '../specs/write-file.js';
@@ -101,35 +100,6 @@ function chosenStudies(specs: Specs, spec: CheckedSpec, name: string | undefined
     );
   });
 }
-
-/** Searches, telling how far it is, until the end or until somebody ends it. */
-async function searchedBy(io: Io, vessel: string, ready: ReadyStudy): Promise<SearchedStudy> {
-  let ended = false;
-  const listening = io.onInterrupt(() => {
-    ended = true;
-  });
-  const began = performance.now();
-  let rested = began;
-  const steps = search(ready);
-  let step = steps.next();
-  while (!step.done) {
-    if (performance.now() - rested > RESTS) {
-      const { looked, of } = step.value;
-      io.progress(
-        `study ${ready.study.name}: ${looked.toLocaleString('en')} of ${of.toLocaleString('en')}; Ctrl-C ends it`,
-      );
-      await setImmediate();
-      rested = performance.now();
-    }
-    step = steps.next(ended);
-  }
-  listening();
-  io.progress('');
-  return { vessel, result: resultOf(ready, [step.value]), seconds: (performance.now() - began) / 1000 };
-}
-
-/** Milliseconds between two looks at what the person does. */
-const RESTS = 100;
 
 async function writeCandidate(
   io: Io,

@@ -1,5 +1,6 @@
+import { numbered, optionOf } from '@tailshaft/drivetrain';
 import { fromSI, naturalUnit, type Unit } from '@tailshaft/mechanics';
-import { numbered, optionOf, type SearchedStudy } from './study-words.js';
+import type { SearchedStudy } from './study-words.js';
 
 /** Every candidate that holds or cannot be told, one a line, for a spreadsheet. */
 export function studiesCsv(studies: readonly SearchedStudy[]): string {

@@ -1,7 +1,8 @@
 import type { Candidate, StudyResult } from '@tailshaft/drivetrain';
+import { numbered, optionOf, rankWords, shownOf } from '@tailshaft/drivetrain';
 import type { Value } from '@tailshaft/mechanics';
 import { VERSION } from '../version.js';
-import { numbered, optionOf, rankWords, type SearchedStudy, shownOf } from './study-words.js';
+import type { SearchedStudy } from './study-words.js';
 
 /** Grows by one when a reader of the old form would misread the new one. */
 export const FORM = 1;

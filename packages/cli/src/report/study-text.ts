@@ -1,15 +1,17 @@
-import type { Candidate, StudyResult } from '@tailshaft/drivetrain';
-import type { Io } from '../terminal/io.js';
-import { type Cell, count, table, wrapped } from '../terminal/layout.js';
 import {
-  countWords,
+  type Candidate,
+  judgedWords,
   limitWords,
   numbered,
   optionOf,
+  rankingWords,
   rankWords,
-  type SearchedStudy,
+  type StudyResult,
   shownOf,
-} from './study-words.js';
+} from '@tailshaft/drivetrain';
+import type { Io } from '../terminal/io.js';
+import { type Cell, count, table, wrapped } from '../terminal/layout.js';
+import type { SearchedStudy } from './study-words.js';
 
 /** A study as a person reads it: the counts, the best, and what rules the others out. */
 export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, most?: number): string {
@@ -18,7 +20,7 @@ export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, mo
   const show = most ?? shownOf(result);
   const head = `${vessel}, study ${study.name} of ${arrangement}`;
   const parts = [
-    `${paint.strong(head)}: ${countWords(result)} in ${seconds.toFixed(1)} s`,
+    `${paint.strong(head)}: ${judgedWords(result)} in ${seconds.toFixed(1)} s`,
     `  ${[
       paint.good(`${holds.length} hold`),
       paint.open(`${unknown.length} cannot tell`),
@@ -27,7 +29,7 @@ export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, mo
     '',
     holds.length > 0
       ? wrapped(
-          `${paint.strong(`The best ${Math.min(show, holds.length)}`)} by ${rankingWords(result)}${frontWords(result)}`,
+          `${paint.strong(`The best ${Math.min(show, holds.length)}`)} by ${rankingWords(result)}`,
           io.width,
         )
       : paint.error('No candidate holds.'),
@@ -43,14 +45,6 @@ export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, mo
 const CAUTION =
   'Screening, not certification: each candidate was judged by every check as if it were written in the arrangement. Write the ' +
   'chosen one with --write and check it.';
-
-function rankingWords({ ranking }: StudyResult): string {
-  return ranking.map(({ words, best }) => `${words} (${best} first)`).join(', then ');
-}
-
-function frontWords({ ranking }: StudyResult): string {
-  return ranking.length > 1 ? '; * beaten by no other in all of them' : '';
-}
 
 function candidates({ paint }: Io, result: StudyResult, shown: readonly Candidate[]): string {
   const { dimensions, ranking, front } = result;

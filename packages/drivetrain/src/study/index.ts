@@ -10,3 +10,4 @@ export {
   search,
   searched,
 } from './search.js';
+export * from './words.js';

@@ -11,29 +11,32 @@ export interface Order {
 
 /**
  * Finds out which dimensions each check depends on, by a candidate for each option, and puts those first that depend on least.
- * What comes out does not depend on how fast the machine is, nor on where a search begins.
+ * What comes out does not depend on how fast the machine is, nor on where a search begins. It rests before each candidate.
  */
-export function orderOf(judge: Judge, of: StudyCase, first: number): Order {
+export function* orderOf(judge: Judge, of: StudyCase, first: number): Generator<void, Order> {
   const { dimensions } = of;
   const base = choiceAt(dimensions, first);
   // Seen once to find all varied places, and once more with all of them known.
-  const look = () => {
-    const leaves = (choice: Choice) => {
-      const vessel = of.vesselWith(choice);
-      return vessel && judge.judging(vessel).leaves;
-    };
+  const leaves = (choice: Choice) => {
+    const vessel = of.vesselWith(choice);
+    return vessel && judge.judging(vessel).leaves;
+  };
+  function* look(): Generator<void, Set<number>[]> {
     const own = leaves(base)!;
-    return dimensions.map(({ options }, at) => {
+    const found: Set<number>[] = [];
+    for (const [at, { options }] of dimensions.entries()) {
       const slots = new Set<number>();
       for (const option of options.keys()) {
+        yield;
         const other = leaves(base.map((one, index) => (index === at ? option : one)));
         for (const [slot, leaf] of (other ?? []).entries()) if (leaf !== own[slot]) slots.add(slot);
       }
-      return slots;
-    });
-  };
-  look();
-  const slotsOfDimension = look();
+      found.push(slots);
+    }
+    return found;
+  }
+  yield* look();
+  const slotsOfDimension = yield* look();
   const judging = judge.judging(of.vesselWith(base)!);
   judging.verdicts();
   const total = combinationsOf(dimensions);

@@ -76,7 +76,13 @@ export function* search(
       apart += 1;
       continue;
     }
-    order ??= orderOf(judge, of, firstThatGoes(of));
+    if (!order) {
+      const steps = orderOf(judge, of, firstThatGoes(of));
+      let step = steps.next();
+      for (; !step.done; step = steps.next())
+        if (yield { looked: index - from, of: end - from }) return found(index - from, true);
+      order = step.value;
+    }
     const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough);
     if (one.outcome !== 'fails') candidates.push(one);
     else {

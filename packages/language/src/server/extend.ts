@@ -2,6 +2,7 @@
  * For hosts of the server that answer requests of their own beside the protocol: the editor extension draws the sheet
  * in its server process.
  */
+export { textsOf, workspaceEdit } from '../actions/workspace-edit.js';
 export { onDocument } from './handlers.js';
 export { linesOf } from './lines.js';
 export {

@@ -12,6 +12,8 @@ export type Mark =
   | { readonly as: 'place'; readonly text: string; readonly origin: Origin }
   /** A reference within the sheet: `W12`. */
   | { readonly as: 'reference'; readonly text: string; readonly to: string }
+  /** What a host does when somebody presses it: words alone where there is none. */
+  | { readonly as: 'act'; readonly text: string; readonly act: string }
   | { readonly as: 'anchor'; readonly text: string; readonly id: string }
   | { readonly as: 'break' };
 

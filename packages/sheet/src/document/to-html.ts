@@ -10,6 +10,8 @@ export interface HtmlOptions {
   readonly open?: boolean;
   /** What to put into `data-place` of a place, for a host that follows clicks. */
   readonly placeKey?: ((origin: Origin) => string | undefined) | undefined;
+  /** The host does what somebody presses. */
+  readonly acts?: boolean;
 }
 
 /** Blocks as HTML. */
@@ -18,7 +20,7 @@ export function blocksHtml(blocks: readonly Block[], options: HtmlOptions): Mark
 }
 
 /** Running text as HTML. */
-export function textHtml(text: Text, options: Pick<HtmlOptions, 'placeKey'> = {}): Markup {
+export function textHtml(text: Text, options: Pick<HtmlOptions, 'placeKey' | 'acts'> = {}): Markup {
   if (typeof text === 'string') return joined(text);
   if (!('as' in text)) return joined(...text.map(one => textHtml(one, options)));
   switch (text.as) {
@@ -46,6 +48,10 @@ export function textHtml(text: Text, options: Pick<HtmlOptions, 'placeKey'> = {}
     }
     case 'reference':
       return element('a', { href: `#${text.to}`, class: 'reference' }, text.text);
+    case 'act':
+      return options.acts
+        ? element('button', { type: 'button', class: 'act', 'data-act': text.act }, text.text)
+        : joined(text.text);
     case 'anchor':
       return element('span', { id: text.id, class: 'anchor' }, text.text);
     case 'break':

@@ -11,7 +11,7 @@ export type XY = readonly [x: number, y: number];
 export interface Series {
   readonly name: string;
   readonly points: readonly XY[];
-  readonly kind: 'solid' | 'dashed' | 'dotted' | 'level' | 'marks' | 'rings';
+  readonly kind: 'solid' | 'dashed' | 'dotted' | 'level' | 'marks' | 'rings' | 'crosses';
 }
 
 export interface ChartSpec {
@@ -20,6 +20,8 @@ export interface ChartSpec {
   readonly xTitle: string;
   readonly yTitle: string;
   readonly series: readonly Series[];
+  /** Axes that begin near the least of the data, for what varies little. */
+  readonly tight?: boolean;
   /** A stretch of the horizontal axis that stands out, with what it is. */
   readonly band?: Stretch;
   /** Stretches of it that may only be passed. */
@@ -42,10 +44,10 @@ const TOP = 34;
 const SECOND = 232;
 
 /** A line chart from zero with its legend below. */
-export function chart({ id, title, xTitle, yTitle, series, band, barred = [] }: ChartSpec): Markup {
+export function chart({ id, title, xTitle, yTitle, series, tight, band, barred = [] }: ChartSpec): Markup {
   const all = series.flatMap(one => one.points);
-  const x = scaleLinear([0, Math.max(...all.map(point => point[0])) * 1.04], [LEFT, RIGHT]).nice(6);
-  const y = scaleLinear([0, Math.max(...all.map(point => point[1])) * 1.06], [BASE, TOP]).nice(5);
+  const x = scaleLinear(reach(all, 0, 1.04, tight), [LEFT, RIGHT]).nice(6);
+  const y = scaleLinear(reach(all, 1, 1.06, tight), [BASE, TOP]).nice(5);
   return drawing(
     id,
     WIDTH,
@@ -69,12 +71,23 @@ export function chart({ id, title, xTitle, yTitle, series, band, barred = [] }: 
         label(x(tick), BASE + 19, fix(tick), 'label quiet'),
       ]),
     lineFrom(LEFT, TOP, LEFT, BASE, 'axis'),
+    tight ? lineFrom(LEFT, BASE, RIGHT, BASE, 'axis') : undefined,
     label(RIGHT, BASE + 36, xTitle, 'label', 'end'),
     label(8, 18, yTitle, 'label', 'start'),
     series.map((one, index) => drawSeries(one, index, x, y)),
     series.map((one, index) => legend(one, index)),
     barred.slice(0, 1).map(one => legend({ kind: 'barred', name: one.name }, series.length)),
   );
+}
+
+/** The ends of an axis: from zero to a little over the greatest, or a little beyond the least and the greatest. */
+function reach(all: readonly XY[], axis: 0 | 1, over: number, tight = false): [number, number] {
+  const values = all.map(point => point[axis]);
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  if (!tight) return [0, most * over];
+  // Less than a whole unit would write one number at several ticks.
+  const room = Math.max((over - 1) * (most - least), (1 - most + least) / 2);
+  return [least - room, most + room];
 }
 
 function drawBand({ from, to, name }: Stretch, x: Scale): Markup[] {
@@ -97,11 +110,18 @@ function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale)
 
 type Scale = ScaleLinear<number, number>;
 
-function isMark(kind: Series['kind']): kind is 'marks' | 'rings' {
-  return kind === 'marks' || kind === 'rings';
+type MarkKind = 'marks' | 'rings' | 'crosses';
+
+function isMark(kind: Series['kind']): kind is MarkKind {
+  return kind === 'marks' || kind === 'rings' || kind === 'crosses';
 }
 
-function mark(kind: 'marks' | 'rings', x: number, y: number): Markup {
+function mark(kind: MarkKind, x: number, y: number): Markup {
+  if (kind === 'crosses')
+    return element('path', {
+      d: `M${fix(x - 4)} ${fix(y - 4)}l8 8M${fix(x + 4)} ${fix(y - 4)}l-8 8`,
+      class: 'point',
+    });
   return kind === 'rings'
     ? element('circle', { cx: x, cy: y, r: 4.5, class: 'point' })
     : element('path', { d: `M${fix(x)} ${fix(y - 5)}l5 5l-5 5l-5 -5Z`, class: 'point' });

@@ -33,6 +33,12 @@ export function answerExtension(services: TailshaftServices): void {
   about('tailshaft/sheetFile', async (document, given) =>
     (await more()).sheetFileAnswer(services, document, given),
   );
+  about('tailshaft/studies', async (document, given) =>
+    (await more()).studiesAnswer(services, document, given),
+  );
+  about('tailshaft/candidate', async (document, given) =>
+    (await more()).candidateAnswer(services, document, given),
+  );
   about('tailshaft/compare', async (document, given) =>
     (await more()).compareAnswer(services, document, given),
   );

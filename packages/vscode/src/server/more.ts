@@ -7,3 +7,4 @@ export { coloured } from './coloured.js';
 export { compareAnswer, marksAnswer, wantedAnswer } from './compare.js';
 export { reportAnswer, reportOfText } from './report.js';
 export { sheetAnswer, sheetFileAnswer } from './sheet.js';
+export { candidateAnswer, studiesAnswer } from './studies.js';

@@ -18,6 +18,7 @@ export function sheetAnswer(
     ...sheetPanel(input, choice),
     vessels: check.vessels.map(one => one.vessel.name),
     vessel: judged.vessel.name,
+    studies: judged.reading.studies.length,
   };
 }
 
@@ -35,7 +36,7 @@ export function sheetFileAnswer(
   return picture && { text: picture.svg, width: picture.width, height: picture.height };
 }
 
-function chosen({ vessels }: FileCheck, name: string | undefined): JudgedVessel | undefined {
+export function chosen({ vessels }: FileCheck, name: string | undefined): JudgedVessel | undefined {
   return vessels.find(one => one.vessel.name === name) ?? vessels[0];
 }
 

@@ -20,6 +20,8 @@ export interface Spot {
 
 export type ToPanel =
   | { readonly type: 'sheet'; readonly answer: SheetAnswer; readonly state: PanelState }
+  /** The studies below the sheet; without html while they are searched. */
+  | { readonly type: 'studies'; readonly html?: string; readonly words: string }
   | { readonly type: 'nothing'; readonly words: string }
   | { readonly type: 'cursor'; readonly spot: Spot }
   | {
@@ -37,6 +39,7 @@ export type FromPanel =
   | { readonly type: 'choose'; readonly state: PanelState }
   | { readonly type: 'go'; readonly place: string }
   | { readonly type: 'rule'; readonly id: string }
+  | { readonly type: 'act'; readonly act: string }
   | { readonly type: 'keep' }
   | ({ readonly type: 'painted'; readonly id: number } & Painted);
 

@@ -24,6 +24,7 @@ export function panelPage(webview: vscode.Webview, extension: vscode.Uri): strin
 <body data-words="${escaped(JSON.stringify(words()))}">
 <div id="controls"></div>
 <div id="sheet" aria-busy="true"><p class="waiting">${escaped(vscode.l10n.t('Computing the sheet …'))}</p></div>
+<div id="studies" aria-live="polite"></div>
 <script nonce="${nonce}" src="${escaped(at('dist/panel.js'))}"></script>
 </body>
 </html>`;

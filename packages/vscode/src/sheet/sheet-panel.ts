@@ -5,6 +5,10 @@ import { keepSheet, type Picture } from './keep-sheet.js';
 import type { FromPanel, Painted, PanelState, Spot, ToPanel } from './messages.js';
 import { panelPage } from './panel-page.js';
 import { goToPlace } from './places.js';
+import { writeCandidate } from './write-candidate.js';
+
+/** Milliseconds of rest before the studies are searched. */
+const STUDIES_REST = 600;
 
 /** The sheet of one spec, beside its text and live. */
 export class SheetPanel {
@@ -12,6 +16,7 @@ export class SheetPanel {
   private readonly own: vscode.Disposable[] = [];
   private readonly waiting = new Map<number, (painted: Painted) => void>();
   private turn = 0;
+  private resting: ReturnType<typeof setTimeout> | undefined;
   private painting = 0;
   private ready = false;
   private copiesPictures = false;
@@ -35,6 +40,7 @@ export class SheetPanel {
       }),
       vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.tellCursor(textEditor)),
       panel.onDidDispose(() => {
+        clearTimeout(this.resting);
         for (const one of this.own) one.dispose();
         for (const done of this.waiting.values()) done({});
       }),
@@ -78,6 +84,8 @@ export class SheetPanel {
         return goToPlace(message.place);
       case 'rule':
         return void vscode.commands.executeCommand('tailshaft.explainRule', message.id);
+      case 'act':
+        return writeCandidate(this.session, this.state, message.act);
       case 'keep':
         return keepSheet(this.session, this.state, {
           copiesPictures: this.copiesPictures,
@@ -105,8 +113,27 @@ export class SheetPanel {
     }
     this.panel.title = vscode.l10n.t('Sheet of {0}', answer.vessel);
     this.send({ type: 'sheet', answer, state: this.state });
+    this.renderStudies(answer.studies > 0, turn);
     const editor = vscode.window.visibleTextEditors.find(one => one.document.uri.toString() === uri);
     if (editor) this.tellCursor(editor);
+  }
+
+  /** Studies take a while, so that they wait until nobody types, and an answer that came too late is not shown. */
+  private renderStudies(any: boolean, turn: number): void {
+    clearTimeout(this.resting);
+    if (!any) {
+      this.send({ type: 'studies', html: '', words: '' });
+      return;
+    }
+    this.send({ type: 'studies', words: vscode.l10n.t('Searching the studies …') });
+    this.resting = setTimeout(async () => {
+      const { uri, vessel } = this.state;
+      const answer = await this.session.request('tailshaft/studies', {
+        textDocument: { uri },
+        ...(vessel ? { vessel } : {}),
+      });
+      if (turn === this.turn && answer) this.send({ type: 'studies', html: answer.html, words: '' });
+    }, STUDIES_REST);
   }
 
   private tellCursor(editor: vscode.TextEditor): void {

@@ -16,6 +16,7 @@ const host = acquireVsCodeApi();
 const words = JSON.parse(document.body.dataset.words!) as PanelWords;
 const controls = document.getElementById('controls')!;
 const sheet = document.getElementById('sheet')!;
+const studies = document.getElementById('studies')!;
 let state: PanelState | undefined = host.getState();
 
 const keep = (changes: Partial<PanelState>) => {
@@ -38,7 +39,11 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPanel>) => {
       if (first && scroll) window.scrollTo(0, scroll);
       return;
     }
+    case 'studies':
+      showStudies(data.html, data.words);
+      return;
     case 'nothing':
+      studies.replaceChildren();
       controls.replaceChildren();
       sheet.removeAttribute('aria-busy');
       sheet.replaceChildren(paragraph(data.words));
@@ -75,10 +80,11 @@ function choose(changes: Partial<PanelState>): void {
 
 /** A click leads to the text, or to the page of a rule. */
 function follow(target: EventTarget | null): void {
-  const found = target instanceof Element ? target.closest('[data-place], [data-rule]') : null;
-  const { rule, place } = (found as HTMLElement | SVGElement | null)?.dataset ?? {};
+  const found = target instanceof Element ? target.closest('[data-place], [data-rule], [data-act]') : null;
+  const { rule, place, act } = (found as HTMLElement | SVGElement | null)?.dataset ?? {};
   if (rule) host.postMessage({ type: 'rule', id: rule });
   else if (place) host.postMessage({ type: 'go', place });
+  else if (act) host.postMessage({ type: 'act', act });
 }
 
 /** Puts the new sheet in the place of the old one; focus and opened folds stay where they were. */
@@ -98,6 +104,17 @@ function replaceSheet(html: string): void {
     });
   }
   if (focus) sheet.querySelectorAll<HTMLElement>(focus.selector)[focus.index]?.focus({ preventScroll: true });
+}
+
+/** The studies below the sheet: those of the text before stay until the new ones are there. */
+function showStudies(html: string | undefined, words: string): void {
+  studies.toggleAttribute('data-busy', html === undefined);
+  if (html === undefined) {
+    if (!studies.firstChild) studies.replaceChildren(paragraph(words));
+    return;
+  }
+  const page = new DOMParser().parseFromString(html, 'text/html');
+  studies.replaceChildren(...page.body.childNodes);
 }
 
 /** What has the focus, so that it can be found again in the next sheet. */

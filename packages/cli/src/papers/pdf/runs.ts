@@ -47,6 +47,8 @@ export function runsOf(text: Text, palette: Palette, look: Look = {}): Run[] {
       return [{ words: text.text.replaceAll(' ', '\u00a0'), bold: false, colour: palette.soft }];
     case 'reference':
       return [{ words: text.text, bold: false, colour: palette.accent, to: text.to }];
+    case 'act':
+      return [{ words: text.text, bold, colour }];
     case 'anchor':
       return [{ words: text.text, bold: true, colour: palette.accent, id: text.id }];
     case 'break':

@@ -1,0 +1,57 @@
+import { formatValue } from '@tailshaft/mechanics';
+import type { Candidate, RankColumn, StudyResult } from './result.js';
+
+/** The candidates by their numbers: those that hold, and behind them those that cannot be told. */
+export function numbered({ holds, unknown }: StudyResult): readonly Candidate[] {
+  return [...holds, ...unknown];
+}
+
+/** How many of the best the study wants to be shown. */
+export function shownOf({ study }: StudyResult): number {
+  return study.show?.value?.si ?? USUAL_SHOWN;
+}
+
+const USUAL_SHOWN = 10;
+
+/** The option of one dimension. */
+export function optionOf({ dimensions }: StudyResult, { choice }: Candidate, at: number): string {
+  return dimensions[at]!.options[choice[at]!]!;
+}
+
+export function rankWords(value: Candidate['ranks'][number], { words }: RankColumn): string {
+  if (!value) return 'not known';
+  return words.endsWith('margin') ? marginPercent(value.si) : formatValue(value);
+}
+
+/** `propeller/tip-clearance of Port`. */
+export function limitWords({ limit }: Candidate, ranking: readonly RankColumn[]): string {
+  if (!limit) return '';
+  const line = limit.subject.split('.').slice(1).join('.');
+  const where = `${limit.rule}${line ? ` of ${line}` : ''}`;
+  // Where the margin is a column of its own it is not said twice.
+  return ranking.some(one => one.words === LEAST_MARGIN) ? where : `${marginPercent(limit.margin)} ${where}`;
+}
+
+export const LEAST_MARGIN = 'least margin';
+
+/** `700 candidates judged, 12 combinations that are not possible`. */
+export function judgedWords({ judged, apart, combinations, stoppedAt }: StudyResult): string {
+  const number = (count: number) => count.toLocaleString('en');
+  const left = apart > 0 ? `, ${number(apart)} combinations that are not possible` : '';
+  return stoppedAt === undefined
+    ? `${number(judged)} candidates judged${left}`
+    : `stopped after ${number(stoppedAt)} of ${number(combinations)} combinations: ${number(judged)} candidates judged${left}`;
+}
+
+/** How the candidates are ordered, and what the star beside one means. */
+export function rankingWords({ ranking }: StudyResult): string {
+  const order = ranking.map(({ words, best }) => `${words} (${best} first)`).join(', then ');
+  return ranking.length > 1 ? `${order}; * beaten by no other in all of them` : order;
+}
+
+/** `12 %`; whole percents, tenths while they are small. */
+function marginPercent(share: number): string {
+  const size = Math.abs(share * 100);
+  const text = (share * 100).toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
+  return `${text === '-0' ? '0' : text.replace('-', '−')} %`;
+}

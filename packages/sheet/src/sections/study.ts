@@ -1,0 +1,113 @@
+import {
+  type Candidate,
+  judgedWords,
+  limitWords,
+  numbered,
+  optionOf,
+  rankingWords,
+  rankWords,
+  type StudyResult,
+  shownOf,
+} from '@tailshaft/drivetrain';
+import { type Block, paragraph, section, type Table, table } from '../document/blocks.js';
+import { code, quiet, separated, strong, type Text, together, warning } from '../document/text.js';
+import { studyChart } from './study-chart.js';
+
+/** The studies that were searched; nothing where none was. */
+export function studiesSection(results: readonly StudyResult[]): Block | undefined {
+  return results.length > 0 ? section('studies', 'Studies', results.map(studySection)) : undefined;
+}
+
+/** A study as it was searched: the counts, the best with what limits each, what rules the others out, and a chart. */
+export function studySection(result: StudyResult): Block {
+  const { study, arrangement, holds, unknown, failed } = result;
+  const show = shownOf(result);
+  return section(`study-of-${study.name}`, `Study ${study.name} of ${arrangement}`, [
+    paragraph(
+      separated(
+        ' ',
+        `${judgedWords(result)}: ${holds.length} hold, ${unknown.length} cannot tell, ${failed} fail.`,
+        holds.length > 0 ? `Ordered by ${rankingWords(result)}.` : warning('No candidate holds.'),
+      ),
+    ),
+    studyChart(result),
+    holds.length > 0 ? candidates(result, holds.slice(0, show), 'best candidates') : undefined,
+    ...unsure(result, unknown.slice(0, show)),
+    bindings(result),
+    paragraph(
+      quiet(
+        'Each candidate was judged by every check as if it were written in the arrangement. Screening, not certification.',
+      ),
+    ),
+  ]);
+}
+
+function candidates(result: StudyResult, shown: readonly Candidate[], what: string): Table {
+  const { study, dimensions, ranking, front, arrangement } = result;
+  const all = numbered(result);
+  const varied = dimensions.flatMap(({ options }, at) => (options.length > 1 ? [at] : []));
+  return table(
+    `Study ${study.name}: ${what}`,
+    [
+      { title: 'Nr', numeric: true },
+      ...varied.map(at => ({ title: dimensions[at]!.words })),
+      ...ranking.map(({ words }) => ({ title: words, numeric: true })),
+      { title: 'Limited by', wide: true },
+    ],
+    shown.map(one => [
+      number(result, one, all.indexOf(one) + 1, ranking.length > 1 && front.has(one.index), arrangement),
+      ...varied.map(at => together(optionOf(result, one, at))),
+      ...ranking.map((column, at) => rankWords(one.ranks[at], column)),
+      separated(
+        ', ',
+        limitWords(one, ranking),
+        one.warnings > 0 ? warning(warnings(one.warnings)) : undefined,
+      ),
+    ]),
+  );
+}
+
+function warnings(count: number): string {
+  return count === 1 ? '1 warning' : `${count} warnings`;
+}
+
+/** The number of a candidate; pressed, it is written into its arrangement. */
+function number(
+  result: StudyResult,
+  one: Candidate,
+  nr: number,
+  isFront: boolean,
+  arrangement: string,
+): Text {
+  const options = result.dimensions.map((_, at) => optionOf(result, one, at));
+  const act = JSON.stringify({ study: result.study.name, arrangement, options });
+  return [{ as: 'act', text: String(nr), act }, isFront ? ' *' : ''];
+}
+
+/** What cannot be told stands apart, with the checks that lack data. */
+function unsure(result: StudyResult, shown: readonly Candidate[]): Block[] {
+  if (shown.length === 0) return [];
+  const rules = [...new Set(result.unknown.flatMap(one => one.unknown))].sort();
+  return [
+    candidates(result, shown, 'candidates apart, because their checks cannot tell'),
+    paragraph(separated(' ', quiet('Checks that lack data:'), separated(', ', ...rules.map(code)))),
+  ];
+}
+
+/** Which check binds: how many candidates each rules out, the most first. */
+function bindings({ study, binding }: StudyResult): Block | undefined {
+  if (binding.length === 0) return undefined;
+  return table(
+    `Study ${study.name}: what rules candidates out; one that has failed skips the checks that depend on everything`,
+    [
+      { title: 'Check', wide: true },
+      { title: 'Fails', numeric: true },
+      { title: 'Alone', numeric: true },
+    ],
+    binding.map(({ rule, failed, alone }, at) => [
+      at === 0 ? strong(rule) : rule,
+      String(failed),
+      String(alone),
+    ]),
+  );
+}

@@ -1,0 +1,58 @@
+import { searched } from '@tailshaft/drivetrain';
+import { studiesPanel, vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
+import { describe, expect, it } from 'vitest';
+import { exampleWithStudy, studied } from '../support/study.js';
+import { sheetOfExample } from './sheet-of.js';
+
+const resultOf = async (study: string) => {
+  const { studies } = await studied(exampleWithStudy('pilot-cutter/ternhaven.shaft', study));
+  return studies.map(one => searched(one));
+};
+
+const WHEEL = `study wheel of proposed {
+    vary gear any
+    vary propeller pitch 33 in, 34 in, 35 in
+    rank by least margin
+    rank by speed at full power
+  }`;
+
+describe('a study in the panel', () => {
+  it('shows the counts, the binding rule first, the chart, and a candidate to press', async () => {
+    const [result] = await resultOf(WHEEL);
+    const html = studiesPanel([result!]);
+    expect(html).toContain('15 candidates judged: 3 hold, 0 cannot tell, 12 fail.');
+    expect(html).toContain('least margin over speed at full power');
+    const binding = result!.binding[0]!.rule;
+    expect(html).toMatch(new RegExp(`<th scope="row"[^>]*><strong>${binding}</strong></th>`));
+    const acts = [...html.matchAll(/data-act="([^"]*)"/g)].map(
+      one => JSON.parse(one[1]!.replaceAll('&quot;', '"')) as { options: string[] },
+    );
+    expect(acts).toHaveLength(3);
+    expect(acts[0]).toEqual({
+      study: 'wheel',
+      arrangement: 'proposed',
+      options: result!.dimensions.map((one, at) => one.options[result!.holds[0]!.choice[at]!]),
+    });
+  });
+
+  it('draws the best margin over what varies, where nothing else ranks', async () => {
+    const [result] = await resultOf(WHEEL.replace('    rank by speed at full power\n', ''));
+    expect(studiesPanel([result!])).toContain('least margin over propeller pitch');
+  });
+
+  it('says that no candidate holds, and draws nothing then', async () => {
+    const [result] = await resultOf(`study wheel of proposed { vary propeller pitch 60 in, 61 in }`);
+    const html = studiesPanel([result!]);
+    expect(html).toContain('No candidate holds.');
+    expect(html).not.toContain('<svg');
+  });
+});
+
+it('stands in the sheet where it was searched, without anything to press', async () => {
+  const studies = await resultOf(WHEEL);
+  const input = { ...(await sheetOfExample('pilot-cutter/ternhaven.shaft')), studies };
+  expect(vesselSheetHtml(input)).toContain('Study wheel of proposed');
+  expect(vesselSheetHtml(input)).not.toContain('data-act');
+  expect(vesselSheetMarkdown(input)).toContain('Alder-63 2.04:1');
+  expect(vesselSheetHtml({ ...input, studies: [] })).not.toContain('Study wheel');
+});
