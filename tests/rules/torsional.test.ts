@@ -44,15 +44,27 @@ describe('couplings behind the gear', () => {
 
   it('puts a soft one in series with the shaft, referred through the ratio', async () => {
     const soft = behindGear('kind flexible\n  torque at most 9 kN.m\n  torsional stiffness 20 kN.m/rad');
-    // Three inertias in a row, everything at engine speed: both roots of the quadratic in ω², written out here.
+    // Engine, gear, coupling, shaft and propeller at engine speed, the shaft by the wave equation: what is left over of the
+    // torque at the end is nothing at a natural frequency (Holzer's method), written out here.
     const i = 2.043;
-    const shaft = (77e9 * Math.PI * 0.065 ** 4) / (32 * 4.8);
-    const k1 = 8200;
-    const k2 = 1 / (1 / shaft + 1 / 20_000) / i ** 2;
+    const area = (Math.PI * 0.065 ** 4) / 32;
+    const [k, Js] = [(77e9 * area) / 4.8 / i ** 2, (7890 * area * 4.8) / i ** 2];
     const [J1, J2, J3] = [2.6, 0.42 + 0.6 / i ** 2, (1.1 * 1.25) / i ** 2];
-    const b = k1 / J1 + k1 / J2 + k2 / J2 + k2 / J3;
-    const c = (k1 * k2 * (J1 + J2 + J3)) / (J1 * J2 * J3);
-    const roots = [-1, 1].map(sign => Math.sqrt((b + sign * Math.sqrt(b ** 2 - 4 * c)) / 2) / (2 * Math.PI));
+    const left = (hertz: number) => {
+      const w = 2 * Math.PI * hertz;
+      let [swing, torque] = [1, J1 * w ** 2];
+      swing -= torque / 8200;
+      torque += J2 * w ** 2 * swing;
+      swing -= torque / (20_000 / i ** 2);
+      const x = w * Math.sqrt(Js / k);
+      [swing, torque] = [
+        swing * Math.cos(x) - (torque * Math.sin(x)) / (k * x),
+        torque * Math.cos(x) + swing * k * x * Math.sin(x),
+      ];
+      return torque + J3 * w ** 2 * swing;
+    };
+    const steps = Array.from({ length: 8000 }, (_, at) => 1 + at / 200);
+    const roots = steps.filter(one => left(one) * left(one + 1 / 200) <= 0);
     const found = frequencies(await sayOf(soft, CRITICAL));
     expect(found[0]).toBeCloseTo(roots[0]!, 1);
     expect(found[1]).toBeCloseTo(roots[1]!, 1);
@@ -68,7 +80,15 @@ describe('couplings behind the gear', () => {
     // The same stiffness as one piece of 65 mm: its length follows from k.
     const length = (even * 0.065 ** 4) / k;
     const plain = WITH_INERTIAS.replace('length 4.8 m', `length ${length.toFixed(4)} m`);
-    expect(frequencies(await sayOf(stepped, CRITICAL))).toEqual(frequencies(await sayOf(plain, CRITICAL)));
+    // The thicker section is heavier too, so it comes out a little lower.
+    const [of, like] = [
+      frequencies(await sayOf(stepped, CRITICAL)),
+      frequencies(await sayOf(plain, CRITICAL)),
+    ];
+    of.forEach((one, at) => {
+      expect(one / like[at]!).toBeGreaterThan(0.99);
+      expect(one / like[at]!).toBeLessThanOrEqual(1);
+    });
   });
 });
 
@@ -94,7 +114,7 @@ describe('vibratory stress', () => {
     expect(under).toMatch(/^holds: .* as declared; IACS UR M68 allows ([\d.]+) MPa for continuous running/);
     expect(Number(/allows ([\d.]+) MPa/.exec(under!)![1])).toBeCloseTo(limit(rpm), 1);
     expect(await sayOf(declared('vibratory stress 5 MPa at 900 rpm'), STRESS)).toMatch(
-      /^cannot tell: .* vibratory stress of the shaft near 478\.\d rpm, where blade rate, order 4 meets mode 2\.$/,
+      /^cannot tell: .* vibratory stress of the shaft near 476\.\d rpm, where blade rate, order 4 meets mode 2\.$/,
     );
   });
 

@@ -29,12 +29,17 @@ export function powerAtPlace(engine: Engine, power: Value<'power'>): Derived<Val
       host: home(engine),
       property: 'aspiration',
     });
-    if (!aspiration) return undefined;
+    const fuel = needs.fact(engine.fuel, {
+      what: `fuel of ${nameOf(engine)}: with spark ignition air and coolant count otherwise`,
+      host: home(engine),
+      property: 'fuel',
+    });
+    if (!aspiration || !fuel) return undefined;
     const efficiency = engine.mechanicalEfficiency?.value;
     return renamed(
       powerAtAmbient({
         power,
-        engine: KIND[aspiration],
+        engine: fuel === 'diesel' ? KIND[aspiration] : 'spark ignition',
         site: {
           pressure: engine.airPressure?.value ?? ISO_REFERENCE.pressure,
           air: engine.airTemperature?.value ?? ISO_REFERENCE.air,

@@ -1,7 +1,9 @@
 import {
   given,
+  lumpedInertia,
   renamed,
   seriesStiffness,
+  shaftPolarInertia,
   shaftTorsionalStiffness,
   shearModulus,
   type Value,
@@ -12,8 +14,14 @@ import type { Shaft } from '../model/shafting.js';
 import { type ShaftSize, sizesOf } from './shaft-sections.js';
 import { gradeOf, wantedOf } from './shaft-strength.js';
 
-/** How stiff a shaft is in torsion over its whole length: one piece, or its sections in series. */
-export function shaftStiffness(shaft: Shaft, needs: Needs): Value<'torsional stiffness'> | undefined {
+/** How a shaft gives and turns in torsion over its whole length. */
+export interface ShaftTwist {
+  readonly stiffness: Value<'torsional stiffness'>;
+  readonly inertia: Value<'moment of inertia'>;
+}
+
+/** The twist of a shaft: one piece, or its sections in series, each with its own inertia. */
+export function shaftTwist(shaft: Shaft, needs: Needs): ShaftTwist | undefined {
   const sizes = sizesOf(shaft, needs);
   const length = needs.fact(shaft.length, {
     what: `length of ${nameOf(shaft)}`,
@@ -21,7 +29,9 @@ export function shaftStiffness(shaft: Shaft, needs: Needs): Value<'torsional sti
     property: 'length',
   });
   const G = modulusOfRigidity(shaft, needs);
-  if (!sizes || !length || !G) return undefined;
+  const grade = gradeOf(shaft, needs);
+  const rho = grade && needs.fact(grade.density, wantedOf(grade, 'density'));
+  if (!sizes || !length || !G || !rho) return undefined;
   const pieces: { readonly size: ShaftSize; readonly L: Value<'length'> }[] = [];
   let rest = length.si;
   for (const { section, size } of sizes) {
@@ -59,7 +69,10 @@ export function shaftStiffness(shaft: Shaft, needs: Needs): Value<'torsional sti
     shaftTorsionalStiffness({ G, d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L') }),
   );
   const [first, ...others] = springs;
-  return first && seriesStiffness(first, ...others);
+  const inertias = pieces.map(({ size, L }) =>
+    shaftPolarInertia({ d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L'), rho }),
+  );
+  return first && { stiffness: seriesStiffness(first, ...others), inertia: lumpedInertia(inertias) };
 }
 
 const SLACK = 1e-4;

@@ -113,7 +113,7 @@ function dampingOf(
   const makers: ((angular: number, shaftSpeed: number) => Damper)[] = [];
   const dampedBy: string[] = [];
   for (const coupling of line.couplings) {
-    const shaft = train.springs.get(coupling);
+    const [shaft] = train.springs.get(coupling) ?? [];
     const stiffness = shaft && coupling.stiffness?.value?.si;
     if (!shaft || !stiffness) continue;
     const relative = coupling.relativeDamping?.value;

@@ -1,8 +1,10 @@
 import {
+  dividedShaft,
   halfInertia,
   lumpedInertia,
   propellerInertiaInWater,
   renamed,
+  SHAFT_PIECES,
   TORSIONAL_ENTRAINED_WATER,
   type TorsionalGear,
   type TorsionalModel,
@@ -15,17 +17,22 @@ import { home, nameOf, type Part } from '../model/part.js';
 import type { Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { inputCouplings } from './couplings.js';
-import { shaftStiffness } from './shaft-twist.js';
+import { type ShaftTwist, shaftTwist } from './shaft-twist.js';
 import { gearRatio } from './speeds.js';
 
 /** Names of the inertias at whose speeds orders are counted. */
 export const ENGINE = 'engine';
 export const PROPELLER = 'propeller';
 
-/** The parts of a line as a torsional system, and the name under which each spring of it stands there. */
+/** The parts of a line as a torsional system, and the names under which each spring of it stands there. */
 export interface TorsionalTrain {
   readonly model: TorsionalModel;
-  readonly springs: ReadonlyMap<Coupling | Shaft, string>;
+  /** A shaft has several, one behind the other: it turns along its length. */
+  readonly springs: ReadonlyMap<Coupling | Shaft, readonly string[]>;
+  /** Inertias along a shaft, which are no part of their own. */
+  readonly along: ReadonlySet<string>;
+  /** Natural frequencies of the parts against each other; those of a shaft within itself lie above them. */
+  readonly frequencies: number;
 }
 
 interface Place {
@@ -48,13 +55,20 @@ export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | 
       property: 'coupling',
     });
   }
-  const springs = new Map<Coupling | Shaft, string>();
+  const springs = new Map<Coupling | Shaft, readonly string[]>();
+  const along = new Set<string>();
   const shafts: TorsionalShaft[] = [];
   const gears: TorsionalGear[] = [];
   let here: Place = { name: ENGINE, inertias: [] };
   const places = [here];
   let ratio: Value<'ratio'> | undefined;
-  const carry = (inertia: Value<'moment of inertia'> | undefined) => inertia && here.inertias.push(inertia);
+  /** Places that a part stands at, gears as one. */
+  const parts = new Set<Place>();
+  const carry = (inertia: Value<'moment of inertia'> | undefined) => {
+    if (!inertia) return;
+    here.inertias.push(inertia);
+    if (inertia.si > 0) parts.add(here);
+  };
   const goOn = (name: string) => {
     here = { name, inertias: [] };
     places.push(here);
@@ -63,21 +77,37 @@ export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | 
     const name = springName(part, line);
     const from = here.name;
     goOn(`behind ${name}`);
-    springs.set(part, name);
+    springs.set(part, [name]);
     shafts.push({ name, from, to: here.name, ...(stiffness ? { stiffness } : {}) });
+  };
+  const cut = (shaft: Shaft, twist: ShaftTwist) => {
+    const { stiffness, between, atEnd } = dividedShaft(twist.stiffness, twist.inertia);
+    const whole = springName(shaft, line);
+    const names = Array.from({ length: SHAFT_PIECES }, (_, at) => `${whole}, part ${at + 1}`);
+    springs.set(shaft, names);
+    here.inertias.push(atEnd);
+    for (const name of names) {
+      const from = here.name;
+      const last = name === names.at(-1);
+      goOn(last ? `behind ${whole}` : `behind ${name}`);
+      if (!last) along.add(here.name);
+      shafts.push({ name, from, to: here.name, stiffness });
+      here.inertias.push(last ? atEnd : between);
+    }
   };
 
   for (const part of line.chain) {
     if (part === prime) carry(inertiaOf(prime, prime.inertia, 'inertia', needs));
     else if (gear && part === gear) {
       carry(inertiaOf(gear, gear.inputInertia, 'input inertia', needs));
-      const driver = here.name;
+      const driver = here;
       goOn('gear output');
       carry(inertiaOf(gear, gear.outputInertia, 'output inertia', needs));
+      if (parts.has(here)) parts.delete(driver);
       ratio = needs.take(gearRatio(gear, 'ahead'))?.value;
       gears.push({
         name: nameOf(gear),
-        driver,
+        driver: driver.name,
         driven: here.name,
         ...(ratio ? { ratio } : {}),
         sense: 'same',
@@ -104,7 +134,8 @@ export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | 
       }
     }
     const shaft = line.shafts.find(one => one === part);
-    if (shaft) spring(shaft, shaftStiffness(shaft, needs));
+    const twist = shaft && shaftTwist(shaft, needs);
+    if (shaft && twist) cut(shaft, twist);
   }
   if (needs.any || (gear && !ratio)) return undefined;
   // The last place is the propeller's, whatever leads to it.
@@ -121,6 +152,8 @@ export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | 
       reference: ENGINE,
     },
     springs,
+    along,
+    frequencies: Math.max(1, parts.size - 1),
   };
 }
 

@@ -123,12 +123,13 @@ function torsionalStress(analysis: LineAnalysis, needs: Needs): TorsionalStress 
         const { rated, ratio } = speeds.get(shaft)!;
         const share = engineSpeed / ratio / rated.si;
         for (const section of all) {
-          const stress = torques.get(system.train.springs.get(shaft)!)! / section.modulus;
+          const along = system.train.springs.get(shaft)!.map(one => torques.get(one)!);
+          const stress = Math.max(...along) / section.modulus;
           points.push({ section, speed: engineSpeed / ratio, share, stress, ...limitsAt(section, share) });
         }
       }
       for (const coupling of line.couplings) {
-        const spring = system.train.springs.get(coupling);
+        const [spring] = system.train.springs.get(coupling) ?? [];
         if (spring) couplings.push({ coupling, engineSpeed, torque: torques.get(spring)! });
       }
     }

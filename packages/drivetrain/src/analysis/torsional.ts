@@ -46,8 +46,9 @@ export function torsionalSystem(analysis: LineAnalysis, needs: Needs): Torsional
   const to = needs.take(analysis.governedSpeed);
   const orders = ordersOf(line, needs);
   if (!train || !from || !to || needs.any) return undefined;
-  const solution = solveTorsional(train.model);
-  if (!solution.solved) return unsolved(line, solution, needs);
+  const solved = solveTorsional(train.model);
+  if (!solved.solved) return unsolved(line, solved, needs);
+  const solution = { ...solved, modes: solved.modes.slice(0, train.frequencies) };
   const range = { from, to };
   const at = { ...range, at: ENGINE };
   return {

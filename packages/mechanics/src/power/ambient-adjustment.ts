@@ -153,6 +153,18 @@ export const AMBIENT_EXPONENTS = {
     s: 0,
     source: MEMORY,
   },
+  'spark ignition': {
+    engine: 'petrol or gas engine with spark ignition, naturally aspirated or supercharged',
+    a: 1,
+    m: 1.2,
+    n: 0.6,
+    s: 0,
+    source: {
+      title: 'ISO 15550, determination of engine power; the same in UN Regulation 85, annex 5',
+      clause: 'spark-ignition engines, exponents of brake power',
+      confidence: 'from memory',
+    },
+  },
 } as const satisfies Record<string, AmbientExponents>;
 
 export type AmbientEngine = keyof typeof AMBIENT_EXPONENTS;
@@ -190,6 +202,11 @@ export const UNRESTRICTED_SERVICE = conditions('IACS UR M28 conditions, from mem
 export const ASSUMED_MECHANICAL_EFFICIENCY = given('mechanical efficiency', 'η_m', 'ratio', 0.8, {
   assumed: 'ISO 3046-1 takes 0.80 where none is stated (from memory)',
   replaceWith: 'mechanical efficiency',
+});
+
+/** The exponents of spark ignition are those of brake power: nothing is taken off for friction. */
+const BRAKE_POWER = given('mechanical efficiency', 'η_m', 'ratio', 1, {
+  assumed: 'the exponents of spark ignition hold for brake power',
 });
 
 /**
@@ -230,7 +247,10 @@ export function powerAtAmbient(options: {
     airExponent: exponent('air temperature exponent', 'n', n),
     coolantExponent: exponent('coolant temperature exponent', 's', s),
   });
-  const adjustment = powerAdjustment({ indicatedRatio, mechanicalEfficiency });
+  const adjustment = powerAdjustment({
+    indicatedRatio,
+    mechanicalEfficiency: options.engine === 'spark ignition' ? BRAKE_POWER : mechanicalEfficiency,
+  });
   if (adjustment.si <= 1 || options.makerAllowsMore || Number.isNaN(adjustment.si))
     return adjustedPower({ power, adjustment });
   const capped = given('ambient power adjustment', 'α', 'ratio', 1, {

@@ -13,6 +13,7 @@ export * from './running-range.js';
 export * from './torsional/closed-forms.js';
 export * from './torsional/criticals-chart.js';
 export * from './torsional/damping.js';
+export * from './torsional/divided-shaft.js';
 export * from './torsional/element-torques.js';
 export * from './torsional/equivalent-shaft.js';
 export * from './torsional/excitation-orders.js';

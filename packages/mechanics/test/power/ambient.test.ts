@@ -137,6 +137,33 @@ describe('power at ambient conditions', () => {
     expect(Math.abs(result.si / 1e3 - 372)).toBeLessThan(0.1);
   });
 
+  it.each([
+    [100, 318, 0.6],
+    [96, 308, 0.5],
+    [90, 288, 0.3],
+  ])(
+    'of spark ignition at %d kPa and %d K agrees with SAE J1349 (June 1990) within 1 %%',
+    (kPa, T, humidity) => {
+      const v = <D extends 'pressure' | 'temperature' | 'ratio'>(dimension: D, si: number) =>
+        given('v', 'v', dimension, si);
+      const air = v('temperature', T);
+      const result = powerAtAmbient({
+        power: given('rated power', 'P', 'power', 100e3),
+        engine: 'spark ignition',
+        site: {
+          pressure: v('pressure', kPa * KPA),
+          air,
+          humidity: v('ratio', humidity),
+          coolant: v('temperature', 298),
+        },
+      });
+      // CF = 1.180 (990/Pd (T/298)^0.5) − 0.18, Pd the dry pressure in mbar, as a tuners' forum quotes it; P = 100 kW / CF.
+      const dry = (kPa * KPA - humidity * saturationPressure({ temperature: air }).si) / 100;
+      const factor = 1.18 * (990 / dry) * Math.sqrt(T / 298) - 0.18;
+      expect(Math.abs(result.si / 1e3 / (100 / factor) - 1)).toBeLessThan(0.01);
+    },
+  );
+
   const power = given('rated power', 'P', 'power', 300e3);
 
   it('takes a charge-cooled engine to unrestricted service', () => {

@@ -7,7 +7,9 @@ import { capital } from '../words.js';
 export function modeShapes(name: string, system: NonNullable<LineCriticals['torsional']>): Block {
   const { solution, train, chart } = system;
   const reached = solution.modes.filter(one => chart.frequencyLines.some(line => line.mode === one.number));
-  const places = train.model.inertias.filter(one => (one.inertia?.si ?? 0) > 0).map(one => one.name);
+  const places = train.model.inertias
+    .filter(one => (one.inertia?.si ?? 0) > 0 && !train.along.has(one.name))
+    .map(one => one.name);
   return table(
     `${name}: relative amplitude of each part in each mode, at its own speed`,
     [
@@ -20,11 +22,19 @@ export function modeShapes(name: string, system: NonNullable<LineCriticals['tors
       String(number),
       `${frequency.si.toFixed(1)} Hz`,
       ...places.map(one => swing(amplitudes.get(one)!)),
-      nodes.length === 0
-        ? 'no spring'
-        : nodes.map(one => `${one.shaft}, at ${Math.round(one.fraction * 100)} % of its twist`).join('; '),
+      nodes.length === 0 ? 'no spring' : nodes.map(one => nodeWords(one, train)).join('; '),
     ]),
   );
+}
+
+/** Where a node lies in the whole spring, a shaft being cut into equal ones. */
+function nodeWords(
+  { shaft, fraction }: { readonly shaft: string; readonly fraction: number },
+  { springs }: NonNullable<LineCriticals['torsional']>['train'],
+): string {
+  const pieces = [...springs.values()].find(one => one.includes(shaft)) ?? [shaft];
+  const share = (pieces.indexOf(shaft) + fraction) / pieces.length;
+  return `${shaft.replace(/, part \d+$/, '')}, at ${Math.round(share * 100)} % of its twist`;
 }
 
 function swing(amplitude: number): string {

@@ -23,12 +23,12 @@ const INFO: RuleInfo = {
     'first firing order against the natural frequencies of engine, couplings, gear, shafts and propeller; blade ' +
     'rate is shown',
   source: {
-    title: 'rigid inertias joined by torsion springs and rigid gears; orders by definition',
+    title: 'inertias joined by torsion springs and rigid gears, shafts cut into pieces; orders by definition',
     confidence: 'derived',
   },
   manual:
     'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, every ' +
-    'coupling or joint wherever it stands, both sides of the gear, shafts, and the propeller with its entrained ' +
+    'coupling or joint wherever it stands, both sides of the gear, shafts with their own inertia, and the propeller with its entrained ' +
     'water; only a rigid coupling is taken as stiff. The firing order meets the natural frequencies at certain ' +
     'speeds; one in the running range must be calculated with its damping, or barred. Where the spec declares ' +
     'the stresses or the excitation, that is done and the stress is judged by its own rule. Meetings with blade ' +

@@ -9,7 +9,10 @@ export const WITH_INERTIAS = changed(
     '  slip device offered\n',
     '  slip device offered\n  input inertia 0.42 kg.m2\n  output inertia 0.6 kg.m2\n',
   ],
-  ['  torsional yield 70000 psi\n', '  torsional yield 70000 psi\n  shear modulus 77 GPa\n'],
+  [
+    '  torsional yield 70000 psi\n',
+    '  torsional yield 70000 psi\n  shear modulus 77 GPa\n  density 7890 kg/m3\n',
+  ],
   ['diameter 65 mm [drawing] }', 'diameter 65 mm [drawing]  length 4.8 m }'],
   ['area ratio 0.72 }', 'area ratio 0.72  inertia 1.1 kg.m2 }'],
 );
