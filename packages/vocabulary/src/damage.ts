@@ -39,5 +39,6 @@ export const DAMAGE = block(
     head: { field: 'what', kind: word(...DAMAGES) },
     absent: 'nothing is recorded',
     because: 'what happened to a part is written where something did',
+    again: ['at', 'dated'],
   },
 );

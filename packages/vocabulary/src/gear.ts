@@ -246,6 +246,7 @@ export const CLUTCH = vocabulary({
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
       because: 'the declared sense and ratio stand; the train only proves them',
+      whole: true,
     }),
   ],
 });
@@ -404,6 +405,7 @@ export const GEAR_RATIO = vocabulary({
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
       because: 'the declared sense and ratio stand; the train only proves them',
+      whole: true,
     }),
   ],
 });
@@ -667,6 +669,7 @@ export const TRANSFER = vocabulary({
     block('train', 'train', TRAIN, train, trainExample, {
       absent: 'the declared sense and ratio stand alone',
       because: 'the declared sense and ratio stand; the train only proves them',
+      whole: true,
     }),
     block(
       'outputFlange',

@@ -184,6 +184,8 @@ export interface BlockRow<
    * every head stands once: a second one would contradict the first.
    */
   readonly again?: readonly string[] | 'freely';
+  /** Said anew it says all: nothing of what the entry or the arrangement before said in it stays. */
+  readonly whole?: true;
 }
 
 /** The properties that one kind of block knows. Order is the order of completion and of the reference page. */
@@ -245,7 +247,7 @@ export function row<
 
 type BlockMore<H extends string> = Pick<
   BlockRow<string, string, Vocabulary, H>,
-  'many' | 'handed' | 'absent' | 'because' | 'head' | 'again'
+  'many' | 'handed' | 'absent' | 'because' | 'head' | 'again' | 'whole'
 >;
 
 /** A block inside a block. Its field stands in the interface of the outer one, with what heads it. */

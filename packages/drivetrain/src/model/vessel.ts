@@ -106,6 +106,8 @@ export interface Requirement {
   readonly about: string;
   readonly bound?: 'at least' | 'at most' | 'is';
   readonly quantity?: Quantity;
+  /** Its bound has no unit, or none that can be relied on; the rules on units tell it. */
+  readonly unitless?: true;
   readonly word?: string;
   /** `at idle ahead`, `at full power`. */
   readonly condition?: string;

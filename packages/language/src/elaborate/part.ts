@@ -16,6 +16,7 @@ import type { EntryReading } from '../reading/document.js';
 import type { Host, Place } from '../reading/place.js';
 import type { EntryTable } from './catalogue.js';
 import { materialOf } from './catalogue.js';
+import { overlay } from './overlay.js';
 import { ownFacts } from './own-facts.js';
 import { restatedAt } from './restated.js';
 
@@ -83,7 +84,7 @@ export function makePart(layers: PartLayers, table: EntryTable): Part {
 function restatedOf({ role, entry, facts }: PartLayers): Pick<Part, 'restated'> {
   if (!entry) return {};
   const place: Record<string, unknown> = {};
-  for (const one of facts) overlay(place, one);
+  for (const one of facts) overlay(place, one, PLACE_VOCABULARY[role]!);
   const restated = restatedAt(entry.facts.fields, place, ENTRY_VOCABULARY[role]!);
   return restated.length > 0 ? { restated } : {};
 }
@@ -91,8 +92,9 @@ function restatedOf({ role, entry, facts }: PartLayers): Pick<Part, 'restated'> 
 /** The facts of entry and place, laid over one another. */
 export function fieldsOf(layers: PartLayers): Record<string, unknown> {
   const fields: Record<string, unknown> = {};
-  if (layers.entry) overlay(fields, layers.entry.facts.fields);
-  for (const facts of layers.facts) overlay(fields, facts);
+  const vocabulary = PLACE_VOCABULARY[layers.role]!;
+  if (layers.entry) overlay(fields, layers.entry.facts.fields, vocabulary);
+  for (const facts of layers.facts) overlay(fields, facts, vocabulary);
   return fields;
 }
 
@@ -101,17 +103,6 @@ function keptFrom(
   table: EntryTable,
 ): KeptFrom {
   return { arrangement, line, part: makePart(layers, table) };
-}
-
-/** Facts laid over those beneath; of lists, the upper rows come first and shadow rows of the same head. */
-function overlay(beneath: Record<string, unknown>, upper: Readonly<Record<string, unknown>>): void {
-  for (const [field, value] of Object.entries(upper)) {
-    const old = beneath[field];
-    if (Array.isArray(value))
-      beneath[field] =
-        value.length === 0 && Array.isArray(old) ? old : [...value, ...(Array.isArray(old) ? old : [])];
-    else if (value !== undefined) beneath[field] = value;
-  }
 }
 
 /** The offered ratio that is fitted: the one named, or the only one there is. */

@@ -1,4 +1,5 @@
-import type { Fact, Restated, Vocabulary } from '@tailshaft/vocabulary';
+import type { BlockRow, Fact, Restated, Vocabulary } from '@tailshaft/vocabulary';
+import { isSameBlock } from './overlay.js';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -12,10 +13,21 @@ export function restatedAt(entry: Fields, place: Fields, vocabulary: Vocabulary,
   });
   const nested = vocabulary.blocks.flatMap(block => {
     const [inEntry, atPlace] = [entry[block.field], place[block.field]];
+    if (Array.isArray(inEntry) && Array.isArray(atPlace))
+      return (atPlace as Fields[]).flatMap(one => {
+        const own = (inEntry as Fields[]).find(other => isSameBlock(block, one, other));
+        const words = `${of}${block.words} ${headOf(block, one)} `;
+        return own ? restatedAt(own, one, block.block, words) : [];
+      });
     if (block.many || !isBlock(inEntry) || !isBlock(atPlace)) return [];
-    return restatedAt(inEntry, atPlace, block.block, `${block.words} `);
+    return restatedAt(inEntry, atPlace, block.block, `${of}${block.words} `);
   });
   return [...own, ...nested];
+}
+
+function headOf({ head }: BlockRow, one: Fields): string {
+  const fact = head && one[`${head.field}Fact`];
+  return isFact(fact) ? fact.written : '';
 }
 
 function isFact(one: unknown): one is Fact<unknown> {

@@ -1,11 +1,17 @@
-import { type Assumption, declareFact, type Quantity, type Requirement } from '@tailshaft/drivetrain';
-import { figureOf, findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
+import {
+  type Assumption,
+  declareFact,
+  type Quantity,
+  type Requirement,
+  type UnitConcern,
+} from '@tailshaft/drivetrain';
+import { type Dimension, figureOf, findUnit, given, toSI, type Value } from '@tailshaft/mechanics';
 import { ASSUMABLE, BOUNDS, REQUIRABLE, type Row, UNKNOWN } from '@tailshaft/vocabulary';
 import { Cursor } from '../reading/cursor.js';
 import { takeNumber } from '../reading/forms/number.js';
 import { outOfRange } from '../reading/forms/out-of-range.js';
 import { symbolOf } from '../reading/forms/symbol.js';
-import { spelledUnit } from '../reading/forms/unit.js';
+import { spelledUnit, takeUnit } from '../reading/forms/unit.js';
 import { unquoted } from '../reading/forms/words.js';
 import { nearest } from '../reading/misspelt.js';
 import type { Place } from '../reading/place.js';
@@ -17,8 +23,15 @@ const BOUNDED = new RegExp(`^(.*?) (${BOUNDS.join('|')}) (.*)$`);
 
 const CONDITIONS = /^(.*?)\s*(?:\bin mode (\S+))?$/;
 
-/** Takes `require ...` apart: what, bound, quantity or word, condition, note. */
-export function makeRequirement(reading: SentenceReading, tell: Tell): Requirement {
+/**
+ * Takes `require ...` apart: what, bound, quantity or word, condition, note. What is wrong with the unit of its bound goes to
+ * `concern`, as for every other quantity.
+ */
+export function makeRequirement(
+  reading: SentenceReading,
+  tell: Tell,
+  concern: (one: UnitConcern) => void,
+): Requirement {
   const tokens = reading.tokens.filter(isTok);
   const notes = tokens.filter(token => token.kind === 'string');
   const words = tokens.filter(token => token.kind !== 'string');
@@ -42,8 +55,12 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
     return { ...base, about: written };
   }
   const at = bound[1]!.split(' ').length + bound[2]!.split(' ').length;
-  const { value, next } = quantityAt(words, at, reading.place.uri, tell);
   const row = REQUIRABLE.find(one => one.words === bound[1]);
+  const { value, next, concerns } = quantityAt(words, at, reading.place.uri, tell, {
+    property: `require ${bound[1]!} ${bound[2]!}`,
+    dimensions: row ? (Object.keys(row.ranges) as Dimension[]) : [],
+  });
+  concerns?.forEach(concern);
   const range = value && row?.ranges[value.dimension];
   const outside = range && outsideOf({ words: row.words, range }, value, reading, tell);
   const [, condition, mode] = CONDITIONS.exec(textOf(words.slice(next)))!;
@@ -52,6 +69,7 @@ export function makeRequirement(reading: SentenceReading, tell: Tell): Requireme
     about: bound[1]!,
     bound: bound[2] as (typeof BOUNDS)[number],
     ...(value ? { quantity: quantityFact(`require ${bound[1]}`, value, outside, reading) } : {}),
+    ...(concerns ? { unitless: true } : {}),
     ...(condition ? { condition: condition.replace(/^at /, '') } : {}),
     ...(mode ? { mode } : {}),
   };
@@ -164,13 +182,17 @@ function quantityFact(
   return declareFact(fact, { host: place, property, of: 'vessel' });
 }
 
-/** A number with its unit; without one it is a ratio. */
+/** A number with its unit; without one it is a ratio, unless what is wanted of it is known and is none. */
 function quantityAt(
   tokens: readonly AtomTok[],
   index: number,
   uri: string,
   tell: Tell,
-): { value?: Value; next: number; refused?: true } {
+  wanted: { readonly property: string; readonly dimensions: readonly Dimension[] } = {
+    property: '',
+    dimensions: [],
+  },
+): { value?: Value; next: number; refused?: true; concerns?: readonly UnitConcern[] } {
   const cursor = new Cursor(tokens, uri, () => false);
   cursor.index = index;
   cursor.followLine();
@@ -179,6 +201,12 @@ function quantityAt(
   if (!number || !(Number.isFinite(number.number) || number.refused)) return { next: index };
   const spelled = number.unit ? { unit: findUnit(number.unit), text: '', count: 0 } : spelledUnit(cursor);
   const { unit } = spelled ?? {};
+  const [first] = wanted.dimensions;
+  const fits = unit ? unit.dimensions.some(one => wanted.dimensions.includes(one)) : first === 'ratio';
+  if (first && !fits && !wanted.dimensions.includes('ratio') && !number.refused) {
+    takeUnit(cursor, wanted.property, first, number);
+    return { next: cursor.index, concerns: cursor.concerns };
+  }
   if (unit) cursor.index += spelled!.count;
   if (number.refused) return { next: cursor.index, refused: true };
   const dimension = unit?.dimensions[0] ?? 'ratio';

@@ -41,6 +41,7 @@ export function makeVessel(
   const blocks = blocksOf(reading);
   const assumptions = reading.assumptions.map(one => makeAssumption(one, tell));
   tellTwice(assumptions, tell);
+  const ofRequirements: UnitConcern[] = [];
   return {
     name: reading.name,
     ...(reading.title ? { title: reading.title } : {}),
@@ -54,7 +55,7 @@ export function makeVessel(
     ...settings<Helm>(reading, 'helm'),
     ...settings<Project>(reading, 'project'),
     arrangements: makeArrangements(reading, table, tell, reuse),
-    requirements: reading.requirements.map(one => makeRequirement(one, tell)),
+    requirements: reading.requirements.map(one => makeRequirement(one, tell, it => ofRequirements.push(it))),
     assumptions,
     acceptances: reading.acceptances.map(
       (one): Acceptance => ({
@@ -92,7 +93,7 @@ export function makeVessel(
       ...one,
       origin: place,
     })),
-    unitConcerns: blocks.flatMap((block): readonly UnitConcern[] => block.concerns),
+    unitConcerns: [...blocks.flatMap((block): readonly UnitConcern[] => block.concerns), ...ofRequirements],
     quantities: blocks.flatMap(quantitiesOf),
     openQuestions: blocks.flatMap(openQuestionsOf),
   };

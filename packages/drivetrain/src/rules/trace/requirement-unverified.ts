@@ -50,6 +50,7 @@ function check(context: Context): Verdict | Apart<Verdict> {
   const built = proposalsOf(vessel).some(one => one.lines.length > 0);
   const open = each(vessel.requirements, requirement => {
     const found = verificationOf(requirement);
+    if (found.by === 'unread') return undefined;
     const why =
       found.by === 'nothing' ? found.why : built ? undefined : 'there is no shaft line to compare it with';
     if (why === undefined) return undefined;
@@ -71,7 +72,8 @@ function check(context: Context): Verdict | Apart<Verdict> {
     });
   });
   const first = vessel.requirements[0];
-  if (open.length > 0 || !first) return open;
+  const unread = vessel.requirements.some(one => verificationOf(one).by === 'unread');
+  if (open.length > 0 || !first || unread) return open;
   return say.holds({
     place: first.origin,
     message: `${vessel.name}: each of ${vessel.requirements.length} requirement${vessel.requirements.length > 1 ? 's' : ''} is judged by a check, which says whether it is met.`,

@@ -42,9 +42,12 @@ const OWN_RULES: readonly { readonly rule: string; readonly takes: (one: Require
 export type Verification =
   | { readonly by: 'rule'; readonly rule: string }
   | { readonly by: 'quantity'; readonly quantity: NamedQuantity; readonly condition: string | undefined }
+  /** Its bound cannot be read, which is told at its unit. */
+  | { readonly by: 'unread' }
   | { readonly by: 'nothing'; readonly why: string; readonly meant?: NewRequirement };
 
 export function verificationOf(one: Requirement): Verification {
+  if (one.unitless) return { by: 'unread' };
   const own = one.mode === undefined ? OWN_RULES.find(({ takes }) => takes(one)) : undefined;
   if (own) return { by: 'rule', rule: own.rule };
   const quantity = NAMED_QUANTITIES.find(({ name }) => name === one.about);
