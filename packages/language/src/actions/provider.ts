@@ -30,6 +30,12 @@ import { studyCandidates } from './study-candidates.js';
 import { whatSuits } from './what-suits.js';
 import { textsOf, workspaceEdit } from './workspace-edit.js';
 
+/** A finding of another file that is told at an entry of this one. */
+interface SaidElsewhere {
+  readonly spec: string;
+  readonly key: string;
+}
+
 /** Offers what could be done at a place of the text. Which of it is right stays with the author. */
 export class CodeActions implements CodeActionProvider {
   private readonly names: Names;
@@ -43,6 +49,8 @@ export class CodeActions implements CodeActionProvider {
     },
     /** Whether every spec of the workspace has been read, so that what nobody uses there is used nowhere. */
     private readonly allRead: () => boolean = () => true,
+    /** Specs that say something of an entry that is declared there. */
+    private readonly saidAt: (uri: string, range: Range) => readonly SaidElsewhere[] = () => [],
   ) {
     this.names = new Names(services.project, services.shared.workspace.LangiumDocuments);
   }
@@ -97,7 +105,8 @@ export class CodeActions implements CodeActionProvider {
           curing(finding, textOf, judge),
         );
         const asked = all.flatMap(finding => questions(finding, textOf, judge));
-        offers.push(...once([...cured, ...asked]));
+        const atEntry = await this.atEntry(document, range, token);
+        offers.push(...once([...cured, ...asked, ...atEntry]));
         const together = allQuestions(asked);
         if (together) offers.push(together);
       }
@@ -161,6 +170,30 @@ export class CodeActions implements CodeActionProvider {
     return offers;
   }
 
+  /** What specs that use an entry offer for it, as far as it is written in the file of the entry: what else they could do is offered in them. */
+  private async atEntry(document: LangiumDocument, range: Range, token: CancellationToken): Promise<Offer[]> {
+    const { project, shared } = this.services;
+    const documents = shared.workspace.LangiumDocuments;
+    const textOf = textsOf(documents);
+    const uri = document.uri.toString();
+    const offers: Offer[] = [];
+    const answered = new Set<string>();
+    for (const { spec, key } of this.saidAt(uri, range)) {
+      const user = answered.has(key) ? undefined : documents.getDocument(URI.parse(spec));
+      if (!user) continue;
+      answered.add(key);
+      await project.load(user);
+      const check = project.check(user);
+      const found = findingsOf(check).filter(one => one.entryKey === key);
+      const all = found.flatMap(one => [one, ...(one.folded ?? [])]);
+      const judge: Judge = onceEach(edits => consequenceOf(project, user, edits, textOf));
+      const cured = await this.tried(user, check, token, all, finding => curing(finding, textOf, judge));
+      const asked = all.flatMap(finding => questions(finding, textOf, judge));
+      offers.push(...[...cured, ...asked].filter(one => one.edits.every(edit => edit.uri === uri)));
+    }
+    return offers;
+  }
+
   /** The entry that is declared or named at an offset, when one line alone uses it. */
   private onlyUse(document: LangiumDocument, offset: number): OnlyUse | undefined {
     const { project, shared } = this.services;
@@ -199,12 +232,15 @@ function findingsAt(
   return between(start, Math.max(start, end - 1));
 }
 
-/** The diagnostics that the client shows for a finding. */
+/** The diagnostics that the client shows for a finding; one that is told at an entry elsewhere is known by its code there. */
 function diagnosticsOf(
   finding: Finding,
   shown: readonly Diagnostic[],
   document: LangiumDocument,
 ): Diagnostic[] {
+  const uri = document.uri.toString();
+  if (finding.place.uri !== uri && finding.entryPlace?.uri === uri)
+    return shown.filter(one => one.code === finding.code);
   const start = document.textDocument.positionAt(finding.place.start);
   return shown.filter(
     one =>

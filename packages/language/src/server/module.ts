@@ -18,6 +18,7 @@ import { Project } from '../project/project.js';
 import { tailshaftCoreModule } from '../services/module.js';
 import { CodeLenses } from './code-lenses.js';
 import { DocumentSymbols } from './document-symbols.js';
+import { EntryFindings } from './entry-findings.js';
 import { FoldingRanges } from './folding-ranges.js';
 import { InlayHints } from './inlay-hints.js';
 import { TailshaftLanguageServer } from './language-server.js';
@@ -141,6 +142,7 @@ function serverModule(
         log,
       ),
     days: services => new Days(services.project, workspace.LangiumDocuments, services.queue),
+    entryFindings: services => new EntryFindings(services),
     validation: { DocumentValidator: services => new ProjectValidator(services) },
     references: { ScopeComputation: () => noScopes, Linker: services => new NoLinks(services) },
     lsp,

@@ -44,10 +44,18 @@ export class PullDiagnostics {
       this.active = pulls(params);
       this.refreshes = params.capabilities.workspace?.diagnostics?.refreshSupport === true;
     });
-    workspace.DocumentBuilder.onDocumentPhase(DocumentState.Validated, document => {
+    const changed = (uri: string) => {
       this.checked += 1;
-      this.results.set(document.uri.toString(), String(this.checked));
+      this.results.set(uri, String(this.checked));
       for (const wake of this.waiting.splice(0)) wake();
+    };
+    workspace.DocumentBuilder.onDocumentPhase(DocumentState.Validated, document =>
+      changed(document.uri.toString()),
+    );
+    services.entryFindings.onChange(uri => {
+      changed(uri);
+      // Nobody typed at it, so that its client does not ask by itself.
+      if (workspace.TextDocuments.get(uri)) this.askAgain();
     });
     workspace.DocumentBuilder.onUpdate((_changed, deleted) => {
       for (const uri of deleted) this.results.delete(uri.toString());
@@ -74,7 +82,7 @@ export class PullDiagnostics {
     const resultId = this.results.get(document.uri.toString()) ?? '0';
     return resultId === before
       ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
-      : { kind: DocumentDiagnosticReportKind.Full, resultId, items: document.diagnostics ?? [] };
+      : { kind: DocumentDiagnosticReportKind.Full, resultId, items: this.services.entryFindings.shownIn(document) };
   }
 
   /** All files of the workspace; when the client knows all of it, the answer waits until there is something new. */

@@ -2,6 +2,7 @@ import type { DefaultSharedCoreModuleContext } from 'langium';
 import type { LangiumServices } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import type { TailshaftAdded } from '../services/module.js';
+import type { EntryFindings } from './entry-findings.js';
 import type { PageOf } from './rule-texts.js';
 import type { Settings } from './settings.js';
 import type { BuildQueue } from './workspace/build-queue.js';
@@ -12,6 +13,7 @@ export interface ServerAdded extends TailshaftAdded {
   readonly settings: Settings;
   readonly queue: BuildQueue;
   readonly days: Days;
+  readonly entryFindings: EntryFindings;
   /** Tells the client's log what went wrong; the server lives on. */
   readonly log: (what: string, error: unknown) => void;
   readonly pageOf: PageOf;

@@ -6,7 +6,6 @@ import {
 } from 'langium';
 import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
 import { findingsOf } from '../project/findings.js';
-import { toDiagnostic } from './diagnostics.js';
 import type { TailshaftServices } from './services.js';
 
 /** Findings of the project as diagnostics; the library's own checks have nothing to say beside them. */
@@ -20,13 +19,10 @@ export class ProjectValidator extends DefaultDocumentValidator {
     _options?: ValidationOptions,
     _token?: Cancellation.CancellationToken,
   ): Promise<Diagnostic[]> {
-    const { project, settings } = this.services;
+    const { project, settings, entryFindings } = this.services;
     try {
       await project.load(document);
-      const documents = this.services.shared.workspace.LangiumDocuments;
-      return findingsOf(project.check(document)).map(one =>
-        toDiagnostic(one, document, documents, settings.pageOf(one.code)),
-      );
+      return entryFindings.take(document, findingsOf(project.check(document)));
     } catch (error) {
       this.services.log(`checking ${document.uri.path}`, error);
       const href = settings.pageOf(FAILED.code);

@@ -55,7 +55,12 @@ export function completionsWhenAsked(services: TailshaftServices): CompletionPro
 
 export function actionsWhenAsked(services: TailshaftServices): CodeActionProvider {
   return whenAsked<CodeActionProvider, keyof CodeActionProvider>(
-    async () => new (await asked()).CodeActions(services, () => isWholeWorkspaceRead(services)),
+    async () =>
+      new (await asked()).CodeActions(
+        services,
+        () => isWholeWorkspaceRead(services),
+        (uri, range) => services.entryFindings.saidAt(uri, range),
+      ),
     'getCodeActions',
   );
 }
