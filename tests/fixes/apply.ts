@@ -20,15 +20,19 @@ export async function faultsOf(before: Checked, { finding }: Offered, offer: Off
     faults.push('alters what a catalogue entry says');
   if (finding.verdict && !offer.asks) {
     const left = worst(after).get(keyOf(finding.verdict));
-    if (left === 'fails' || left === 'cannot tell') faults.push('does not clear its finding');
+    if (
+      left?.outcome === 'fails' ||
+      (left?.outcome === 'cannot tell' && !saysWhatIsOpen(offer, finding.verdict, left))
+    )
+      faults.push('does not clear its finding');
   }
   const was = worst(before);
   const gone = [...worst(after)].filter(
-    ([key, outcome]) =>
+    ([key, { outcome }]) =>
       (finding.verdict === undefined || key !== keyOf(finding.verdict)) &&
       (outcome === 'fails'
-        ? was.get(key) !== 'fails'
-        : outcome === 'cannot tell' && was.get(key) === 'holds'),
+        ? was.get(key)?.outcome !== 'fails'
+        : outcome === 'cannot tell' && was.get(key)?.outcome === 'holds'),
   );
   if (gone.length > 0 && !offer.asks && offer.route) {
     if (!offer.title.includes('; but then '))
@@ -68,7 +72,18 @@ export async function triedOn(text: string) {
   return { faults, counts };
 }
 
-function worst(checked: Checked): Map<string, Verdict['outcome']> {
+/** The failing half is put right, and what the other half waits for is no more than what it waited for before. */
+function saysWhatIsOpen({ title, preferred }: Offer, failed: Verdict, left: Verdict): boolean {
+  const waited = failed.open?.map(one => one.property) ?? [];
+  return (
+    !preferred &&
+    left.missing.length > 0 &&
+    left.missing.every(one => waited.includes(one.property) && title.includes(one.what)) &&
+    title.includes('open question')
+  );
+}
+
+function worst(checked: Checked): Map<string, Verdict> {
   const order: readonly Verdict['outcome'][] = [
     'does not apply',
     'holds',
@@ -76,11 +91,11 @@ function worst(checked: Checked): Map<string, Verdict['outcome']> {
     'cannot tell',
     'fails',
   ];
-  const map = new Map<string, Verdict['outcome']>();
+  const map = new Map<string, Verdict>();
   for (const verdict of [...checked.check.vessels, ...checked.check.entries].flatMap(one => one.verdicts)) {
     for (const one of [verdict, ...(verdict.folds ?? [])]) {
       const had = map.get(keyOf(one));
-      if (!had || order.indexOf(one.outcome) > order.indexOf(had)) map.set(keyOf(one), one.outcome);
+      if (!had || order.indexOf(one.outcome) > order.indexOf(had.outcome)) map.set(keyOf(one), one);
     }
   }
   return map;

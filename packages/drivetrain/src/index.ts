@@ -41,6 +41,7 @@ export * from './judge/counts.js';
 export * from './judge/gravity.js';
 export { BROKE_OFF } from './judge/isolate.js';
 export * from './judge/judge.js';
+export * from './judge/left-open.js';
 export type { Balance, Needed } from './judge/needed.js';
 export * from './judge/needs.js';
 export * from './judge/route.js';

@@ -1,5 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
 import { amount, spell } from '@tailshaft/vocabulary';
+import { leftOpen } from '../judge/left-open.js';
+import type { Verdict } from '../judge/verdict.js';
 import { homeOfFact } from '../model/declared-fact.js';
 import type { Engine } from '../model/engine.js';
 import type { Fact } from '../model/fact.js';
@@ -10,7 +12,7 @@ import { chosenOf, isOfEntry } from './chosen.js';
 import type { Knob } from './knobs.js';
 import { leastChange, type Reach, type Settling } from './least-change.js';
 import { dutyOfEngine, dutyOfGear } from './other-duty.js';
-import { copiesFor, type Limit, limitsOf, otherWords } from './stated-facts.js';
+import { copiesFor, type Limit, limitsOf, otherWords, type Swap } from './stated-facts.js';
 import { otherFact, quantityAs } from './swap.js';
 import type { OtherStated, Trial } from './trial.js';
 
@@ -18,7 +20,13 @@ import type { OtherStated, Trial } from './trial.js';
 const REACH = 30;
 
 /** One fact after the other of a bought part, and those that it must share with its neighbours together. */
-export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: Trial): OtherStated[] {
+export function otherStated(
+  part: Part,
+  line: ShaftLine,
+  vessel: Vessel,
+  failed: Verdict,
+  trial: Trial,
+): OtherStated[] {
   const found: OtherStated[] = [];
   const says = trial(new Map())?.message;
   if (part.role === 'engine') found.push(...dutyOfEngine(part as Engine, vessel, trial));
@@ -28,8 +36,8 @@ export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: 
   for (const { knob, fact } of chosenOf(part))
     if (isOfEntry(fact, part)) found.push(...otherMake(fact, knob, trial, says));
   const groups = [...copiesFor(part, line), ...otherWords(part)];
-  for (const swaps of groups) found.push(...all(swaps, trial));
-  if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), trial));
+  for (const swaps of groups) found.push(...all(swaps, failed, trial));
+  if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), failed, trial));
   return found;
 }
 
@@ -66,10 +74,10 @@ function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial, now?: string): O
   return settling ? [statedAs(fact, settling)] : [];
 }
 
-function all(swaps: ReturnType<typeof copiesFor>[number], trial: Trial): OtherStated[] {
+function all(swaps: readonly Swap[], failed: Verdict, trial: Trial): OtherStated[] {
   const others = new Map(swaps.map(({ fact, value, as }) => [fact, otherFact(fact, value, spell(as))]));
   const verdict = trial(others);
-  if (verdict?.outcome !== 'holds') return [];
+  if (!verdict || !leftOpen(failed, verdict)) return [];
   return [
     {
       says: swaps.map(({ fact, as }) => `${homeOfFact(fact)?.property} ${spell(as)}`).join(', '),

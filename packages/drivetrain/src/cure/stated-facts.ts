@@ -1,13 +1,14 @@
 import type { Value } from '@tailshaft/mechanics';
-import { asStated, type NewValue, newWord, quantityOf, spell } from '@tailshaft/vocabulary';
+import { amount, asStated, type NewValue, newWord, OPEN, quantityOf, spell } from '@tailshaft/vocabulary';
 import { shaftBehind } from '../analysis/couplings.js';
 import { ratingsOf } from '../analysis/gear-data.js';
 import type { Engine, Motor } from '../model/engine.js';
 import type { Fact, Rotation } from '../model/fact.js';
 import type { Flange, Gear, Pilot, Transfer } from '../model/gear.js';
 import type { Part } from '../model/part.js';
-import type { Coupling } from '../model/shafting.js';
+import type { Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
+import { sizeBeyond } from './sizes.js';
 
 /** A figure that bounds what a bought part may be used for, and the way in which it is relaxed. */
 export interface Limit {
@@ -81,13 +82,10 @@ export function copiesFor(part: Part, line: ShaftLine): Swap[][] {
     const coupling = part as Coupling;
     const shaft = shaftBehind(line, coupling);
     groups.push(
-      [like(coupling.flywheelSize, engine?.flywheelSize)],
+      forFlywheel(coupling, engine),
       [like(coupling.leastCylinders, engine?.cylinders)],
       [like(coupling.splineTeeth, gear?.splineTeeth), like(coupling.splinePitch, gear?.splinePitch)],
-      [
-        like(coupling.bore, shaft?.couplingEnd ?? shaft?.diameter),
-        like(coupling.keyWidth, shaft?.couplingKeyWidth),
-      ],
+      forShaft(coupling, shaft),
       flangeLike(coupling.flange, gear?.outputFlange),
     );
   }
@@ -98,6 +96,32 @@ export function copiesFor(part: Part, line: ShaftLine): Swap[][] {
       flangeLike(gear.outputFlange, line.couplings.find(one => one.flange)?.flange),
     );
   return groups.map(group => group.filter(one => one !== undefined)).filter(group => group.length > 0);
+}
+
+/** A damper of another size has another rivet ring: one that enters the recess, or one that is asked for. */
+function forFlywheel(
+  { flywheelSize, rivetRing }: Coupling,
+  engine: Engine | undefined,
+): (Swap | undefined)[] {
+  const size = like(flywheelSize, engine?.flywheelSize);
+  if (!rivetRing?.value) return [size];
+  const recess = engine?.recessDiameter?.value;
+  // One of the very size of the recess does not go in.
+  const ring = recess && sizeBeyond(rivetRing.value, recess.si * (1 - 1e-6), { metric: 0.001, inch: 1 / 16 });
+  if (ring && ring.value.si < rivetRing.value.si)
+    return [size, { fact: rivetRing, value: ring.value, as: amount(ring.quantity) }];
+  return [size, size && !ring ? asked(rivetRing) : undefined];
+}
+
+/** Bored for the shaft end, and keyed as the shaft is; where nobody says how, the key is asked for. */
+function forShaft({ bore, keyWidth }: Coupling, shaft: Shaft | undefined): (Swap | undefined)[] {
+  const bored = like(bore, shaft?.couplingEnd ?? shaft?.diameter);
+  const key = shaft?.couplingKeyWidth;
+  return [bored, bored && keyWidth && !key ? asked(keyWidth) : like(keyWidth, key)];
+}
+
+function asked(fact: Fact<unknown>): Swap {
+  return { fact, value: undefined, as: OPEN };
 }
 
 function like<T>(fact: Fact<T> | undefined, model: Fact<T> | undefined): Swap | undefined {

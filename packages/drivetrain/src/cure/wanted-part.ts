@@ -23,7 +23,7 @@ export function wantedParts(verdict: Verdict, judgement: Judgement): Route[] {
   if (!rule || !line || verdict.outcome !== 'fails') return [];
   return line.chain.flatMap(part => {
     if (!part.entry || !isFitted(part)) return [];
-    return otherStated(part, line, judgement.vessel, (others, with_ = []) =>
+    return otherStated(part, line, judgement.vessel, verdict, (others, with_ = []) =>
       sameCheck(verdict, vesselWith(judgement.vessel, line, others), judgement, [
         rule,
         ...with_.flatMap(id => findRule(id) ?? []),

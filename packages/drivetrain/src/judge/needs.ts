@@ -27,10 +27,9 @@ export class Needs {
   }
 
   miss(wanted: Wanted, at?: Origin): undefined {
-    const { what, host, property, example = 'unknown' } = wanted;
-    if (!this.missing.some(one => one.host === host && one.property === property)) {
-      this.missing.push({ what, host, property, example, ...(at ? { at } : {}) });
-    }
+    const { host, property } = wanted;
+    if (!this.missing.some(one => one.host === host && one.property === property))
+      this.missing.push(asMissing(wanted, at));
     return undefined;
   }
 
@@ -51,6 +50,11 @@ export class Needs {
   get any(): boolean {
     return this.missing.length > 0;
   }
+}
+
+/** A fact as a datum that is missing; `at` where something is written that is of no use. */
+export function asMissing({ what, host, property, example = 'unknown' }: Wanted, at?: Origin): Missing {
+  return { what, host, property, example, ...(at ? { at } : {}) };
 }
 
 /** A computed value, those of a point, or those of a list. */

@@ -34,6 +34,8 @@ export interface Said {
   readonly workings?: readonly Value[];
   readonly steps?: readonly string[];
   readonly explains?: Verdict['explains'];
+  /** Data that another half of the check waits for, whatever puts this failure right. */
+  readonly open?: Verdict['open'];
   /** Facts that contradict each other: whatever rests on one cannot be told until that is settled. */
   readonly disputes?: Verdict['disputes'];
   /** Facts that what happened to their part outweighs: nothing holds on them. */
@@ -73,6 +75,7 @@ export function sayFor(rule: Speaking, subject: string) {
       workings: said.workings ?? [],
       steps: said.steps ?? [],
       explains: said.explains ?? [],
+      ...(said.open?.length ? { open: said.open } : {}),
       ...(said.disputes ? { disputes: said.disputes } : {}),
       ...(said.outweighs ? { outweighs: said.outweighs } : {}),
       ...(said.answers ? { answers: said.answers } : {}),

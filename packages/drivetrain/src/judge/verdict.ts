@@ -55,6 +55,8 @@ export interface Verdict {
   readonly message: string;
   readonly related: readonly Related[];
   readonly missing: readonly Missing[];
+  /** Data that another half of the check waits for, whatever puts this failure right. */
+  readonly open?: readonly Missing[];
   /** Which criterion judged, with its factor. */
   readonly criterion?: string;
   /** Who chose it, where the spec may: its author, or nobody, and the product's default judged. */

@@ -1,4 +1,4 @@
-import { findRule, type Outcome, type Verdict } from '@tailshaft/drivetrain';
+import { findRule, leftOpen, type Missing, type Outcome, type Verdict } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import { applyEdits, type TextEdit } from '../edit/text-edit.js';
 import type { FileCheck, Project } from '../project/project.js';
@@ -8,8 +8,11 @@ import type { TextOf } from './offer.js';
 export interface Consequence {
   /** The result reads: no problem of the text comes with it. */
   readonly reads: boolean;
-  /** Whether a check, by rule, subject and vessel, still fails or still cannot be told. */
-  readonly remains: (verdict: Verdict, vessel?: string) => boolean;
+  /**
+   * What a check, by rule, subject and vessel, still waits for where its failure is put right: nothing, or what its other
+   * half waited for already. Undefined where it still fails or cannot be told.
+   */
+  readonly settles: (verdict: Verdict, vessel?: string) => readonly Missing[] | undefined;
   /** What ends worse than it was: the verdict as it would be. */
   readonly worse: readonly Verdict[];
 }
@@ -43,14 +46,14 @@ export function consequenceOf(
   };
   return {
     reads,
-    remains: (verdict, vessel = '') => {
+    settles: (verdict, vessel = '') => {
       // One rule is soon asked, and most of what is tried does not satisfy it.
       const rule = findRule(verdict.rule);
       const said = rule?.scope === 'line' ? after.said(rule, vessel) : [];
-      return (
-        said.some(one => one.rule === verdict.rule && one.subject === verdict.subject && isOpen(one)) ||
-        isOpen(all().get(keyOf(verdict, vessel)))
-      );
+      const same = said.filter(one => one.rule === verdict.rule && one.subject === verdict.subject);
+      if (same.some(one => isOpen(one) && !leftOpen(verdict, one))) return undefined;
+      const now = all().get(keyOf(verdict, vessel));
+      return now ? leftOpen(verdict, now) : [];
     },
     get worse() {
       lost ??= becameWorse(standing(before), all());

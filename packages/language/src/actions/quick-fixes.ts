@@ -149,12 +149,13 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
   const kind = kindOf(route, verdict);
   // The vessel as found is a record: what is to be built is written where it is proposed.
   if (kind === 'changes the design' && editsAsFound(edits, finding)) return undefined;
-  const { reads, remains, worse } = judge(edits);
-  if (!reads || remains(verdict, finding.vessel?.vessel.name)) return undefined;
+  const { reads, settles, worse } = judge(edits);
+  const open = reads ? settles(verdict, finding.vessel?.vessel.name) : undefined;
+  if (!open) return undefined;
   const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
-  const preferred = route.preferred === true && others.length === 0;
+  const preferred = route.preferred === true && others.length === 0 && open.length === 0;
   return {
-    title: `${route.title}${thenWorse(others)} (${kind})`,
+    title: `${route.title}${stillOpen(open)}${thenWorse(others)} (${kind})`,
     kind: 'quickfix',
     edits,
     finding,
@@ -162,6 +163,13 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
     ...(others.length > 0 ? { makesWorse: true } : {}),
     ...(preferred ? { preferred } : {}),
   };
+}
+
+/** What was not known before, and is not known then. */
+function stillOpen(open: readonly Missing[]): string {
+  const what = [...new Set(open.map(one => one.what))];
+  if (what.length === 0) return '';
+  return `; ${what.join(' and ')} ${what.length === 1 ? 'stays an open question' : 'stay open questions'}`;
 }
 
 /** What a way out makes worse, in its title: the first two by name, the rest by number. */

@@ -1,7 +1,8 @@
 import type { ModelEdit } from '@tailshaft/drivetrain';
 import { hostOf, type Place, placeOf } from '../reading/place.js';
+import { lineBreakOf } from '../text/tokens.js';
 import { FactWriter } from './fact-writer.js';
-import { beforeStatement, statementStart } from './layout.js';
+import { beforeStatement, indentAt, startOfLine, statementStart } from './layout.js';
 import { declareLike, statementLike } from './like-another.js';
 import { removal } from './removal.js';
 import { type SpelledEdit, spelledEdit } from './spelled.js';
@@ -71,7 +72,7 @@ function madeOf(
       return declareLike(edit, textOf);
     case 'fit anew': {
       const words = statementLike(placeOf(edit.like), edit.changes, textOf);
-      return words === undefined ? undefined : replace(writer, placeOf(edit.at), words, textOf);
+      return words === undefined ? undefined : stated(writer, placeOf(edit.at), words, textOf);
     }
     case 'declare':
       return declare(placeOf(edit.before), edit.text, textOf);
@@ -116,6 +117,41 @@ function replace(
   return [{ uri, start, end, text }];
 }
 
+/**
+ * A statement in the place of one that keeps its part. Where that keeps others of its kind too, each is then said by name,
+ * and another part is written where the one before stood in the line.
+ */
+function stated(
+  writer: FactWriter,
+  at: Place,
+  statement: string,
+  textOf: (uri: string) => string,
+): TextEdit[] | undefined {
+  const host = hostOf(at);
+  if (!host?.keeps) return replace(writer, at, statement, textOf);
+  const { names, own, behind } = host.keeps;
+  const others = names.filter((_, index) => index !== own);
+  if (others.some(one => one === undefined) || new Set(names).size < names.length) return undefined;
+  const [action, role] = statement.split(/\s+/, 2);
+  const text = textOf(at.uri);
+  const alone = text.slice(startOfLine(text, at.start), at.start).trim() === '';
+  const between = alone ? lineBreakOf(text) + indentAt(text, at.start) : '  ';
+  const retained = (name: string | undefined) => `retain ${role} ${name}`;
+  // What is only modified stays where it is.
+  if (action === 'modify' || !behind) {
+    const itself = action === 'modify' && others.length > 0 ? names[own] : undefined;
+    const named = itself === undefined ? statement : statement.replace(`${role}`, `${role} ${itself}`);
+    const all = names.map((name, index) => (index === own ? named : retained(name)));
+    return replace(writer, at, all.join(between), textOf);
+  }
+  const { uri, end } = wholeOf(behind);
+  const gone =
+    others.length > 0
+      ? replace(writer, at, others.map(retained).join(between), textOf)
+      : removal(at, textOf);
+  return gone && [...gone, { uri, start: end, end, text: between + statement }];
+}
+
 /** A part that keeps what it says in place has its header written anew, and its facts join those of the block. */
 function state(
   writer: FactWriter,
@@ -125,7 +161,7 @@ function state(
   const host = hostOf(placeOf(at));
   const inside = facts.join('  ');
   if (!keeps || !host?.block || host.insertInto)
-    return replace(writer, placeOf(at), facts.length > 0 ? `${header} { ${inside} }` : header, textOf);
+    return stated(writer, placeOf(at), facts.length > 0 ? `${header} { ${inside} }` : header, textOf);
   if (facts.length > 0 && !writer.addStatement(host, inside)) return undefined;
   return [{ uri: host.uri, start: host.start, end: host.headEnd, text: header }];
 }

@@ -16,6 +16,7 @@ import type { Place } from '../reading/place.js';
 import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned, tellSecond } from './ask.js';
 import type { EntryTable } from './catalogue.js';
 import { keep, over } from './keep.js';
+import { inTheirPlaces } from './kept-places.js';
 import { withLapsed } from './lapse.js';
 import { Mirror } from './mirror.js';
 import { Olds } from './olds.js';
@@ -77,7 +78,7 @@ export function planLine(
   if (mirror) layers.push(...mirror.silent(spoken));
   const left = olds.rest.filter(one => !mirrored?.notMentioned.has(one.role));
   for (const old of left) tellNotMentioned(tell, reading, old, olds.ofRole(old.role).length > 1);
-  const ordered = [...layers].sort((a, b) => a.rank - b.rank);
+  const ordered = inTheirPlaces([...layers].sort((a, b) => a.rank - b.rank));
   return {
     reading,
     arrangement,

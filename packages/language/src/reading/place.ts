@@ -22,10 +22,21 @@ export interface Host extends Place {
   /** Set for a part that stands nowhere in the text: new facts are written as a statement of this role in that block. */
   readonly insertInto?: Host;
   readonly insertAs?: Role;
+  /** Set for a part that is kept by one statement with others of its role, or by one that stands before its place. */
+  readonly keeps?: Kept;
   /** The part names a catalogue entry that does not exist: what is missing of it is no separate finding. */
   readonly unresolved?: boolean;
   /** Facts of the header and the block together. Filled in when the block has been read. */
   reading?: BlockReading;
+}
+
+/** What is to be said as well when another part comes in the place of one that is kept. */
+export interface Kept {
+  /** All parts that the statement keeps, in order, and which of them it is. */
+  readonly names: readonly (string | undefined)[];
+  readonly own: number;
+  /** The statement that another part must be written behind, for it to stand where this one does. */
+  readonly behind?: Host;
 }
 
 export interface Range {

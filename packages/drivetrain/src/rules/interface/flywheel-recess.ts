@@ -1,7 +1,7 @@
 import { flywheelSize } from '@tailshaft/mechanics';
 import { inputCouplings } from '../../analysis/couplings.js';
 import type { LineContext } from '../../judge/context.js';
-import { Needs } from '../../judge/needs.js';
+import { asMissing, Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Engine } from '../../model/engine.js';
@@ -76,6 +76,13 @@ function judge(context: LineContext, engine: Engine, damper: Coupling): Verdict 
       place,
       related,
       message: `${line.name}: ${name} is made for flywheel ${size}, ${of} has ${flywheel}. Order the damper for this flywheel.`,
+      // Another damper has another rivet ring.
+      open: [
+        ...needs.missing,
+        ...(damper.rivetRing
+          ? [asMissing(wanted('rivet ring diameter', damper, 'rivet ring diameter'))]
+          : []),
+      ],
       routes: () => couplingRoutes(context, damper),
     });
   }

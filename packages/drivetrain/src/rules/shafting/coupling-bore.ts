@@ -3,7 +3,7 @@ import { amount, asStated, type NewValue, spell } from '@tailshaft/vocabulary';
 import { shaftBehind } from '../../analysis/couplings.js';
 import { sizesForward, thickest } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
-import { Needs } from '../../judge/needs.js';
+import { asMissing, Needs } from '../../judge/needs.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -53,11 +53,8 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict | u
   const needs = new Needs();
   const name = nameOf(coupling);
   const bore = needs.fact(coupling.bore, { what: `bore of ${name}`, host: home(coupling), property: 'bore' });
-  const key = needs.fact(coupling.keyWidth, {
-    what: `key width of ${name}`,
-    host: home(coupling),
-    property: 'key width',
-  });
+  const wantedKey = { what: `key width of ${name}`, host: home(coupling), property: 'key width' };
+  const key = needs.fact(coupling.keyWidth, wantedKey);
   const end = shaft.couplingEnd
     ? needs.fact(shaft.couplingEnd, {
         what: 'diameter of the coupling end of the shaft',
@@ -84,6 +81,8 @@ function judge({ line, analysis }: LineContext, coupling: Coupling): Verdict | u
       place,
       message: `${line.name}: ${name} is ${numbers}. It does not fit this shaft: order the half-coupling for it; do not fit a sleeve.`,
       related: [{ at: (shaft.couplingEnd ?? shaft.diameter ?? shaft).origin, message: 'the shaft end' }],
+      // A key that fits a keyway that nobody measured is asked for with it.
+      open: shaftKey ? needs.missing : [...needs.missing, asMissing(wantedKey)],
       routes: () => fittingRoutes(coupling, shaft),
     });
   }
