@@ -71,7 +71,13 @@ describe('another coupling in the place of one that is kept with a second', () =
       ),
     ],
     [
-      lines('retain engine', 'retain coupling Sedge-140', 'retain coupling Sedge-J60', 'retain gear  retain shaft', 'retain propeller'),
+      lines(
+        'retain engine',
+        'retain coupling Sedge-140',
+        'retain coupling Sedge-J60',
+        'retain gear  retain shaft',
+        'retain propeller',
+      ),
       lines(
         'retain engine',
         'retain coupling Sedge-140',

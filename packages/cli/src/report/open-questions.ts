@@ -1,4 +1,4 @@
-import type { ByAnswer, Missing, Verdict } from '@tailshaft/drivetrain';
+import { type ByAnswer, gapsOf, isOpenCheck, type Verdict } from '@tailshaft/drivetrain';
 import { type Place, waitsForText } from '@tailshaft/language';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Spot, Spots } from '../specs/spot.js';
@@ -20,10 +20,11 @@ export interface Question {
   value: number;
 }
 
+type Gap = ReturnType<typeof gapsOf>[number];
+
 const MOST = 10;
 /** Rules named beside a datum; `--all` lists every check. */
 const MOST_RULES = 4;
-const WEIGHT = { error: 4, warning: 2, note: 1 } as const;
 
 /** Open questions grouped by the missing datum, over any number of specs. */
 export class OpenQuestions {
@@ -75,7 +76,7 @@ export class OpenQuestions {
 
   private take(specs: Spots, spec: CheckedSpec, verdict: Verdict, of: string, behindText: boolean): void {
     // What is not known of the vessel as found is asked for by the proposals that rest on it.
-    if (verdict.outcome !== 'cannot tell' || verdict.asFound) return;
+    if (!isOpenCheck(verdict)) return;
     this.checks += 1;
     if (verdict.byAnswer)
       this.tables.set(`${shortName(verdict.rule)} of ${of}, ${verdict.subject}`, verdict.byAnswer);
@@ -87,11 +88,11 @@ export class OpenQuestions {
         `${verdict.rule} ${spec.shown} ${verdict.subject}`,
         `${verdict.rule}: ${verdict.message}${at}`,
       );
-    } else for (const gap of verdict.missing) this.ask(specs, verdict, gap, of);
+    } else for (const one of gapsOf(verdict)) this.ask(specs, verdict, one, of);
   }
 
-  private ask(specs: Spots, verdict: Verdict, gap: Missing, of: string): void {
-    const place = (gap.at ?? gap.host) as Place;
+  private ask(specs: Spots, verdict: Verdict, { gap, worth, ...at }: Gap, of: string): void {
+    const place = at.place as Place;
     const key = `${place.uri} ${place.start} ${place.end} ${gap.property}`;
     let asked = this.byDatum.get(key);
     if (!asked) {
@@ -109,8 +110,7 @@ export class OpenQuestions {
     }
     asked.waiting.add(`${verdict.rule} on ${of === verdict.subject ? of : `${of}, ${verdict.subject}`}`);
     asked.rules.add(verdict.rule);
-    // A check that waits for two data is half settled by each of them.
-    asked.value += WEIGHT[verdict.severity] / verdict.missing.length;
+    asked.value += worth;
   }
 }
 

@@ -1,4 +1,5 @@
 import type { ModelEdit } from '@tailshaft/drivetrain';
+import { asSpelling } from '@tailshaft/vocabulary';
 import { hostOf, type Place, placeOf } from '../reading/place.js';
 import { lineBreakOf } from '../text/tokens.js';
 import { FactWriter } from './fact-writer.js';
@@ -132,23 +133,22 @@ function stated(
   const { names, own, behind } = host.keeps;
   const others = names.filter((_, index) => index !== own);
   if (others.some(one => one === undefined) || new Set(names).size < names.length) return undefined;
-  const [action, role] = statement.split(/\s+/, 2);
+  const [action = '', role] = statement.split(/\s+/, 2);
+  const modifies = asSpelling(action) === 'modify';
   const text = textOf(at.uri);
   const alone = text.slice(startOfLine(text, at.start), at.start).trim() === '';
   const between = alone ? lineBreakOf(text) + indentAt(text, at.start) : '  ';
   const retained = (name: string | undefined) => `retain ${role} ${name}`;
   // What is only modified stays where it is.
-  if (action === 'modify' || !behind) {
-    const itself = action === 'modify' && others.length > 0 ? names[own] : undefined;
+  if (modifies || !behind) {
+    const itself = modifies && others.length > 0 ? names[own] : undefined;
     const named = itself === undefined ? statement : statement.replace(`${role}`, `${role} ${itself}`);
     const all = names.map((name, index) => (index === own ? named : retained(name)));
     return replace(writer, at, all.join(between), textOf);
   }
   const { uri, end } = wholeOf(behind);
   const gone =
-    others.length > 0
-      ? replace(writer, at, others.map(retained).join(between), textOf)
-      : removal(at, textOf);
+    others.length > 0 ? replace(writer, at, others.map(retained).join(between), textOf) : removal(at, textOf);
   return gone && [...gone, { uri, start: end, end, text: between + statement }];
 }
 

@@ -17,7 +17,10 @@ export function inTheirPlaces(ordered: readonly PartLayers[]): PartLayers[] {
     const before = ordered.slice(0, index).findLast(other => other.origin !== origin)?.origin;
     const late =
       BY_TEXT.includes(one.role) &&
-      before && !before.insertInto && before.uri === origin.uri && before.start > origin.start;
+      before &&
+      !before.insertInto &&
+      before.uri === origin.uri &&
+      before.start > origin.start;
     if (together.length === 1 && !late) return one;
     const keeps: Kept = {
       names: together.map(other => other.name),

@@ -95,9 +95,7 @@ export class EntryFindings {
 
   private saidOf(uri: string): Spoken[] {
     const speakers = [...(this.speakers.get(uri) ?? [])].sort();
-    return speakers.flatMap(spec =>
-      (this.bySpec.get(spec)?.get(uri) ?? []).map(one => ({ ...one, spec })),
-    );
+    return speakers.flatMap(spec => (this.bySpec.get(spec)?.get(uri) ?? []).map(one => ({ ...one, spec })));
   }
 
   private note(spec: string, said: readonly (readonly [string, Said])[]): void {

@@ -82,7 +82,11 @@ export class PullDiagnostics {
     const resultId = this.results.get(document.uri.toString()) ?? '0';
     return resultId === before
       ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
-      : { kind: DocumentDiagnosticReportKind.Full, resultId, items: this.services.entryFindings.shownIn(document) };
+      : {
+          kind: DocumentDiagnosticReportKind.Full,
+          resultId,
+          items: this.services.entryFindings.shownIn(document),
+        };
   }
 
   /** All files of the workspace; when the client knows all of it, the answer waits until there is something new. */

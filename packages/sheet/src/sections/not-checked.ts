@@ -1,4 +1,4 @@
-import type { Missing, Verdict } from '@tailshaft/drivetrain';
+import { type MissingDatum, missingData, openChecks, type Verdict } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { code, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -9,8 +9,8 @@ import { silentTable } from './silent-table.js';
 /** What this sheet does not say, before what it says in detail: unread text, checks without data, open questions. */
 export function notCheckedSection(sheet: Sheet): Block {
   const { input } = sheet;
-  const unsure = openChecksOf(sheet);
-  const gaps = gapsOf(unsure);
+  const unsure = openChecks(input.verdicts);
+  const gaps = missingIn(sheet);
   const numberless = unsure.filter(one => one.missing.length === 0);
   const blocks: (Block | undefined)[] = [
     input.problems.length > 0
@@ -26,7 +26,9 @@ export function notCheckedSection(sheet: Sheet): Block {
       : undefined,
     unsure.length > 0
       ? paragraph(
-          warning(`${count(unsure.length, 'check')} cannot tell. None of them counts as passed.`),
+          warning(
+            `${count(unsure.length, 'check')} cannot tell${dataWords(gaps.length)}. None of them counts as passed.`,
+          ),
           'loud',
         )
       : undefined,
@@ -51,32 +53,12 @@ export function notCheckedSection(sheet: Sheet): Block {
   return section('not-checked', 'Not checked', blocks, { loud: true });
 }
 
-/** What nobody knows of the vessel as found is asked for where a proposal rests on it. */
-export function openChecksOf({ input }: Sheet): Verdict[] {
-  return input.verdicts.filter(one => one.outcome === 'cannot tell' && !one.asFound);
+/** What is missing, as every list and count of it has it. */
+export function missingIn({ input }: Sheet): MissingDatum[] {
+  return missingData(input.verdicts, place => input.placeKey?.(place) ?? place);
 }
 
-interface Gap {
-  readonly missing: Missing;
-  readonly waiting: Verdict[];
-}
-
-/** Each datum once, with every check that waits for it. */
-export function gapsOf(verdicts: readonly Verdict[]): Gap[] {
-  const gaps: Gap[] = [];
-  for (const verdict of verdicts) {
-    for (const missing of verdict.missing) {
-      const had = gaps.find(
-        one => one.missing.host === missing.host && one.missing.property === missing.property,
-      );
-      if (had) had.waiting.push(verdict);
-      else gaps.push({ missing, waiting: [verdict] });
-    }
-  }
-  return gaps.sort((one, other) => other.waiting.length - one.waiting.length);
-}
-
-function gapTable(sheet: Sheet, gaps: readonly Gap[]): Block {
+function gapTable(sheet: Sheet, gaps: readonly MissingDatum[]): Block {
   return table(
     'Missing data, the most needed first',
     [
@@ -85,13 +67,18 @@ function gapTable(sheet: Sheet, gaps: readonly Gap[]): Block {
       { title: 'Place' },
       { title: 'Checks waiting', wide: true },
     ],
-    gaps.map(({ missing, waiting }) => [
-      missing.what,
-      code(`${missing.property} ${missing.example === 'unknown' ? '…' : missing.example}`),
-      sheet.place(missing.at ?? missing.host) ?? '',
+    gaps.map(({ gap, waiting }) => [
+      gap.what,
+      code(`${gap.property} ${gap.example === 'unknown' ? '…' : gap.example}`),
+      sheet.place(gap.at ?? gap.host) ?? '',
       separated('; ', ...new Set(waiting.map(one => `${one.rule} (${one.subject})`))),
     ]),
   );
+}
+
+/** `, for 3 missing data`: as `check` counts them. */
+function dataWords(data: number): string {
+  return data === 0 ? '' : `, for ${data} missing ${data === 1 ? 'datum' : 'data'}`;
 }
 
 function openQuestions(sheet: Sheet, unsure: readonly Verdict[]): Block[] {

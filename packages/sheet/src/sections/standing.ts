@@ -4,7 +4,7 @@ import { quiet, separated, strong, type Text, verdict as verdictMark } from '../
 import type { SheetFailure } from '../input.js';
 import type { Sheet } from '../sheet.js';
 import { count, percentWords } from '../words.js';
-import { gapsOf, openChecksOf } from './not-checked.js';
+import { missingIn } from './not-checked.js';
 
 /** More of them would push what was not checked off the first page. */
 const MOST = 4;
@@ -131,12 +131,12 @@ function acceptedWords({ input }: Sheet, counted: Counted): Text {
 
 /** The datum that most checks wait for; the others stand in the table below. */
 function openWords(sheet: Sheet, counted: Counted): Text {
-  const [first] = gapsOf(openChecksOf(sheet));
+  const [first] = missingIn(sheet);
   const waiting = first?.waiting.length ?? 0;
   const share = waiting < counted.all ? `${waiting} of them for lack of one datum` : 'for lack of';
   return [
     checks(counted),
-    first ? `, ${share}: ${first.missing.what}. ` : '. ',
+    first ? `, ${share}: ${first.gap.what}. ` : '. ',
     below('not-checked', 'Not checked'),
   ];
 }

@@ -1,4 +1,4 @@
-import { countsOf, countWords, type Missing } from '@tailshaft/drivetrain';
+import { countsOf, countWords, missingData, openChecks } from '@tailshaft/drivetrain';
 import { createTailshaftCore, type FileCheck, findingsOf, type Place } from '@tailshaft/language';
 import { locationOf, type TailshaftServices } from '@tailshaft/language/server';
 import { SCREENING } from '@tailshaft/sheet';
@@ -62,26 +62,22 @@ function findings(check: FileCheck, lineOf: Located): string[] {
 
 /** What is not known, by the missing datum, with the checks that wait for it. */
 function questions(check: FileCheck, lineOf: Located): string {
-  const verdicts = [...check.vessels, ...check.entries]
-    .flatMap(one => one.verdicts)
-    .filter(one => one.outcome === 'cannot tell' && !one.asFound);
-  const asked = new Map<string, { gap: Missing; rules: Set<string> }>();
-  for (const { rule, missing } of verdicts)
-    for (const gap of missing) {
-      const place = (gap.at ?? gap.host) as Place;
-      const key = `${place.uri} ${place.start} ${gap.property}`;
-      const had = asked.get(key) ?? { gap, rules: new Set() };
-      had.rules.add(rule);
-      asked.set(key, had);
-    }
+  const verdicts = openChecks([...check.vessels, ...check.entries].flatMap(one => one.verdicts));
   if (verdicts.length === 0) return 'No open question: every check could be made.';
-  const lines = [...asked.values()]
-    .sort((one, other) => other.rules.size - one.rules.size)
-    .map(({ gap, rules }) => {
-      const line = lineOf((gap.at ?? gap.host) as Place);
-      return `- ${gap.what}${line === undefined ? '' : `, line ${line}`}: ${[...rules].join(', ')}`;
-    });
-  const head = `Open questions: ${verdicts.length} ${verdicts.length === 1 ? 'check cannot tell, and has' : 'checks cannot tell, and have'} neither passed nor failed.`;
+  const keyOf = (place: object) => {
+    const { uri, start, end } = place as Place;
+    return `${uri} ${start} ${end}`;
+  };
+  const data = missingData(verdicts, keyOf);
+  const lines = data.map(({ gap, waiting }) => {
+    const line = lineOf((gap.at ?? gap.host) as Place);
+    const rules = new Set(waiting.map(one => one.rule));
+    return `- ${gap.what}${line === undefined ? '' : `, line ${line}`}: ${[...rules].join(', ')}`;
+  });
+  const waiting =
+    data.length === 0 ? '' : `, for ${data.length} missing ${data.length === 1 ? 'datum' : 'data'}`;
+  const checks = verdicts.length === 1 ? 'check cannot tell' : 'checks cannot tell';
+  const head = `Open questions: ${verdicts.length} ${checks}${waiting}. Such a check has neither passed nor failed.`;
   return [head, ...lines].join('\n');
 }
 
