@@ -1,4 +1,5 @@
 import { type Counts, countsOf, countWords, missingData, openChecks } from '@tailshaft/drivetrain';
+import { behindText } from '@tailshaft/language';
 import { vesselSheetHtml } from '@tailshaft/sheet';
 import { expect, it } from 'vitest';
 import { outlineOf } from '../packages/language/src/server/outline.js';
@@ -24,7 +25,8 @@ async function saidOf(text: string) {
   const [judged] = checked.check.vessels;
   const all = [...checked.check.vessels, ...checked.check.entries].flatMap(one => one.verdicts);
   const open = openChecks(all);
-  const data = missingData(open);
+  const behind = behindText(checked.check);
+  const data = missingData(open.filter(one => !behind.has(one)));
   const wanted =
     open.length === 0 ? [] : [String(open.length), data.length > 0 ? String(data.length) : undefined];
 
@@ -89,8 +91,7 @@ it('every place that counts checks and missing data counts the same', async () =
   let compared = 0;
   for (const { name, text } of specs) {
     const checked = await checkText(text);
-    // What a text that cannot be read keeps from being asked is counted by itself.
-    if (checked.check.vessels.length !== 1 || checked.check.problems.length > 0) continue;
+    if (checked.check.vessels.length !== 1) continue;
     compared += 1;
     const said = await saidOf(text);
     for (const [place, counts] of Object.entries(said.places))

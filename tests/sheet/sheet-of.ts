@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { LineAnalysis, type ShaftLine } from '@tailshaft/drivetrain';
-import { failuresOf, findingsOf, placeOf } from '@tailshaft/language';
+import { behindText, failuresOf, findingsOf, placeOf } from '@tailshaft/language';
 import type { SheetInput } from '@tailshaft/sheet';
 import { type Checked, checkFile, checkText, TODAY } from '../support/check.js';
 
@@ -51,6 +51,7 @@ export function sheetInput({ check, uri, text }: Checked): SheetInput {
     },
     today: TODAY,
     problems: check.problems.map(one => ({ message: one.message, where: where(uri, one.start) })),
+    behindText: behindText(check),
     placeText: origin => where(placeOf(origin).uri, placeOf(origin).start),
   };
 }

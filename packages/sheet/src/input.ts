@@ -28,6 +28,8 @@ export interface SheetInput {
   /** ISO date of the judgement. */
   readonly today: string;
   readonly problems: readonly TextProblem[];
+  /** Checks that cannot tell until the text can be read: they miss no datum. */
+  readonly behindText?: ReadonlySet<Verdict>;
   /** What the text and everything that it imports is known by, where the host can say: it stands in the title block. */
   readonly digest?: string;
   /** Studies of the vessel that were searched for the sheet. */

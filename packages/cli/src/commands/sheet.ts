@@ -1,7 +1,7 @@
 import { realpath, stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
 import type { StudyResult } from '@tailshaft/drivetrain';
-import { EXTENSION, failuresOf, type JudgedVessel, type Place } from '@tailshaft/language';
+import { behindText, EXTENSION, failuresOf, type JudgedVessel, type Place } from '@tailshaft/language';
 import {
   makePaper,
   PAPER_WORDS,
@@ -240,6 +240,7 @@ function sheetInput(specs: Specs, spec: CheckedSpec, chosen: JudgedVessel, today
     problems: spec.findings
       .filter(one => one.problem)
       .map(one => ({ message: one.message, where: placeText(one.place) ?? spec.shown })),
+    behindText: behindText(spec.check),
     placeText: origin => placeText(origin as Place),
   };
 }

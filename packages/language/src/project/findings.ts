@@ -22,6 +22,15 @@ export function waitsForText(verdict: Verdict, check: FileCheck, judged?: Judged
   return echoesProblem(verdict, check) || (judged !== undefined && isUnsettled(verdict, judged));
 }
 
+/** All checks of a file that wait for its text: what they miss is no datum that anybody could look up. */
+export function behindText(check: FileCheck): ReadonlySet<Verdict> {
+  const ofVessels = check.vessels.flatMap(judged =>
+    judged.verdicts.filter(one => waitsForText(one, check, judged)),
+  );
+  const ofEntries = check.entries.flatMap(one => one.verdicts).filter(one => waitsForText(one, check));
+  return new Set([...ofVessels, ...ofEntries]);
+}
+
 /** A finding and those that are told under it. */
 export function everyFinding(findings: readonly Finding[]): Finding[] {
   return findings.flatMap(one => [one, ...(one.folded ?? [])]);

@@ -11,7 +11,7 @@ export function notCheckedSection(sheet: Sheet): Block {
   const { input } = sheet;
   const unsure = openChecks(input.verdicts);
   const gaps = missingIn(sheet);
-  const numberless = unsure.filter(one => one.missing.length === 0);
+  const numberless = unsure.filter(one => one.missing.length === 0 || input.behindText?.has(one));
   const blocks: (Block | undefined)[] = [
     input.problems.length > 0
       ? paragraph(
@@ -55,7 +55,8 @@ export function notCheckedSection(sheet: Sheet): Block {
 
 /** What is missing, as every list and count of it has it. */
 export function missingIn({ input }: Sheet): MissingDatum[] {
-  return missingData(input.verdicts, place => input.placeKey?.(place) ?? place);
+  const asked = input.verdicts.filter(one => !input.behindText?.has(one));
+  return missingData(asked, place => input.placeKey?.(place) ?? place);
 }
 
 function gapTable(sheet: Sheet, gaps: readonly MissingDatum[]): Block {

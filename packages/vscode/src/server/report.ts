@@ -1,5 +1,5 @@
 import { countsOf, countWords, missingData, openChecks } from '@tailshaft/drivetrain';
-import { createTailshaftCore, type FileCheck, findingsOf, type Place } from '@tailshaft/language';
+import { behindText, createTailshaftCore, type FileCheck, findingsOf, type Place } from '@tailshaft/language';
 import { locationOf, type TailshaftServices } from '@tailshaft/language/server';
 import { SCREENING } from '@tailshaft/sheet';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
@@ -68,7 +68,11 @@ function questions(check: FileCheck, lineOf: Located): string {
     const { uri, start, end } = place as Place;
     return `${uri} ${start} ${end}`;
   };
-  const data = missingData(verdicts, keyOf);
+  const behind = behindText(check);
+  const data = missingData(
+    verdicts.filter(one => !behind.has(one)),
+    keyOf,
+  );
   const lines = data.map(({ gap, waiting }) => {
     const line = lineOf((gap.at ?? gap.host) as Place);
     const rules = new Set(waiting.map(one => one.rule));

@@ -1,4 +1,11 @@
-import { type FileCheck, failuresOf, findingsOf, type JudgedVessel, type Place } from '@tailshaft/language';
+import {
+  behindText,
+  type FileCheck,
+  failuresOf,
+  findingsOf,
+  type JudgedVessel,
+  type Place,
+} from '@tailshaft/language';
 import { linesOf, locationOf, type TailshaftServices } from '@tailshaft/language/server';
 import { chartsFile, picturesFile, type SheetInput, sheetPanel, vesselSheetHtml } from '@tailshaft/sheet';
 import { type LangiumDocument, URI, UriUtils } from 'langium';
@@ -59,6 +66,7 @@ function sheetInput(services: TailshaftServices, check: FileCheck, judged: Judge
       message: one.message,
       where: where({ uri: check.uri, start: one.start, end: one.end }) ?? '',
     })),
+    behindText: behindText(check),
     placeText: origin => where(origin as Place),
     placeKey: origin => keyOf(services, origin as Place),
   };
