@@ -238,7 +238,13 @@ export const HULL_FORM_ROWS = [
     'Speed with all engines at rated power, from a trial or the designer.',
     'speed at rated power 21 kn',
     {
-      measuredWith: ['displacement', 'propeller.diameter', 'propeller.pitch'],
+      measuredWith: [
+        'displacement',
+        'engine.ratedAt',
+        'engine.ratings',
+        'propeller.diameter',
+        'propeller.pitch',
+      ],
       range: between('0.5 kn', '100 kn'),
     },
   ),

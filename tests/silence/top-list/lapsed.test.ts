@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { changed, REPOWER, verdictsBy, withStatements } from './spec-of.js';
 
 /** 15 % of 26 in is 99 mm, of 27 in 103 mm. */
@@ -43,4 +43,59 @@ it('lapses in a later step too, and stays worked out', async () => {
   );
   const [verdict] = await verdictsBy(later, 'propeller/tip-clearance', 'painted');
   expect(verdict?.outcome).toBe('fails');
+});
+
+describe('what the hull states of the propeller that was there', () => {
+  /** With an old propeller as found, and a hull whose figures were taken with it. */
+  const hull = (propeller: string, wake = 'wake fraction 0.1 [measured]') =>
+    changed(
+      REPOWER,
+      [
+        '  arrangement existing {',
+        `  hull planing { resistance 10 kN at 12 kn  resistance 18 kN at 19 kn  resistance 28 kN at 26 kn  ${wake}  thrust deduction 0.1 [drawing "S-2"] }
+  require speed at least 12 kn at full power
+  arrangement existing {`,
+      ],
+      ['retain propeller', propeller],
+    );
+  const speed = async (spec: string) => (await verdict(spec, 'trace/requirement-met'))!;
+  const LARGER =
+    'replace propeller { hand right  blades 4  diameter 30 in  pitch 27 in  area ratio 0.72  cup none }';
+
+  it('counts as long as that one is kept', async () => {
+    expect((await speed(hull('modify propeller { cup none }'))).outcome).toBe('holds');
+  });
+
+  it('is used for another one, and nothing holds on it', async () => {
+    const said = await speed(hull(LARGER));
+    expect(said.outcome).toBe('cannot tell');
+    expect(said.message).toContain(
+      'only if the wake fraction 0.1 (stated with propeller diameter 26 in, which is 30 in now) is true',
+    );
+    expect(said.missing.map(one => one.property)).toEqual(['wake fraction']);
+  });
+
+  it('holds nothing back where it fails, and says on what it fails', async () => {
+    const said = await speed(hull(LARGER).replace('at least 12 kn', 'at least 60 kn'));
+    expect([said.outcome, said.message]).toEqual([
+      'fails',
+      expect.stringContaining('stated with propeller diameter 26 in'),
+    ]);
+  });
+
+  it.each(['[drawing "S-1"]', '[sheet]', '[assumed]'])(
+    'is of the plan where it stands in one: %s',
+    async mark => {
+      expect((await speed(hull(LARGER, `wake fraction 0.1 ${mark}`))).outcome).toBe('holds');
+    },
+  );
+
+  it('says no speed at rated power of another engine', async () => {
+    const given = 'speed at rated power 20 kn';
+    const spec = hull('modify propeller { cup none }').replace(/resistance .* kn {2}/, `${given}  `);
+    // Both engines give 300 kW at 2300 rpm: the speed at rated power stays.
+    expect((await speed(spec)).outcome).toBe('holds');
+    const said = await speed(changed(spec, ['power 300 kW at 2300 rpm', 'power 280 kW at 2300 rpm']));
+    expect([said.outcome, said.message]).toEqual(['cannot tell', expect.stringContaining('another engine')]);
+  });
 });

@@ -13,6 +13,7 @@ import {
   ratedPoint,
 } from './engine-points.js';
 import { type HandCheck, handCheck } from './hand.js';
+import { vesselOf } from './hull-now.js';
 import { idleShaftSpeed, idleVesselSpeed } from './idle.js';
 import { type LineLoads, loadsAlong } from './loads.js';
 import { type OperatingPoint, operatingPoints } from './operating-points.js';
@@ -30,10 +31,19 @@ import { type Tell, tellerOf } from './telling.js';
 export class LineAnalysis {
   readonly #kept = new Kept();
 
+  readonly #stated: Vessel;
+
   constructor(
     readonly line: ShaftLine,
-    readonly vessel: Vessel,
-  ) {}
+    stated: Vessel,
+  ) {
+    this.#stated = stated;
+  }
+
+  /** With what the hull states of parts that are no longer there marked as such. */
+  get vessel(): Vessel {
+    return this.#once('vessel', () => vesselOf(this.line, this.#stated));
+  }
 
   /** Which way it turns at every station, ahead and astern. */
   get rotation(): RotationAnalysis {

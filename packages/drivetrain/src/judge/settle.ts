@@ -115,7 +115,10 @@ function unproven(verdict: Verdict, doubted: readonly Fact<unknown>[]): Verdict 
     message: `${verdict.message} This holds only if ${list(doubted.map(wordsOf))} is true: prove it by a plate, a drawing or a measurement.`,
     missing: doubted.map(fact => {
       const gap = missingFact(fact);
-      return { ...gap, what: `${gap.what} by more than ${fact.evidence?.kind}` };
+      const more = fact.outdated
+        ? `as it is now (${fact.written} was ${fact.outdated})`
+        : `by more than ${fact.evidence?.kind}`;
+      return { ...gap, what: `${gap.what} ${more}` };
     }),
   };
 }
@@ -155,6 +158,7 @@ function stub({ what, host, property }: Missing) {
 
 /** An assumption of the author where the product would estimate is as good as its own: it is told, and judged with. */
 function isDoubted(fact: Fact<unknown>): boolean {
+  if (fact.outdated !== undefined) return true;
   return isWeak(fact) && !(fact.evidence?.kind === 'assumed' && homeOfFact(fact)?.estimated);
 }
 
@@ -204,7 +208,7 @@ export function missingFact(fact: Fact<unknown>): Missing {
 
 export function wordsOf(fact: Fact<unknown>): string {
   const property = homeOfFact(fact)?.property;
-  const kind = fact.evidence?.kind;
+  const kind = fact.outdated ?? fact.evidence?.kind;
   return `${property ? `the ${property} ` : ''}${fact.written}${kind ? ` (${kind})` : ''}`;
 }
 

@@ -12,4 +12,4 @@ export function meaningOf(value: unknown): string {
 }
 
 /** Where and how something is written, or known, is not what it means. */
-const NOT_MEANING = new Set(['origin', 'written', 'evidence', 'reads', 'lapsed']);
+const NOT_MEANING = new Set(['origin', 'written', 'evidence', 'reads', 'lapsed', 'outdated']);

@@ -108,7 +108,9 @@ export function languageReference(): string {
     'An arrangement that revises another states an action for each part, `retain`, `modify`, `replace` or `remove`, by ' +
       'name where there are several: `retain coupling Elm-4`. For a removed line it states `remove shaftline Port`. In a line ' +
       'that mirrors another, a part that the other retains or modifies is the one that this side had; only new parts are mirrored. An ' +
-      'arrangement that revises nothing and is revised is the vessel as found: its failures are notes.',
+      'arrangement that revises nothing and is revised is the vessel as found: its failures are notes. What the hull states with a ' +
+      'part of the line, such as its wake, is taken as stated with the part as found: with another one it is used and nothing holds ' +
+      'on it, unless `[drawing]`, `[sheet]` or `[assumed]` marks it as of the plan.',
     '`trial "sea trial" of proposed dated 2026-06-12 { ... }` names the arrangement that was tried, and is compared with it.',
     '## Blocks of a vessel',
     ...Object.entries(VESSEL_VOCABULARY).flatMap(([kind, vocabulary]) =>

@@ -25,6 +25,8 @@ export interface Fact<T> {
   readonly outOfRange?: string;
   /** Why a value that was declared no longer counts: `40 mm was measured with diameter 22 in, which is 24 in now`. */
   readonly lapsed?: string;
+  /** Why a value that is still used may be true no longer, in the same words: nothing holds on it. */
+  readonly outdated?: string;
 }
 
 /** A declared quantity. */

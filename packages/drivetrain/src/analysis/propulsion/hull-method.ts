@@ -1,4 +1,5 @@
 import type { SpeedMethod } from '../../model/hull.js';
+import { aside } from '../../model/reads.js';
 import type { Hull, Vessel } from '../../model/vessel.js';
 
 /** The method that speed is worked out by, and whether the vessel's text chose it. */
@@ -13,7 +14,9 @@ export const ESTIMATES: readonly SpeedMethod[] = ['Crouch', 'handbook displaceme
 /** Whether the spec says enough of hull or method that its speed is a question. */
 export function speedIsAsked(vessel: Vessel): boolean {
   return (
-    vessel.criteria?.speedMethod !== undefined || (vessel.hull !== undefined && isDescribed(vessel.hull))
+    vessel.criteria?.speedMethod !== undefined ||
+    // That something is written proves nothing: what is worked out rests on what it then reads.
+    (vessel.hull !== undefined && aside(() => isDescribed(vessel.hull!)))
   );
 }
 
