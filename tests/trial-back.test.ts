@@ -27,7 +27,7 @@ describe('a run that falls short of rated speed', () => {
   it('says which ratio and diameter would have brought it, as a range', async () => {
     const message = await messageOf();
     // By hand: 1289.5 N·m at 2150 rpm between 1480 at 1500 and 1245.6 at 2300, so 290.3 kW; exponents 2.7 and 3, reading 1 % either way.
-    expect(message).toContain('the propeller asks 113 % to 122 % of rated power at rated speed');
+    expect(message).toContain('the propeller would absorb 113 % to 122 % of rated power at rated speed');
     expect(message).toContain('a ratio of 2.14:1 to 2.18:1');
     // 26 in × (300/366.3)^(1/3) and × (300/339.1)^(1/5).
     expect(message).toMatch(/a diameter of 24\.3 in to 25\.4 in/);

@@ -59,7 +59,7 @@ describe('helm and drills where passengers are carried', () => {
       '  helm { required by "licence condition 7"  station wheelhouse { engine stop none } }\n  trial "sea trial"',
     );
     expect((await told(named, 'interface/helm-fittings'))[0]).toMatch(
-      /^fails: Helm wheelhouse: no engine stop\. "licence condition 7" asks for it/,
+      /^fails: Helm wheelhouse: no engine stop\. "licence condition 7" requires it/,
     );
   });
 

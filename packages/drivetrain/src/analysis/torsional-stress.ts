@@ -187,7 +187,7 @@ function askAtCriticals(analysis: LineAnalysis, system: TorsionalSystem, needs: 
     if (declared.some(one => Math.abs(one / here - 1) <= NEAR)) continue;
     needs.miss(
       {
-        what: `vibratory stress of ${nameOf(shaft)} near ${analysis.tell({ ...speed, si: here })}, where ${order.label} meets mode ${mode}`,
+        what: `vibratory stress of ${nameOf(shaft)} near ${analysis.tell({ ...speed, si: here })}, where ${order.label} excites mode ${mode}`,
         host: shaft.origin,
         property: 'vibratory stress',
       },

@@ -15,9 +15,11 @@ export function damagesOf(part: Part): readonly Damage[] {
 
 /** `cracked at the keyway on 2025-11-03` */
 export function damageWords({ what, at, dated }: Damage): string {
-  const place = at && at.written !== 'unknown' && at.written !== 'elsewhere' ? ` at the ${at.written}` : '';
+  const place = at && at.written !== 'unknown' && at.written !== 'elsewhere' ? placeWords(at.written) : '';
   return `${what}${place}${dated && dated.written !== 'unknown' ? ` on ${dated.written}` : ''}`;
 }
+
+const placeWords = (written: string) => (/^between /.test(written) ? ` ${written}` : ` at the ${written}`);
 
 /** What was declared of a part while it was sound: sizes, strengths and ratings, but no ratio, count or turning sense. */
 export function sizesAndRatings(part: Part): readonly Fact<unknown>[] {

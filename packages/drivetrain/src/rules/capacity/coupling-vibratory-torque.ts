@@ -25,10 +25,11 @@ const INFO: RuleInfo = {
   criterion: 'greatest vibratory torque from idle up against the continuous limit on the coupling sheet',
   source: PART_SHEET,
   manual:
-    'Rubber under vibratory torque turns the work into heat, so a coupling well within its mean torque may burn ' +
-    'at a critical speed. Where the spec declares the excitation, the damped response is computed along the ' +
-    'running range, and the greatest vibratory torque in each coupling is compared with its "vibratory torque at ' +
-    'most". A softer coupling passes less above its resonance; one with more damping passes less at resonance.',
+    'Rubber turns vibratory torque into heat, so a coupling well within its mean torque may burn at a ' +
+    'critical speed. Where the spec declares the excitation, the damped response is computed over the ' +
+    'running range, and the greatest vibratory torque in each coupling is compared with its "vibratory ' +
+    'torque at most". A softer coupling passes less above its resonance; one with more damping passes less ' +
+    'at resonance.',
   caution:
     `${DEFER} Even firing only. The limit on the sheet may fall with frequency and with the temperature of the ` +
     'space.',

@@ -18,16 +18,17 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'capacity/mode-power',
-  title: 'What a mode asks of the motor is within its continuous power',
+  title: 'Motor power in each mode is within its continuous power',
   mistakes: [],
   severity: 'error',
   criterion: 'power that the motor gives or takes in the mode against its continuous power',
   source: { title: 'the continuous power that the maker of the motor states', confidence: 'derived' },
   manual:
-    'A mode may say how much the motor gives beside the engine, and how much it takes to charge. Neither can be more than the ' +
-    'motor stands all day; peak power is for seconds. What the mode holds below the power of the motor, the control must hold ' +
-    'too: shaft, gear and propeller are judged with that much.',
-  caution: `${DEFER} The battery, its cables and the control may allow less.`,
+    'A mode may state how much power the motor gives beside the engine, and how much it takes when charging. ' +
+    'Neither may exceed its continuous power; peak power is for seconds. Where the mode limits the motor ' +
+    'below its own power, the motor control must enforce that limit: shaft, gear and propeller are judged ' +
+    'with it.',
+  caution: `${DEFER} Battery, cables and control may allow less.`,
   limitOf: 'the maker’s rating',
   examples: examples(() => ({
     failing: changed(HYBRID, ['motor power at most 30 kW', 'motor power at most 60 kW']),
@@ -57,14 +58,19 @@ function check({ line, analysis }: LineContext): Apart<Verdict> | undefined {
     });
     const place = asked?.origin ?? mode.origin;
     if (!demand || !power)
-      return waits(say, needs, place, `${line.name}: whether ${nameOf(motor)} ${words} so much`);
+      return waits(
+        say,
+        needs,
+        place,
+        `${line.name}: whether ${nameOf(motor)} can do what mode ${mode.name} takes`,
+      );
     const both = `${line.name}: ${nameOf(motor)} ${words} ${analysis.tell(demand)}`;
     return say.compare({
       place,
       capacity: power.y,
       demand,
       message: `${both} of its ${analysis.tell(power.y)}.`,
-      failMessage: `${both}, and its continuous power is ${analysis.tell(power.y)}. Ask less of it in this mode, or choose a larger motor.`,
+      failMessage: `${both}, and its continuous power is ${analysis.tell(power.y)}. Limit it in this mode, or choose a larger motor.`,
       routes: () => [within(asked!, power.y, `${nameOf(motor)} ${words} in mode ${mode.name}`)],
     });
   };
@@ -81,7 +87,7 @@ function within(asked: Quantity<'power'>, most: Value<'power'>, what: string): R
   const unit = asked.value?.unit ?? 'kW';
   const value = amount(inUnit('power', Math.floor(numberIn(most, unit) * 10) / 10, unit));
   return {
-    title: `Limit what ${what} to ${spell(value)}, its continuous power; the control must hold it too`,
+    title: `Limit what ${what} to ${spell(value)}, its continuous power; the motor control must enforce it`,
     edits: [{ do: 'replace', at: asked.origin, value }],
   };
 }

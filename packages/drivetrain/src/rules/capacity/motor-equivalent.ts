@@ -55,9 +55,11 @@ const INFO: RuleInfo = {
     confidence: 'derived',
   },
   manual:
-    'Motors are sold as equal to engines of two or three times their power. The propeller sees only torque: it needs a certain torque at each shaft speed and turns only as fast as the torque allows. The ' +
-    'torque of the claim is compared with the continuous motor torque at the propeller shaft, and the resulting ' +
-    'shaft speed is shown. Fit a reduction gear where the motor has speed to spare; otherwise a larger motor.',
+    'Motors are sold as equal to engines of two or three times their power. The propeller sees only torque: ' +
+    'it needs a certain torque at each shaft speed and turns only as fast as the torque allows. The torque ' +
+    'of the claim is compared with the continuous motor torque at the propeller shaft, and the resulting ' +
+    'shaft speed is shown. Fit a reduction gear where the motor has speed to spare; otherwise fit a larger ' +
+    'motor.',
   caution:
     'Short-time torque does not count: a vessel at full speed runs for hours. The propeller law is a scaling.',
   limitOf: 'the seller’s claim, at its own torque',

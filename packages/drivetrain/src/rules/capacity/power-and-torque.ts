@@ -19,16 +19,16 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'power is torque times speed: within 3 %, no torque above the peak torque, and motor power at its speed; ' +
-    'speeds in their order, from low idle to the governed maximum',
+    'power against torque times speed, within 3 %; no torque above peak torque; motor power at base speed; ' +
+    'speeds in order, from low idle to the governed maximum',
   source: PART_SHEET,
   manual:
-    'Power is torque times speed, so a sheet that states all three states one of them twice. A peak torque below the torque ' +
-    'at rated power, a point of the full-load curve above the peak torque, or a motor whose power is not its torque at base ' +
-    'speed, means that one figure is misread, of another rating or in another unit. So does a governed maximum below rated ' +
-    'speed, or a low idle above it. Every torque and speed of the line rests on them. ' +
-    'Look the figures up again; do not correct one to fit the other.',
-  caution: 'Sheets round, and tolerances of test benches reach some percent: 3 % is left to both.',
+    'Power is torque times speed, so a sheet that states all three states one of them twice. One figure is ' +
+    'misread, belongs to another rating or is in another unit where peak torque is below the torque at rated ' +
+    'power, a point of the full-load curve is above peak torque, motor power is not torque at base speed, ' +
+    'the governed maximum is below rated speed, or low idle is above it. Every torque and speed of the line ' +
+    'rests on these figures. Look them up again; do not adjust one to fit the other.',
+  caution: 'Sheets are rounded, and test-bench tolerances reach a few per cent: 3 % is allowed for both.',
   limitOf: 'two statements of one engine: their own rounding is allowed for',
   noFigure: 'two statements of one thing, either of which may be true',
   noCure: 'Only the maker’s sheet or a measurement can tell which figure is wrong.',
@@ -116,7 +116,7 @@ function disordered(
     if (!lower || !upper || lower.si <= upper.si * (1 + ROUNDING)) continue;
     return sayFor(INFO, mover.path).fails({
       place: upper.fact.origin,
-      message: `${line.name}: ${nameOf(mover)} cannot have ${lower.words} with ${upper.words}: the first speed is above the second. One of the two is misread or of another rating: look both up.`,
+      message: `${line.name}: ${nameOf(mover)} cannot have ${lower.words} with ${upper.words}: the first speed is above the second. One of the two is misread or belongs to another rating: look both up.`,
       disputes: [lower.fact, upper.fact],
       related: [{ at: lower.fact.origin, message: lower.words }],
     });
@@ -169,7 +169,7 @@ function ofEngine(context: LineContext, engine: Engine): Verdict | undefined {
     workings: [over.torque],
     message:
       `${line.name}: ${over.words} of ${nameOf(engine)} is ${analysis.tell(over.torque)}, ${percent(over.torque.si / most.si - 1)} more than its ` +
-      `peak torque of ${peak.written}, the largest that it has. One of the two is misread or of another rating: look both up.`,
+      `peak torque of ${peak.written}, the largest it has. One of the two is misread or belongs to another rating: look both up.`,
     disputes: [peak, over.fact],
     related: [{ at: over.fact.origin, message: `${analysis.tell(over.torque)} by power and speed` }],
   });
@@ -199,7 +199,7 @@ function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict | undef
   return say.fails({
     place: power.origin,
     workings: possible,
-    message: `${line.name}: ${numbers}, but ${power.written} is declared, ${percent(off(nearest))} off. One of power, torque and speed is misread or of another rating: look them up.`,
+    message: `${line.name}: ${numbers}, but ${power.written} is declared, ${percent(off(nearest))} off. One of power, torque and speed is misread or belongs to another rating: look them up.`,
     // Without a base speed the torque is a limit of the motor: nothing says up to which speed it is given.
     ...(baseSpeed?.value ? { disputes: [power, torque, baseSpeed] } : {}),
     related: [{ at: torque.origin, message: 'torque' }],

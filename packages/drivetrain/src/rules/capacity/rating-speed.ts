@@ -83,8 +83,8 @@ function check(context: LineContext): Verdict | undefined {
     place,
     ...(stated.length === 1 ? balanceFor(stated[0]!, speed) : {}),
     message:
-      `${line.name}: the rating of ${nameOf(gear)} is given ${stated.map(range).join(' and ')}; rated speed is ${analysis.tell(speed)}. ` +
-      'It is not carried over: ask the maker for the rating at this speed.',
+      `${line.name}: the rating of ${nameOf(gear)} is stated ${stated.map(range).join(' and ')}; rated speed is ${analysis.tell(speed)}. ` +
+      'It does not extend to other speeds: ask the maker for the rating at this one.',
     related: stated.map(one => ({
       at: one.speeds?.origin ?? one.origin,
       message: `rated ${ratingWords(one)}`,

@@ -66,7 +66,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   const power = rating.power?.written ?? 'its power';
   const wanted = [
-    ['standard', rating.standard, 'the standard it is declared under', rating.origin],
+    ['standard', rating.standard, 'its standard', rating.origin],
     ['hours', rating.hours, 'its hours a year', rating.origin],
     ['source', rating.source ?? engine.source, 'its source', home(engine)],
   ] as const;

@@ -25,11 +25,11 @@ const INFO: RuleInfo = {
     'most 110 % of the power delivered to it',
   source: PROPELLER_LAW,
   manual:
-    'A propeller absorbs power roughly as the cube of its speed. Behind a faster shaft, or behind less power, a ' +
-    'retained propeller holds the engine below rated speed: the engine is overloaded across the top of its ' +
-    'range, smokes and wears, and no gauge shows it. Without the old reduction the same propeller demands many ' +
-    'times the power. The power it absorbed before is scaled to the new shaft speed; up to 10 % over, about 3 % ' +
-    'of speed, is left to the trial. Fit a deeper ratio or another propeller.',
+    'A propeller absorbs power roughly as the cube of its speed. Behind a faster shaft, or behind less ' +
+    'power, a retained propeller holds the engine below rated speed: the engine is overloaded across the top ' +
+    'of its range, smokes and wears, and no gauge shows it. Without the old reduction the same propeller ' +
+    'demands many times the power. The power it absorbed before is scaled to the new shaft speed; up to 10 % ' +
+    'over, about 3 % of speed, is left for the trial to show. Fit a deeper ratio or another propeller.',
   caution:
     'A scaling: it assumes that the old propeller suited the old engine at the same vessel speed. A trial of the ' +
     'old installation, or a propeller calculation, is better. "assume propeller exponent" changes the exponent.',

@@ -25,9 +25,9 @@ const INFO: RuleInfo = {
   source: PART_SHEET,
   manual:
     'Sailing, towed, or on one engine of two, the water turns the propeller and with it the output of a gear ' +
-    'whose pump stands still. Some gears may freewheel for days, some for hours, some not at all. Declare such ' +
-    'running with "under way with engine stopped yes" in the duty; the gear then needs the rule from its sheet, ' +
-    'and the operator must have it. Where freewheeling is not allowed, fit a shaft lock or brake.',
+    'whose pump stands still. Some gears may freewheel for days, some for hours, some must not. Declare such ' +
+    'running with "under way with engine stopped yes" in the duty; the gear then needs the rule from its ' +
+    'sheet, and the operator must have it. Where freewheeling is not allowed, fit a shaft lock or brake.',
   caution: `${DEFER} A seal fed by its own engine runs dry meanwhile.`,
   noFigure: 'no number is compared',
   examples: examples(() => ({

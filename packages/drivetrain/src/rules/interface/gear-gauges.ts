@@ -24,10 +24,10 @@ const INFO: RuleInfo = {
   criterion: 'oil pressure gauge, oil temperature gauge and oil cooler of the gear are fitted',
   source: PRACTICE,
   manual:
-    'A clutch that slips for lack of oil pressure burns before it is heard, and hot oil is the first sign. Some ' +
-    'makers require indication of pressure and temperature for their warranty, most a cooler. Where the spec ' +
-    'mentions one of them, it should mention all: "oil pressure gauge fitted", "oil temperature gauge fitted", ' +
-    '"oil cooler fitted".',
+    'A clutch that slips for lack of oil pressure burns before it is heard, and hot oil is the first sign. ' +
+    'Some makers require pressure and temperature indication for their warranty; most require a cooler. ' +
+    'Where the spec mentions one of them, it should mention all: "oil pressure gauge fitted", "oil ' +
+    'temperature gauge fitted", "oil cooler fitted".',
   caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept the finding with that reason.`,
   noFigure: 'no number is compared',
   examples: examples(() => ({

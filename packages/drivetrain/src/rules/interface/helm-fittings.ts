@@ -26,24 +26,25 @@ const FITTED = changed(SINGLE_LINE, [
 
 const INFO: RuleInfo = {
   id: 'interface/helm-fittings',
-  title: 'Every helm shows thrust direction and gear oil, and stops the engine apart from the speed lever',
+  title: 'Every helm shows thrust direction and gear oil, and has an engine stop of its own',
   mistakes: [],
   severity: 'warning',
   criterion:
-    'indication of thrust direction, gear oil pressure and temperature, and an engine stop apart from the speed lever, at each station',
+    'indication of thrust direction, gear oil pressure and temperature, and an engine stop that does not ' +
+    'depend on the speed lever, at each station',
   source: {
     title: 'fittings that casualty reports ask for where loss of thrust control led to contact',
     confidence: 'common practice',
   },
   manual:
-    'A lever shows what was asked, not what the shaft does. Where the gear sticks ahead, or a linkage falls off, the ' +
-    'helm learns it from the quay, unless an indication is taken from the shaft or the gear; and the engine can only ' +
-    'be stopped if that does not go by the same lever. Declare each station of the vessel in "helm". Where ' +
-    'passengers are carried the fittings are asked for. Name the text that requires them as "required by": which ' +
-    'text applies is for flag and class to say, and nothing is taken from memory here.',
-  caution: `${DEFER} Alarms may stand for gauges where the text allows it: then accept the finding with that reason.`,
+    'A lever shows what was ordered, not what the shaft does. If the gear sticks ahead or a linkage falls ' +
+    'off, the helm notices only when the vessel does not answer, unless an indication is taken from the ' +
+    'shaft or the gear; and the engine can then be stopped only by a stop that does not use the same lever. ' +
+    'Declare each station in "helm". Where passengers are carried, the fittings must be stated. Name the ' +
+    'regulation that requires them as "required by": flag and class decide which one applies.',
+  caution: `${DEFER} Where the regulation allows alarms instead of gauges, accept the finding with that reason.`,
   noFigure: 'no number is compared',
-  noCure: 'Fitting it is work on the vessel, not on the drivetrain of the spec.',
+  noCure: 'The fittings belong to the helm, not to the drivetrain.',
   examples: examples(() => ({
     failing: changed(FITTED, ['thrust direction shown', 'thrust direction not shown']),
     passing: FITTED,
@@ -68,7 +69,7 @@ function check({ vessel }: Context): Apart<Verdict> | Verdict | undefined {
     sayFor(INFO, vessel.name),
     needs,
     vessel.helm?.origin ?? vessel.duty?.passengers?.origin ?? vessel.nameOrigin,
-    'Whether the helm sees the thrust and can stop the engine',
+    'Whether the helm shows thrust direction and can stop the engine',
     { criterion: criterionOf(vessel) },
   );
 }
@@ -98,7 +99,7 @@ function judge(vessel: Vessel, station: HelmStation): Verdict {
     return say.fails({
       place: wrong[0]!.at,
       criterion,
-      message: `Helm ${station.name}: ${wrong.map(one => one.words).join('; ')}. ${by ? `"${by}" asks for it` : 'Where passengers are carried it is asked for'}: a gear that sticks is first seen by the helm, or by the quay.`,
+      message: `Helm ${station.name}: ${wrong.map(one => one.words).join('; ')}. ${by ? `"${by}" requires it` : 'It is needed where passengers are carried'}: without it the helm notices a gear that sticks only when the vessel does not answer.`,
     });
   }
   if (needs.any)
@@ -106,7 +107,7 @@ function judge(vessel: Vessel, station: HelmStation): Verdict {
       say,
       needs,
       station.origin,
-      `Helm ${station.name}: whether it sees the thrust and can stop the engine`,
+      `Helm ${station.name}: whether it shows thrust direction and can stop the engine`,
       {
         criterion,
       },
@@ -114,7 +115,7 @@ function judge(vessel: Vessel, station: HelmStation): Verdict {
   return say.holds({
     place: station.origin,
     criterion,
-    message: `Helm ${station.name} shows thrust direction, gear oil pressure and temperature, and stops the engine apart from the speed lever.`,
+    message: `Helm ${station.name} shows thrust direction, gear oil pressure and temperature, and has an engine stop apart from the speed lever.`,
   });
 }
 

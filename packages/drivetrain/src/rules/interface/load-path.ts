@@ -22,23 +22,25 @@ motor Eider-40 {
 
 const INFO: RuleInfo = {
   id: 'interface/load-path',
-  title: 'The line has one mover, one gear and one propeller, or says its modes',
+  title: 'The line has one mover, one gear and one propeller, or states its modes',
   mistakes: [],
   severity: 'error',
   criterion:
-    'number of engines, motors, gears and propellers in the line: one of each, and one mover, or modes that say which movers drive',
+    'number of engines, motors, gears and propellers in the line: one of each, and one mover, or modes that ' +
+    'state which movers drive',
   source: {
     title: 'what the checks of this product cover; everything else is withheld',
     confidence: 'derived',
   },
   manual:
-    'Every check follows the power from one mover through one gear to one propeller. With two engines, two gears or two ' +
-    'propellers in a line, or with an engine and a motor, it would judge by one and ignore the other. So every ' +
-    'check that rests on one of them cannot tell, until the line is written with one of each. Say the modes of a ' +
-    'line whose movers are used by turns or together, and each mode is judged: "mode harbour { driven by motor }". Give ' +
-    'each mover its own shaft line where it has its own shaft. Where the mover or the propeller of a line is not there, or ' +
-    'an arrangement has no line, nothing can fail: that this is no soundness is said here, until what is missing is written.',
-  caution: `${DEFER} A hybrid line needs its ways of running judged one by one: by the engine alone, by the motor alone, and together.`,
+    'Every check follows the power from one mover through one gear to one propeller. With two engines, two ' +
+    'gears or two propellers in a line, or with an engine and a motor, it would judge by one and ignore the ' +
+    'other. Every check that rests on one of them therefore cannot tell, until the line is written with one ' +
+    'of each. Where movers drive in turn or together, state the modes of the line, and each mode is judged: ' +
+    '"mode harbour { driven by motor }". Give a mover with its own shaft its own shaft line. A line without ' +
+    'a mover or propeller, or an arrangement without a line, gives the checks nothing to fail; this finding ' +
+    'stays until the missing part is written.',
+  caution: `${DEFER} Judge a hybrid line mode by mode: engine alone, motor alone, both together.`,
   noFigure: 'no number is compared',
   noCure: 'The designer must state what drives the line, and through which part.',
   examples: examples(() => ({

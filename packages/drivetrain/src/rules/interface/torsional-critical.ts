@@ -20,20 +20,21 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'first firing order against the natural frequencies of engine, couplings, gear, shafts and propeller; blade ' +
-    'rate is shown',
+    'first firing order against the natural frequencies of the line (engine, couplings, gear, shafts, ' +
+    'propeller); blade rate is shown',
   source: {
     title: 'inertias joined by torsion springs and rigid gears, shafts cut into pieces; orders by definition',
     confidence: 'derived',
   },
   manual:
     'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, every ' +
-    'coupling or joint wherever it stands, both sides of the gear, shafts with their own inertia, and the propeller with its entrained ' +
-    'water; only a rigid coupling is taken as stiff. The firing order meets the natural frequencies at certain ' +
-    'speeds; one in the running range must be calculated with its damping, or barred. Where the spec declares ' +
-    'the stresses or the excitation, that is done and the stress is judged by its own rule. Meetings with blade ' +
-    'rate are shown too: their torque is smaller, and they can seldom be avoided. A softer damper usually moves ' +
-    'the first critical below idle. Missing data are named; nothing is guessed.',
+    'coupling or joint wherever it stands, both sides of the gear, shafts with their own inertia, and the propeller with its ' +
+    'entrained water; only a rigid coupling is taken as stiff. The firing order meets the natural ' +
+    'frequencies at certain speeds; one in the running range must be calculated with its damping, or barred. ' +
+    'Where the spec declares the stresses or the excitation, the damped response is calculated and the ' +
+    'stress judged by its own rule. Criticals of blade rate are shown too: their torque is smaller, and they ' +
+    'can seldom be avoided. A softer damper usually moves the first critical below idle. Missing data are ' +
+    'named; nothing is guessed.',
   caution:
     `${DEFER} Undamped, without stresses: a critical in the range does not prove damage, and none in the range ` +
     'does not prove safety. Minor orders are left out.',
@@ -76,19 +77,19 @@ function check(context: LineContext): Verdict | undefined {
     workings: [...solution.modes.map(mode => mode.frequency), ...inside.map(one => one.speed)],
   };
   const list = (some: typeof criticals) =>
-    some.map(one => `${one.order.label} meets mode ${one.mode} at ${analysis.tell(one.speed)}`).join('; ');
-  const rate = blades.length > 0 ? ` In it, ${list(blades)}.` : '';
+    some.map(one => `${one.order.label} excites mode ${one.mode} at ${analysis.tell(one.speed)}`).join('; ');
+  const rate = blades.length > 0 ? ` Blade rate in the running range: ${list(blades)}.` : '';
   if (inside.length === 0) {
     return say.holds({
       ...said,
-      message: `${line.name}: torsional frequencies ${modes}; the firing order meets none in the running range (${list(firing)}).${rate}`,
+      message: `${line.name}: torsional frequencies ${modes}; the firing order excites none in the running range (${list(firing)}).${rate}`,
     });
   }
   const calculated = torsionalStressOf(analysis).value;
   if (calculated && calculated.open.length === 0) {
     return say.holds({
       ...said,
-      message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range, and calculated with damping: a rule of its own judges the stress there.${rate}`,
+      message: `${line.name}: torsional frequencies ${modes}; at engine speed, ${list(inside)}, in the running range, and calculated with damping: interface/torsional-stress judges the stress there.${rate}`,
     });
   }
   return say.fails({

@@ -67,7 +67,7 @@ function check(context: LineContext): Verdict | undefined {
   }
   return say.fails({
     place,
-    message: `${line.name}: ${changes.join(', ')} changed, and with them the torsional criticals; no calculation or statement is named. Ask who supplies engine and gear, and class where the vessel has one.`,
+    message: `${line.name}: ${changes.join(', ')} changed, which moves the torsional criticals; no calculation or statement is named. Ask who supplies engine and gear, and class where the vessel has one.`,
     routes: () => [
       {
         title: 'Write the torsional statement as an open question: the sheet then lists it',

@@ -34,16 +34,17 @@ const INFO: RuleInfo = {
     'barred, of IACS UR M68',
   source: continuousTorsionalLimit.spec.source,
   manual:
-    'A shaft thick enough for its mean torque can break by the vibratory torque on top of it. State the stresses ' +
-    'of the torsional calculation in the shaft ("vibratory stress 18 MPa at 265 rpm", one for each critical), or ' +
-    'the torque of the firing order at the engine ("excitation order 3 torque 420 N.m"), that of the blade rate ' +
-    'at the propeller, and the damping of the coupling ("dynamic magnifier 6"): then the damped response is ' +
-    'computed along the running range. Above τ_T the line must not run at all; between τ_C and τ_T the speeds ' +
-    'are barred, which is allowed below 0.8 of rated speed only (that bound from memory). Amplitudes of the ' +
-    'orders are added; only declared damping counts.',
+    'A shaft thick enough for its mean torque can break by the vibratory torque on top of it. State the ' +
+    'stresses of the torsional calculation in the shaft ("vibratory stress 18 MPa at 265 rpm", one for each ' +
+    'critical), or the torque of the firing order at the engine ("excitation order 3 torque 420 N.m"), that ' +
+    'of the blade rate at the propeller, and the damping of the coupling ("dynamic magnifier 6"): the damped ' +
+    'response is then computed over the running range. Above τ_T the line must not run at all; between τ_C ' +
+    'and τ_T the speeds are barred, which is allowed below 0.8 of rated speed only (that bound from memory). ' +
+    'Amplitudes of the orders are added; only declared damping counts.',
   caution:
-    `${DEFER} Even firing of all cylinders: class also requires one misfiring cylinder. Speeds over 1.05 of ` +
-    'rated are outside the formula. A keyed shaft end counts where its diameter or key is declared.',
+    `${DEFER} Even firing of all cylinders: class also requires one misfiring cylinder. Speeds above 1.05 ` +
+    'times rated speed are outside the formula. A keyed shaft end counts where its diameter or key is ' +
+    'declared.',
   limitOf: 'the stress that the rules of class allow',
   noFigure: 'a system of masses and springs, calculated anew for each way out',
   examples: examples(() => ({

@@ -107,7 +107,7 @@ function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {
     criterion: within('weight change of the machinery', `${percent(share)} of lightship`, own),
     change,
     allowed,
-    numbers: `machinery changes by ${signed(change)} (${percent(change.si / lightship.si)} of lightship), ${percent(share)} needs no review`,
+    numbers: `machinery changes by ${signed(change)} (${percent(change.si / lightship.si)} of lightship); up to ${percent(share)} needs no review`,
     name: arrangement.name,
   });
 }
@@ -137,7 +137,7 @@ function judgeBalance({ arrangement, vessel }: ArrangementContext): Verdict {
     criterion: within('shift of the centre of gravity', `${percent(share)} of waterline length`, own),
     change: shift,
     allowed,
-    numbers: `the centre of gravity moves ${signed(shift)} ${shift.si < 0 ? 'aft' : 'forward'} (${percent(shift.si / length.si)} of length), ${percent(share)} needs no review`,
+    numbers: `the centre of gravity moves ${signed(shift)} ${shift.si < 0 ? 'aft' : 'forward'} (${percent(shift.si / length.si)} of length); up to ${percent(share)} needs no review`,
     name: arrangement.name,
   });
 }

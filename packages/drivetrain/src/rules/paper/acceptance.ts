@@ -18,15 +18,16 @@ const INFO: RuleInfo = {
   mistakes: ['U12'],
   severity: 'error',
   criterion:
-    'each acceptance names who gave it and why, was given by the day of the check, and its last day is not over',
+    'each acceptance names who gave it and why, is dated on or before the day of the check, and its last day ' +
+    'has not passed',
   source: { title: 'deviation and concession records as yards keep them', confidence: 'common practice' },
   manual:
-    'A departure is accepted by a person in a role, for a reason, for a time. Without a name nobody is ' +
-    'responsible for it, and past its last day the reason must be confirmed again. Such an acceptance covers ' +
-    'nothing: the finding it was for returns, and the acceptance is a finding too. One whose subject now holds ' +
-    'is also a finding, because it would cover the next failure by chance. Have it renewed by whoever may give ' +
-    'it, or correct the cause and remove it. Only removal is offered as a fix: who accepts, why and until when ' +
-    'can only be filled in by the person who does.',
+    'A departure is accepted by a person in a named role, for a reason, for a time. Without the role nobody ' +
+    'is responsible for it, and after its last day the reason must be confirmed again. An acceptance without ' +
+    'these covers nothing: its finding returns, and the acceptance is a finding too. One whose subject now ' +
+    'holds is also a finding, because it would cover the next failure by chance. Have it renewed by whoever ' +
+    'may give it, or correct the cause and remove it. Only removal is offered as a fix: who accepts, why and ' +
+    'until when can only be filled in by the person who does.',
   caution: 'No date is extended and no name filled in here: only whoever accepts a departure can do that.',
   noFigure: 'a record or its dates',
   curesRecord: true,
@@ -60,7 +61,7 @@ function check({ vessel, today }: Context): Apart<Verdict> {
     if (wrong.length === 0)
       return say.holds({
         place: one.origin,
-        message: `${what} is ${one.by}'s until ${one.until}.`,
+        message: `${what}, by ${one.by}, is in date until ${one.until}.`,
       });
     return say.fails({
       place: one.origin,

@@ -17,7 +17,10 @@ const INFO: RuleInfo = {
   criterion: 'facts stated for a part in its line against the same facts of its catalogue entry',
   source: { title: 'two statements of one fact', confidence: 'common practice' },
   manual:
-    'A fact stated for a part in its line takes precedence over its catalogue entry, because this one was modified or measured. The same means can also force a maker’s figure to fit, and every check then uses it. Each difference is therefore reported for review. State the evidence in the line, correct the entry, or remove the figure from the line.',
+    'A fact stated for a part in its line takes precedence over its catalogue entry, because this one was ' +
+    'modified or measured. It can also be used to force a maker’s figure to fit, and every check then uses ' +
+    'the forced figure. Each difference is therefore reported for review. State the evidence in the line, ' +
+    'correct the entry, or remove the figure from the line.',
   caution: 'The rule cannot know which of the two is right.',
   noFigure: 'two statements of one thing, either of which may be true',
   examples: examples(() => ({

@@ -31,10 +31,10 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'Runout, coupling alignment and propeller clearances are measured on the line as it stood that day. Once a shaft ' +
-    'was bent, a coupling struck, or an engine or gear exchanged, the old record no longer applies. ' +
-    'Measure again after the work, afloat where it is alignment, and write the day: `[measured 2026-02-01]`. ' +
-    'Sizes of a part that was found damaged are held to the same.',
+    'Runout, coupling alignment and propeller clearances are measured on the line as it stood that day. Once ' +
+    'a shaft has been bent, a coupling struck, or an engine or gear exchanged, the old record no longer ' +
+    'applies. Measure again after the work (alignment afloat) and write the day: `[measured 2026-02-01]`. ' +
+    'The sizes of a damaged part must be measured again too.',
   caution: 'Only dates are compared; the quality of a record is not judged.',
   noFigure: 'a record or its dates',
   curesRecord: true,

@@ -15,7 +15,8 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'each revision has a name of its own and a date, which is neither before that of the revision in front of it nor after the day of the check',
+    'each revision has a name of its own and a date, no earlier than that of the revision before it and no ' +
+    'later than the day of the check',
   source: { title: 'document control as design offices and yards keep it', confidence: 'common practice' },
   manual:
     'Yards, makers and surveyors work from the revision that they hold. Two revisions of one name, or a later one with an ' +

@@ -1,3 +1,4 @@
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -15,7 +16,8 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'a revision that names who prepared it is checked by another person, each in a named role, and nobody signs before its date',
+    'a revision that names who prepared it is checked by another person, each in a named role, and no ' +
+    'signature is older than the revision',
   source: { title: 'independent checking as design offices keep it', confidence: 'common practice' },
   manual:
     'Authors overlook their own errors. A revision is therefore checked by a person other than its author, and both sign in a stated role. A signature older than the revision was given for another ' +
@@ -62,7 +64,7 @@ function check({ vessel }: Context): Apart<Verdict> {
     if (needs.any)
       return say.cannotTell(needs, {
         place,
-        message: `Revision ${name} does not say ${needs.missing.map(one => one.what).join(', ')}.`,
+        message: cannotTellWords(`whether revision ${name} was checked independently`, needs.missing),
       });
     return say.holds({
       place,

@@ -77,7 +77,7 @@ function judge(part: Rated, vessel: Vessel, today: string): Verdict {
   if (!most || !source?.dated)
     return say.cannotTell(needs, {
       place: part.nameOrigin ?? part.origin,
-      message: cannotTellWords(`whether the sheet of ${part.role} ${name} is recent enough`, needs.missing),
+      message: cannotTellWords(`whether the sheet of ${name} is recent enough`, needs.missing),
     });
   const age = yearsBetween(source.dated, today);
   const said = `source age at most ${vessel.criteria!.sourceAge!.written}`;

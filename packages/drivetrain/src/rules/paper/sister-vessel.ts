@@ -28,9 +28,10 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'Sister vessels leave the yard alike and differ from the first repair on: another shaft, another gear, a bed ' +
-    'that was moved. A value copied from one is a starting point. Checks use it and the sheet marks it; before ' +
-    'anything is ordered, measure it on this vessel and write how: `[measured 2026-01-14]`, `[plate]`.',
+    'Sister vessels leave the yard alike and differ from the first repair onwards: another shaft, another ' +
+    'gear, a bed that was moved. A value copied from one is a starting point. Checks use it and the sheet ' +
+    'marks it; before anything is ordered, measure it on this vessel and write how: `[measured 2026-01-14]`, ' +
+    '`[plate]`.',
   caution: 'A drawing made for the class of vessels is no better evidence than the sister vessel.',
   noFigure: 'a record or its dates',
   judgesEvidence: true,

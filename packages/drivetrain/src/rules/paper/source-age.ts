@@ -24,10 +24,10 @@ const INFO: RuleInfo = {
   source: PRACTICE,
   manual:
     'Ratings are revised: the same model name has carried different torque limits in different years. A ' +
-    'catalogue entry names the document of its figures and its date. Ask for a current issue of an old one; an ' +
-    'undated one cannot be judged.',
+    'catalogue entry names the document that its figures come from, with its date. Ask for the current issue ' +
+    'where the document is old; one without a date cannot be judged.',
   caution:
-    'A gear that has been in service for twenty years may need the sheet of its own year: then say so in the ' +
+    'A gear that has been in service for twenty years may need the sheet of its own year: state that in the ' +
     'title of the source.',
   noFigure: 'a record or its dates',
   standsWithout: 'anything',

@@ -34,9 +34,10 @@ const INFO: RuleInfo = {
   manual:
     'An engine that cannot reach rated speed at full throttle is overloaded over the top of its range: it ' +
     'smokes, runs hot and wears. One that runs past rated speed never gives its full power. Propeller demand ' +
-    'follows from the series, the size, shaft speed and the speed of the water at the propeller, and that from ' +
-    'the resistance of the hull. Change pitch, diameter or ratio; each fix states the resulting demand and ' +
-    'speed; with "axis to hull" one also finds the best efficiency within the opening. "propeller demand at least" and "at most" in the criteria set another band.',
+    'follows from the series, the size, shaft speed and the speed of the water at the propeller, and that ' +
+    'from the resistance of the hull. Change pitch, diameter or ratio; each fix states the resulting demand ' +
+    'and speed; with "axis to hull" declared, one fix gives the best efficiency within the opening. ' +
+    '"propeller demand at least" and "at most" in the criteria set another band.',
   caution:
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
     'Check tachometer, throttle travel, fuel and air before changing a propeller.',

@@ -49,7 +49,9 @@ const INFO: RuleInfo = {
     '%". Merchant practice accepts 5 % of back cavitation, fast small craft 10 %. Thrust comes from the speed ' +
     'method, pressure from the shaft depth. Choose more area, more or larger blades, or a slower and larger ' +
     'propeller.',
-  caution: `${DEFER_PROPELLER} The criteria disagree among themselves; none of them knows the wake of this hull.`,
+  caution:
+    `${DEFER_PROPELLER} The criteria disagree among themselves; none of them takes account of the wake of ` +
+    'this hull.',
   standsWithout: ['peak torque', 'high idle'],
   examples: examples(() => ({
     failing: changed(CHOSEN, ['area ratio 0.9', 'area ratio 0.7']),
@@ -127,7 +129,7 @@ function judge(
   const propeller = line.propeller!;
   const fact = (propeller.areaRatio ?? propeller.developedAreaRatio)!;
   const numbers = needed
-    ? `By ${method} the blade area ratio needs ${needed.si.toFixed(2)}; the propeller has ${capacity.si.toFixed(2)}`
+    ? `by ${method} the blade area ratio needs ${needed.si.toFixed(2)}; the propeller has ${capacity.si.toFixed(2)}`
     : `By the handbook, blade loading may be ${analysis.tell(capacity, 3)}; it is ${analysis.tell(demand, 3)}`;
   const at = `${line.name}: ${numbers}, at a thrust of ${analysis.tell(thrust, 3)}.`;
   return sayFor(INFO, line.path).compare({

@@ -18,7 +18,7 @@ const USUAL_GAP = 0.01;
 
 const INFO: RuleInfo = {
   id: 'propeller/nozzle-gap',
-  title: 'Gap between blade tip and nozzle is small enough',
+  title: 'Nozzle tip gap is within the chosen share of the diameter',
   mistakes: [],
   severity: 'warning',
   estimate: USUAL_ESTIMATE,
@@ -28,14 +28,14 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'A nozzle gives its thrust only while the blades fill it: water that leaks back past the tips is lost, and a ' +
-    'propeller that was cut down or fitted from a smaller vessel leaves a nozzle that is mostly drag. Published ' +
-    'figures of propellers in nozzles were measured with small gaps. Measure the gap all around with the shaft on ' +
-    'its bearings; what it is at the top grows with the wear of the stern bearing, and below it the tips come to ' +
-    'touch. Fit a propeller of the diameter that the nozzle was made for, or have the liner built up. "nozzle gap ' +
-    'at most 0.8 %" in the criteria sets another share.',
-  caution: `${DEFER_PROPELLER} The maker of the nozzle states the gap that it needs; ice and debris ask for more.`,
-  noCure: 'Whichever of propeller and nozzle is changed, the gap is measured anew.',
+    'A nozzle gives its thrust only while the blades fill it: water that leaks back past the tips is lost, ' +
+    'and a propeller that was cut down or fitted from a smaller vessel leaves a nozzle that is mostly drag. ' +
+    'Published figures of propellers in nozzles were measured with small gaps. Measure the gap all around ' +
+    'with the shaft on its bearings; wear of the stern bearing opens it at the top and closes it at the ' +
+    'bottom, until the tips touch. Fit a propeller of the diameter that the nozzle was made for, or have the ' +
+    'liner built up. "nozzle gap at most 0.8 %" in the criteria sets another share.',
+  caution: `${DEFER_PROPELLER} The maker of the nozzle states the gap that it needs; ice and debris need more.`,
+  noCure: 'Whether the propeller or the nozzle is changed, the gap must be measured again.',
   examples: examples(() => ({
     failing: changed(IN_NOZZLE, ['nozzle gap 4 mm', 'nozzle gap 9 mm']),
     passing: IN_NOZZLE,

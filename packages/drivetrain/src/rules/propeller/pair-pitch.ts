@@ -30,10 +30,10 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'Two propellers of one stamp that were repaired separately are often no longer a pair: at equal levers one ' +
-    'engine works harder and runs slower, and the fault is sought in cables and injectors. Pitches are compared ' +
-    'where both shafts turn alike; a measured pitch is compared only with a measured one. Have the two pitched ' +
-    'as a pair, with one gauge.',
+    'Two propellers of one stamp that were repaired separately are often no longer a pair: at equal levers ' +
+    'one engine works harder and runs slower, and the fault is looked for in cables and injectors. Pitches ' +
+    'are compared where both shafts turn alike; a measured pitch is compared only with a measured one. Have ' +
+    'the two pitched as a pair, with one gauge.',
   caution: 'Mean pitch is one figure of many: cup, diameter and blade form count too.',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['pitch 24 in', 'pitch 22.5 in']),
@@ -88,7 +88,7 @@ function check(context: ArrangementContext): Verdict | undefined {
     });
   }
   const take = (to: Propeller, from: Propeller, side: string) => ({
-    title: `Repitch the ${side} propeller to ${from.pitch!.written}, as the other: both engines then carry the same load`,
+    title: `Repitch the ${side} propeller to ${from.pitch!.written}, to match the other: both engines then carry the same load`,
     edits: [writeInPlace(to, 'pitch', asStated(from.pitch!))],
   });
   return say.fails({
@@ -135,7 +135,7 @@ function allowed(
   return {
     share,
     criterion: {
-      said: `at most ${percent(share)} between two propellers of class ${names}${stated ? '' : ', where none is stated'}`,
+      said: `at most ${percent(share)} between two propellers of class ${names}${stated ? '' : ' (assumed where none is stated)'}`,
       chosenBy: stated ? 'author' : 'default',
     },
   };

@@ -33,10 +33,10 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'The engine speed that an inch of pitch costs differs several times over between fast light craft and slow ' +
-    'heavy ones, so a figure from one hull misleads on another. The assumption "engine speed per inch of pitch" ' +
-    'is compared with what the series, the engine and the hull give here for an inch more. Two trials of this ' +
-    'vessel with two pitches are the only good source.',
+    'The engine speed that an inch of pitch costs differs several times over between fast light craft and ' +
+    'slow heavy ones, so a figure from one hull misleads on another. The assumption "engine speed per inch ' +
+    'of pitch" is compared with what the series, the engine and the hull give here for an inch more. Two ' +
+    'trials of this vessel with two pitches are the only reliable source.',
   caution:
     `${DEFER_PROPELLER} Near the governor engine speed falls off steeply with load: the cost of pitch is smaller ` +
     'there.',

@@ -33,7 +33,7 @@ const INFO: RuleInfo = {
   caution: 'Measure both sides of a pair with the same gauge.',
   noFigure: 'no number is compared',
   curesRecord: true,
-  noCure: 'Only a measurement settles what the blades are.',
+  noCure: 'Only a measurement establishes the size of the blades.',
   examples: examples(() => ({
     failing: changed(STAMPED, [
       'pitch 23.6 in [measured 2026-01-14]  stamped pitch 24 in',

@@ -27,9 +27,10 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'A second stamp that differs is the mark of a propeller that was cut down, repitched, or taken from another ' +
-    'set. Neither stamp then says what it is. Have diameter and pitch of every blade measured, write them with ' +
-    '"[measured ...]", and find out who stamped it last: the figures of the old trial may belong to the other one.',
+    'A second stamp that differs shows that a propeller was cut down, repitched or taken from another set. ' +
+    'Neither stamp then gives its size. Have diameter and pitch of every blade measured, write them with ' +
+    '"[measured ...]", and find out who stamped it last: the figures of the old trial may belong to the ' +
+    'other one.',
   caution: 'Stamps that agree prove nothing: see propeller/stamped-size.',
   noFigure: 'two statements of one thing, either of which may be true',
   noCure: 'Only the shop that stamped it, or measuring every blade, settles it.',

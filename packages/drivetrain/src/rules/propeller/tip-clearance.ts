@@ -36,12 +36,12 @@ const INFO: RuleInfo = {
     'tip clearance over propeller diameter against the share chosen in the criteria; 15 % where none is chosen',
   source: { title: 'tip clearance of 15 % of the diameter for motor craft', confidence: 'common practice' },
   manual:
-    'Each blade that passes close under the hull sends it a pressure pulse: noise, vibration, cavitation erosion ' +
-    'and loose fastenings follow. About 10 % of the diameter is quoted for small slow sailing craft, 15 % for ' +
-    'motor craft, 17 % in one handbook, 20 % and more for fast or heavily loaded vessels; the criteria choose: ' +
-    '"tip clearance at least 15 %". Write the tip clearance as measured, or "axis to hull". Fit a smaller ' +
-    'diameter, with more blades or area where the load requires it, or change shaft speed together with the ' +
-    'propeller.',
+    'Each blade that passes close under the hull gives it a pressure pulse: the results are noise, ' +
+    'vibration, cavitation erosion and loose fastenings. About 10 % of the diameter is quoted for small slow ' +
+    'sailing craft, 15 % for motor craft, 17 % in one handbook, 20 % and more for fast or heavily loaded ' +
+    'vessels; the criteria choose: "tip clearance at least 15 %". Write the tip clearance as measured, or ' +
+    '"axis to hull". Fit a smaller diameter, with more blades or area where the load requires it, or change ' +
+    'shaft speed together with the propeller.',
   caution: `${DEFER_PROPELLER} Class rules have clearances of their own, which grow with power.`,
   examples: examples(() => ({
     failing: changed(PLACED, ['axis to hull 430 mm', 'axis to hull 400 mm']),

@@ -27,11 +27,12 @@ const INFO: RuleInfo = {
     'another limit',
   source: TOOTH_COUNTS,
   manual:
-    'A gear is sold by a nominal ratio, and its tooth counts give another. The shaft turns at the exact ratio, ' +
-    'and the propeller absorbs power roughly as the cube of shaft speed: 2 % in ratio is more than 6 % in power. ' +
-    'All computation here uses the exact ratio where it is declared. Where the line names a ratio that differs ' +
-    'by more than the criterion, people who read the line will order a propeller for the wrong speed. Write the ' +
-    'exact ratio of the ahead clutch in the line, and keep the nominal one in the catalogue entry.',
+    'A gear is sold by its nominal ratio; its tooth counts give the exact one. The shaft turns at the exact ' +
+    'ratio, and the propeller absorbs power roughly as the cube of shaft speed: 2 % in ratio is more than 6 ' +
+    '% in power. Every calculation here uses the exact ratio where it is declared. Where the line names a ' +
+    'ratio that differs by more than the criterion, people who read the line will order a propeller for the ' +
+    'wrong speed. Write the exact ratio of the ahead clutch in the line, and keep the nominal one in the ' +
+    'catalogue entry.',
   caution:
     'Take the exact ratio from the plate or the sheet of that gear and clutch; two clutches may differ.',
   limitOf: 'the rounding of the ratio as it is written',
@@ -96,7 +97,7 @@ function check(context: LineContext): Verdict | undefined {
     related: exact.origin ? [{ at: exact.origin, message: `exact ratio ${ratioWords(exact.si)}` }] : [],
     routes: () => [
       {
-        title: `Write the exact ratio ${ratioWords(exact.si)}: the shaft speed on paper becomes what it will be`,
+        title: `Write the exact ratio ${ratioWords(exact.si)}: the spec then shows the true shaft speed`,
         edits: [{ do: 'replace', at: place, value: exactAmount(exact) }],
         preferred: true,
       },

@@ -21,9 +21,10 @@ const INFO: RuleInfo = {
   criterion: 'a permission for the ahead clutch, stated by something better than hearsay',
   source: MAKER,
   manual:
-    'Whether a clutch may carry full power ahead is stated by the gear maker for each gear, ratio and clutch. A sheet that does not mention it means neither yes nor no, and word of mouth does not count: propellers have been ' +
-    'bought and clutches burnt on it. Ask the gear supplier, write `ahead continuous` or `ahead never` at the ' +
-    'clutch, and record the source with its date.',
+    'Whether a clutch may carry full power ahead is stated by the gear maker for each gear, ratio and ' +
+    'clutch. A sheet that does not mention it settles nothing, and word of mouth does not count: wrong ' +
+    'propellers have been bought and clutches burnt on the strength of it. Ask the gear supplier, write ' +
+    '`ahead continuous` or `ahead never` at the clutch, and record the source with its date.',
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,
   noFigure: 'a sense, a hand or a clutch',
   judgesEvidence: true,
@@ -53,7 +54,7 @@ function check(context: LineContext): Verdict | undefined {
   if (fact?.value && isWeak(fact)) {
     return say.fails({
       place: fact.origin,
-      message: `${line.name}: that ${subject} may run ahead is only ${fact.evidence?.kind}. Ask the gear supplier and record source and date.`,
+      message: `${line.name}: the permission of ${subject} to run ahead is only ${fact.evidence?.kind}. Ask the gear supplier and record source and date.`,
       related: [{ at: place, message: 'the line runs ahead on this clutch' }],
       explains: [{ rule: 'rotation/ahead-clutch', subject: line.path }],
       routes: others,

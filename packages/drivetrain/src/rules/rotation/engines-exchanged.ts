@@ -20,9 +20,10 @@ const INFO: RuleInfo = {
   criterion: 'rotation of both engines of a pair against the hands of their propellers',
   source: ALGEBRA,
   manual:
-    'A pair with one engine of each rotation works only with each engine on its own side. Where both propellers ' +
-    'would drive astern and exchanging the engines puts both right, the engines are on the wrong sides. Exchange ' +
-    'them in the spec; where they already stand in the vessel, compare the cost of the other remedies.',
+    'A pair with one engine of each rotation works only with each engine on its own side. Where both ' +
+    'propellers would drive astern and exchanging the engines corrects both, the engines are on the wrong ' +
+    'sides. Exchange them in the spec; where they already stand in the vessel, compare the cost of the other ' +
+    'remedies.',
   caution:
     `${DOCK_CAUTION} Check serial numbers against the plan; once installed, exchanging engines means lifting ` +
     'them out.',

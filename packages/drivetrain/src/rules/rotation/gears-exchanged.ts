@@ -28,11 +28,11 @@ const INFO: RuleInfo = {
   criterion: 'output of each gear ahead against the plan: the hands of the pair, or an expected output',
   source: ALGEBRA,
   manual:
-    'Paired gears, one that keeps the engine rotation and one that reverses it, look alike and get exchanged. ' +
-    'Both shafts then turn the wrong way. This rule finds the exchange when both propellers of a pair would ' +
-    'drive astern and exchanging the gears puts both right, or when a gear does not turn as its `expected ' +
-    'output` says. Exchange the gears in the spec, and check whether their ratios were meant for the other side ' +
-    'too.',
+    'Paired gears, one that keeps the engine rotation and one that reverses it, look alike and get ' +
+    'exchanged. Both shafts then turn the wrong way. This rule finds the exchange when both propellers of a ' +
+    'pair would drive astern and exchanging the gears corrects both, or when a gear does not turn as its ' +
+    '`expected output` says. Exchange the gears in the spec, and check whether their ratios were meant for ' +
+    'the other side too.',
   caution: `${DOCK_CAUTION} Compare ratios and serial plates as well: exchanged gears often differ in ratio.`,
   noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({

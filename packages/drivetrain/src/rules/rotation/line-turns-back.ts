@@ -34,12 +34,12 @@ const INFO: RuleInfo = {
     'facing of the flywheel against the stages that turn the line back, and the viewpoint of their output sense',
   source: ALGEBRA,
   manual:
-    'With a V-drive or a U-drive the engine stands the other way round: its flywheel faces forward and the gear ' +
-    'brings the line back aft. Seen from aft, the same engine then turns the other way. Each stage that turns ' +
-    'the line back needs a flywheel that faces forward, and a flywheel that faces forward needs such a stage, or ' +
-    'the propeller would be ahead of the engine. Where the line turns back, makers compare the ends of the gear ' +
-    'in two ways that give opposite words, so the output sense must say `seen from aft` or `each seen at its own ' +
-    'end`.',
+    'With a V-drive or a U-drive the engine is installed the other way round: its flywheel faces forward and ' +
+    'the gear brings the line back aft. Seen from aft, the same engine then turns the other way. Each stage ' +
+    'that turns the line back needs a flywheel that faces forward, and a flywheel that faces forward needs ' +
+    'such a stage, or the propeller would be ahead of the engine. Where the line turns back, makers compare ' +
+    'the ends of the gear in two ways that give opposite words, so the output sense must say `seen from aft` ' +
+    'or `each seen at its own end`.',
   caution: `${DOCK_CAUTION} Gear-coupled and chain-coupled V-drives differ: take the sense from the sheet of the unit.`,
   noFigure: 'a sense, a hand or a clutch',
   examples: examples(() => ({

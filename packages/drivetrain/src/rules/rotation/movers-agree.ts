@@ -25,13 +25,14 @@ const INFO: RuleInfo = {
     'sense of the propeller shaft as each mover of the mode would turn it alone, through the stages behind it',
   source: { title: 'both are on one shaft: it turns one way', confidence: 'derived' },
   manual:
-    'An engine turns one way only. A motor or a second engine clutched in beside it must turn the shaft that it sits on the ' +
-    'same way, as seen through whatever gears lie between, or it breaks its coupling at the first try. An electric motor that ' +
-    'runs either way follows the engine; one that is built for one way, and a second engine turned end for end, does not. Turn ' +
-    'the mover about, choose the opposite rotation, or put a stage between that turns the sense over.',
+    'An engine turns one way only. A motor or a second engine clutched in beside it must turn the shaft that ' +
+    'it sits on the same way, as seen through whatever gears lie between, or the first start breaks its ' +
+    'coupling. An electric motor that runs either way follows the engine; a motor built for one way does ' +
+    'not, nor does a second engine that faces the other way. Turn the mover end for end, choose one of the ' +
+    'opposite rotation, or fit a stage between that reverses the sense.',
   caution: `${DEFER} Try each mover alone first, uncoupled from the other, at the lowest speed.`,
   noFigure: 'a sense, a hand or a clutch',
-  noCure: 'Only another mover, or another place for it, turns it the other way.',
+  noCure: 'Only another mover, or another position for it, reverses its sense.',
   examples: examples(() => ({
     failing: changed(TOGETHER, ['rotation either', 'rotation clockwise viewed from aft']),
     passing: changed(TOGETHER, ['rotation either', 'rotation counter-clockwise viewed from aft']),
@@ -70,7 +71,7 @@ function check({ line, analysis }: LineContext): Apart<Verdict> | undefined {
         })
       : say.fails({
           ...said,
-          message: `${line.name}: ${nameOf(mover)} would turn the propeller shaft against ${nameOf(primary)}, and both are clutched in. Turn it about, or choose the opposite rotation.`,
+          message: `${line.name}: ${nameOf(mover)} would turn the propeller shaft against ${nameOf(primary)}, and both are clutched in. Turn it end for end, or choose one of the opposite rotation.`,
         });
   });
 }

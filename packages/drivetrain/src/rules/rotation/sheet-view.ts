@@ -1,6 +1,7 @@
 import { turnAtFlywheel } from '@tailshaft/mechanics';
 import { spell } from '@tailshaft/vocabulary';
 import { rotationOf, statementOf } from '../../analysis/rotation.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -69,7 +70,11 @@ function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
   const facing = engine.flywheelFaces?.value;
   const sides = [
     { fact: engine.rotation, property: 'rotation', what: `rotation of ${name} and from where it is seen` },
-    { fact: sheet, property: 'sheet rotation', what: `from which end the sheet of ${name} looks` },
+    {
+      fact: sheet,
+      property: 'sheet rotation',
+      what: `the end that the sheet of ${name} views the engine from`,
+    },
   ];
   const turns = sides.map(({ fact, property, what }) => {
     const told = turnAtFlywheel(statementOf(fact?.value), facing);
@@ -79,7 +84,7 @@ function judge({ of: engine, line, lines }: Use<Engine>): Verdict {
   if (!declared || !ofSheet) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? sheet.origin,
-      message: `The rotation of ${name} cannot be compared with the words of its sheet without ${needs.missing.map(one => one.what).join('; ')}.`,
+      message: cannotTellWords(`whether the rotation of ${name} agrees with its sheet`, needs.missing),
     });
   }
   const place = engine.rotation!.origin;

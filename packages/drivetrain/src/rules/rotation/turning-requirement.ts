@@ -99,7 +99,7 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
       place,
       answers: place,
       message: cannotTellWords(
-        `Whether the propellers of ${arrangement.path} turn ${wanted}, as required,`,
+        `Whether the propellers of ${arrangement.path} turn ${wanted} as required`,
         needs.missing,
       ),
       explains: ['rotation/same-hand', 'rotation/inward-turning'].map(rule => ({

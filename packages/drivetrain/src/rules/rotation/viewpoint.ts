@@ -98,7 +98,7 @@ function judge({ of, lines }: Use<Stated>): Verdict {
     );
   }
   if (view) {
-    return say.holds({ place: fact.origin, message: `The rotation of ${subject} is seen from ${view}.` });
+    return say.holds({ place: fact.origin, message: `The rotation of ${subject} is viewed from ${view}.` });
   }
   return say.cannotTell(needs, {
     place: fact.origin,

@@ -23,7 +23,7 @@ import { DEFER } from './sources.js';
 
 const INFO: RuleInfo = {
   id: 'shafting/after-break',
-  title: 'Where a shaft broke or cracked, the next one runs at clearly less stress',
+  title: 'The shaft that follows a broken or cracked one runs at clearly less stress',
   mistakes: [],
   severity: 'error',
   criterion: 'torsional stress at greatest torque, at most 80 % of that at which the shaft broke or cracked',
@@ -34,11 +34,12 @@ const INFO: RuleInfo = {
   },
   manual:
     'A diameter formula asks whether a sound bar is thick enough for a steady torque. A shaft that broke or ' +
-    'cracked in service has shown otherwise, whatever margin the formula shows: at a keyway, a fillet or a ' +
-    'bearing it is fatigue, by torsion, bending or both. Another one of the same section and load breaks again. ' +
-    'Record it in a "damage" block of the shaft, find the cause (alignment, overhang, torsional vibration, sharp ' +
-    'keyway, corrosion), then fit a thicker shaft or reduce its load, or write whose fatigue calculation covers ' +
-    'it as "fatigue statement". One reduction of stress proves nothing about another cause.',
+    'cracked in service was not strong enough, whatever margin the formula shows; a crack at a keyway, ' +
+    'fillet or bearing is usually fatigue, in torsion, bending or both. Another shaft of the same section ' +
+    'under the same load breaks again. Record it in a "damage" block of the shaft, find the cause ' +
+    '(alignment, overhang, torsional vibration, sharp keyway, corrosion), then fit a thicker shaft or reduce ' +
+    'its load, or write whose fatigue calculation covers it as "fatigue statement". A lower stress does not ' +
+    'cure another cause.',
   caution: `${DEFER} Nominal torsion only: no notch, bending or vibration is counted, before or after.`,
   limitOf: 'a share of what broke the one before: no estimate makes it good',
   examples: examples(() => ({

@@ -33,11 +33,12 @@ const INFO: RuleInfo = {
     'below diameter',
   source: GEOMETRY,
   manual:
-    'A section states where it begins, aft from the forward coupling face, and its length. Sections that overlap ' +
-    'give the shaft two diameters at one place, one that runs past the end is longer than the bar, and a bore as ' +
-    'wide as its section leaves no wall: strength and whirling would be computed for a shaft that cannot be ' +
-    'made. A bearing whose centre is past the end of the bar holds nothing. Between sections the shaft has its own diameter; where it declares none, a gap has no diameter. ' +
-    'Correct the figure that is wrong.',
+    'A section states where it begins, aft from the forward coupling face, and its length. Sections that ' +
+    'overlap give the shaft two diameters at one place, one that runs past the end is longer than the bar, ' +
+    'and a bore as wide as its section leaves no wall: strength and whirling would be computed for a shaft ' +
+    'that cannot be made. A bearing whose centre is past the end of the bar supports nothing. Between ' +
+    'sections the shaft has its own diameter; where it declares none, a gap has no diameter. Correct the ' +
+    'figure that is wrong.',
   caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not checked here.`,
   curesRecord: true,
   examples: examples(() => ({

@@ -29,11 +29,12 @@ const INFO: RuleInfo = {
   source: bollardByPowerAndDiameter.spec.source,
   manual:
     'A propeller thrusts hardest when the vessel does not move: towing, aground, against a lock wall. The ' +
-    'estimate is the rule of power and diameter for open propellers, which exceeds the thrust of a fast craft ' +
-    'under way. In nozzle 19A it is what the Ka series leaves to the shaft: the nozzle hands its own part to the ' +
-    'hull; for other nozzles there is no estimate. It is compared with the thrust that the gear, a thrust bearing, a transfer or a motor declares. ' +
-    'Fit a gear or a separate bearing rated for it; for a vessel that never works at the bollard, accept the ' +
-    'finding with a thrust figure for its own speeds.',
+    'estimate is the rule of power and diameter for open propellers, which exceeds the thrust of a fast ' +
+    'craft under way. In nozzle 19A only the propeller’s own share by the Ka series reaches the shaft, since ' +
+    'the nozzle passes its share to the hull; for other nozzles there is no estimate. It is compared with ' +
+    'the thrust that the gear, a thrust bearing, a transfer or a motor declares. Fit a gear or a separate ' +
+    'bearing rated for it; for a vessel that never works at the bollard, accept the finding with a thrust ' +
+    'figure for its own speeds.',
   caution:
     `${DEFER} An estimate within some 20 %. A fixed-pitch propeller ` +
     'for a fast craft may not absorb rated power at the bollard.',

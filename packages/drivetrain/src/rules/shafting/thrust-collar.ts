@@ -46,10 +46,10 @@ const INFO: RuleInfo = {
     'maker',
   source: collarPressure.spec.source,
   manual:
-    'A plain thrust block carries the propeller thrust on the faces of its collars. The estimated thrust at the ' +
-    'bollard at rated power is spread over the faces and the mean pressure compared with "collar pressure at ' +
-    'most" of its maker. Fit more collars, or a larger one. The rule applies where a thrust bearing declares ' +
-    'collars.',
+    'A plain thrust block carries the propeller thrust on the faces of its collars. The estimated thrust at ' +
+    'the bollard at rated power is spread over the faces and the mean pressure compared with "collar ' +
+    'pressure at most" of its maker. Fit more collars, or larger ones. The rule applies where a thrust ' +
+    'bearing declares collars.',
   caution:
     `${DEFER} Mean pressure only: speed, oil film and heat are for the maker; several collars seldom share ` +
     'evenly.',

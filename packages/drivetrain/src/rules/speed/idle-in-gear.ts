@@ -1,5 +1,6 @@
 import { idleSlip } from '../../analysis/idle.js';
 import { percent } from '../../analysis/telling.js';
+import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -78,7 +79,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
   if (!speed || wanted?.dimension !== 'speed') {
     return say.cannotTell(needs, {
       place: needs.missing[0]?.at ?? requirement.origin,
-      message: `${line.name}: the speed in gear at idle cannot be estimated without ${needs.missing.map(gap => gap.what).join('; ')}.`,
+      message: cannotTellWords(`${line.name}: the speed in gear at idle`, needs.missing),
       related: [{ at: requirement.origin, message: requirement.written }],
       answers: requirement.origin,
       routes: () => stubRoutes(needs.missing),
@@ -96,7 +97,7 @@ function judge(context: LineContext, requirement: Requirement): Verdict {
     related: [{ at: requirement.origin, message: requirement.written }],
     answers: requirement.origin,
     message: `${line.name}: ${numbers}; at most ${limit} is required.`,
-    failMessage: `${line.name}: ${numbers}; at most ${limit} is required${requirement.note ? ` (${requirement.note})` : ''}. A device that lets the clutch slip does it too.`,
+    failMessage: `${line.name}: ${numbers}; at most ${limit} is required${requirement.note ? ` (${requirement.note})` : ''}. A slip device also meets it.`,
     routes: () =>
       findOffered(
         context,

@@ -16,20 +16,21 @@ import { waits } from '../waiting.js';
 
 const INFO: RuleInfo = {
   id: 'speed/mover-turned-along',
-  title: 'A motor that the engine turns along stays within its top speed',
+  title: 'A motor driven by the engine stays within its top speed',
   mistakes: [],
   severity: 'error',
   criterion:
     'speed of the shaft at the motor, with the engine at its governed speed, against the top speed of the motor',
   source: { title: 'the top speed that the maker of the motor states', confidence: 'derived' },
   manual:
-    'A motor on the line of an engine turns with it, whether it drives or not. Above its top speed the rotor may burst, and long ' +
-    'before that a permanent-magnet machine gives a voltage that its controller cannot stand. In front of the gear it turns as ' +
-    'fast as the engine at high idle. Choose a motor for that speed, put it behind the gear, or fit a clutch that lets it stand ' +
-    'still, and leave the motor out of the line for that mode.',
+    'A motor on the line of an engine turns with it, whether it drives or not. Above its top speed the rotor ' +
+    'may burst, and well below that a permanent-magnet machine generates a voltage that its controller ' +
+    'cannot withstand. Ahead of the gear it turns as fast as the engine at high idle. Choose a motor for ' +
+    'that speed, fit it behind the gear, or fit a clutch that disconnects it, and leave the motor out of the ' +
+    'line for that mode.',
   caution: `${DEFER} Ask the maker for the speed with the controller off, which may be lower.`,
   limitOf: 'the maker’s limit',
-  noCure: 'Only another motor, place or clutch helps.',
+  noCure: 'Only another motor, another position or a clutch clears it.',
   examples: examples(() => ({
     failing: changed(HYBRID, ['top speed 2950 rpm', 'top speed 2400 rpm']),
     passing: HYBRID,
@@ -72,7 +73,7 @@ function check({ line, analysis, vessel }: LineContext): Apart<Verdict> | undefi
       demand: speed,
       workings: [speed],
       message: `${turns}; its top speed is ${analysis.tell(top)}.`,
-      failMessage: `${turns}, and its top speed is ${analysis.tell(top)}. Choose a motor for that speed, put it behind the gear, or fit a clutch that lets it stand still.`,
+      failMessage: `${turns}, and its top speed is ${analysis.tell(top)}. Choose a motor for that speed, fit it behind the gear, or fit a clutch that disconnects it.`,
     });
   });
 }

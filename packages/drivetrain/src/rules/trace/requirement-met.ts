@@ -28,10 +28,11 @@ const INFO: RuleInfo = {
     'the quantity that a requirement names, as computed for the proposed arrangement, against its bound',
   source: { title: 'the requirement itself, by whoever set it', confidence: 'common practice' },
   manual:
-    '"require" sets a bound on a computed quantity: speed at full power, shaft speed, shaft torque, tip speed, ' +
-    'tip clearance, bollard thrust, propeller demand, gear torque margin. It is compared for the proposed ' +
-    'arrangement, and the margin is shown; "in mode harbour" names the mode that it is for, else the first. Where it is not met, change what the quantity depends on, or agree ' +
-    'another requirement with whoever set it.',
+    '"require" sets a bound on a computed quantity: speed at full power, shaft speed, shaft torque, tip ' +
+    'speed, tip clearance, bollard thrust, propeller demand, gear torque margin. It is compared for the ' +
+    'proposed arrangement, and the margin is shown; "in mode harbour" names its mode, otherwise the first ' +
+    'mode is meant. Where it is not met, change what the quantity depends on, or agree another requirement ' +
+    'with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial must confirm it.`,
   limitOf: 'the owner’s requirement',
   examples: examples(() => ({

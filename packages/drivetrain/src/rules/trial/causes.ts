@@ -93,7 +93,7 @@ function fromNoLoad(
         {
           names,
           points: 'away',
-          why: `${numbers}: tachometer, governor and throttle travel are borne out apart from load`,
+          why: `${numbers}: this confirms tachometer, governor and throttle travel`,
         },
       ];
 }

@@ -19,7 +19,8 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'loaded as in the spec, clean, tachometers checked, direction proven at the dock, astern and stop recorded',
+    'loaded as in the spec, bottom clean, tachometers checked, direction proven at the dock, astern and stop ' +
+    'recorded',
   source: TRIAL_PRACTICE,
   manual:
     'Readings are meaningful only with the state they were taken in. A trial run light, or with a foul bottom, ' +
@@ -28,7 +29,7 @@ const INFO: RuleInfo = {
     'astern and a stop are run and recorded. What is not stated is listed as missing; what was not as required is a finding: run it again, or accept it with the reason.',
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
   noFigure: 'a reading of a trial',
-  noCure: 'Only another trial settles it.',
+  noCure: 'Only a repeat trial settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['astern and stop recorded', 'astern and stop not recorded']),
     passing: TRIED,
@@ -51,7 +52,7 @@ function judge(context: Context, trial: Trial): Verdict {
   const name = trialName(trial);
   const needs = new Needs();
   const fact = <T>(one: Fact<T> | undefined, what: string, property: string): T | undefined =>
-    needs.fact(one, { what: `${what} of ${name}`, host: trial.origin, property });
+    needs.fact(one, { what: `${what} in ${name}`, host: trial.origin, property });
   const mass = fact(trial.displacement, 'displacement', 'displacement');
   const bottom = fact(trial.bottom, 'state of the bottom', 'bottom');
   const tachometers = fact(trial.tachometers, 'whether the tachometers were checked', 'tachometers');
@@ -68,7 +69,7 @@ function judge(context: Context, trial: Trial): Verdict {
     });
   const strangers = tried ? runsOf(context).filter(one => one.trial === trial && !one.line) : [];
   if (trial.runs.length === 0)
-    needs.miss({ what: `a run of ${name}: it has no reading`, host: trial.origin, property: 'run' });
+    needs.miss({ what: `a run with its readings in ${name}`, host: trial.origin, property: 'run' });
   const wrong = [
     ...(trial.dated !== undefined && trial.dated > today
       ? [`it is dated ${trial.dated}, which is still to come`]
@@ -94,7 +95,7 @@ function judge(context: Context, trial: Trial): Verdict {
     );
     return say.fails({
       place: at?.origin ?? strangers[0]?.run.origin ?? trial.displacement?.origin ?? trial.origin,
-      message: `${name}: ${wrong.join('; ')}. Run it again in the right state, or accept it and state why its readings are valid.`,
+      message: `${name}: ${wrong.join('; ')}. Repeat the trial in the required state, or accept it and state why its readings are valid.`,
     });
   }
   if (needs.any) {

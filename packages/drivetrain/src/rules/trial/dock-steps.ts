@@ -26,21 +26,21 @@ const STEPPED = changed(TRIED, [
 
 const INFO: RuleInfo = {
   id: 'trial/dock-steps',
-  title: 'Each line, from each station, drives the way its lever is put',
+  title: 'Each line drives the way of its lever, from each station',
   mistakes: [],
   severity: 'error',
   criterion:
     'lever ahead pulls ahead, lever astern pulls astern, neutral drives nothing, for each line and station',
   source: TRIAL_PRACTICE,
   manual:
-    'At the dock, made fast and at low power, each line is tried alone from every station: crossed cables, a wrong ' +
-    'hand, a pump set for the other rotation and a station wired backwards show here, and nowhere more cheaply. ' +
-    'Write one "dock" step for each line and station, with the way the shaft turns seen from aft: it is held ' +
-    'against what the spec works out. Where the helm declares its stations, each of them wants a step.',
-  caution:
-    'A step proves the cable and the hand as they were that day: after any work on the controls it is run again.',
+    'At the dock, made fast and at low power, each line is tried alone from every station: this is the ' +
+    'cheapest place to find crossed cables, a wrong hand, a pump set for the other rotation or a station ' +
+    'wired backwards. Write one "dock" step for each line and station, with the turning sense of the shaft ' +
+    'seen from aft: it is compared with the sense that follows from the spec. Where the helm declares its ' +
+    'stations, each of them needs a step.',
+  caution: 'A step proves cable and hand as they were that day: repeat it after any work on the controls.',
   noFigure: 'a reading of a trial',
-  noCure: 'Only another trial, after what was found has been corrected, settles it.',
+  noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(STEPPED, ['lever ahead pulls ahead', 'lever ahead pulls astern']),
     passing: STEPPED,

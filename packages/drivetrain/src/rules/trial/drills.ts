@@ -23,17 +23,17 @@ const INFO: RuleInfo = {
   title: 'Loss of control, full astern and a stop were drilled, and went as required',
   mistakes: [],
   severity: 'warning',
-  criterion: 'each drill of the trial sheet, and the three that every trial wants',
+  criterion: 'each drill of the trial sheet, and the three that every trial needs',
   source: TRIAL_PRACTICE,
   manual:
-    'Gear stuck ahead, a linkage that fell off, a control that failed as it is: loss of thrust control is how such ' +
-    'vessels hit the quay. Before hand-over the crew does on purpose what it must then do in need: lets the ' +
-    'control fail and stops engine or clutch by the other means, goes full astern, and stops from full speed, with ' +
-    'time and distance. Write each as a "drill"; a trial sheet that has one, and any trial of a vessel that carries ' +
-    'passengers, is asked for all three.',
-  caution: 'What the plan of the trial requires, owner, flag and class decide.',
+    'A gear stuck ahead, a linkage that fell off or a control that failed as set all mean loss of thrust ' +
+    'control, and vessels hit the quay that way. Before hand-over the crew therefore practises it: simulates ' +
+    'the failure and stops the engine or clutch by the other means, goes full astern, and stops from full ' +
+    'speed, with time and distance recorded. Write each as a "drill"; a trial sheet that has one drill, and ' +
+    'any trial of a vessel that carries passengers, needs all three.',
+  caution: 'Owner, flag and class decide what the trial plan requires.',
   noFigure: 'a reading of a trial',
-  noCure: 'Only another trial, after what was found has been corrected, settles it.',
+  noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(DRILLED, [
       'drill full astern { result as required',
@@ -86,7 +86,7 @@ function judge(context: Context, trial: Trial, drill: Drill): Verdict {
   if (result === 'not as required')
     return say.fails({
       place: drill.result!.origin,
-      message: `The drill ${name} did not go as required${seen ? ` (${seen})` : ''}. Put right what was found and run it again before hand-over.`,
+      message: `The drill ${name} did not go as required${seen ? ` (${seen})` : ''}. Correct what was found and repeat the drill before hand-over.`,
     });
   return say.holds({
     place: drill.origin,

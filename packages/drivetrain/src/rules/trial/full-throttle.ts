@@ -21,14 +21,14 @@ const INFO: RuleInfo = {
   criterion: 'engine speed read at full throttle, from 1 % under rated speed to 5 % over it',
   source: TRIAL_PRACTICE,
   manual:
-    'The trial proves the propeller: loaded and clean, the engine must reach rated speed at full throttle, or ' +
-    'slightly more. Below rated speed something holds the engine back. Causes are named in the order that ' +
-    'the readings give: a run at no load tells tachometer, governor and throttle travel apart from load, two speeds ' +
-    'in the exact ratio bear out the plate of the gear, no smoke points away from overload; what nothing was read of ' +
-    'comes in the usual order, the propeller last. Scaled by the propeller law, the run also says which ratio, pitch ' +
-    'or diameter would have brought rated speed, as a range. An engine ' +
-    'that runs into its governor has too light a propeller, unless that is a reserve for growth and fouling: ' +
-    'then accept the finding with that reason.',
+    'The trial proves the propeller: loaded and clean, the engine must reach rated speed at full throttle, ' +
+    'or slightly more. Below rated speed something holds the engine back. Causes are listed in the order ' +
+    'that the readings suggest: a run at no load separates tachometer, governor and throttle travel from ' +
+    'load, engine and shaft speeds in the exact ratio confirm the plate of the gear, and no smoke points ' +
+    'away from overload. Causes without a reading follow in the usual order, the propeller last. Scaled by ' +
+    'the propeller law, the run also gives the ratio, pitch or diameter that would have reached rated speed, ' +
+    'as a range. An engine that runs into its governor has too light a propeller, unless that is a reserve ' +
+    'for growth and fouling: then accept the finding with that reason.',
   caution:
     'A low reading does not point to the propeller by itself: most causes are found earlier in the list.',
   limitOf: 'the speed that the maker rates',
@@ -100,5 +100,5 @@ function wordsOfBack(back: WorkedBack, analysis: LineAnalysis): string {
   const spans = spansOf(back, analysis);
   if (!back.demand || spans.length === 0) return '';
   const asked = `${percent(back.demand.low.si)} to ${percent(back.demand.high.si)}`;
-  return ` If the engine gave its full-load power there, the propeller asks ${asked} of rated power at rated speed, scaled by the propeller law (${back.range}); ${spans.join(', or ')} would have brought rated speed, all else as it was.`;
+  return ` If the engine gave its full-load power there, the propeller would absorb ${asked} of rated power at rated speed, scaled by the propeller law (${back.range}); ${spans.join(', or ')} would have reached rated speed, with nothing else changed.`;
 }

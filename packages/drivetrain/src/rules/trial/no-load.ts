@@ -24,14 +24,14 @@ const INFO: RuleInfo = {
   criterion: 'engine speed read at no load against high idle, at most 2 % apart (common practice, no source)',
   source: TRIAL_PRACTICE,
   manual:
-    'Out of gear there is no propeller, no hull and no ratio: what is short of high idle there is the governor, the ' +
-    'travel of the throttle, or the tachometer itself, and no load has part in it. The same run therefore tells ' +
-    'those three apart from load: where no-load speed is right, a low speed in gear is load, fuel or air. Run it ' +
-    'warm, briefly, with the lever of the pump seen at its stop, before the runs in gear.',
+    'Out of gear there is no propeller, no hull and no ratio: an engine short of high idle there has a ' +
+    'governor, throttle travel or tachometer fault, and load plays no part. The run therefore separates ' +
+    'these three from load: where no-load speed is right, a low speed in gear comes from load, fuel or air. ' +
+    'Run it warm and briefly, with the pump lever seen at its stop, before the runs in gear.',
   caution:
     'Some makers forbid or limit running at high idle without load, and electronic governors may cap it: ask.',
   noFigure: 'a reading of a trial',
-  noCure: 'Only another trial, after what was found has been corrected, settles it.',
+  noCure: 'Only a repeat trial after the correction settles it.',
   examples: examples(() => ({
     failing: changed(UNLOADED, ['engine speed 2520 rpm', 'engine speed 2390 rpm']),
     passing: UNLOADED,
@@ -78,7 +78,7 @@ function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdic
     difference: off,
     allowed: ALLOWED,
     workings: [read, high],
-    message: `${numbers}: ${off === 0 ? 'no difference' : `${size} apart`}. Governor, throttle travel and tachometer are borne out, apart from load.`,
-    failMessage: `${numbers}: ${size} ${off < 0 ? 'short' : 'over'}, and no load has part in it. ${first}; nothing read in gear points to the propeller until that is corrected.`,
+    message: `${numbers}: ${off === 0 ? 'no difference' : `${size} apart`}. This confirms governor, throttle travel and tachometer.`,
+    failMessage: `${numbers}: ${size} ${off < 0 ? 'short' : 'over'}, and load plays no part in it. ${first}; nothing read in gear points to the propeller until that is corrected.`,
   });
 }

@@ -25,14 +25,16 @@ const INFO: RuleInfo = {
   source: TRIAL_PRACTICE,
   manual:
     'A spec states its figures before the trial, so that the trial can confirm or correct them. Shaft speed ' +
-    'follows from the engine speed read and the exact ratio: where it is off, the ratio or a tachometer is not ' +
-    'what the papers say. Vessel speed, engine speed and power at the shaft rest on the speed method, the ' +
-    'propeller and the hull. Where a reading is further off than the criterion, find out which of the two is ' +
-    'wrong, and correct the spec with what was measured. Where the speed was read, the resistance that the run met over ' +
-    'that of the method is offered as an "assume resistance correlation" line for the next prediction.',
-  caution: 'A prediction is no better than its method, a reading no better than its instrument and its day.',
+    'follows from the engine speed read and the exact ratio: a difference there means that the ratio or a ' +
+    'tachometer is not as documented. Vessel speed, engine speed and power at the shaft rest on the speed ' +
+    'method, the propeller and the hull. Where a reading is further off than the criterion, find out which ' +
+    'of the two is wrong, and correct the spec with what was measured. Where the speed was read, the ratio ' +
+    'of the resistance on trial to that of the method is offered as an "assume resistance correlation" line ' +
+    'for the next prediction.',
+  caution:
+    'A prediction is no better than its method, and a reading no better than its instrument and the day.',
   noFigure: 'a reading of a trial',
-  noCure: 'Only another trial, or a better prediction, settles it.',
+  noCure: 'Only a repeat trial or a better prediction settles it.',
   examples: examples(() => ({
     failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),
     passing: TRIED,

@@ -28,7 +28,7 @@ const INFO: RuleInfo = {
   manual:
     'A computed figure that meets a requirement is only a prediction; the owner accepts the vessel on trial. ' +
     'Where a trial reads speed or shaft speed at the point that a requirement names, the reading is compared ' +
-    'with it and shown beside the prediction on the sheet. Where it is not met, check the state of the trial ' +
+    'with it and shown beside the prediction on the sheet. Where it is not met, check the trial conditions ' +
     'first.',
   caution: 'A reading is judged as recorded: nothing is corrected for load, bottom, wind or depth.',
   limitOf: 'the owner’s requirement',

@@ -22,7 +22,7 @@ const INFO: RuleInfo = {
     'A gear offered as "2:1" rarely has teeth that make exactly two: the real ratio may be 1.96 or 2.05, several ' +
     'per cent of shaft speed and three times as much of propeller power. Write the exact ratio beside the ' +
     'nominal one, for each clutch where they differ, or the tooth counts.',
-  caution: 'If the teeth do make the nominal ratio, write it as exact: then it is a fact and not a label.',
+  caution: 'If the teeth do make the nominal ratio, write it as exact: it is then a fact and not a label.',
   noFigure: 'how a figure is written, and not how large it is',
   standsWithout: 'anything',
   curesRecord: true,

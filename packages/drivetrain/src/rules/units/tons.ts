@@ -11,8 +11,9 @@ export const tons = unitRule(
     criterion: 'each mass carries a unit with one meaning',
     source: SP811,
     manual:
-      'Displacement is in long tons in older lines plans, short tons in yard papers and tonnes elsewhere; they ' +
-      'differ by up to 12 %, and planing speed estimates with them. Write t, long-ton, short-ton, lb or kg.',
+      'Displacement is given in long tons in older lines plans, in short tons in yard papers and in tonnes ' +
+      'elsewhere; they differ by up to 12 %, and estimates of planing speed follow. Write t, long-ton, ' +
+      'short-ton, lb or kg.',
     caution: 'State also whether the displacement is light or loaded.',
     noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({

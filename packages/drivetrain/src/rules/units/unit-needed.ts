@@ -11,9 +11,9 @@ export const unitNeeded = unitRule(
     criterion: 'each length carries a unit with one meaning',
     source: SP811,
     manual:
-      'A number without a unit, or with a unit of another kind of quantity, is not a fact: an inch may be read as ' +
-      'a millimetre, psi as bar. Nothing is computed from it, and every check that needs it cannot tell. Any unit ' +
-      'of the trade may be used; the value stays as written.',
+      'A number without a unit, or with a unit of another kind of quantity, is not a fact: an inch may be read ' +
+      'as a millimetre, psi as bar. Nothing is computed from it, and every check that needs it cannot tell. ' +
+      'Any unit in the reference may be used; the value stays as written.',
     caution: 'Do not round a measured size to a nominal one while adding its unit.',
     noFigure: 'how a figure is written, and not how large it is',
     examples: examples(() => ({

@@ -67,7 +67,7 @@ function judge(
   if (judged.length === 0) return undefined;
   return say.holds({
     place: judged[0]!.origin,
-    message: `${context.subject}: ${judged.length} written with a unit that means one thing.`,
+    message: `${context.subject}: ${judged.length === 1 ? 'the quantity has' : `all ${judged.length} quantities have`} a unit with one meaning.`,
   });
 }
 
