@@ -24,7 +24,7 @@ it('shows the studies of a vessel, and writes the candidate that is pressed as t
     JSON.parse(one[1]!.replaceAll('&quot;', '"')),
   );
   expect(acts[0]).toEqual({ study: 'wheel', arrangement: 'proposed', options: ['35 in'] });
-  const answer = candidateAnswer(services, document, { ...about, candidate: acts[0] });
+  const answer = await candidateAnswer(services, document, { ...about, candidate: acts[0] });
   const edits = (answer!.edit.documentChanges as TextDocumentEdit[]).flatMap(one => one.edits);
   const after = TextDocument.applyEdits(document.textDocument, edits as never);
   expect(after).toContain('        pitch 35 in\n');
@@ -34,7 +34,7 @@ it('shows the studies of a vessel, and writes the candidate that is pressed as t
 it('writes no candidate that the study offers no longer', async () => {
   const { document, services, about } = await opened(SPEC.replace('33 in, 34 in, 35 in', '33 in, 34 in'));
   const candidate = { study: 'wheel', arrangement: 'proposed', options: ['35 in'] };
-  expect(candidateAnswer(services, document, { ...about, candidate })).toBeNull();
+  expect(await candidateAnswer(services, document, { ...about, candidate })).toBeNull();
   const other = { ...candidate, arrangement: 'existing', options: ['34 in'] };
-  expect(candidateAnswer(services, document, { ...about, candidate: other })).toBeNull();
+  expect(await candidateAnswer(services, document, { ...about, candidate: other })).toBeNull();
 });

@@ -17,6 +17,7 @@ export type {
   RatedRun,
 } from './analysis/propulsion/propulsion.js';
 export { type Estimated, propellerMass } from './analysis/propulsion/weight.js';
+export { type ProfileRun, type RunningProfile, runningProfile } from './analysis/running-profile.js';
 export { spanWhirls } from './analysis/shaft-supports.js';
 export * from './analysis/shafting.js';
 export * from './analysis/speeds.js';

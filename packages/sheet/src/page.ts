@@ -21,6 +21,7 @@ import { propulsionSection } from './sections/propulsion-chart.js';
 import { requirementsSection } from './sections/requirements.js';
 import { revisionsSection } from './sections/revisions.js';
 import { rotationSection } from './sections/rotation-table.js';
+import { profileSection } from './sections/running-profile.js';
 import { standingSection } from './sections/standing.js';
 import { studiesSection } from './sections/study.js';
 import { summarySection } from './sections/summary.js';
@@ -151,6 +152,7 @@ function arrangementSection(sheet: Sheet, arrangement: Arrangement): Block {
       marginSection(sheet, arrangement),
       chartsSection(sheet, arrangement),
       propulsionSection(sheet, arrangement),
+      profileSection(sheet, arrangement),
       criticalsSection(sheet, arrangement),
       ...(sheet.forPaper ? foldMirrored(lines) : lines.map(one => one.section)),
     ],

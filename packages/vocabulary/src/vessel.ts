@@ -1,5 +1,5 @@
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hull-form.js';
-import { between, perYear, quantity, row, shaftCriterion, text, vocabulary, word } from './kinds.js';
+import { between, perYear, point, quantity, row, shaftCriterion, text, vocabulary, word } from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
 import { STRENGTH_CRITERIA } from './strength.js';
 
@@ -8,6 +8,17 @@ export const DUTY = vocabulary({
   rows: [
     row('hours', 'hours', perYear, 'Hours a year that the vessel runs.', 'hours 1500 per year', {
       range: between('1', '8784'),
+    }),
+    row(
+      'running',
+      'running',
+      point('time', 'speed'),
+      'Hours a year that the vessel runs at a speed. All of them together are its running profile.',
+      'running 300 h at 18 kn',
+      { many: true, range: between('0.1 h', '8784 h', between('0.3 kn', '120 kn')) },
+    ),
+    row('passage', 'passage', quantity('length'), 'Length of a usual passage.', 'passage 40 nmi', {
+      range: between('0.1 nmi', '12000 nmi'),
     }),
     row(
       'passengers',
@@ -37,6 +48,14 @@ export const HULL = vocabulary({
       'Length on the waterline.',
       'waterline length 10.9 m',
       { range: between('1.5 m', '450 m') },
+    ),
+    row(
+      'fuelCapacity',
+      'fuel capacity',
+      quantity('volume'),
+      'Usable fuel of all tanks.',
+      'fuel capacity 1200 L',
+      { range: between('1 L', '10000 m3') },
     ),
     row('displacement', 'displacement', quantity('mass'), 'Displacement loaded.', 'displacement 11.8 t', {
       range: between('50 kg', '600000 t'),

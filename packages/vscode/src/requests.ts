@@ -1,4 +1,4 @@
-import type { Outline } from '@tailshaft/language/server';
+import type { CandidateChoice, Outline } from '@tailshaft/language/server';
 import type { PanelChoice, PanelChoices } from '@tailshaft/sheet';
 import type { WorkspaceEdit } from 'vscode-languageserver-types';
 
@@ -25,13 +25,6 @@ export interface SheetAnswer {
   readonly choices: PanelChoices;
   /** How many studies the vessel holds. */
   readonly studies: number;
-}
-
-/** A candidate by the options that it is made of. */
-export interface CandidateChoice {
-  readonly study: string;
-  readonly arrangement: string;
-  readonly options: readonly string[];
 }
 
 export interface SheetFileAnswer {

@@ -1,5 +1,5 @@
 export { askedOf, unfolded } from './asked.js';
-export { OWN_RANKINGS, rankingProblem } from './ranking.js';
+export { OWN_RANKINGS, rankingProblem } from './rankable.js';
 export * from './result.js';
 export {
   type Found,

@@ -1,35 +1,11 @@
 import { given, totalMass, type Value } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../analysis/line.js';
 import { propellerMass } from '../analysis/propulsion/weight.js';
+import { runningProfile } from '../analysis/running-profile.js';
 import type { Ranking, ShaftLine, Study } from '../model/vessel.js';
 import { NAMED_QUANTITIES, type NamedQuantity, together } from '../rules/trace/quantities/index.js';
+import { OWN_RANKINGS, rankingProblem } from './rankable.js';
 import type { Limit, RankColumn } from './result.js';
-
-/** A quantity that a study can rank by and no requirement is about. */
-interface OwnRanking {
-  readonly name: string;
-  readonly doc: string;
-  readonly better: 'more' | 'less';
-}
-
-/** What a study can rank by beside the quantities of requirements. */
-export const OWN_RANKINGS: readonly OwnRanking[] = [
-  {
-    name: 'least margin',
-    doc: 'The least margin of all checks that give one, capacity over demand less one.',
-    better: 'more',
-  },
-  {
-    name: 'mass',
-    doc: 'Engines, motors, gears and transfers by their declared masses, with the propellers, declared or estimated.',
-    better: 'less',
-  },
-  {
-    name: 'propeller efficiency',
-    doc: 'Open-water efficiency of the propeller at rated shaft speed, by its series.',
-    better: 'more',
-  },
-];
 
 /** One ranking that can be worked out. */
 export interface Ranked extends RankColumn {
@@ -45,22 +21,6 @@ export interface Ranked extends RankColumn {
 export function rankingsOf({ rank }: Study): readonly Ranked[] {
   const ranked = rank.flatMap(({ value }) => (value && rankedBy(value)) ?? []);
   return ranked.length > 0 ? ranked : [rankedBy({ quantity: 'least margin' })!];
-}
-
-/** Why a ranking cannot be worked out; undefined where it can. */
-export function rankingProblem({ quantity, condition }: Ranking): string | undefined {
-  const own = OWN_RANKINGS.find(one => one.name === quantity);
-  if (own) return condition ? `"${quantity}" takes no condition.` : undefined;
-  const named = NAMED_QUANTITIES.find(one => one.name === quantity);
-  if (!named) {
-    const known = [...NAMED_QUANTITIES, ...OWN_RANKINGS].map(one => one.name).join(', ');
-    return `"${quantity}" is not a computed quantity: a study ranks by ${known}.`;
-  }
-  if (condition === undefined || named.conditions.includes(condition)) return undefined;
-  const conditions = named.conditions.join(', ');
-  return conditions
-    ? `${quantity} is computed at ${conditions}, not at "${condition}".`
-    : `"${quantity}" takes no condition.`;
 }
 
 function rankedBy(ranking: Ranking): Ranked | undefined {
@@ -80,7 +40,21 @@ function rankedBy(ranking: Ranking): Ranked | undefined {
     return { words: at ? `${quantity} at ${at}` : quantity, best, of: ofNamed(named, at, best) };
   }
   if (quantity === 'least margin') return { words: quantity, best, of: () => undefined, fromLimit: true };
-  return { words: quantity, best, of: quantity === 'mass' ? massOf : efficiencyOf(best) };
+  return { words: quantity, best, of: OWN[quantity]?.(best) ?? efficiencyOf(best) };
+}
+
+/** How each of them is worked out, beside the efficiency of the propeller. */
+const OWN: Readonly<Record<string, (best: RankColumn['best']) => Ranked['of']>> = {
+  mass: () => massOf,
+  'fuel per year': () => fuelBy('perYear'),
+  'fuel per mile': () => fuelBy('perMile'),
+};
+
+function fuelBy(what: 'perYear' | 'perMile'): Ranked['of'] {
+  return (lines, analysisOf) => {
+    const [first] = lines;
+    return first && runningProfile(lines, analysisOf(first).vessel, analysisOf)?.[what];
+  };
 }
 
 function ofNamed(

@@ -11,4 +11,5 @@ export { importsAfterRename } from './file-renames.js';
 export { propertyHelp } from './help/property-help.js';
 export { Hovers } from './hover/hover.js';
 export { sourceLinks } from './source-links.js';
+export { candidateEdit, studyResults } from './study-answers.js';
 export { workingAt } from './working.js';

@@ -1,5 +1,6 @@
 export * from './air.js';
 export * from './ambient-adjustment.js';
+export * from './fuel.js';
 export * from './motor-envelope.js';
 export * from './ratio-difference.js';
 export * from './take-off.js';

@@ -12,6 +12,7 @@ import { chartsSection } from '../sections/charts.js';
 import { criticalsSection } from '../sections/criticals.js';
 import { marginSection } from '../sections/margin-bars.js';
 import { propulsionSection } from '../sections/propulsion-chart.js';
+import { profileSection } from '../sections/running-profile.js';
 import { Sheet } from '../sheet.js';
 import { capital } from '../words.js';
 import { changesSection } from './changes.js';
@@ -116,6 +117,7 @@ function arrangementHtml(sheet: Sheet, arrangement: Arrangement, choices: PanelC
     marginSection(sheet, part),
     chartsSection(sheet, part),
     propulsionSection(sheet, part),
+    profileSection(sheet, part),
     criticalsSection(sheet, part),
   ];
   return element(

@@ -2,6 +2,7 @@ import { type Requirement, verificationOf } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section } from '../document/blocks.js';
 import { quiet, separated, type Text, verdict as verdictMark, warning } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
+import { profileTable } from '../sections/running-profile.js';
 import { modesTable } from '../sections/ways-of-running.js';
 import type { Sheet } from '../sheet.js';
 import { closingInBrief } from './closing.js';
@@ -21,6 +22,7 @@ export function summaryBlocks(sheet: Sheet): Block[] {
           ? changesTable(sheet, after.before, after)
           : paragraph('Nothing is compared here: the spec has no earlier arrangement of it.'),
         gainsTable(sheet, after.before, after),
+        profileTable(sheet, after.before, after),
         modesTable(sheet, after),
         {
           block: 'figure',

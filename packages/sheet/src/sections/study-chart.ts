@@ -34,7 +34,7 @@ function overRanking(result: StudyResult): Figure | undefined {
       kind: 'rings',
       points: points(holds.filter(one => !isFront(one)).slice(0, MOST_POINTS)),
     },
-    { name: 'cannot be told', kind: 'crosses', points: points(unknown.slice(0, MOST_POINTS)) },
+    { name: 'cannot tell', kind: 'crosses', points: points(unknown.slice(0, MOST_POINTS)) },
   ];
   const drawn = series.filter(one => one.points.length > 0);
   if (drawn.length === 0) return undefined;

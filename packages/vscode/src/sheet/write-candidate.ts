@@ -1,5 +1,5 @@
+import type { CandidateChoice } from '@tailshaft/language/server';
 import * as vscode from 'vscode';
-import type { CandidateChoice } from '../requests.js';
 import type { Session } from '../session.js';
 import type { PanelState } from './messages.js';
 
