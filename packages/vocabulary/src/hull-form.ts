@@ -1,5 +1,5 @@
 import { between, point, quantity, row, text, word } from './kinds.js';
-import { SPEED_METHODS } from './words.js';
+import { CROUCH_UNITS, SPEED_METHODS } from './words.js';
 
 /** Form of a hull, the flow at its propellers, and resistance or speed where they are given. */
 export const HULL_FORM_ROWS = [
@@ -255,6 +255,18 @@ export const HULL_FORM_ROWS = [
     'Constant of the planing estimate in knots, horsepower and pounds: 150 for average cruisers, 190 for light fast ones.',
     'Crouch constant 150',
     { range: between('30', '400') },
+  ),
+  row(
+    'crouchUnits',
+    'Crouch units',
+    word(...CROUCH_UNITS),
+    'Units that the Crouch constant is for: 150 in knots, horsepower and pounds is 173 in miles per hour and 117 in kilowatts and kilograms.',
+    'Crouch units kn kW kg',
+    {
+      measuredWith: ['crouchConstant'],
+      absent: 'knots, horsepower and pounds',
+      because: 'the handbook constant is for knots, horsepower and pounds',
+    },
   ),
 ];
 

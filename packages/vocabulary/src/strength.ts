@@ -1,5 +1,6 @@
 import { FLANGE } from './flange.js';
-import { anyWord, between, name, quantity, row, vocabulary, word } from './kinds.js';
+import { anyWord, between, name, point, quantity, row, vocabulary, word } from './kinds.js';
+import { CLUTCH_MODELS, RATING_CONDITIONS } from './words.js';
 
 /*
  * What the strength of a shaft line hangs on beside its diameter: sections, keys, coupling bolts, and the factors wanted.
@@ -162,5 +163,67 @@ export const STRENGTH_CRITERIA = [
     'What the coupling bolts take over the torque in the coupling.',
     'bolt factor at least 2',
     { range: between('1', '20') },
+  ),
+  row(
+    'classPlantFactor',
+    'class plant factor at least',
+    quantity('number'),
+    'Factor F of the class formula (IACS UR M68): 95 for shafts of turbine, electric and slip-coupled plants before the propeller shaft. 100 where nothing is chosen.',
+    'class plant factor at least 95',
+    { range: between('80', '130') },
+  ),
+  row(
+    'classShaftFactor',
+    'class shaft factor at least',
+    quantity('number'),
+    'Factor k of the class formula for the propeller shaft: 1.26 keyed, 1.22 keyless or flanged. 1.26 where nothing is chosen.',
+    'class shaft factor at least 1.22',
+    { range: between('1', '2') },
+  ),
+  row(
+    'thrustBearingReliability',
+    'thrust bearing reliability at least',
+    quantity('ratio'),
+    'Share of such bearings that reach the life required (ISO 281, a₁ of the next tabulated share). 90 % where nothing is chosen.',
+    'thrust bearing reliability at least 95 %',
+    { range: between('90 %', '99 %') },
+  ),
+  row(
+    'thrustBearingDuty',
+    'thrust bearing duty',
+    point('ratio', 'ratio'),
+    'Share of the running time at a share of full shaft speed, thrust falling as its square. What the lines leave of the time counts at full power, as all of it does where nothing is chosen.',
+    'thrust bearing duty 60 % at 80 %',
+    { many: true, range: between('0.1 %', '100 %', between('5 %', '100 %')) },
+  ),
+  row(
+    'spanLeast',
+    'span diameters at least',
+    quantity('number'),
+    'Shortest span between bearings, in shaft diameters. 20 where nothing is chosen.',
+    'span diameters at least 15',
+    { range: between('1', '60') },
+  ),
+  row(
+    'spanMost',
+    'span diameters at most',
+    quantity('number'),
+    'Longest span between bearings, in shaft diameters. 40 where nothing is chosen.',
+    'span diameters at most 30',
+    { range: between('5', '120') },
+  ),
+  row(
+    'clutchPressure',
+    'clutch holding by',
+    word(...CLUTCH_MODELS),
+    'How pressure spreads over the plates of a clutch: worn in, which is cautious and the default, or even, as new.',
+    'clutch holding by uniform wear',
+  ),
+  row(
+    'ratingConditions',
+    'rating conditions',
+    word(...RATING_CONDITIONS),
+    'Air and coolant that the rated powers are taken to be stated for, where an engine is told its own air. ISO-3046-1 (100 kPa, 298 K, 30 %) where nothing is chosen; IACS-M28 is 45 °C air, 32 °C water, 60 %.',
+    'rating conditions IACS-M28',
   ),
 ];

@@ -117,6 +117,12 @@ export const DRIVEN_BY = [
   'second engine',
   'both engines',
 ] as const;
+/** How pressure is taken to spread over the plates of a clutch. */
+export const CLUTCH_MODELS = ['uniform wear', 'uniform pressure'] as const;
+/** Conditions that engines are rated in. */
+export const RATING_CONDITIONS = ['ISO-3046-1', 'IACS-M28'] as const;
+/** What a constant of Crouch's formula takes and gives: its speed, power and mass. */
+export const CROUCH_UNITS = ['kn hp lb', 'mph hp lb', 'kn kW kg'] as const;
 /** Of a gear that joins two engines. */
 export const INPUT_SHAFTS = ['first', 'second'] as const;
 export const DRILLS = ['loss of control', 'full astern', 'stop', 'one engine'] as const;

@@ -4,10 +4,12 @@ import {
   ISO_REFERENCE,
   powerAtAmbient,
   renamed,
+  UNRESTRICTED_SERVICE,
   type Value,
 } from '@tailshaft/mechanics';
 import type { Engine } from '../model/engine.js';
 import { home, nameOf } from '../model/part.js';
+import type { Vessel } from '../model/vessel.js';
 import { type Derived, derive } from './derived.js';
 
 /** Whether anything is written of the air or coolant that the engine will meet. */
@@ -21,7 +23,7 @@ function hasAmbient(engine: Engine): boolean {
  * Power the engine gives in the air and coolant that are written for its place; what is not written there stays at the
  * reference conditions. The power itself where nothing is written.
  */
-export function powerAtPlace(engine: Engine, power: Value<'power'>): Derived<Value<'power'>> {
+export function powerAtPlace(engine: Engine, power: Value<'power'>, vessel: Vessel): Derived<Value<'power'>> {
   return derive(needs => {
     if (!hasAmbient(engine)) return power;
     const aspiration = needs.fact(engine.aspiration, {
@@ -35,17 +37,29 @@ export function powerAtPlace(engine: Engine, power: Value<'power'>): Derived<Val
       property: 'fuel',
     });
     if (!aspiration || !fuel) return undefined;
-    const efficiency = engine.mechanicalEfficiency?.value;
+    const chosen = vessel.criteria?.ratingConditions;
+    const conditions = chosen
+      ? needs.fact(chosen, {
+          what: 'conditions that the engines are rated in',
+          host: vessel.criteria!.origin,
+          property: 'rating conditions',
+        })
+      : 'ISO-3046-1';
+    if (!conditions) return undefined;
+    const reference = conditions === 'IACS-M28' ? UNRESTRICTED_SERVICE : ISO_REFERENCE;
+    // The exponents of spark ignition are of brake power: friction does not count apart.
+    const efficiency = fuel === 'diesel' ? engine.mechanicalEfficiency?.value : undefined;
     return renamed(
       powerAtAmbient({
         power,
         engine: fuel === 'diesel' ? KIND[aspiration] : 'spark ignition',
         site: {
-          pressure: engine.airPressure?.value ?? ISO_REFERENCE.pressure,
-          air: engine.airTemperature?.value ?? ISO_REFERENCE.air,
-          humidity: engine.airHumidity?.value ?? ISO_REFERENCE.humidity,
-          coolant: engine.coolantTemperature?.value ?? ISO_REFERENCE.coolant,
+          pressure: engine.airPressure?.value ?? reference.pressure,
+          air: engine.airTemperature?.value ?? reference.air,
+          humidity: engine.airHumidity?.value ?? reference.humidity,
+          coolant: engine.coolantTemperature?.value ?? reference.coolant,
         },
+        reference,
         mechanicalEfficiency: efficiency ?? ASSUMED_MECHANICAL_EFFICIENCY,
       }),
       'power at the ambient conditions of the spec',

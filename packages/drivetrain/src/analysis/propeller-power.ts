@@ -25,7 +25,7 @@ export function propellerPower(line: ShaftLine, vessel: Vessel): Derived<Value<'
   return derive(needs => {
     const rated = needs.take(ratedPoint(line, vessel));
     if (!rated) return undefined;
-    const atPlace = line.engine ? needs.take(powerAtPlace(line.engine, rated.power)) : rated.power;
+    const atPlace = line.engine ? needs.take(powerAtPlace(line.engine, rated.power, vessel)) : rated.power;
     if (!atPlace) return undefined;
     const efficiencies = [
       ...(line.gear ? [gearEfficiency(line.gear, vessel)] : []),
@@ -68,7 +68,7 @@ function withOthers(
   if (!line.joined) return left;
   const first = torqueFromPower({ power: left, speed: rated.speed });
   const second = line.joined.find(one => one.role === 'engine') as Engine | undefined;
-  const atPlace = second && needs.take(powerAtPlace(second, rated.power));
+  const atPlace = second && needs.take(powerAtPlace(second, rated.power, vessel));
   if (second && !atPlace) return undefined;
   const beside =
     atPlace && torqueFromPower({ power: lessTakeOff(line, second, atPlace), speed: rated.speed });

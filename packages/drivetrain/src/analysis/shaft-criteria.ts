@@ -1,11 +1,27 @@
-import { given, type ShaftServiceFactor, shaftServiceFactors, type Value } from '@tailshaft/mechanics';
+import {
+  given,
+  renamed,
+  type ShaftServiceFactor,
+  shaftServiceFactors,
+  type Value,
+} from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Criterion } from '../judge/verdict.js';
+import type { Quantity } from '../model/fact.js';
 import type { Vessel } from '../model/vessel.js';
 
 /** A criterion as it is applied to a shaft, and in which words. */
 export type AppliedCriterion = Criterion &
-  ({ readonly formula: 'small-craft'; readonly factor: Value<'number'> } | { readonly formula: 'class' });
+  (
+    | { readonly formula: 'small-craft'; readonly factor: Value<'number'> }
+    | ({ readonly formula: 'class' } & ClassFactors)
+  );
+
+/** Factors of the class formula that the criteria choose in the place of the tabulated ones. */
+export interface ClassFactors {
+  readonly plantFactor?: Value<'number'>;
+  readonly shaftFactor?: Value<'number'>;
+}
 
 /** Which published use stands for a duty class where the author chose no factor. */
 const USE_OF_DUTY: Readonly<Record<string, string>> = {
@@ -67,8 +83,18 @@ export function shaftCriteria(vessel: Vessel, needs: Needs): AppliedCriterion[] 
     const criterion = needs.fact(fact, wanted);
     if (!criterion) return [];
     const reason = criterion.reason ? `, ${criterion.reason}` : '';
-    if (criterion.formula === 'class')
-      return [{ formula: 'class', said: `class formula${reason}`, chosenBy: 'author' }];
+    if (criterion.formula === 'class') {
+      const factors = classFactors(vessel, needs);
+      if (!factors) return [];
+      return [
+        {
+          formula: 'class',
+          ...factors.chosen,
+          said: `class formula${factors.said}${reason}`,
+          chosenBy: 'author',
+        },
+      ];
+    }
     const { factor } = criterion;
     if (!factor) return [smallCraftDefault(vessel, needs)].filter(one => one !== undefined);
     return [
@@ -80,6 +106,25 @@ export function shaftCriteria(vessel: Vessel, needs: Needs): AppliedCriterion[] 
       },
     ];
   });
+}
+
+/** The factors of the class formula that the criteria choose, with their words; nothing where one of them is open. */
+function classFactors(
+  { criteria }: Vessel,
+  needs: Needs,
+): { readonly chosen: ClassFactors; readonly said: string } | undefined {
+  const own = (fact: Quantity<'number'> | undefined, label: string, symbol: string, property: string) => {
+    const value = fact && needs.fact(fact, { what: `the ${label}`, host: criteria!.origin, property });
+    return value && renamed(value, label, symbol);
+  };
+  const { classPlantFactor: F, classShaftFactor: k } = criteria ?? {};
+  const plantFactor = own(F, 'plant factor', 'F', 'class plant factor at least');
+  const shaftFactor = own(k, 'factor of the design feature', 'k', 'class shaft factor at least');
+  if ((F && !plantFactor) || (k && !shaftFactor)) return undefined;
+  return {
+    chosen: { ...(plantFactor ? { plantFactor } : {}), ...(shaftFactor ? { shaftFactor } : {}) },
+    said: `${F ? `, F ${F.written}` : ''}${k ? `, k ${k.written}` : ''}`,
+  };
 }
 
 /** The small-craft formula with the published factor for the service of the vessel. */

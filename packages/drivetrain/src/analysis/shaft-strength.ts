@@ -20,7 +20,7 @@ import { nameOf } from '../model/part.js';
 import type { Shaft, ShaftMaterial } from '../model/shafting.js';
 import type { LineAnalysis } from './line.js';
 import type { Load } from './loads.js';
-import type { AppliedCriterion } from './shaft-criteria.js';
+import type { AppliedCriterion, ClassFactors } from './shaft-criteria.js';
 import { type ShaftSize, type SizedSection, sizesWithEnds } from './shaft-sections.js';
 
 export type { ShaftSize } from './shaft-sections.js';
@@ -76,7 +76,13 @@ export function shaftStrength(
     if (!sizes || !strength) return undefined;
     return weakestOf(({ size, end }) =>
       // The coupling end is no part of the propeller shaft by class: a keyway in a cylinder.
-      classStrength(size, load, strength, isPropellerShaft && end?.property !== 'coupling end diameter'),
+      classStrength(
+        size,
+        load,
+        strength,
+        isPropellerShaft && end?.property !== 'coupling end diameter',
+        criterion,
+      ),
     );
   }
   const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
@@ -135,6 +141,7 @@ function classStrength(
   load: Load,
   strength: Value<'pressure'>,
   isPropellerShaft: boolean,
+  chosen: ClassFactors,
 ): OneStrength {
   const cap = isPropellerShaft
     ? classStrengthCaps.propeller
@@ -149,10 +156,18 @@ function classStrength(
   const plant = classPlantFactors.find(one => one.F === 100)!;
   const inputs = {
     tensileStrength,
-    plantFactor: given('plant factor', 'F', 'number', plant.F, { assumed: plant.plant }),
-    featureFactor: given('factor of the design feature', 'k', 'number', feature.k, {
-      assumed: `${feature.shaft} shaft, ${feature.feature}${feature.kSource.confidence === 'from memory' ? ' (from memory)' : ''}`,
-    }),
+    plantFactor:
+      chosen.plantFactor ??
+      given('plant factor', 'F', 'number', plant.F, {
+        assumed: plant.plant,
+        replaceWith: 'class plant factor at least',
+      }),
+    featureFactor:
+      (isPropellerShaft ? chosen.shaftFactor : undefined) ??
+      given('factor of the design feature', 'k', 'number', feature.k, {
+        assumed: `${feature.shaft} shaft, ${feature.feature}${feature.kSource.confidence === 'from memory' ? ' (from memory)' : ''}`,
+        ...(isPropellerShaft ? { replaceWith: 'class shaft factor at least' } : {}),
+      }),
     boreRatio: given('bore ratio', 'd_i/d_o', 'ratio', bore.si / outsideDiameter.si, {
       assumed: 'bore over outside diameter',
     }),

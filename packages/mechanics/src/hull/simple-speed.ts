@@ -19,6 +19,11 @@ export const CROUCH_CONSTANTS: readonly { readonly craft: string; readonly knots
   { craft: 'three-point and stepped hydroplanes', knots: 220 },
   { craft: 'racing power catamarans and sea sleds', knots: 230 },
 ];
+/** A constant for other units than knots, horsepower and pounds, times this, is one for those. Exact. */
+export const CROUCH_CONVERSION = {
+  'miles per hour, hp, lb': 1609.344 / 3600 / KNOT,
+  'knots, kW, kg': Math.sqrt(HORSEPOWER / 1000 / POUND),
+} as const;
 export const CROUCH_CONSTANTS_SOURCE: Source = handbook("2-4, Crouch's constants");
 
 /** Speed over the square root of waterline length, kn/ft^½: the trade's yardstick of how fast is fast. */

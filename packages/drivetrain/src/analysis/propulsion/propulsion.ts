@@ -1,6 +1,7 @@
 import {
   type Balance,
   balanceAtShaftSpeed,
+  CROUCH_CONVERSION,
   crouchSpeed,
   type DrivenVessel,
   displacementSpeed,
@@ -216,7 +217,7 @@ function speedOf(one: Case, needs: Needs): Value<'speed'> | undefined {
   });
   const displacement = fact(hull?.displacement, 'displacement');
   const waterlineLength = fact(hull?.waterlineLength, 'waterline length');
-  const constant = one.method === 'Crouch' && fact(hull?.crouchConstant, 'Crouch constant');
+  const constant = one.method === 'Crouch' && crouchConstant(one.vessel, needs);
   if (!displacement || !waterlineLength) return undefined;
   if (one.method !== 'Crouch') return displacementSpeed({ power, displacement, waterlineLength });
   return constant ? crouchSpeed({ power, displacement, waterlineLength, constant }) : undefined;
@@ -246,4 +247,22 @@ function result(
     full,
     outside: [...new Set([...rated.outside, ...outside, ...outsideRange(rated.speedOfAdvance)])],
   };
+}
+
+/** The constant as the formula takes it, in knots, horsepower and pounds. */
+function crouchConstant(vessel: Vessel, needs: Needs): Value<'number'> | undefined {
+  const { hull } = vessel;
+  const constant = hullFacts(vessel, needs)(hull?.crouchConstant, 'Crouch constant');
+  if (!constant || !hull?.crouchUnits) return constant;
+  const units = needs.fact(hull.crouchUnits, {
+    what: 'units of the Crouch constant',
+    host: hull.origin,
+    property: 'Crouch units',
+  });
+  if (!units || units === 'kn hp lb') return units && constant;
+  const factor = CROUCH_CONVERSION[units === 'kn kW kg' ? 'knots, kW, kg' : 'miles per hour, hp, lb'];
+  return given('Crouch constant in knots, horsepower and pounds', 'C', 'number', constant.si * factor, {
+    assumed: `${constant.written ?? constant.si} is for ${units}`,
+    ...(constant.origin ? { origin: constant.origin } : {}),
+  });
 }

@@ -99,14 +99,15 @@ function judge(context: LineContext, gear: Gear, clutch: Clutch, direction: Dire
     return waits(say, needs, place, what, { criterion, ...(known ? { known } : {}) });
   }
   const { uniformWear, uniformPressure } = holding;
-  const reached = clutchServiceFactor({ holdingTorque: uniformWear, engineTorque: torque });
+  const held = asNew(context) ? uniformPressure : uniformWear;
+  const reached = clutchServiceFactor({ holdingTorque: held, engineTorque: torque });
   const numbers =
     `${name} holds ${analysis.tell(uniformWear)} worn in (${analysis.tell(uniformPressure)} new) against ${atLeast(analysis)}${analysis.tell(torque)} ` +
     `${direction} at ${peak.name}: service factor ${reached.si.toFixed(2)}`;
   return judgeKnown(say, needs, {
     place,
     criterion,
-    capacity: uniformWear,
+    capacity: held,
     demand: torque,
     wanted: factor - 1,
     workings: [reached, uniformWear, uniformPressure],
@@ -126,14 +127,21 @@ function leastPressure(gear: Gear): Quantity<'pressure'> | undefined {
   return fact && { value: fact.value?.low, written: fact.written, origin: fact.origin };
 }
 
-function wantedFactor({ vessel }: LineContext): { factor: number; criterion: Criterion } {
+/** Whether the criteria count a clutch as new, its pressure even over the faces. */
+function asNew({ vessel }: LineContext): boolean {
+  return vessel.criteria?.clutchPressure?.value === 'uniform pressure';
+}
+
+function wantedFactor(context: LineContext): { factor: number; criterion: Criterion } {
+  const { vessel } = context;
   const own = vessel.criteria?.clutchServiceFactor?.value;
+  const model = vessel.criteria?.clutchPressure;
   const factor = own?.si ?? USUAL_SERVICE_FACTOR.from;
   return {
     factor,
     criterion: {
-      said: `${INFO.criterion} ${factor}${own ? '' : ` (${USUAL_SERVICE_FACTOR.source.confidence})`}`,
-      chosenBy: own ? 'author' : 'default',
+      said: `${asNew(context) ? INFO.criterion.replace('uniform wear', 'uniform pressure') : INFO.criterion} ${factor}${own ? '' : ` (${USUAL_SERVICE_FACTOR.source.confidence})`}`,
+      chosenBy: own || model ? 'author' : 'default',
     },
   };
 }

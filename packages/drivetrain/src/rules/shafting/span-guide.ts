@@ -5,6 +5,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import type { Quantity } from '../../model/fact.js';
 import { type Apart, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import { changed } from '../example-specs.js';
@@ -54,13 +55,32 @@ function check(context: LineContext): Apart<Verdict> {
   });
 }
 
-function judge({ line, analysis }: LineContext, shaft: Shaft, span: Span, outside: Value<'length'>): Verdict {
+function judge(context: LineContext, shaft: Shaft, span: Span, outside: Value<'length'>): Verdict {
+  const { line, analysis, vessel } = context;
   const say = sayFor(INFO, line.path);
+  const { spanLeast, spanMost } = vessel.criteria ?? {};
+  const needs = new Needs();
+  const bound = (fact: Quantity<'number'> | undefined, usual: number, property: string) =>
+    fact
+      ? needs.fact(fact, { what: 'span that the criteria want', host: vessel.criteria!.origin, property })?.si
+      : usual;
+  const least = bound(spanLeast, spanDiameterGuide.least, 'span diameters at least');
+  const most = bound(spanMost, spanDiameterGuide.most, 'span diameters at most');
   const count = spanInDiameters({ span: span.length, diameter: renamed(outside, 'shaft diameter', 'd') });
-  const { least, most } = spanDiameterGuide;
+  const place = span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin;
+  if (least === undefined || most === undefined)
+    return waits(say, needs, place, `${line.name}: whether the span from ${span.name} suits the criteria`);
   const said = {
-    place: span.to?.bearing?.position?.origin ?? shaft.bearingSpan?.origin ?? shaft.origin,
+    place,
     workings: [count],
+    ...(spanLeast || spanMost
+      ? {
+          criterion: {
+            said: `each span between bearing centres, in shaft diameters, against ${least} to ${most} of the criteria`,
+            chosenBy: 'author' as const,
+          },
+        }
+      : {}),
   };
   const numbers = `the span from ${span.name} is ${analysis.tell(span.length)}, ${count.si.toFixed(count.si < 10 ? 1 : 0)} diameters; the guide is ${least} to ${most}`;
   if (count.si > most) {

@@ -94,14 +94,16 @@ function check(context: LineContext): Verdict | undefined {
   if (!found || !wanted)
     return waits(say, needs, place, `${line.name}: whether ${name} lasts as long as required`);
   const { life, thrust, speed, basis } = found;
-  const load = `${analysis.tell(thrust, 3)} at ${analysis.tell(speed, 3)} (${basis})`;
+  const { thrustBearingDuty: duty, thrustBearingReliability: share } = context.vessel.criteria ?? {};
+  const chosen = `${duty?.length ? ', the duty of the criteria' : ''}${share ? `, ${share.written} reach it` : ''}`;
+  const load = `${analysis.tell(thrust, 3)} at ${analysis.tell(speed, 3)} (${basis}${chosen})`;
   const numbers = `${name} lasts ${hours(life)} under ${load}; required: ${hours(wanted.life)}, ${wanted.said}`;
   const rated = rating.dynamicRating!;
   return say.compare({
     place,
     criterion: {
-      said: `${INFO.criterion}: ${wanted.said}`,
-      chosenBy: context.vessel.criteria?.thrustBearingLife ? 'author' : 'default',
+      said: `${INFO.criterion}: ${wanted.said}${chosen}`,
+      chosenBy: context.vessel.criteria?.thrustBearingLife || chosen ? 'author' : 'default',
     },
     capacity: life,
     demand: wanted.life,
