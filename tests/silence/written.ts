@@ -67,8 +67,11 @@ export function factsOf(check: FileCheck): WrittenFact[] {
                 property: found.row.words,
                 start: Math.min(found.words.start, found.value.start),
                 end: found.evidence?.end ?? found.value.end,
-                value: found.value,
-                ...(found.evidence ? { evidence: found.evidence } : {}),
+                // Copies: what is judged next moves the places of what is read already.
+                value: { start: found.value.start, end: found.value.end },
+                ...(found.evidence
+                  ? { evidence: { start: found.evidence.start, end: found.evidence.end } }
+                  : {}),
               },
             ]
           : [],

@@ -96,6 +96,7 @@ export interface StatementChange extends Weighed {
     | 'project'
     | 'arrangement'
     | 'trial'
+    | 'study'
     | 'revision';
   readonly before: string | undefined;
   readonly after: string | undefined;

@@ -1,7 +1,7 @@
 import { ENTRY_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Catalogue } from '../model/catalogue.js';
 import { compareText, type FactChange } from './change.js';
-import { factChanges, factChangeWords, flatFacts } from './facts.js';
+import { factChanges, factChangeWords, flatFacts, markChanges } from './facts.js';
 import type { Paired } from './pairing.js';
 
 /** A catalogue entry that is new, gone, or reads differently. */
@@ -42,7 +42,8 @@ export function compareEntries({ pairs, removed, added }: Paired<KnownEntry>): E
   const changes: EntryChange[] = [];
   for (const [was, is] of pairs) {
     const { kind, name } = is;
-    const facts = factChanges(factsWithSource(was), factsWithSource(is));
+    const [old, now] = [factsWithSource(was), factsWithSource(is)];
+    const facts = [...factChanges(old, now), ...markChanges(old, now)];
     const other = was.name !== name;
     if (facts.length === 0 && !other) continue;
     const told = facts.map(factChangeWords).join('; ');

@@ -15,6 +15,7 @@ import { meaningOf } from '../model/meaning.js';
 import type { Part } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
 import type { FactChange } from './change.js';
+import { type Marks, marksMoved, marksOf } from './evidence.js';
 
 /** One declared fact freed of its place: two that mean the same have the same `meaning`. */
 export interface FlatFact {
@@ -23,6 +24,8 @@ export interface FlatFact {
   readonly written: string;
   readonly value: unknown;
   readonly evidence?: Evidence;
+  /** How it is known; of a list, how each of it is. */
+  readonly marks: Marks;
   readonly origin?: Origin;
   /** The fact whose choice brought this one along: the ratio of a gear, the grade of a shaft. */
   readonly behind?: string;
@@ -118,6 +121,19 @@ export function factChanges(
   return changes.sort((one, other) => (one.what < other.what ? -1 : 1));
 }
 
+/** Facts that are known otherwise than before, and mean the same. */
+export function markChanges(
+  before: ReadonlyMap<string, FlatFact>,
+  after: ReadonlyMap<string, FlatFact>,
+): FactChange[] {
+  return [...after].flatMap(([what, now]) => {
+    const old = before.get(what);
+    return old && marksMoved(old, now)
+      ? [{ what: `evidence of ${what}`, before: old.marks.words, after: now.marks.words }]
+      : [];
+  });
+}
+
 /** `diameter 23 in → 24 in`. */
 export function factChangeWords({ what, before, after }: FactChange): string {
   if (before === undefined) return `${what} ${after} added`;
@@ -185,7 +201,9 @@ function addList(
       .map(one => one.meaning)
       .sort()
       .join(' | ');
-    found.set(what, { what, meaning, written: flat.map(one => one.written).join(', '), value: undefined });
+    const marks = marksOf(facts.map(one => one.evidence));
+    const written = flat.map(one => one.written).join(', ');
+    found.set(what, { what, meaning, written, value: undefined, marks });
   }
   const of = blockOf(vocabulary, field);
   const taken = new Map<string, number>();
@@ -210,10 +228,13 @@ function blockName(block: object): string {
 function flatFact(what: string, fact: Fact<unknown>, row: Row | undefined): FlatFact {
   return {
     what,
-    meaning: fact.value === undefined ? 'unknown' : meaningOf(fact.value),
+    // Of what is partly open the known part counts: `350 hp at unknown`.
+    meaning:
+      fact.value === undefined ? `unknown ${meaningOf(fact.known ?? '')}`.trim() : meaningOf(fact.value),
     written: fact.written,
     value: fact.value,
     origin: fact.origin,
+    marks: marksOf([fact.evidence]),
     ...(fact.evidence ? { evidence: fact.evidence } : {}),
     ...(row ? { row } : {}),
   };

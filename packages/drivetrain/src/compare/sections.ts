@@ -28,7 +28,7 @@ const TITLES: readonly (readonly [SpecChange['kind'], string])[] = [
   ['one-sided', 'On one side only'],
   ['derived', 'What follows for the lines'],
   ['part', 'Parts'],
-  ['statement', 'Requirements, criteria, acceptances, assumptions, trials'],
+  ['statement', 'Requirements, criteria, acceptances, assumptions, trials, studies'],
   ['rename', 'Renamed'],
   ['paper', 'Papers to look at again'],
 ];

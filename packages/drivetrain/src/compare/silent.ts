@@ -1,12 +1,15 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { ENTRY_VOCABULARY, type Restated, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import type { Evidence, EvidenceKind, SourceNote } from '../model/fact.js';
+import type { SourceNote } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
 import type { FactChange, PartChange, SilentChange } from './change.js';
+import { marksMoved, marksOf } from './evidence.js';
 import { type FlatFact, flatFacts, numberAndUnit } from './facts.js';
 import { type KnownPart, partsOf } from './parts.js';
 import type { Side } from './side.js';
+import { studyFacts } from './study-facts.js';
+import { trialFacts } from './trial-facts.js';
 
 /** Changes inside parts that go by the same name as before: the ones that a reader of the text easily misses. */
 export function silentChanges(before: Side, after: Side, parts: readonly PartChange[]): SilentChange[] {
@@ -24,7 +27,7 @@ export function silentChanges(before: Side, after: Side, parts: readonly PartCha
       if (earlier)
         changes.push(
           ...unitChange(earlier, fact, is.line.key, nameOf(is)),
-          ...evidenceChange(earlier, fact, is),
+          ...evidenceChange(earlier, fact, is.line.key, nameOf(is)),
         );
     }
   }
@@ -53,7 +56,9 @@ function overriddenWords({ property, atPlace, inEntry }: Restated): string {
 
 function sourceChange(was: KnownPart, is: KnownPart): SilentChange[] {
   const [old, now] = [was.part.source?.value, is.part.source?.value];
-  if (!is.part.entry || (old?.title === now?.title && old?.dated === now?.dated)) return [];
+  const marks = (one: KnownPart) => marksOf([one.part.source?.evidence]).words;
+  const same = old?.title === now?.title && old?.dated === now?.dated && marks(was) === marks(is);
+  if (!is.part.entry || same) return [];
   const words = `${nameOf(is)} keeps its name, its source is another: ${sourceWords(old)} → ${sourceWords(now)}`;
   return [silent('source', is.line.key, words, 34, was.part.source?.origin, is.part.source?.origin)];
 }
@@ -95,16 +100,28 @@ function isInPlace(part: KnownPart, what: string): boolean {
   return !ENTRY_VOCABULARY[part.part.role]?.rows.includes(row);
 }
 
-/** The same settings of a vessel with other units. */
-export function settingUnits(before: Vessel, after: Vessel): SilentChange[] {
-  return (['duty', 'hull', 'criteria', 'certificate', 'helm'] as const).flatMap(kind => {
-    const vocabulary = VESSEL_VOCABULARY[kind];
-    const [old, now] = [flatFacts(before[kind] ?? {}, vocabulary), flatFacts(after[kind] ?? {}, vocabulary)];
-    return [...now].flatMap(([what, fact]) => {
+/** What a vessel states beside its lines with the same meaning, in other units or known otherwise. */
+export function settingsRestated(before: Vessel, after: Vessel): SilentChange[] {
+  const restated = (
+    kind: string,
+    old: ReadonlyMap<string, FlatFact>,
+    now: ReadonlyMap<string, FlatFact>,
+  ): SilentChange[] =>
+    [...now].flatMap(([what, fact]) => {
       const earlier = old.get(what);
-      return earlier ? unitChange(earlier, fact, after.name, kind) : [];
+      return earlier
+        ? [...unitChange(earlier, fact, after.name, kind), ...evidenceChange(earlier, fact, after.name, kind)]
+        : [];
     });
-  });
+  const kinds = ['duty', 'hull', 'criteria', 'certificate', 'helm', 'project'] as const;
+  return [
+    ...kinds.flatMap(kind => {
+      const flat = (vessel: Vessel) => flatFacts(vessel[kind] ?? {}, VESSEL_VOCABULARY[kind]);
+      return restated(kind, flat(before), flat(after));
+    }),
+    ...restated('trial', trialFacts(before), trialFacts(after)),
+    ...restated('study', studyFacts(before), studyFacts(after)),
+  ];
 }
 
 function unitChange(old: FlatFact, now: FlatFact, subject: string, of: string): SilentChange[] {
@@ -120,32 +137,12 @@ function unitChange(old: FlatFact, now: FlatFact, subject: string, of: string): 
   return [silent('same number, other unit', subject, words, 8, old.origin, now.origin)];
 }
 
-function evidenceChange(old: FlatFact, now: FlatFact, is: KnownPart): SilentChange[] {
-  if (old.meaning !== now.meaning || evidenceWords(old.evidence) === evidenceWords(now.evidence)) return [];
-  const weaker = strength(now.evidence?.kind) < strength(old.evidence?.kind);
-  const change = `${evidenceWords(old.evidence)} → ${evidenceWords(now.evidence)}`;
-  const words = `${nameOf(is)}, ${now.what} ${now.written}: ${weaker ? 'weaker evidence' : 'other evidence'}, ${change}`;
-  return [silent('evidence', is.line.key, words, weaker ? 31 : 75, old.origin, now.origin)];
+function evidenceChange(old: FlatFact, now: FlatFact, subject: string, of: string): SilentChange[] {
+  const moved = marksMoved(old, now);
+  if (!moved) return [];
+  const words = `${of}, ${now.what} ${now.written}: ${moved.words}`;
+  return [silent('evidence', subject, words, moved.weaker ? 31 : 75, old.origin, now.origin)];
 }
-
-function evidenceWords(evidence: Evidence | undefined): string {
-  if (!evidence) return 'none written';
-  const note = evidence.note ? ` "${evidence.note}"` : '';
-  return `${evidence.kind}${evidence.dated ? ` ${evidence.dated}` : ''}${note}`;
-}
-
-/** Weakest first. A value without a mark stands between what was seen and what was heard. */
-const STRENGTH: readonly (EvidenceKind | undefined)[] = [
-  'assumed',
-  'hearsay',
-  'sister vessel',
-  undefined,
-  'sheet',
-  'drawing',
-  'plate',
-  'measured',
-];
-const strength = (kind: EvidenceKind | undefined) => STRENGTH.indexOf(kind);
 
 function ratioBasis(was: KnownPart, is: KnownPart): SilentChange[] {
   if (is.part.role !== 'gear') return [];

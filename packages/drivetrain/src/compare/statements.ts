@@ -4,6 +4,7 @@ import type { Assumption, Requirement, Vessel } from '../model/vessel.js';
 import { acceptanceChanges } from './acceptances.js';
 import type { SilentChange, StatementChange } from './change.js';
 import { type FlatFact, flatFacts } from './facts.js';
+import { studyFacts } from './study-facts.js';
 import { trialFacts } from './trial-facts.js';
 
 /** What the vessel's text says beside its lines: duty, criteria, requirements, acceptances, assumptions, trials, reasons. */
@@ -20,6 +21,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
     ...acceptanceChanges(before.acceptances, after.acceptances, after.name),
     ...keyedChanges('arrangement', reasonsOf(before), reasonsOf(after), REASON, after.name),
     ...factsMoved('trial', trialFacts(before), trialFacts(after), after.name),
+    ...factsMoved('study', studyFacts(before), studyFacts(after), after.name),
     ...keyedChanges('revision', before.revisions, after.revisions, REVISION, after.name),
   ];
 }
@@ -169,7 +171,7 @@ function settingChanges(
 }
 
 function factsMoved(
-  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'helm' | 'project' | 'trial',
+  about: 'criterion' | 'duty' | 'hull' | 'certificate' | 'helm' | 'project' | 'trial' | 'study',
   old: ReadonlyMap<string, FlatFact>,
   now: ReadonlyMap<string, FlatFact>,
   subject: string,
@@ -179,7 +181,7 @@ function factsMoved(
     const [was, is] = [old.get(what), now.get(what)];
     if (was?.meaning === is?.meaning) continue;
     const words = (fact: FlatFact | undefined) => fact && `${what} ${fact.written}`;
-    const weight = about === 'criterion' ? 38 : about === 'project' ? 86 : 44;
+    const weight = about === 'criterion' ? 38 : about === 'project' || about === 'study' ? 86 : 44;
     const made = statement(about, subject, words(was), words(is), weight, was?.origin, is?.origin);
     const tendency = about === 'criterion' ? criterionTendency(was, is) : undefined;
     changes.push(tendency ? { ...made, tendency } : made);

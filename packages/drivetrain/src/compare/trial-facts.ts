@@ -1,6 +1,7 @@
 import { blockOf, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Trial, TrialRun } from '../model/trial.js';
 import type { Vessel } from '../model/vessel.js';
+import { marksOf } from './evidence.js';
 import { type FlatFact, flatFacts } from './facts.js';
 
 const TRIAL = VESSEL_VOCABULARY.trial;
@@ -27,11 +28,11 @@ function addRun(found: Map<string, FlatFact>, head: string, run: TrialRun): void
   if (readings.size === 0) found.set(`${head}readings`, { ...NONE, what: 'readings', origin: run.origin });
 }
 
-const NONE = { meaning: 'none', written: 'none', value: undefined };
+const NONE = { meaning: 'none', written: 'none', value: undefined, marks: marksOf([undefined]) };
 
 function date({ dated, origin }: Trial): FlatFact {
   const written = dated ?? 'without a date';
-  return { what: 'dated', meaning: written, written, value: undefined, origin };
+  return { ...NONE, what: 'dated', meaning: written, written, origin };
 }
 
 function add(found: Map<string, FlatFact>, head: string, facts: ReadonlyMap<string, FlatFact>): void {
