@@ -634,7 +634,11 @@ export const TRANSFER = vocabulary({
       word('yes', 'no'),
       'Whether the shaft leaves on the side that the power came from.',
       'turns the line back yes',
-      { evidence: 'strict' },
+      {
+        evidence: 'strict',
+        absent: 'a V-drive box does; an open question of any other',
+        because: 'a V-drive turns the line back by its kind, and of another box the check asks it by itself',
+      },
     ),
     row('exact', 'exact', ratio, 'Exact ratio.', 'exact 1.214:1', {
       measuredWith: ['train'],

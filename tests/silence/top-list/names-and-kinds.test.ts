@@ -27,3 +27,41 @@ describe('a selector that is not known', () => {
     expect(await outcomes('interface/flywheel-recess', changed(failing, [kind, other]))).toContain('fails');
   });
 });
+
+describe('a box that does not say whether the line turns back in it', () => {
+  const rule = 'rotation/propeller-hand';
+  const box = (kind: string, back: string, output = 'output same seen from aft') =>
+    changed(
+      passing('capacity/transfer-torque'),
+      ['kind chain\n', `kind ${kind}\n`],
+      ['  turns the line back no\n', back],
+      ['output same seen from aft', output],
+      ['flywheel aft', 'flywheel forward'],
+    );
+
+  it('is a V-drive: it does', async () => {
+    const said = await outcomes(rule, box('gear V-drive', '  turns the line back yes\n'));
+    const silent = box('gear V-drive', '');
+    const other = silent.includes('hand right')
+      ? silent.replaceAll('hand right', 'hand left')
+      : silent.replaceAll('hand left', 'hand right');
+    expect(await outcomes(rule, silent)).toEqual(said);
+    expect([...said, ...(await outcomes(rule, other))].sort()).toEqual(['fails', 'holds']);
+  });
+
+  it('is a belt: nobody knows', async () => {
+    const asked = (await saidBy(rule, box('belt', '', 'output same'))).flatMap(one => one.asked);
+    expect(asked).toContain('turns the line back');
+  });
+});
+
+describe('a motor of one rotation on the input of a gear', () => {
+  it.each([
+    ['rotation clockwise viewed from aft', 'fails'],
+    ['rotation counter-clockwise viewed from aft', 'holds'],
+  ])('%s: %s', async (rotation, outcome) => {
+    const harbour = changed(passing('capacity/mode-power'), ['rotation either', rotation]);
+    const [said] = await saidBy('rotation/input-accepted', harbour);
+    expect([said!.outcome, said!.message]).toEqual([outcome, expect.not.stringContaining('Needed: .')]);
+  });
+});

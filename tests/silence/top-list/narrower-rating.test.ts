@@ -15,3 +15,15 @@ it.each(['for diesel', 'running ahead', 'from 500 .. 2600 rpm'])(
     }
   },
 );
+
+it.each([
+  ['of another duty counts beside those of the ratio', 'rated heavy 0.2 kW/rpm', 'duty heavy', 'holds'],
+  ['of another duty fails beside those of the ratio', 'rated heavy 0.09 kW/rpm', 'duty heavy', 'fails'],
+  ['of the same duty is what the ratio says better', 'rated medium 0.09 kW/rpm', 'duty medium', 'holds'],
+])('a rating for every ratio %s', async (_, rated, duty, outcome) => {
+  const spec = passing(RULE)
+    .replace('  ratio 2.04:1', `  ${rated}\n  ratio 2.04:1`)
+    .replace('duty medium', duty);
+  expect(spec).toContain(rated);
+  expect((await saidBy(RULE, spec))[0]!.outcome).toBe(outcome);
+});

@@ -1,5 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
 import type { Clutch, Gear, GearFacts, GearRating, RatioVariant } from '../model/gear.js';
+import { meaningOf } from '../model/meaning.js';
+import { aside } from '../model/reads.js';
 
 /** The clutches of a ratio: those declared for every ratio, overlaid by what the ratio itself says of them. */
 export function clutchesOf(
@@ -19,12 +21,28 @@ function laidOver(general: Clutch, own: Clutch | undefined): Clutch {
   return { ...general, ...Object.fromEntries(said) };
 }
 
-/** The ratings of a ratio: its own, or those that hold for every ratio where it has none. */
+/** The ratings of a ratio: its own, and those that hold for every ratio for whatever its own do not speak of. */
 export function ratingsOf(
   gear: Pick<GearFacts, 'ratings'>,
   variant: RatioVariant | undefined,
 ): readonly GearRating[] {
-  return variant && variant.ratings.length > 0 ? variant.ratings : gear.ratings;
+  const own = variant?.ratings ?? [];
+  if (own.length === 0 || gear.ratings.length === 0) return own.length > 0 ? own : gear.ratings;
+  // Which of them counts is asked of those that are left.
+  const isSaidAnew = (general: GearRating) => own.some(one => aside(() => speaksOf(one, general)));
+  return [...own, ...gear.ratings.filter(one => !isSaidAnew(one))];
+}
+
+/** Whether a rating is for all that the other one is for. */
+function speaksOf(one: GearRating, other: GearRating): boolean {
+  const covers = (general: unknown, narrow: unknown) =>
+    general === undefined || (narrow !== undefined && meaningOf(general) === meaningOf(narrow));
+  return (
+    one.duty === other.duty &&
+    covers(one.direction, other.direction) &&
+    covers(one.fuel, other.fuel) &&
+    covers(one.speeds, other.speeds)
+  );
 }
 
 /** The clutch that the line runs ahead in; a gear with one clutch leaves no choice. */

@@ -178,13 +178,14 @@ function motorOf(line: ShaftLine, motor: NonNullable<ShaftLine['motor']>, needs:
   if (statement && !told.known) {
     needs.miss({ ...whole, what: `rotation of ${name} in plain words` }, motor.rotation?.origin);
   }
+  const flywheel = turnAtFlywheel(statement, facing);
   return {
     name,
     at: motor.rotation?.origin ?? motor.origin,
     statement,
     facing,
     sense: told.known ? told.value : undefined,
-    atFlywheel: undefined,
+    atFlywheel: flywheel.known ? flywheel.value : undefined,
     either,
   };
 }

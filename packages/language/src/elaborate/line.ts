@@ -161,7 +161,8 @@ function ownLayers(
 }
 
 /**
- * Place in the chain: by role, but a coupling behind whatever is written before it, a shaft before a later transfer, and
+ * Place in the chain: by role, but a coupling behind whatever is written before it, a shaft before a later transfer or, where
+ * another one follows, a later gear, and
  * a length of shaft behind the length, and the coupling, that is written before it.
  */
 function rankOf(parts: readonly PartReading[], index: number): number {
@@ -188,6 +189,10 @@ function rankOf(parts: readonly PartReading[], index: number): number {
   const transferAt = roles(parts).indexOf('transfer');
   const lengths =
     role === 'shaft' ? roles(parts.slice(0, index)).filter(one => one === 'shaft').length / 100 : 0;
+  // One between engine and gear stands there where another is written behind the gear; a lone one goes to the propeller.
+  const later = roles(parts.slice(index + 1));
+  if (role === 'shaft' && later.includes('gear') && later.lastIndexOf('shaft') > later.lastIndexOf('gear'))
+    return ORDER.indexOf('gear') - 0.25 + lengths;
   if (role === 'shaft' && transferAt >= 0 && !roles(parts.slice(0, index)).includes('transfer')) {
     return ORDER.indexOf('transfer') - 0.25 + lengths;
   }
