@@ -42,6 +42,7 @@ export * from './judge/counts.js';
 export * from './judge/gravity.js';
 export { BROKE_OFF } from './judge/isolate.js';
 export * from './judge/judge.js';
+export { type Judgement as KeptJudgement, judgeAgain } from './judge/judge-again.js';
 export * from './judge/left-open.js';
 export * from './judge/missing-data.js';
 export type { Balance, Needed } from './judge/needed.js';

@@ -17,6 +17,7 @@ import { disputedBy, underTheirDispute } from './disputes.js';
 import type { Judged } from './isolate.js';
 import { worstOfModes } from './modes.js';
 import { asGraveAs, practicePolicy } from './practice.js';
+import { withOutline } from './put-off.js';
 import { type Resting, settled } from './settle.js';
 import { OF_ONE_MOVER } from './several-movers.js';
 import { whileUncovered } from './uncovered.js';
@@ -173,7 +174,7 @@ function toldApart(verdicts: readonly Verdict[], vessel: Vessel): Verdict[] {
   const isOf = (subject: string, path: string) => subject === path || subject.startsWith(`${path}.`);
   return verdicts.map(one =>
     one.subject !== vessel.name && found.some(path => isOf(one.subject, path))
-      ? { ...one, severity: 'note', asFound: true }
+      ? withOutline(one, { severity: 'note', asFound: true })
       : one,
   );
 }

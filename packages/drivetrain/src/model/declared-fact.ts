@@ -1,7 +1,7 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Row } from '@tailshaft/vocabulary';
 import type { Evidence, Fact } from './fact.js';
-import { noteRead } from './reads.js';
+import { noteRead, noteTouched } from './reads.js';
 
 /** Where a fact stands: for questions about it. */
 export interface FactHome {
@@ -16,6 +16,8 @@ export interface FactHome {
   readonly row?: Row;
 }
 
+let facts = 0;
+
 /**
  * A fact as the text declares it. Looking at its value is noted, so that a verdict knows what it rests on: every reader of a
  * specification makes its facts with `declareFact`, and no check can look past the record.
@@ -23,6 +25,7 @@ export interface FactHome {
 class DeclaredFact<T> implements Fact<T> {
   readonly #value: T | undefined;
   readonly #home: FactHome;
+  #number: number;
   declare readonly value: T | undefined;
   readonly written: string;
   readonly origin: Origin;
@@ -31,6 +34,8 @@ class DeclaredFact<T> implements Fact<T> {
   constructor(given: Fact<T>, home: FactHome) {
     this.#value = given.value;
     this.#home = home;
+    facts += 1;
+    this.#number = facts;
     Object.defineProperty(this, 'value', VALUE);
     this.written = given.written;
     this.origin = given.origin;
@@ -47,12 +52,25 @@ class DeclaredFact<T> implements Fact<T> {
   static valueOf(fact: Fact<unknown>): unknown {
     return #value in fact ? fact.#value : fact.value;
   }
+
+  static touch(fact: Fact<unknown>): void {
+    if (#number in fact) noteTouched(fact.#number);
+  }
+
+  static numberOf(fact: Fact<unknown>): number | undefined {
+    return #number in fact ? fact.#number : undefined;
+  }
+
+  static numberAs(fact: Fact<unknown>, other: Fact<unknown>): void {
+    if (#number in fact && #number in other) fact.#number = other.#number;
+  }
 }
 
 /** One descriptor for all facts, so that they share one shape; an own property, so that copies of a fact hold the value. */
 const VALUE: PropertyDescriptor = {
   get(this: Fact<unknown>) {
     noteRead(this);
+    DeclaredFact.touch(this);
     return DeclaredFact.valueOf(this);
   },
   enumerable: true,
@@ -77,4 +95,14 @@ export function isOpen(fact: Fact<unknown>): boolean {
 /** The value of a fact, without noting that anybody looked. */
 export function valueUnnoticed(fact: Fact<unknown>): unknown {
   return DeclaredFact.valueOf(fact);
+}
+
+/** The number by which it is noted that somebody looked at a declared fact. */
+export function numberOfFact(fact: Fact<unknown>): number | undefined {
+  return DeclaredFact.numberOf(fact);
+}
+
+/** Gives a fact the number of the one that stood in its place before its text was read anew. */
+export function standsFor(fact: Fact<unknown>, before: Fact<unknown>): void {
+  DeclaredFact.numberAs(fact, before);
 }

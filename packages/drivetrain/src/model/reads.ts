@@ -120,6 +120,26 @@ export function isSaid(look: () => unknown): boolean {
   return aside(look) !== undefined;
 }
 
+let openTouched: Set<number> | undefined;
+
+/** Notes that a declared fact was looked at, by its number, whatever the reading proves. */
+export function noteTouched(fact: number): void {
+  openTouched?.add(fact);
+}
+
+/** Does a piece of work and tells the numbers of all declared facts that it looked at; whoever asked for it looked at them too. */
+export function touching<T>(work: () => T): { readonly value: T; readonly touched: ReadonlySet<number> } {
+  const outer = openTouched;
+  const own = new Set<number>();
+  openTouched = own;
+  try {
+    return { value: work(), touched: own };
+  } finally {
+    openTouched = outer;
+    if (outer) for (const fact of own) outer.add(fact);
+  }
+}
+
 let openSlots: Set<number> | undefined;
 
 /**
@@ -152,11 +172,12 @@ interface Made {
   readonly value: unknown;
   readonly reads: Reads;
   readonly slots: ReadonlySet<number>;
+  readonly touched: ReadonlySet<number>;
 }
 
 function made(make: () => unknown): Made {
-  const { value, slots } = slotted(() => recorded(make));
-  return { ...value, slots };
+  const { value, touched } = touching(() => slotted(() => recorded(make)));
+  return { ...value.value, slots: value.slots, touched };
 }
 
 /** Results kept by key. Whoever takes one rests on what its making read, as if it had been made for him. */
@@ -189,8 +210,9 @@ export class KeptBy<K extends object> {
   }
 }
 
-function replay({ reads, slots }: Made): void {
+function replay({ reads, slots, touched }: Made): void {
   noteSlots(slots);
+  if (openTouched) for (const fact of touched) openTouched.add(fact);
   if (!open) return;
   for (const fact of reads.facts) open.facts.add(fact);
   for (const [key, read] of reads.absent) open.absent.set(key, read);

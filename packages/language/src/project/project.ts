@@ -1,9 +1,9 @@
 import {
   type AcceptancePolicy,
   type EntryContext,
+  judgeAgain,
   judgeEntry,
-  judgeVessel,
-  RULES,
+  type KeptJudgement,
   USUAL_POLICY,
 } from '@tailshaft/drivetrain';
 import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
@@ -43,7 +43,9 @@ export class Project {
 
   private readonly files = new WeakMap<ParseResult, ReadFile>();
   private readonly lastRead = new WeakMap<LangiumDocument, ReadFile>();
-  private readonly vessels = new WeakMap<VesselReading, Judged<JudgedVessel>>();
+  private readonly vessels = new WeakMap<VesselReading, JudgedBefore>();
+  /** By document and name, what a vessel that is typed in was judged as before its text was read anew. */
+  private readonly judgements = new WeakMap<LangiumDocument, Map<string, KeptJudgement>>();
   private readonly entryChecks = new WeakMap<EntryReading, Judged<JudgedEntry>>();
   private readonly importers = new Importers();
   private readonly resting = new WeakMap<
@@ -170,6 +172,7 @@ export class Project {
   rest(document: LangiumDocument): void {
     const reading = this.reading(document);
     this.checks.delete(reading);
+    this.judgements.delete(document);
     for (const vessel of reading.vessels) this.vessels.delete(vessel);
     for (const entry of reading.entries) this.entryChecks.delete(entry);
     const { parseResult: parsed } = document;
@@ -264,7 +267,12 @@ export class Project {
         ...strayImports(reading, visible, path => this.imports.get(reading)?.get(path)?.files ?? []),
       );
     const table = this.tableOf(visible);
-    const vessels = reading.vessels.map(one => this.judgedVessel(one, table, today));
+    const before = this.judgements.get(document);
+    const vessels = reading.vessels.map(one => this.judgedVessel(one, table, today, before?.get(one.name)));
+    this.judgements.set(
+      document,
+      new Map(vessels.map(({ judgement }) => [judgement.vessel.name, judgement])),
+    );
     return {
       uri: reading.uri,
       problems: [...problems, ...vessels.flatMap(one => one.problems)],
@@ -274,12 +282,20 @@ export class Project {
   }
 
   /** A vessel that did not change is not judged again as long as it sees the same entries. */
-  private judgedVessel(reading: VesselReading, table: EntryTable, today: string): Judged<JudgedVessel> {
+  private judgedVessel(
+    reading: VesselReading,
+    table: EntryTable,
+    today: string,
+    before: KeptJudgement | undefined,
+  ): JudgedBefore {
     const had = this.vessels.get(reading);
     if (had && had.table === table && had.today === today && had.policy === this.policy) return had;
     const problems: Problem[] = [];
-    const judged = judgedAfresh(reading, table, today, this.policy, problems);
-    const made = { judged, problems, table, today, policy: this.policy };
+    const vessel = vesselOf(reading, table, problem => problems.push(problem));
+    const { catalogue } = table;
+    const judgement = judgeAgain(vessel, { catalogue, today, policy: this.policy }, before);
+    const judged = { reading, vessel, catalogue, today, verdicts: judgement.verdicts };
+    const made = { judged, judgement, problems, table, today, policy: this.policy };
     this.vessels.set(reading, made);
     return made;
   }
@@ -328,20 +344,6 @@ function emptyReading(uri: string): DocumentReading {
   return { uri, imports: [], entries: [], vessels: [], problems: [] };
 }
 
-/** A vessel made of its reading, and what is wrong with it; it is judged by its own. */
-function judgedAfresh(
-  reading: VesselReading,
-  table: EntryTable,
-  today: string,
-  policy: Project['policy'],
-  problems: Problem[],
-): JudgedVessel {
-  const vessel = vesselOf(reading, table, problem => problems.push(problem));
-  const { catalogue } = table;
-  const verdicts = judgeVessel(vessel, catalogue, today, RULES, policy);
-  return { reading, vessel, catalogue, today, verdicts };
-}
-
 /** More folders of catalogues than one person works with at a time. */
 const MOST_TABLES = 16;
 
@@ -352,6 +354,11 @@ interface Judged<T> {
   readonly table?: EntryTable;
   readonly today: string;
   readonly policy?: AcceptancePolicy;
+}
+
+/** A vessel with what is kept to judge it again. */
+interface JudgedBefore extends Judged<JudgedVessel> {
+  readonly judgement: KeptJudgement;
 }
 
 function entryContext(entry: EntryReading, today: string): EntryContext {

@@ -1,7 +1,6 @@
 import {
   type AcceptancePolicy,
   type Choice,
-  combinationsOf,
   gearsThatTurn,
   LineAnalysis,
   RULES,
@@ -146,9 +145,7 @@ function tellAsked(tell: Tell, { facts }: StudyReading): void {
 }
 
 function tellSize(tell: Tell, study: StudyReading, read: readonly ReadDimension[]): void {
-  const count = combinationsOf(
-    read.map(({ words, choices }) => ({ words, options: choices.map(one => one.text) })),
-  );
+  const count = read.reduce((product, { many }) => product * many, 1);
   if (count <= MOST_CANDIDATES) return;
   tell({
     code: 'text/value',

@@ -25,6 +25,8 @@ export interface Option {
 
 export interface ReadDimension {
   readonly words: string;
+  /** How many choices there are: whoever only wants to know that need not have them made. */
+  readonly many: number;
   readonly choices: readonly Option[];
 }
 
@@ -78,7 +80,13 @@ function dimensionOf(fact: Fact<Variation>, around: Around): ReadDimension | und
   const words = wordsOf(variation);
   if (property === undefined) {
     const names = namesFor(fact, places, around);
-    return names && { words, choices: names.map(name => ({ text: name, writings: named(places, name) })) };
+    return (
+      names && {
+        words,
+        many: names.length,
+        choices: names.map(name => ({ text: name, writings: named(places, name) })),
+      }
+    );
   }
   const row = variedRow(of, property)!;
   const texts = variation.values === 'any' ? anyOf(fact, row, places, around) : variation.values;
@@ -86,7 +94,7 @@ function dimensionOf(fact: Fact<Variation>, around: Around): ReadDimension | und
   const choices = texts.map(text => ({ text, writings: written(fact, row, text, places, around) }));
   if (choices.some(one => one.writings === undefined)) return undefined;
   if (isMaterial(row) && !areNames(fact, texts, MATERIAL, around)) return undefined;
-  return { words, choices: choices as Option[] };
+  return { words, many: choices.length, choices: choices as Option[] };
 }
 
 const MATERIAL: EntryKind = 'shaft material';
@@ -238,33 +246,62 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
   const names = ofNames ? namesFor(ofNames, places, around) : [...now];
   if (!names) return undefined;
   const listed = ofRatios && ofRatios.value!.values !== 'any' ? ofRatios.value!.values : undefined;
-  const choices: Option[] = [];
-  // Thousands of gears share a few ratios, and what one writes is the same whichever gear offers it.
+  // Thousands of gears share a few lists of ratios, and what a ratio writes is the same whichever gear offers it.
+  const chosen = new Map<string, readonly string[]>();
+  const ratiosOf = (name: string) => {
+    const offered = offersOf(around.table, name);
+    const key = offered.join();
+    const ratios =
+      chosen.get(key) ??
+      (listed ? listed.filter(one => offered.some(other => isSameRatio(one, other))) : offered);
+    chosen.set(key, ratios);
+    return ratios;
+  };
+  const many = names.reduce((sum, name) => sum + ratiosOf(name).length, 0);
   const ratiosWritten = new Map<string, Writing[]>();
-  for (const name of names) {
-    const ratios = (around.table.find('gear', name)?.facts.fields.ratios ?? []) as readonly RatioVariant[];
-    const offered = ratios.map(one => one.nominalFact.written);
-    for (const ratio of listed
-      ? listed.filter(one => offered.some(other => isSameRatio(one, other)))
-      : offered) {
-      const ratioWritten =
-        ratiosWritten.get(ratio) ?? written(first, HEADER_ROWS.ratio, ratio, places, around);
-      if (!ratioWritten) return undefined;
-      ratiosWritten.set(ratio, ratioWritten);
-      choices.push({
-        text: ofNames ? `${name} ${ratio}` : ratio,
-        writings: [...(ofNames ? named(places, name) : []), ...ratioWritten],
-        gear: { name, ratio },
-      });
-    }
+  for (const ratio of new Set([...chosen.values()].flat())) {
+    const ratioWritten = written(first, HEADER_ROWS.ratio, ratio, places, around);
+    if (!ratioWritten) return undefined;
+    ratiosWritten.set(ratio, ratioWritten);
   }
-  if (choices.length > 0) return { words: ofNames ? 'gear' : 'gear ratio', choices };
+  const make = (): Option[] =>
+    names.flatMap(name =>
+      ratiosOf(name).map(ratio => ({
+        text: ofNames ? `${name} ${ratio}` : ratio,
+        writings: [...(ofNames ? named(places, name) : []), ...ratiosWritten.get(ratio)!],
+        gear: { name, ratio },
+      })),
+    );
+  let made: Option[] | undefined;
+  if (many > 0)
+    return {
+      words: ofNames ? 'gear' : 'gear ratio',
+      many,
+      get choices() {
+        made ??= make();
+        return made;
+      },
+    };
   return problem(
     around.tell,
     ofRatios ?? first,
     'text/value',
     `None of these gears offers ${listed ? `a ratio of ${listed.join(' or ')}` : 'a ratio'}.`,
   );
+}
+
+const offers = new WeakMap<EntryTable, Map<string, readonly string[]>>();
+
+/** The ratios of a gear, as its entry writes them. */
+function offersOf(table: EntryTable, name: string): readonly string[] {
+  const known = offers.get(table) ?? new Map<string, readonly string[]>();
+  offers.set(table, known);
+  const had = known.get(name);
+  if (had) return had;
+  const ratios = (table.find('gear', name)?.facts.fields.ratios ?? []) as readonly RatioVariant[];
+  const found = ratios.map(one => one.nominalFact.written);
+  known.set(name, found);
+  return found;
 }
 
 function isSameRatio(one: string, other: string): boolean {
