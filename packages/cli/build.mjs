@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { leftOut } from '../../.ci/left-out.mjs';
 import { writeNotices } from '../../.ci/notices.mjs';
 import { builtInParts } from '../../.ci/parts.mjs';
+import { shortGrammar } from '../../.ci/short-grammar.mjs';
 
 const here = path => fileURLToPath(new URL(path, import.meta.url));
 const { version } = JSON.parse(await readFile(here('package.json'), 'utf8'));
@@ -60,7 +61,7 @@ async function programInParts() {
     logLevel: 'warning',
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
     inject: [here('../language/scripts/group-by.mjs')],
-    plugins: [leftOut],
+    plugins: [leftOut, shortGrammar],
   });
   // Whoever runs the old one meanwhile never meets half of the new one.
   const beside = here(`dist/.${process.pid}-program.cjs`);
@@ -85,7 +86,7 @@ async function libraryBundle() {
     logLevel: 'warning',
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
     inject: [here('../language/scripts/group-by.mjs')],
-    plugins: [withoutExamples, leftOut],
+    plugins: [withoutExamples, leftOut, shortGrammar],
   });
   await rename(beside, here('dist/index.mjs'));
   const api = await readFile(here('src/library/api.ts'), 'utf8');
@@ -123,7 +124,7 @@ async function bundled(entry, name, more = {}) {
     logLevel: 'warning',
     banner: { js: '#!/usr/bin/env node' },
     define: { __TAILSHAFT_VERSION__: JSON.stringify(version) },
-    plugins: [leftOut],
+    plugins: [leftOut, shortGrammar],
     ...more,
     // Runs before anything else: the parser library calls it while it loads.
     inject: [here('../language/scripts/group-by.mjs')],

@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { leftOut } from '../../.ci/left-out.mjs';
 import { writeNotices } from '../../.ci/notices.mjs';
 import { builtInParts } from '../../.ci/parts.mjs';
+import { shortGrammar } from '../../.ci/short-grammar.mjs';
 
 // Client and server, each for the desktop and for the browser; the page of the sheet panel; and what is made from the
 // language itself: the colouring grammars, the style of the panel, and the example of the walkthrough.
@@ -51,7 +52,7 @@ const bundles = await Promise.all([
     entry: 'src/server/main.ts',
     file: 'server.js',
     apart: { asked: 'server-asked.js', more: 'server-more.js' },
-    plugins: [withoutExamples, withoutTexts, leftOut],
+    plugins: [withoutExamples, withoutTexts, leftOut, shortGrammar],
   }),
   build({
     ...common,

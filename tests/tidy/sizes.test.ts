@@ -8,12 +8,12 @@ import { expect, it } from 'vitest';
  */
 
 const LIMITS: Readonly<Record<string, number>> = {
-  'packages/vscode/dist/server.js': 1500,
+  'packages/vscode/dist/server.js': 1550,
   'packages/vscode/dist/server-asked.js': 160,
   'packages/vscode/dist/server-more.js': 225,
   'packages/vscode/dist/extension.js': 480,
-  'packages/cli/dist/program.cjs': 2150,
-  'packages/cli/dist/index.mjs': 1550,
+  'packages/cli/dist/program.cjs': 2250,
+  'packages/cli/dist/index.mjs': 1620,
 };
 
 it.each(Object.entries(LIMITS))('%s is at most %i KB', (path, most) => {
