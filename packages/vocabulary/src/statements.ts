@@ -323,7 +323,7 @@ const IN_LINE = [
     word: 'modify',
     where: 'line',
     form: 'modify <part> { <changed facts> }',
-    doc: 'The part stays, with some of its facts changed.',
+    doc: 'The part stays, with some of its facts changed; of a block that is said again, as `bearing strut { at 5.1 m }`, what it leaves out stays.',
     example: 'modify propeller { pitch 23 in }',
   },
   {

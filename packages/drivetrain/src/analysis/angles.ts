@@ -43,12 +43,20 @@ export function gearDownAngle(line: ShaftLine, needs: Needs): Value<'angle'> | u
   return renamed(layout.downAngle, 'gear down-angle', 'α_g');
 }
 
-/** Whether engine, gear and shaft lie in one chain of angles: no joint, belt or line that turns back between them. */
+/**
+ * Whether engine, gear and shaft lie in one chain of angles: no joint and no box that turns the line between them. A belt or
+ * a chain runs between parallel shafts only.
+ */
 export function hasAngleStack(line: ShaftLine): boolean {
   const word = line.gear?.layout?.value?.word;
   const turns = word === 'V-drive' || word === 'U-drive';
-  return line.transfers.length === 0 && !turns && !line.couplings.some(one => one.kind?.value === 'joint');
+  const parallel = line.transfers.every(
+    one => PARALLEL.has(one.kind?.value) && one.turnsBack?.value !== 'yes',
+  );
+  return parallel && !turns && !line.couplings.some(one => one.kind?.value === 'joint');
 }
+
+const PARALLEL: ReadonlySet<string | undefined> = new Set(['belt', 'chain']);
 
 export interface AngleStack {
   readonly engine: Value<'angle'>;

@@ -16,6 +16,7 @@ export const COUNTS_TOGETHER: ReadonlySet<string> = new Set([
   'shafting/key-strength',
   'shafting/coupling-bolts',
   'shafting/thrust-capacity',
+  'shafting/mount-rating',
   'shafting/thrust-collar',
   'shafting/thrust-bearing-life',
   'shafting/combined-stress',
@@ -105,6 +106,12 @@ export const KNOWS_ONE_INPUT: ReadonlySet<string> = new Set([
   'capacity/coupling-torque',
   'capacity/clutch-holding',
   'speed/gear-input-maximum',
+]);
+
+/** Checks of an arrangement or vessel that look at one mover of a line in its modes: what that one exceeds stays exceeded. */
+export const FAILS_IN_ANY_MODE: ReadonlySet<string> = new Set([
+  'capacity/certificate',
+  'trial/full-throttle',
 ]);
 
 /**

@@ -5,7 +5,7 @@ import type { AbsentRead } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { cannotTell } from './cannot-tell-words.js';
 import type { Resting } from './settle.js';
-import { COUNTS_TOGETHER, KNOWS_ONE_INPUT, SHOWS_FIRST_MODE } from './several-movers.js';
+import { COUNTS_TOGETHER, FAILS_IN_ANY_MODE, KNOWS_ONE_INPUT, SHOWS_FIRST_MODE } from './several-movers.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /**
@@ -31,7 +31,7 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
         ? together && !counts(rule.id, running)
           ? [{ ...together, line: running }]
           : []
-        : SHOWS_FIRST_MODE.has(rule.id)
+        : SHOWS_FIRST_MODE.has(rule.id) || (verdict.outcome === 'fails' && FAILS_IN_ANY_MODE.has(rule.id))
           ? []
           : several),
     ].filter(

@@ -25,7 +25,7 @@ export function placeInFile(verdict: Verdict, uri: string, vessel: Vessel): Plac
   if (place.uri === uri && !isElsewhere(place, about)) return place;
   const { arrangement, line } = about;
   const user =
-    (line && keeperOf(place, line, arrangement!)) ??
+    (line && keeperOf(place, line, arrangement!, vessel)) ??
     line?.chain.find(part => part.entry?.origin === verdict.place) ??
     line?.chain.find(part => part.entry && within(place, hostOf(part.entry.origin)));
   const used =
@@ -45,16 +45,30 @@ function isElsewhere(place: Place, { vessel, arrangement }: About): boolean {
 }
 
 /** The part that keeps what is declared at a place, in a line of its own or in the one that it mirrors. */
-function keeperOf(place: Place, line: ShaftLine, arrangement: Arrangement): Part | undefined {
+function keeperOf(place: Place, line: ShaftLine, arrangement: Arrangement, vessel: Vessel): Part | undefined {
   const mirrored = arrangement.lines.find(one => one.name === line.mirrors);
-  return (mirrored && keptBy(place, mirrored)) ?? keptBy(place, line);
+  const earlier = stepsBefore(arrangement, vessel);
+  return (mirrored && keptBy(place, mirrored, earlier)) ?? keptBy(place, line, earlier);
 }
 
-function keptBy(place: Place, line: ShaftLine): Part | undefined {
-  for (let old = line.before; old; old = old.before) {
-    const part = old.chain.find(one => within(place, hostOf(one.origin)));
+/** The arrangements that this one revises, the last of them first. */
+function stepsBefore(arrangement: Arrangement, { arrangements }: Vessel): Arrangement[] {
+  const steps: Arrangement[] = [];
+  let step = arrangements.find(one => one.name === arrangement.revises);
+  while (step && step !== arrangement && !steps.includes(step)) {
+    steps.push(step);
+    const { revises } = step;
+    step = arrangements.find(one => one.name === revises);
+  }
+  return steps;
+}
+
+function keptBy(place: Place, line: ShaftLine, earlier: readonly Arrangement[]): Part | undefined {
+  for (const step of earlier) {
+    const old = step.lines.find(one => one.name === line.name);
+    const part = old?.chain.find(one => within(place, hostOf(one.origin)));
     if (!part) continue;
-    const index = old.chain.filter(one => one.role === part.role).indexOf(part);
+    const index = old!.chain.filter(one => one.role === part.role).indexOf(part);
     const same = line.chain.filter(one => one.role === part.role);
     return same[index] ?? same[0];
   }

@@ -76,7 +76,6 @@ function check(context: LineContext): Verdict | undefined {
       `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power delivered to it: ` +
       `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of ${of} ` +
       `(${analysis.tell(speedBefore)} ${then}). The rest is never used: more pitch or diameter, or a shallower ratio.`,
-    explains: [{ rule: 'speed/vessel-speed-per-engine-rpm', subject: line.path }],
     routes: () =>
       findOffered(context, other => {
         const result = retainedPropeller(context, other)?.result;

@@ -6,13 +6,12 @@ import type { Verdict } from '../../judge/verdict.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { yearsBetween } from './years.js';
+import { USUAL_YEARS, yearsBetween } from './years.js';
 
 const PRACTICE: Source = {
   title: 'Data sheets older than about ten years are renewed',
   confidence: 'common practice',
 };
-const YEARS = 10;
 
 const INFO: RuleInfo = {
   id: 'paper/source-age',
@@ -74,10 +73,10 @@ function check({ entry: one, today }: EntryContext): Verdict | undefined {
       place,
       message: `"${source.title}", from which the figures of ${name} come, is dated ${source.dated}, which is still to come: a sheet that nobody has yet proves nothing. Write the date of the sheet in hand.`,
     });
-  if (age <= YEARS)
+  if (age <= USUAL_YEARS)
     return say.holds({ place, message: `${name}: "${source.title}" is ${age.toFixed(1)} years old.` });
   return say.fails({
     place,
-    message: `"${source.title}", from which the figures of ${name} come, is ${Math.floor(age)} years old (limit ${YEARS}). Ratings change under the same name: ask for the current sheet, or say in the title why the old one governs.`,
+    message: `"${source.title}", from which the figures of ${name} come, is ${Math.floor(age)} years old (limit ${USUAL_YEARS}). Ratings change under the same name: ask for the current sheet, or say in the title why the old one governs.`,
   });
 }

@@ -5,6 +5,7 @@ import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { isAsFound } from '../../model/as-found.js';
 import { home, nameOf } from '../../model/part.js';
 import { isSaid } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
@@ -42,8 +43,10 @@ const INFO: RuleInfo = {
 export const toleranceClass: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
-  const { line } = context;
+  const { line, arrangement, vessel } = context;
   const { propeller } = line;
+  // A propeller that was found is not ordered.
+  if (isAsFound(arrangement, vessel)) return undefined;
   if (!propeller || propeller.change === 'retained' || !isOrdered(propeller)) return undefined;
   const say = sayFor(INFO, line.path);
   const fact = propeller.toleranceClass;

@@ -52,11 +52,18 @@ function check(context: LineContext): Verdict | undefined {
     return ahead ? gearRoutes(context, ahead) : [];
   };
   if (fact?.value && isWeak(fact)) {
+    const what =
+      fact.value === 'never'
+        ? `that ${subject} may never run ahead`
+        : `the permission of ${subject} to run ahead`;
     return say.fails({
       place: fact.origin,
-      message: `${line.name}: the permission of ${subject} to run ahead is only ${fact.evidence?.kind}. Ask the gear supplier and record source and date.`,
+      message: `${line.name}: ${what} is only ${fact.evidence?.kind}. Ask the gear supplier and record source and date.`,
       related: [{ at: place, message: 'the line runs ahead on this clutch' }],
-      explains: [{ rule: 'rotation/ahead-clutch', subject: line.path }],
+      // What may never run ahead fails all the same, and that is told.
+      ...(fact.value === 'never'
+        ? {}
+        : { explains: [{ rule: 'rotation/ahead-clutch', subject: line.path }] }),
       routes: others,
     });
   }
