@@ -127,4 +127,50 @@ describe('what a trial gives the next prediction', () => {
     const [, again] = /([\d.]+) kn predicted/.exec(then!.message)!;
     expect(Math.abs(Number(again) / Number.parseFloat(read) - 1)).toBeLessThan(0.01);
   });
+
+  it('calibrates the hull by the speed and power read, and then predicts both again', async () => {
+    const [, word] = /arrangement (\w+)/.exec(PROPELLED)!;
+    const [, line] = /shaftline (\w+)/.exec(PROPELLED)!;
+    const spec = (readings: string) =>
+      changed(PROPELLED, [
+        `  arrangement ${word} {`,
+        trial('3 kn')
+          .replaceAll('proposed', word!)
+          .replaceAll('Centre', line!)
+          .replace('speed 3 kn', readings),
+      ]);
+    const readingsOf = async (text: string, unit: string) => {
+      const said = (await verdictsBy(text, 'trial/prediction')).find(one =>
+        one.message.includes(`${unit} predicted`),
+      )!;
+      return { said, predicted: Number(new RegExp(`([\\d.]+) ${unit} predicted`).exec(said.message)![1]) };
+    };
+    const probe = spec('speed 3 kn  shaft power 10 kW');
+    const speed = (await readingsOf(probe, 'kn')).predicted;
+    const power = (await readingsOf(probe, 'kW')).predicted;
+    // A hull that is slower and asks more than its method says.
+    const text = spec(`speed ${(speed * 0.92).toFixed(2)} kn  shaft power ${(power * 1.03).toFixed(1)} kW`);
+    const [route] = (await readingsOf(text, 'kn')).said.routes();
+    expect(route?.title).toMatch(/^Assume resistance correlation 1\.\d\d with a wake fraction of -?0\.\d+/);
+    const edits = [...textEditsFor(route!.edits, () => text)].sort((one, other) => other.start - one.start);
+    const corrected = edits.reduce(
+      (all, one) => all.slice(0, one.start) + one.text + all.slice(one.end),
+      text,
+    );
+    const then = { speed: await readingsOf(corrected, 'kn'), power: await readingsOf(corrected, 'kW') };
+    expect(Math.abs(then.speed.predicted / (speed * 0.92) - 1)).toBeLessThan(0.01);
+    expect(Math.abs(then.power.predicted / (power * 1.03) - 1)).toBeLessThan(0.01);
+    expect(then.speed.said.outcome).toBe('holds');
+  });
+
+  it('says where a prediction goes beyond the speeds of the trial', async () => {
+    const [, word] = /arrangement (\w+)/.exec(PROPELLED)!;
+    const [, line] = /shaftline (\w+)/.exec(PROPELLED)!;
+    const text = changed(PROPELLED, [
+      `  arrangement ${word} {`,
+      `  assume resistance correlation 1.05 because "trial"\n${trial('6 kn').replaceAll('proposed', word!).replaceAll('Centre', line!)}`,
+    ]);
+    const [verdict] = await verdictsBy(text, 'propeller/absorbed-power');
+    expect(verdict!.message).toMatch(/resistance correlation was read at 6\.0 to 6\.0 kn on trial/);
+  });
 });

@@ -24,6 +24,7 @@ import type { TrialRun } from '../model/trial.js';
 import { assumedOf } from './efficiencies.js';
 import type { LineAnalysis } from './line.js';
 import { fullThrottleTable } from './propulsion/engine-table.js';
+import type { Calibration } from './propulsion/propulsion.js';
 import { ratioWords } from './telling.js';
 
 /** A figure between two ends, each with its working. */
@@ -43,6 +44,8 @@ export interface WorkedBack {
   readonly diameter?: BackSpan;
   /** Resistance that the run met over that of the method; absent where none predicts it. */
   readonly correlation?: Value<'ratio'>;
+  /** The same from the power read at the shaft, with the wake fraction that goes with it. */
+  readonly byPower?: Calibration;
   /** What the range comes from, in words. */
   readonly range?: string;
 }
@@ -61,7 +64,15 @@ export function workedBack(run: TrialRun, analysis: LineAnalysis): WorkedBack {
   const full = run.at?.value === 'full throttle' && read && ratio ? short(read, ratio, slip, analysis) : {};
   const speed = readOf(() => run.speed);
   const correlation = read && speed && analysis.propulsion?.value?.correlationAt?.(read, speed);
-  return { ...(slip ? { slip } : {}), ...full, ...(correlation ? { correlation } : {}) };
+  const power = readOf(() => run.shaftPower);
+  const byPower =
+    read && speed && power ? analysis.propulsion?.value?.calibrationAt?.(read, speed, power) : undefined;
+  return {
+    ...(slip ? { slip } : {}),
+    ...full,
+    ...(correlation ? { correlation } : {}),
+    ...(byPower ? { byPower } : {}),
+  };
 }
 
 function slipOf(
@@ -87,7 +98,7 @@ function short(
   ratio: Value<'ratio'>,
   slip: Value<'ratio'> | undefined,
   analysis: LineAnalysis,
-): Omit<WorkedBack, 'slip' | 'correlation'> {
+): Omit<WorkedBack, 'slip' | 'correlation' | 'byPower'> {
   const { line, vessel } = analysis;
   const rated = analysis.rated.value;
   if (!rated || !(read.si < rated.speed.si * (1 - READING))) return {};
@@ -207,10 +218,11 @@ export function spansOf({ ratio, pitch, diameter }: WorkedBack, { line }: LineAn
 
 /** Every figure that was worked back, for those who open its working. */
 export function valuesOf(back: WorkedBack): Value[] {
-  const { slip, demand, ratio, pitch, diameter, correlation } = back;
+  const { slip, demand, ratio, pitch, diameter, correlation, byPower } = back;
   return [
     ...(slip ? [slip] : []),
     ...(correlation ? [correlation] : []),
+    ...(byPower ? [byPower.correlation, byPower.wakeFraction] : []),
     ...[demand, ratio, pitch, diameter].flatMap(span => (span ? [span.low, span.high] : [])),
   ];
 }

@@ -25,6 +25,7 @@ export * from './sizing.js';
 export * from './slip.js';
 export * from './tip-speed.js';
 export * from './tolerance.js';
+export * from './torque-identity.js';
 export * from './trial-sizing.js';
 export * from './water.js';
 export * from './weight-inertia.js';

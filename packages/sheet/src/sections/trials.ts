@@ -123,6 +123,10 @@ function stepsOf(trial: Trial, title: string): Block[] {
     : [];
 }
 
+const LIMITS =
+  'A resistance correlation holds for the displacement, bottom and water of its trial, to about a fifth beyond the speeds that were read, and ' +
+  'is no better than the thrust and wake that the series and the method give. Beyond that the prediction says so.';
+
 /** What the readings say when they are worked backwards: no prediction, and good as far as its range says. */
 function backOf(sheet: Sheet, own: readonly PlacedRun[], title: string): Block[] {
   const rows = own.flatMap(({ run, line }) => {
@@ -148,6 +152,8 @@ function backOf(sheet: Sheet, own: readonly PlacedRun[], title: string): Block[]
       ...span('pitch for rated speed', back.pitch),
       ...span('diameter for rated speed', back.diameter),
       ...value('resistance met, over that of the method', back.correlation),
+      ...value('the same by the power read at the shaft', back.byPower?.correlation),
+      ...value('wake fraction by the power read', back.byPower?.wakeFraction),
     ];
   });
   return rows.length > 0
@@ -157,6 +163,7 @@ function backOf(sheet: Sheet, own: readonly PlacedRun[], title: string): Block[]
           [{ title: 'Run' }, { title: 'Figure', wide: true }, { title: 'Value' }],
           rows,
         ),
+        ...(own.some(one => one.run.speed) ? [paragraph(quiet(LIMITS))] : []),
       ]
     : [];
 }

@@ -1,4 +1,6 @@
 import {
+  advanceOfTrial,
+  advanceRatioAtTorque,
   type Balance,
   balanceAtShaftSpeed,
   CROUCH_CONVERSION,
@@ -18,12 +20,15 @@ import {
   renamed,
   shaftSpeedThroughGear,
   speedOfAdvance,
+  torqueCoefficientRead,
   trialResistanceCorrelation,
   type Value,
+  wakeOfTrial,
 } from '@tailshaft/mechanics';
 import { Needs } from '../../judge/needs.js';
 import type { Missing } from '../../judge/verdict.js';
 import type { SpeedMethod } from '../../model/hull.js';
+import { aside } from '../../model/reads.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { assumedOf } from '../efficiencies.js';
 import { type Case, gather, noMethod, type Refusal } from './case.js';
@@ -54,6 +59,12 @@ export interface FullThrottle {
   readonly loadFraction: Value<'ratio'> | undefined;
 }
 
+/** What a trial whose speed and power were read says of the hull. */
+export interface Calibration {
+  readonly correlation: Value<'ratio'>;
+  readonly wakeFraction: Value<'ratio'>;
+}
+
 /** How propeller, hull and engine of a line go together. */
 export interface Propulsion {
   readonly method: SpeedMethod;
@@ -78,6 +89,12 @@ export interface Propulsion {
     engineSpeed: Value<'rotational speed'>,
     vesselSpeed: Value<'speed'>,
   ) => Value<'ratio'> | undefined;
+  /** The same from the power that was read at the shaft, with the wake that it gives: what the method takes for it is not used. */
+  readonly calibrationAt?: (
+    engineSpeed: Value<'rotational speed'>,
+    vesselSpeed: Value<'speed'>,
+    shaftPower: Value<'power'>,
+  ) => Calibration | undefined;
   /** Conditions of series and method that are not met, in words. */
   readonly outside: readonly string[];
 }
@@ -150,7 +167,10 @@ function byResistance(one: Case, method: ResistanceMethod, needs: Needs): Propul
         predictTopSpeed(driven(flow), driveline, table),
       )
     : { applies: false, reason: 'Nothing is declared of the engine below or above its rated speed.' };
-  const made = result(one, run, full, density, outsideRange(run.resistance));
+  const made = result(one, run, full, density, [
+    ...outsideRange(run.resistance),
+    ...beyondTrial(vessel, full.applies ? full.vesselSpeed : run.vesselSpeed),
+  ]);
   if (!table) return made;
   const atEngineSpeed = (engineSpeed: Value<'rotational speed'>) =>
     settled<OperatingPoint>(
@@ -179,8 +199,56 @@ function byResistance(one: Case, method: ResistanceMethod, needs: Needs): Propul
     });
     return load.outside.length === 0 && Number.isFinite(met.si) && met.si > 0 ? met : undefined;
   };
-  return { ...made, atEngineSpeed, correlationAt };
+  const calibrationAt: Propulsion['calibrationAt'] = (engineSpeed, vesselSpeed, shaftPower) => {
+    const flow = one.flow(vesselSpeed);
+    const predicted = resistance.valueAt(vesselSpeed);
+    if (!predicted || !flow.thrustDeduction) return undefined;
+    const read = shaftSpeedThroughGear({ engineSpeed, ratio });
+    const { diameter } = curve.geometry;
+    const advanceRatio = advanceRatioAtTorque(
+      curve,
+      torqueCoefficientRead({
+        power: renamed(shaftPower, 'power read at the shaft', 'P'),
+        shaftSpeed: read,
+        density,
+        diameter,
+        relativeRotativeEfficiency:
+          flow.relativeRotativeEfficiency ??
+          given('relative rotative efficiency', 'ηR', 'ratio', 1, { assumed: 'none is given by the method' }),
+      }),
+    );
+    if (!advanceRatio) return undefined;
+    const advance = advanceOfTrial({ advanceRatio, shaftSpeed: read, diameter });
+    const wakeFraction = wakeOfTrial({ speedOfAdvance: advance, vesselSpeed });
+    const assumed = assumedOf(vessel, 'resistance correlation', 'ratio')?.si ?? 1;
+    const correlation = trialResistanceCorrelation({
+      thrust: propellerLoad(curve, read, advance, density).thrust,
+      screws,
+      thrustDeduction: flow.thrustDeduction,
+      resistance: { ...predicted, si: predicted.si / assumed },
+    });
+    return Number.isFinite(correlation.si) && correlation.si > 0 ? { correlation, wakeFraction } : undefined;
+  };
+  return { ...made, atEngineSpeed, correlationAt, calibrationAt };
 }
+
+/** A correlation of a trial holds near the speeds that were read there: so far beyond them as a fifth. */
+function beyondTrial(vessel: Vessel, speed: Value<'speed'>): string[] {
+  if (!assumedOf(vessel, 'resistance correlation', 'ratio')) return [];
+  // A remark beside the prediction, which does not rest on it.
+  const read = aside(() =>
+    (vessel.trials ?? []).flatMap(one => one.runs.flatMap(run => run.speed?.value?.si ?? [])),
+  );
+  if (read.length === 0) return [];
+  const [low, high] = [Math.min(...read) * (1 - BEYOND), Math.max(...read) * (1 + BEYOND)];
+  if (speed.si >= low && speed.si <= high) return [];
+  const knots = (si: number) => ((si * 3600) / 1852).toFixed(1);
+  return [
+    `the resistance correlation was read at ${knots(Math.min(...read))} to ${knots(Math.max(...read))} kn on trial, and ${knots(speed.si)} kn is further off than a fifth`,
+  ];
+}
+
+const BEYOND = 0.2;
 
 /** Where a speed is given, or estimated from the power, the propeller is taken to run at it at rated shaft speed. */
 function atGivenSpeed(one: Case, needs: Needs): Propulsion | Refusal | undefined {

@@ -1,10 +1,11 @@
+import type { Value } from '@tailshaft/mechanics';
 import type { NewValue } from '@tailshaft/vocabulary';
 import { percent } from '../../analysis/telling.js';
 import { readingsOf, type TrialReading } from '../../analysis/trial.js';
 import { workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import type { Route } from '../../judge/route.js';
+import type { ModelEdit, Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { type Apart, each } from '../../model/reads.js';
@@ -105,28 +106,55 @@ function judge(
   });
 }
 
-/** The share that this trial gives, as an assumption of the next prediction. */
+/**
+ * The share that this trial gives, as an assumption of the next prediction. Where power was read as well as speed, the hull is
+ * calibrated by both: then the wake that the power gives goes with it.
+ */
 function correlationRoutes({ vessel, analysisOf }: Context, { trial, run, line }: PlacedRun): Route[] {
-  const { correlation } = workedBack(run, analysisOf(line!));
-  if (!correlation) return [];
-  const figure = correlation.si.toFixed(2);
+  const { correlation, byPower } = workedBack(run, analysisOf(line!));
   const known = vessel.assumptions.find(one => one.about === CORRELATION);
-  // A share far from one is no correlation of the hull: something else is wrong.
-  if (Number(figure) < 0.7 || Number(figure) > 1.5) return [];
-  const value: NewValue = {
-    is: 'quantity',
-    quantity: { dimension: 'ratio', si: Number(figure), decimals: 2 },
-  };
   const because = `${trial.name}${trial.dated ? `, ${trial.dated}` : ''}, ${line!.name} at ${run.at?.value ?? 'its run'}`;
-  return [
-    {
-      title: `Assume ${CORRELATION} ${figure}: the next prediction of this vessel then starts from this trial`,
+  const assume = (share: Value<'ratio'>): ModelEdit | undefined => {
+    const figure = Number(share.si.toFixed(2));
+    // A share far from one is no correlation of the hull: something else is wrong.
+    if (figure < 0.7 || figure > 1.5) return undefined;
+    const value = asShare(figure);
+    return known?.quantity
+      ? { do: 'replace', at: known.quantity.origin, value }
+      : { do: 'assume', vessel: vessel.origin, assumption: { about: CORRELATION, value, because } };
+  };
+  const routes: Route[] = [];
+  const both = byPower && assume(byPower.correlation);
+  const wake = byPower?.wakeFraction.si ?? Number.NaN;
+  if (both && vessel.hull && wake > -0.1 && wake < 0.5)
+    routes.push({
+      title: `Assume ${CORRELATION} ${byPower.correlation.si.toFixed(2)} with a wake fraction of ${wake.toFixed(3)}, by the speed and power read: the next prediction of this vessel then starts from this trial`,
       kind: 'corrects the record',
-      edits: known?.quantity
-        ? [{ do: 'replace', at: known.quantity.origin, value }]
-        : [{ do: 'assume', vessel: vessel.origin, assumption: { about: CORRELATION, value, because } }],
-    },
-  ];
+      edits: [
+        both,
+        {
+          do: 'set',
+          host: vessel.hull.origin,
+          property: 'wake fraction',
+          value: {
+            is: 'quantity',
+            quantity: { dimension: 'ratio', si: Number(wake.toFixed(3)), decimals: 3 },
+          },
+        },
+      ],
+    });
+  const alone = correlation && assume(correlation);
+  if (alone)
+    routes.push({
+      title: `Assume ${CORRELATION} ${correlation.si.toFixed(2)}: the next prediction of this vessel then starts from this trial`,
+      kind: 'corrects the record',
+      edits: [alone],
+    });
+  return routes;
+}
+
+function asShare(si: number): NewValue {
+  return { is: 'quantity', quantity: { dimension: 'ratio', si, decimals: 2 } };
 }
 
 const CORRELATION = 'resistance correlation';
