@@ -35,6 +35,7 @@ export * from './compare/index.js';
 export type { Judgement } from './cure/judgement.js';
 export { otherParts } from './cure/other-part.js';
 export { otherSizes } from './cure/other-size.js';
+export { suitedParts } from './cure/suited.js';
 export { wantedParts } from './cure/wanted-part.js';
 export * from './judge/acceptance-policy.js';
 export * from './judge/context.js';

@@ -34,7 +34,7 @@ export function suitingPropellers(line: ShaftLine, vessel: Vessel): Suiting {
 }
 
 /** The propeller of best efficiency as a route, with what it gains over the pitch that absorbs the power at the present diameter. */
-export function routeOfBest(
+function routeOfBest(
   line: ShaftLine,
   vessel: Vessel,
   { diameter, pitch, propulsion, bounded }: SizedPropeller,

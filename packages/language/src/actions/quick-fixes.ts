@@ -5,6 +5,7 @@ import {
   otherSizes,
   type Route,
   type RouteKind,
+  suitedParts,
   type Verdict,
   wantedParts,
 } from '@tailshaft/drivetrain';
@@ -57,6 +58,8 @@ export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generat
   }
   const routes = (verdict?.routes() ?? []).filter(one => kindOf(one, verdict!) !== 'asks');
   offers.push(...(yield* successes(routes, finding, textOf, judge)));
+  if (verdict && vessel && !verdict.asFound)
+    offers.push(...(yield* successes(suitedParts(verdict, vessel), finding, textOf, judge)));
   // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
   if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
     // What no rule names is searched for: other sizes, and other parts where nothing else has been found.

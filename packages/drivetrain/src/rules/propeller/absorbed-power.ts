@@ -1,6 +1,5 @@
 import { given } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
-import { bestPropeller, isSized } from '../../analysis/propulsion/best-size.js';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
@@ -8,12 +7,11 @@ import type { LineContext } from '../../judge/context.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import { routeOfBest, suitingPropellers } from '../../suits/propeller.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { stubRoutes, writeInPlace } from '../rotation/edits.js';
+import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { demandBand } from './demand-band.js';
 import { PROPELLED } from './example-hull.js';
@@ -61,7 +59,6 @@ function check(context: LineContext): Verdict | undefined {
     const reaches = analysis.propellerPower.value;
     return noRun(say, line, result, 'what the propeller absorbs at rated speed', {
       workings: reaches ? [reaches] : [],
-      routes: () => [...stubRoutes(result.missing), ...suitingPropellers(line, vessel).routes],
     });
   }
   const { least, most, criterion } = demandBand(vessel);
@@ -117,20 +114,8 @@ function routes(context: LineContext, now: Propulsion, least: number, most: numb
   const cleared = propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
   return [
     ...sized('pitch', pitchForRated(line, vessel, now)),
-    ...bestOf(context, fits),
     // A diameter changes the clearances with it: where they are declared, they are the first thing to look at.
     ...(cleared ? [] : sized('diameter', diameterForRated(line, vessel, now))),
     ...ratios,
   ];
-}
-
-/** The propeller of best efficiency, where the opening bounds it and it is another one than the pitch alone gives. */
-function bestOf(
-  { line, vessel }: LineContext,
-  fits: (propulsion: Propulsion | undefined) => boolean,
-): Route[] {
-  const found = bestPropeller(line, vessel);
-  if (!isSized(found) || !fits(found.propulsion)) return [];
-  const same = found.diameter.written === line.propeller!.diameter?.written;
-  return same ? [] : [routeOfBest(line, vessel, found)];
 }

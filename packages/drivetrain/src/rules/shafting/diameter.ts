@@ -13,12 +13,10 @@ import { marginOf, type Verdict } from '../../judge/verdict.js';
 import { type Apart, apart, aside, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
-import { suitingShaft } from '../../suits/shaft.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
-import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { diameterOf, strongerShafts } from './shaft-routes.js';
@@ -85,7 +83,6 @@ function judgeShaft(context: LineContext, shaft: Shaft): Apart<Verdict> {
     () =>
       waits(say, needs, shaft.origin, `${line.name}: whether the shaft is thick enough`, {
         criterion,
-        routes: () => [...stubRoutes(needs.missing), ...suitingShaft(context.analysis, shaft).routes],
       }),
   );
 }
