@@ -223,7 +223,7 @@ export const STRENGTH_CRITERIA = [
     'ratingConditions',
     'rating conditions',
     word(...RATING_CONDITIONS),
-    'Air and coolant that the rated powers are taken to be stated for, where an engine is told its own air. ISO-3046-1 (100 kPa, 298 K, 30 %) where nothing is chosen; IACS-M28 is 45 °C air, 32 °C water, 60 %.',
+    'Air and coolant that the rated powers are taken to be stated for, where the air of an engine space is stated. ISO-3046-1 (100 kPa, 298 K, 30 %) where nothing is chosen; IACS-M28 is 45 °C air, 32 °C water, 60 %.',
     'rating conditions IACS-M28',
   ),
 ];

@@ -96,6 +96,7 @@ export interface StatementChange extends Weighed {
     | 'project'
     | 'arrangement'
     | 'trial'
+    | 'mode'
     | 'study'
     | 'revision';
   readonly before: string | undefined;

@@ -10,6 +10,7 @@ import {
 } from './change.js';
 import { derivedChanges } from './derived.js';
 import { compareEntries, type EntryChange, type KnownEntry } from './entries.js';
+import { lineChanges } from './line-facts.js';
 import { oneSidedChanges } from './one-sided.js';
 import { damageNotices, damageUntold, stalePapers } from './papers.js';
 import { partChanges } from './parts.js';
@@ -150,6 +151,7 @@ function compareSides(before: Side, after: Side, revision: boolean): Parts {
       ...moves,
       ...derivedChanges(before, after),
       ...changed,
+      ...lineChanges(before, after),
       ...silentChanges(before, after, parts),
       ...oneSidedChanges(before, after, parts),
       ...verbChanges(before, after, revision),

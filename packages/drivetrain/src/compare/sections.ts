@@ -28,7 +28,7 @@ const TITLES: readonly (readonly [SpecChange['kind'], string])[] = [
   ['one-sided', 'On one side only'],
   ['derived', 'What follows for the lines'],
   ['part', 'Parts'],
-  ['statement', 'Requirements, criteria, acceptances, assumptions, trials, studies'],
+  ['statement', 'Requirements, criteria, acceptances, assumptions, trials, modes, studies'],
   ['rename', 'Renamed'],
   ['paper', 'Papers to look at again'],
 ];
@@ -49,15 +49,26 @@ function merged(changes: readonly SpecChange[]): Line[] {
 export function headline(comparison: VesselComparison): string {
   const { changes, addedLines, removedLines } = comparison;
   if (changes.length + addedLines.length + removedLines.length === 0) return 'No change in meaning.';
-  const moved = (...movements: string[]) =>
-    changes.filter(one => one.kind === 'verdict' && movements.includes(one.movement)).length;
+  const moved = (of: 'check' | 'note' | 'either', ...movements: string[]) =>
+    changes.filter(
+      one =>
+        one.kind === 'verdict' &&
+        movements.includes(one.movement) &&
+        (of === 'either' || (one.severity === 'note') === (of === 'note')),
+    ).length;
+  // A note is no failure of a check: the two are not added up.
   const counts: [number, string][] = [
-    [moved('newly fails', 'no longer accepted'), 'newly failing'],
-    [moved('fails by more', 'still fails, differently'), 'failing by more or otherwise'],
-    [moved('newly cannot tell'), 'that can no longer be told'],
-    [moved('accepted on other figures', 'newly accepted'), 'accepted anew or on other figures'],
-    [moved('margin smaller'), 'with a smaller margin'],
-    [moved('newly holds', 'margin larger', 'fails by less'), 'better than before'],
+    [moved('check', 'newly fails', 'no longer accepted'), 'newly failing'],
+    [moved('check', 'fails by more', 'still fails, differently'), 'failing by more or otherwise'],
+    [moved('check', 'newly cannot tell'), 'that can no longer be told'],
+    [
+      moved('note', 'newly fails', 'no longer accepted', 'fails by more', 'still fails, differently'),
+      'with a new note',
+    ],
+    [moved('note', 'newly cannot tell'), 'with a note that can no longer be told'],
+    [moved('either', 'accepted on other figures', 'newly accepted'), 'accepted anew or on other figures'],
+    [moved('either', 'margin smaller'), 'with a smaller margin'],
+    [moved('either', 'newly holds', 'margin larger', 'fails by less'), 'better than before'],
   ];
   const told = counts.filter(([count]) => count > 0).map(([count, words]) => `${count} ${words}`);
   const acceptances = changes.filter(

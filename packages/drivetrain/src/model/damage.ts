@@ -19,7 +19,7 @@ export function damageWords({ what, at, dated }: Damage): string {
   return `${what}${place}${dated && dated.written !== 'unknown' ? ` on ${dated.written}` : ''}`;
 }
 
-const placeWords = (written: string) => (/^between /.test(written) ? ` ${written}` : ` at the ${written}`);
+const placeWords = (place: string) => (/^between /.test(place) ? ` ${place}` : ` at the ${place}`);
 
 /** What was declared of a part while it was sound: sizes, strengths and ratings, but no ratio, count or turning sense. */
 export function sizesAndRatings(part: Part): readonly Fact<unknown>[] {

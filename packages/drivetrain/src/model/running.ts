@@ -35,19 +35,23 @@ function inEachMode(line: ShaftLine, modes: readonly Mode[]): Running {
     if ('what' in run) return { unclear: run };
     lines.push(run);
   }
-  // What is shown of a line is its first mode: a line that begins half way through would show half of it.
-  const [first] = lines;
-  const engine = first!.engine;
-  if (!engine || line.chain.indexOf(engine) !== 0)
+  // What is shown of a line is one of its modes, and one that begins half way through would show half of it. Of those that
+  // show it whole, the plainest, so that the order of the text makes no difference.
+  const whole = lines.filter(one => one.engine !== undefined && line.chain.indexOf(one.engine) === 0);
+  const shown = [0, 1, 2, 3].flatMap(rank => whole.filter(one => besides(one) === rank))[0];
+  if (!shown)
     return {
       unclear: {
-        what: `how ${line.name} runs with its engine driving, as the first of its modes`,
+        what: `how ${line.name} runs with its engine driving, as one of its modes`,
         host: line.origin,
         property: 'mode',
       },
     };
-  return { lines };
+  return { lines: [shown, ...lines.filter(one => one !== shown)] };
 }
+
+/** What goes on in a mode besides its first mover driving the propeller. */
+const besides = ({ mode, joined }: ShaftLine) => (joined ? 1 : 0) + (mode?.generatorLoad ? 2 : 0);
 
 /** The whole line with what drives in its first mode, for whatever shows a line or compares lines. */
 export function inFirstMode(line: ShaftLine): ShaftLine {

@@ -96,12 +96,12 @@ export function languageReference(): string {
     }),
     '## Ways of running',
     'A line with several movers says how they are used: `mode harbour { driven by motor }`. Every mode is judged by every check on ' +
-      'the line, and a check tells the mode that it goes worst in. Arrangement, sheet and comparison show the first mode, in which ' +
-      'an engine drives. A motor stands where it is written: in front of the gear, behind it, or on the shaft. Two engines of one entry at ' +
+      'the line, and a check tells the mode that it goes worst in. Arrangement, sheet and comparison show the mode in which ' +
+      'an engine drives alone and no generator takes power, or the first that comes near it. A motor stands where it is written: in front of the gear, behind it, or on the shaft. Two engines of one entry at ' +
       'one rating drive one shaft by a gear that says what each of its inputs is (`input shaft first { ... }`, the first engine of ' +
       'the text on the first): each input is judged with what its own engine gives, the shaft with both. What is written between an ' +
       'engine and such a gear belongs to that engine. `require shaft torque at most 6 kN.m at full power in mode passage` is judged in that ' +
-      'mode, any other requirement in the first. A kept line is compared mode by mode: with the mode of the same name, else with one in ' +
+      'mode, any other requirement in the mode that is shown. A kept line is compared mode by mode: with the mode of the same name, else with one in ' +
       'which the same movers drove, else with the most loaded one there was. Checks that do not count two movers together cannot tell.',
     ...section('`mode Name { ... }`', MODE_VOCABULARY, seen),
     '## Revisions',

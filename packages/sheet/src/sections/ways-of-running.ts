@@ -28,7 +28,7 @@ export function modesTable(sheet: Sheet, { lines }: Arrangement): Table | undefi
   if (rows.length === 0) return undefined;
   const charging = lines.some(line => line.modes?.some(one => one.generatorLoad));
   return table(
-    `Modes: what drives in each, and what it gives; every other table shows the first mode of a line${charging ? '; the torque is that with the generator off' : ''}`,
+    `Modes: what drives in each, and what it gives; every other table shows the line in the first of them${charging ? '; the torque is that with the generator off' : ''}`,
     [
       { title: 'Mode', wide: true },
       { title: 'Driven by' },
