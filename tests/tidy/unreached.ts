@@ -5,19 +5,19 @@ export const UNREACHED: Readonly<Record<string, readonly string[]>> = {
     cantileverEndDeflection pinnedSpanDeflection fixedSpanDeflection uniformSpanSag frequencyFromDeflection
     frequencyFromUniformSag overhungPanagopulos uniformSpanFrequency oneInertiaFrequency twoInertiaFrequency
     twoInertiaNode ittcFrictionCoefficient clampFromPressureUniformWear clutchFacesNeeded bestInnerRadius
-    jointSpeedRatio handbookWakeSingle handbookWakeTwin standardAirPressure`),
+    jointSpeedRatio standardAirPressure`),
   'torsion with the inertia of shaft and water, and torque that comes in beside the engine': words(`
-    shaftPolarInertia equivalentLength referredInertia referredStiffness ringTorque carrierTorque motorBaseSpeed
+    shaftPolarInertia equivalentLength referredInertia referredStiffness ringTorque carrierTorque 
     entrainedWaterInertia wetInertia`),
   'sizes a part: the ratio, shaft, tube or propeller that would suit': words(`
-    diameterForTorsion pitchFromSlip handbookDiameter handbookLeastDiameter`),
+    diameterForTorsion handbookLeastDiameter`),
   'load lines, and a trial as it calibrates the hull': words(`
     lightRunningDemand trialPointSeaMarginOnTrial trialPointMarginsInTurn`),
   'bollard pull, to which a nozzle is held': words(
-    'bollardUpperBound nozzleBollardUpperBound handbookBollardThrust thrustFromEfficiency',
+    'thrustFromEfficiency',
   ),
   'a criterion to choose: span guide, shaft diameter, reliability and duty cycle of a bearing': words(`
-    lineShaftSpan classSpanSlow classSpanFast handbookBearingSpan whirlingBearingSpan smallCraftClassDiameter
+    lineShaftSpan handbookBearingSpan smallCraftClassDiameter
     asmeShaftDiameter fatigueShaftDiameter modifiedRatingLife dutyCycleLoad`),
 };
 

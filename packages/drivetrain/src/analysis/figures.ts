@@ -6,6 +6,7 @@ import {
   expectedSlip,
   given,
   hullSpeed,
+  pitchFromSlip,
   realSlip,
   renamed,
   speedLengthRatio,
@@ -13,6 +14,7 @@ import {
 } from '@tailshaft/mechanics';
 import type { Vessel } from '../model/vessel.js';
 import type { LineAnalysis } from './line.js';
+import { motorYardsticks, propellerYardsticks, shaftYardsticks } from './sizing-figures.js';
 
 /*
  * The yardsticks of the trade: no check judges by them, and people who know such vessels see by them at a glance whether a
@@ -30,8 +32,17 @@ export function hullFigures({ hull }: Vessel): Value[] {
   ]);
 }
 
-/** Slip and speed–length ratio of a line at full throttle, or where that cannot be predicted at rated power. */
+/** Slip and speed–length ratio of a line at full throttle or, where that cannot be predicted, at rated power; then what the usual formulas would choose. */
 export function lineFigures(analysis: LineAnalysis): Value[] {
+  return usable([
+    ...runFigures(analysis),
+    ...propellerYardsticks(analysis),
+    ...shaftYardsticks(analysis),
+    ...motorYardsticks(analysis),
+  ]);
+}
+
+function runFigures(analysis: LineAnalysis): (Value | undefined)[] {
   const propulsion = analysis.propulsion?.value;
   const { propeller } = analysis.line;
   if (!propulsion || !propeller) return [];
@@ -49,10 +60,16 @@ export function lineFigures(analysis: LineAnalysis): Value[] {
   const slip = pitch && apparentSlip({ vesselSpeed, pitch, shaftSpeed });
   const real = pitch && realSlip({ speedOfAdvance, pitch, shaftSpeed });
   const length = waterlineLength && speedLengthRatio({ vesselSpeed, waterlineLength });
-  return usable([
+  const expected = renamed(expectedSlip({ vesselSpeed }), 'slip expected at that speed, handbook');
+  return [
     slip && renamed(slip, `apparent slip at ${at}`),
     real && renamed(real, `real slip at ${at}`),
-    slip && renamed(expectedSlip({ vesselSpeed }), 'slip expected at that speed, handbook'),
+    slip && expected,
+    slip &&
+      renamed(
+        pitchFromSlip({ vesselSpeed, shaftSpeed, slip: expected }),
+        'pitch for that speed at the expected slip',
+      ),
     length && renamed(length, `speed-length ratio at ${at}`),
     displacement &&
       renamed(
@@ -64,7 +81,7 @@ export function lineFigures(analysis: LineAnalysis): Value[] {
         admiraltyCoefficient({ displacement, vesselSpeed: rated.vesselSpeed, power }),
         'Admiralty coefficient at rated power',
       ),
-  ]);
+  ];
 }
 
 /** Those that come to a number by a formula that holds here. */
