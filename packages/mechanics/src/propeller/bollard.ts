@@ -102,22 +102,6 @@ export const handbookBollardThrust = /* @__PURE__ */ formula({
     62.72 * ((power / HORSEPOWER) * (diameter / INCH / 12)) ** 0.67 * POUND_FORCE,
 });
 
-/** Thrust of a moving propeller of known efficiency: T VA = PD η0. */
-export const thrustFromEfficiency = /* @__PURE__ */ formula({
-  name: 'thrust from power, efficiency and speed',
-  symbol: 'T',
-  dimension: 'force',
-  inputs: { power: 'power', efficiency: 'ratio', speedOfAdvance: 'speed' },
-  text: 'T = PD η0 / VA',
-  symbols: { power: 'PD', efficiency: 'η0', speedOfAdvance: 'VA' },
-  source: DEFINITION,
-  range: [
-    { condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 },
-    { condition: 'efficiency 0 to 1', met: ({ efficiency: e }) => e >= 0 && e <= 1 },
-  ],
-  compute: ({ power, efficiency, speedOfAdvance }) => (power * efficiency) / speedOfAdvance,
-});
-
 /** Bollard pull per unit of shaft power in use, N/W; ranges from low to high. */
 export const BOLLARD_PULL_PER_POWER: readonly {
   readonly propeller: string;

@@ -1,6 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
-import { FOOT, HORSEPOWER, INCH, RPM } from '../units/constants.js';
+import { HORSEPOWER, INCH, RPM } from '../units/constants.js';
 import { handbook } from './sources.js';
 import { KNOT } from './water.js';
 
@@ -21,27 +21,6 @@ export const handbookDiameter = /* @__PURE__ */ formula({
   ],
   compute: ({ power, shaftSpeed }) =>
     ((632.7 * (power / HORSEPOWER) ** 0.2) / (shaftSpeed / RPM) ** 0.6) * INCH,
-});
-
-/** Least diameter that suits the hull, from its beam and the draught of its body. */
-export const handbookLeastDiameter = /* @__PURE__ */ formula({
-  name: 'least propeller diameter, handbook',
-  symbol: 'Dmin',
-  dimension: 'length',
-  inputs: { waterlineBeam: 'length', hullDraught: 'length', screws: 'number' },
-  units: { waterlineBeam: 'ft', hullDraught: 'ft' },
-  unit: 'in',
-  text: 'Dmin = 4.07 √(BWL Hd) (in, ft), times 0.8 for twin and 0.65 for triple screw',
-  symbols: { waterlineBeam: 'BWL', hullDraught: 'Hd' },
-  source: handbook('5-5, minimum diameter'),
-  range: [
-    { condition: '1 to 3 screws', met: ({ screws }) => screws === 1 || screws === 2 || screws === 3 },
-    { condition: 'beam and hull draught above zero', met: si => si.waterlineBeam > 0 && si.hullDraught > 0 },
-  ],
-  compute: ({ waterlineBeam, hullDraught, screws }) => {
-    const share = screws >= 3 ? 0.65 : screws >= 2 ? 0.8 : 1;
-    return 4.07 * Math.sqrt(Math.max(0, waterlineBeam * hullDraught)) * (INCH / FOOT) * share;
-  },
 });
 
 function pitchRatioLine(which: string, factor: number, power: number) {
@@ -82,4 +61,5 @@ export const BLADE_NUMBER_FACTORS: Readonly<
   3: { diameter: 1, pitch: 1 },
   4: { diameter: 0.94, pitch: 0.98 },
 };
+
 export const BLADE_NUMBER_FACTORS_SOURCE: Source = handbook('factors for two and four blades');

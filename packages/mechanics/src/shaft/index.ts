@@ -7,7 +7,6 @@ export * from './small-craft-diameter.js';
 export * from './taper.js';
 export * from './taper-fit.js';
 export {
-  diameterForTorsion,
   massPerLength,
   shearModulus,
   torqueAtShearStress,

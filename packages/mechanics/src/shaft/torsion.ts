@@ -41,25 +41,6 @@ export const torqueAtShearStress = /* @__PURE__ */ formula({
   compute: ({ stress, outsideDiameter, bore }) => stress * torsionalSectionModulusOf(outsideDiameter, bore),
 });
 
-/** Outside diameter for an allowed shear stress; bore ratio d_i/d_o, 0 for solid. d m; T N·m; τ Pa. */
-export const diameterForTorsion = /* @__PURE__ */ formula({
-  name: 'shaft diameter for an allowed torsional stress',
-  symbol: 'd_o',
-  dimension: 'length',
-  inputs: { torque: 'torque', stress: 'pressure', boreRatio: 'ratio' },
-  text: 'd_o = (16 T / (π τ (1 − (d_i/d_o)⁴)))^(1/3)',
-  symbols: { torque: 'T', stress: 'τ', boreRatio: 'd_i/d_o' },
-  source: TORSION,
-  range: [
-    {
-      condition: 'the bore ratio is at least 0 and below 1',
-      met: si => si.boreRatio >= 0 && si.boreRatio < 1,
-    },
-  ],
-  compute: ({ torque, stress, boreRatio }) =>
-    Math.cbrt((16 * torque) / (Math.PI * stress * hollowShare(boreRatio))),
-});
-
 /** Mass of a round shaft by length. m kg/m; ρ kg/m³; d_o, d_i m. */
 export const massPerLength = /* @__PURE__ */ formula({
   name: 'mass per length of a round shaft',

@@ -1,7 +1,5 @@
 export * from './critical-speed.js';
 export * from './entrained-water.js';
-export * from './lateral/dunkerley.js';
-export * from './lateral/mass-on-span.js';
 export * from './lateral/overhung-bracket.js';
 export * from './lateral/overhung-dunkerley.js';
 export * from './lateral/overhung-influence.js';
@@ -10,7 +8,6 @@ export * from './lateral/span-end-conditions.js';
 export * from './lateral/uniform-span.js';
 export * from './round-shaft.js';
 export * from './running-range.js';
-export * from './torsional/closed-forms.js';
 export * from './torsional/criticals-chart.js';
 export * from './torsional/damping.js';
 export * from './torsional/divided-shaft.js';

@@ -4,12 +4,12 @@ import {
   classSpanSlow,
   given,
   lineShaftLoading,
-  lineShaftSpan,
   outsideRange,
   spanDiameterGuide,
   spanInDiameters,
 } from '@tailshaft/mechanics';
 import { expect, it } from 'vitest';
+import { lineShaftSpan } from '../held/span-guide.js';
 import { published } from '../published.js';
 import { IN, MM, RPM } from '../tables/factors.js';
 

@@ -1,6 +1,5 @@
 import {
   given,
-  handbookBearingSpan,
   shaftMaterial,
   whirlingBearingSpan,
   whirlingMargin,
@@ -8,6 +7,7 @@ import {
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { handbookBearingSpan } from '../held/whirling-span.js';
 import { published } from '../published.js';
 import { IN, LB_IN3, PSI, RPM } from '../tables/factors.js';
 

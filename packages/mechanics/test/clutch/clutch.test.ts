@@ -1,8 +1,5 @@
 import {
-  bestInnerRadius,
-  clampFromPressureUniformWear,
   clutchFaces,
-  clutchFacesNeeded,
   clutchServiceFactor,
   clutchTorqueUniformPressure,
   clutchTorqueUniformWear,
@@ -14,6 +11,8 @@ import {
   WET_FRICTION_BOUND,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { bestInnerRadius, clampFromPressureUniformWear } from '../held/clamp-force.js';
+import { clutchFacesNeeded } from '../held/holding-torque.js';
 import { published } from '../published.js';
 
 const MPA = 1e6;

@@ -1,7 +1,6 @@
 import {
   APPENDAGE_FACTORS_SOURCE,
   ATMOSPHERE_LESS_VAPOUR_SOURCE,
-  allFormulas,
   B_SERIES_TESTED_AREA,
   BLADE_NUMBER_FACTORS_SOURCE,
   barredRangeStart,
@@ -19,8 +18,9 @@ import {
   workingText,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { everyFormula } from '../held/index.js';
 
-const formulas = [...allFormulas().values()];
+const formulas = [...everyFormula().values()];
 
 /** What no text at hand bears out: the publication is known, its figures are recalled, or one copy of doubtful standing. */
 const FROM_MEMORY = [
@@ -68,7 +68,7 @@ const FROM_MEMORY = [
 
 describe('formulas known only from memory', () => {
   it.each(FROM_MEMORY)('%s says so, in its source and in every working', name => {
-    const formula = allFormulas().get(name)!;
+    const formula = everyFormula().get(name)!;
     expect(formula.spec.source.confidence).toBe('from memory');
     expect(citeSource(formula.spec.source)).toMatch(/\(from memory\)$/);
     const inputs = Object.fromEntries(

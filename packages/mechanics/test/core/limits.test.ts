@@ -1,5 +1,5 @@
-import { allFormulas } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { everyFormula } from '../held/index.js';
 import '@tailshaft/mechanics/methods';
 import { RELATIONS } from './relations.js';
 
@@ -125,7 +125,7 @@ function readBy(met: (si: never) => boolean): string[] {
   return [...read];
 }
 
-const CONDITIONS = [...allFormulas()].flatMap(([name, { spec }]) =>
+const CONDITIONS = [...everyFormula()].flatMap(([name, { spec }]) =>
   typeof spec.range === 'string'
     ? []
     : spec.range.map(({ condition, met }) => ({

@@ -8,10 +8,10 @@ import {
   holtropResistance1982,
   holtropResistance1984,
   hullForm,
-  ittcFrictionCoefficient,
   outsideRange,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { ittcFrictionCoefficient } from '../held/friction-line.js';
 import { published } from '../published.js';
 import { EXAMPLE_1982, EXAMPLE_1984 } from './holtrop-examples.js';
 

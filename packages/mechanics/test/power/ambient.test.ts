@@ -7,10 +7,10 @@ import {
   powerAdjustment,
   powerAtAmbient,
   saturationPressure,
-  standardAirPressure,
   UNRESTRICTED_SERVICE,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { standardAirPressure } from '../held/air.js';
 import { published } from '../published.js';
 
 const LIEGE = 'University of Liège, course exercise on ISO 3046-1';

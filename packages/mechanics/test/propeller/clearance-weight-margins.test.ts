@@ -1,9 +1,7 @@
 import {
   CLASS_CLEARANCE,
   DEMAND_EXPONENT,
-  entrainedWaterInertia,
   given,
-  lightRunningDemand,
   outsideRange,
   powerDemandByLaw,
   propellerMassEstimate,
@@ -11,11 +9,14 @@ import {
   tipClearanceAfterChange,
   tipClearanceShare,
   toleranceOf,
-  trialPointMarginsInTurn,
-  trialPointSeaMarginOnTrial,
-  wetInertia,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import {
+  lightRunningDemand,
+  trialPointMarginsInTurn,
+  trialPointSeaMarginOnTrial,
+} from '../held/demand-law.js';
+import { entrainedWaterInertia, wetInertia } from '../held/weight-inertia.js';
 import { published } from '../published.js';
 
 const INCH = 0.0254;

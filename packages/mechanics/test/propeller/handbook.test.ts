@@ -8,13 +8,13 @@ import {
   HANDBOOK_PITCH_RATIO,
   handbookBollardThrust,
   handbookDiameter,
-  handbookLeastDiameter,
   pitchFromSlip,
   realSlip,
   speedFromSlip,
-  thrustFromEfficiency,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { thrustFromEfficiency } from '../held/bollard.js';
+import { handbookLeastDiameter } from '../held/handbook-sizing.js';
 import { published } from '../published.js';
 
 const KNOT = 1852 / 3600;

@@ -6,11 +6,11 @@ import {
   coastalServiceShare,
   countedTensileStrength,
   given,
-  smallCraftClassDiameter,
   smallCraftClassFactors,
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { smallCraftClassDiameter } from '../held/class-diameter.js';
 import { published } from '../published.js';
 import { KW, MM, MPA, RPM } from '../tables/factors.js';
 

@@ -1,15 +1,14 @@
 import {
   asmeAllowedShear,
-  asmeShaftDiameter,
   bendingAndThrustStress,
   equivalentStress,
   fatigueSafetyFactor,
-  fatigueShaftDiameter,
   given,
   overhungPropellerMoment,
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { asmeShaftDiameter, fatigueShaftDiameter } from '../held/combined-load.js';
 import { published } from '../published.js';
 import { MM, MPA } from '../tables/factors.js';
 

@@ -1,6 +1,5 @@
 import {
   asmeCombinedShear,
-  asmeShaftDiameter,
   columnFactorLong,
   columnFactorShort,
   given,
@@ -8,6 +7,7 @@ import {
   yieldFactor,
 } from '@tailshaft/mechanics';
 import { expect, it } from 'vitest';
+import { asmeShaftDiameter } from '../held/combined-load.js';
 import { published } from '../published.js';
 import { KW, MM, MPA, RPM } from '../tables/factors.js';
 

@@ -1,5 +1,4 @@
 import {
-  diameterForTorsion,
   given,
   massPerLength,
   shearModulus,
@@ -8,6 +7,7 @@ import {
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { diameterForTorsion } from '../held/torsion.js';
 import { published } from '../published.js';
 import { HP, IN, KW, LB_IN3, MM, MPA, PSI, RPM } from '../tables/factors.js';
 

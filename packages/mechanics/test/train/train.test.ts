@@ -1,16 +1,9 @@
 import {
   assemblyConditions,
   carriedShares,
-  carrierTorque,
-  doublePlanetRatio,
   type GearMesh,
   type GearTrain,
-  gearPairRatio,
   ringTeeth,
-  ringToCarrierRatio,
-  ringTorque,
-  sunToCarrierRatio,
-  sunToRingRatio,
   torqueOfShare,
   trainMotion,
   trainRatio,
@@ -18,6 +11,15 @@ import {
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import {
+  carrierTorque,
+  doublePlanetRatio,
+  gearPairRatio,
+  ringToCarrierRatio,
+  ringTorque,
+  sunToCarrierRatio,
+  sunToRingRatio,
+} from '../held/simple-sets.js';
 import { published } from '../published.js';
 
 const KHURMI = 'Khurmi and Gupta, Theory of Machines, chapter 13';

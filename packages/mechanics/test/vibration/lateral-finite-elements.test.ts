@@ -1,20 +1,18 @@
 import {
-  cantileverEndDeflection,
   type ForwardEnd,
-  fixedSpanDeflection,
   given,
   overhungDunkerley,
   overhungFrequency,
   overhungInfluence,
-  overhungPanagopulos,
-  pinnedSpanDeflection,
   type SpanEnds,
   spanEnds,
-  uniformSpanFrequency,
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { eigs } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { cantileverEndDeflection, fixedSpanDeflection, pinnedSpanDeflection } from '../held/mass-on-span.js';
+import { overhungPanagopulos } from '../held/overhung-dunkerley.js';
+import { uniformSpanFrequency } from '../held/uniform-span.js';
 import { type BeamModel, beam, nodes } from './beam-elements.js';
 
 const v = (si: number) => given('v', 'v', 'number', si) as never;

@@ -1,31 +1,32 @@
 import {
   bladeRateOrder,
-  cantileverEndDeflection,
   criticalSpeed,
-  dunkerley,
-  dunkerleyPair,
-  fixedSpanDeflection,
-  frequencyFromDeflection,
-  frequencyFromUniformSag,
   given,
   LATERAL_ENTRAINED_WATER,
   outsideRange,
   overhungBracket,
   overhungDunkerley,
   overhungFrequency,
-  overhungPanagopulos,
-  pinnedSpanDeflection,
   propellerInertiaInWater,
   propellerMassInWater,
   shaftSecondMomentOfArea,
   spanEnds,
   spanFrequencyNumber,
-  uniformSpanFrequency,
-  uniformSpanSag,
   valuesBehind,
   whirlInertia,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { dunkerley, dunkerleyPair } from '../held/dunkerley.js';
+import {
+  cantileverEndDeflection,
+  fixedSpanDeflection,
+  frequencyFromDeflection,
+  frequencyFromUniformSag,
+  pinnedSpanDeflection,
+  uniformSpanSag,
+} from '../held/mass-on-span.js';
+import { overhungPanagopulos } from '../held/overhung-dunkerley.js';
+import { uniformSpanFrequency } from '../held/uniform-span.js';
 import { published } from '../published.js';
 import { GRAVITY, INCH, LONG_TON, PER_MINUTE, PSI, secondMoment } from './units.js';
 

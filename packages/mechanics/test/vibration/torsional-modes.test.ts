@@ -6,11 +6,10 @@ import {
   TORSIONAL_ENTRAINED_WATER,
   type TorsionalGap,
   type TorsionalModel,
-  twoInertiaFrequency,
-  twoInertiaNode,
   valuesBehind,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
+import { twoInertiaFrequency, twoInertiaNode } from '../held/closed-forms.js';
 import { G, J, K, must } from './trains.js';
 
 /** One engine through a damper, gear and shaft to a propeller; the astern train hangs on the input as a branch. */

@@ -6,8 +6,6 @@ import {
   holzerChainFrequencies,
   holzerTable,
   holzerTree,
-  referredInertia,
-  referredStiffness,
   solveTorsional,
   type TorsionalModel,
   torsionalSpeeds,
@@ -15,6 +13,7 @@ import {
 import fc from 'fast-check';
 import { eigs } from 'mathjs';
 import { describe, expect, it } from 'vitest';
+import { referredInertia, referredStiffness } from '../held/equivalent-shaft.js';
 import { G, J, K, must, trains } from './trains.js';
 
 const frequencies = (model: TorsionalModel) => must(solveTorsional(model)).modes.map(mode => mode.angular);

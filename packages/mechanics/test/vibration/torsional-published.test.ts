@@ -1,23 +1,23 @@
 import {
-  equivalentLength,
   given,
   holzerChainFrequencies,
   holzerResidual,
   holzerTable,
-  oneInertiaFrequency,
-  referredInertia,
-  referredStiffness,
   renamed,
   seriesPairStiffness,
   seriesStiffness,
   shaftPolarInertia,
   shaftTorsionalStiffness,
   solveTorsional,
+} from '@tailshaft/mechanics';
+import { describe, expect, it } from 'vitest';
+import {
+  oneInertiaFrequency,
   threeInertiaFrequency,
   twoInertiaFrequency,
   twoInertiaNode,
-} from '@tailshaft/mechanics';
-import { describe, expect, it } from 'vitest';
+} from '../held/closed-forms.js';
+import { equivalentLength, referredInertia, referredStiffness } from '../held/equivalent-shaft.js';
 import { published } from '../published.js';
 import { G, J, K, must } from './trains.js';
 import { INCH, LONG_TON, PER_MINUTE, POUND, PSI } from './units.js';

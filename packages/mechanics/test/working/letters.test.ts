@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  allFormulas,
   filledFormula,
   given,
   hullSpeed,
@@ -9,6 +8,7 @@ import {
   type Value,
 } from '../../src/index.js';
 import { lettersOr, rightSide } from '../../src/working/filled.js';
+import { everyFormula } from '../held/index.js';
 
 /** Constants, functions, units and words that a formula's text may hold beside the letters of its inputs. */
 const KNOWN = new Set([
@@ -39,7 +39,7 @@ const KNOWN = new Set([
 const WORDS = /^\p{Ll}{2,}$/u;
 
 /** Formulas that take named inputs; the others add up lists. */
-const formulas = [...allFormulas()].filter(([, { spec }]) => Object.keys(spec.inputs).length > 0);
+const formulas = [...everyFormula()].filter(([, { spec }]) => Object.keys(spec.inputs).length > 0);
 
 /** Letters that the text itself says: `m = 1.2, 1, …`. */
 const said = (text: string) => [...text.matchAll(/(\p{L}[\p{L}\p{Nd}_₀-₉]*) =/gu)].map(found => found[1]!);

@@ -2,23 +2,6 @@ import { formula } from '../../core/formula.js';
 import type { Value } from '../../core/value.js';
 import { LUMPED_TORSION } from '../sources.js';
 
-/** Lₑ = L (dₑ/d)⁴, m: length of diameter dₑ that twists as much as length L of diameter d; same material, both solid. */
-export const equivalentLength = /* @__PURE__ */ formula({
-  name: 'equivalent length of a stepped shaft piece',
-  symbol: 'Lₑ',
-  dimension: 'length',
-  inputs: { L: 'length', d: 'length', de: 'length' },
-  text: 'Lₑ = L (de / d)⁴',
-  source: {
-    author: 'T. Bevan',
-    title: 'The Theory of Machines',
-    clause: 'chapter 15',
-    confidence: 'published',
-  },
-  range: 'solid pieces of one material; the fillet’s own give is left out',
-  compute: ({ L, d, de }) => L * (de / d) ** 4,
-});
-
 /** 1/k = 1/k₁ + 1/k₂, N·m/rad: two springs that carry the same torque. */
 export const seriesPairStiffness = /* @__PURE__ */ formula({
   name: 'torsional stiffness of two in series',
@@ -38,27 +21,3 @@ export function seriesStiffness(
 ): Value<'torsional stiffness'> {
   return rest.reduce((k1, k2) => seriesPairStiffness({ k1, k2 }), first);
 }
-
-/** J' = J / i², kg·m²: what an inertia after a reduction i (speed before ÷ speed after) amounts to before it. */
-export const referredInertia = /* @__PURE__ */ formula({
-  name: 'moment of inertia referred across a gear',
-  symbol: 'J′',
-  dimension: 'moment of inertia',
-  inputs: { J: 'moment of inertia', i: 'ratio' },
-  text: 'J′ = J / i²',
-  source: LUMPED_TORSION,
-  range: [{ condition: 'the ratio is not zero', met: ({ i }) => i !== 0 }],
-  compute: ({ J, i }) => J / i ** 2,
-});
-
-/** k' = k / i², N·m/rad: what a stiffness after a reduction i amounts to before it. */
-export const referredStiffness = /* @__PURE__ */ formula({
-  name: 'torsional stiffness referred across a gear',
-  symbol: 'k′',
-  dimension: 'torsional stiffness',
-  inputs: { k: 'torsional stiffness', i: 'ratio' },
-  text: 'k′ = k / i²',
-  source: LUMPED_TORSION,
-  range: [{ condition: 'the ratio is not zero', met: ({ i }) => i !== 0 }],
-  compute: ({ k, i }) => k / i ** 2,
-});

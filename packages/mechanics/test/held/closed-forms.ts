@@ -1,5 +1,6 @@
-import { type FormulaSpec, formula, type RangeRule } from '../../core/formula.js';
-import { BEVAN_VIBRATIONS } from '../sources.js';
+import type { FormulaSpec, RangeRule } from '../../src/core/formula.js';
+import { BEVAN_VIBRATIONS } from '../../src/vibration/sources.js';
+import { formula } from './held-formula.js';
 
 /** f = √(k/J) / 2π, Hz: one inertia on a shaft whose other end cannot turn. */
 export const oneInertiaFrequency = /* @__PURE__ */ formula({

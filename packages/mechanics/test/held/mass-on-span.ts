@@ -1,6 +1,6 @@
-import { formula } from '../../core/formula.js';
-import { STANDARD_GRAVITY } from '../../units/constants.js';
-import { BEVAN_VIBRATIONS } from '../sources.js';
+import { STANDARD_GRAVITY } from '../../src/units/constants.js';
+import { BEVAN_VIBRATIONS } from '../../src/vibration/sources.js';
+import { formula } from './held-formula.js';
 
 const inside = {
   condition: 'the mass sits between the supports',

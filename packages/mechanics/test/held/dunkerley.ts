@@ -1,6 +1,6 @@
-import { formula } from '../../core/formula.js';
-import type { Value } from '../../core/value.js';
-import { DUNKERLEY } from '../sources.js';
+import type { Value } from '../../src/core/value.js';
+import { DUNKERLEY } from '../../src/vibration/sources.js';
+import { formula } from './held-formula.js';
 
 /** 1/f² = 1/f₁² + 1/f₂², for a shaft whose parts alone would vibrate at f₁ and f₂. Never above the true frequency. */
 export const dunkerleyPair = /* @__PURE__ */ formula({
