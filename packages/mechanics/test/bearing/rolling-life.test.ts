@@ -1,19 +1,17 @@
 import {
   basicRatingLife,
+  dutyCycleLoad,
   dutyTime,
   equivalentBearingLoad,
+  equivalentDutyLoad,
   given,
   lifeExponent,
+  modifiedRatingLife,
   ratingLifeTime,
+  reliabilityFactors,
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  dutyCycleLoad,
-  equivalentDutyLoad,
-  modifiedRatingLife,
-  reliabilityFactors,
-} from '../held/rolling-life.js';
 import { published } from '../published.js';
 import { HOUR, KW, RPM } from '../tables/factors.js';
 

@@ -13,7 +13,6 @@ export { everyFormula } from './held-formula.js';
 export * from './holding-torque.js';
 export * from './mass-on-span.js';
 export * from './overhung-dunkerley.js';
-export * from './rolling-life.js';
 export * from './simple-sets.js';
 export * from './span-guide.js';
 export * from './torsion.js';

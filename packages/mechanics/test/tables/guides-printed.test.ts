@@ -10,6 +10,7 @@ import {
   installationAngleGuides,
   lineShaftLoading,
   PROPELLER_TOLERANCES,
+  reliabilityFactors,
   spanDiameterGuide,
   sternBearingRules,
   TIP_CLEARANCE_CRITERIA,
@@ -25,7 +26,6 @@ import {
   WET_FRICTION_BOUND,
 } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
-import { reliabilityFactors } from '../held/rolling-life.js';
 import { DEG, HP, LBF, MPA } from './factors.js';
 
 describe('ISO 484-2:1981 as two trade pages print it, classes S, I, II, III', () => {
