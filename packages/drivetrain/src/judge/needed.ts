@@ -197,6 +197,11 @@ const FINE = [
   [6, 1e-9],
 ] as const;
 
+/** A figure that is needed, in the unit and to the digits of the one that it replaces, and never short of it. */
+export function atLeastWords(now: Value, si: number): string {
+  return rounded(now, si, 'at least', 3, 1e-9).written;
+}
+
 /** To the digits that a person would write, never short of what is needed. */
 function rounded(
   now: Value,

@@ -15,6 +15,8 @@ export interface Consequence {
   readonly settles: (verdict: Verdict, vessel?: string) => readonly Missing[] | undefined;
   /** What ends worse than it was: the verdict as it would be. */
   readonly worse: readonly Verdict[];
+  /** How many failures, of this check and of others, it puts right. */
+  readonly mended: number;
 }
 
 /** Judges a document as it would be after some edits, and tells what became of its verdicts. */
@@ -54,6 +56,13 @@ export function consequenceOf(
       if (same.some(one => isOpen(one) && !leftOpen(verdict, one))) return undefined;
       const now = all().get(keyOf(verdict, vessel));
       return now ? leftOpen(verdict, now) : [];
+    },
+    get mended() {
+      const now = all();
+      return [...standing(before)].filter(([key, one]) => {
+        const then = now.get(key)?.outcome;
+        return one.outcome === 'fails' && !one.asFound && then !== 'fails' && then !== 'cannot tell';
+      }).length;
     },
     get worse() {
       lost ??= becameWorse(standing(before), all());

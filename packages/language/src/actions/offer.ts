@@ -13,6 +13,8 @@ export interface Offer {
   readonly route?: RouteKind;
   /** Something else gets worse, as its title says. */
   readonly makesWorse?: true;
+  /** How many failures it puts right, where more than its own. */
+  readonly mends?: number;
   /** A search of sizes and parts found it. */
   readonly searched?: true;
   /** It leaves a blank for the author to fill. */

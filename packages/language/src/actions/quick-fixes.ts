@@ -70,10 +70,17 @@ export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generat
     if (!offers.some(one => !one.makesWorse))
       offers.push(...(yield* searched(wantedParts(verdict, vessel), finding, textOf, judge, WANTED)));
   }
-  // What costs nothing else stands before what does.
-  return once(offers).sort(
-    (one, other) => Number(one.makesWorse ?? false) - Number(other.makesWorse ?? false),
-  );
+  return once(offers).sort(bestFirst);
+}
+
+/**
+ * What costs nothing else stands before what does, then what the rule itself prefers and names, and of these what puts other
+ * failures right as well.
+ */
+function bestFirst(one: Offer, other: Offer): number {
+  const rank = ({ makesWorse, preferred, searched }: Offer) =>
+    (makesWorse ? 4 : 0) + (preferred ? 0 : 2) + (searched ? 1 : 0);
+  return rank(one) - rank(other) || (other.mends ?? 1) - (one.mends ?? 1);
 }
 
 /** So many ways out are offered that a search found, and so many parts to be found. */
@@ -152,9 +159,11 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
   const kind = kindOf(route, verdict);
   // The vessel as found is a record: what is to be built is written where it is proposed.
   if (kind === 'changes the design' && editsAsFound(edits, finding)) return undefined;
-  const { reads, settles, worse } = judge(edits);
+  const judged = judge(edits);
+  const { reads, settles } = judged;
   const open = reads ? settles(verdict, finding.vessel?.vessel.name) : undefined;
   if (!open) return undefined;
+  const { worse, mended } = judged;
   const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
   const preferred = route.preferred === true && others.length === 0 && open.length === 0;
   return {
@@ -164,6 +173,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
     finding,
     route: kind,
     ...(others.length > 0 ? { makesWorse: true } : {}),
+    ...(mended > 1 ? { mends: mended } : {}),
     ...(preferred ? { preferred } : {}),
   };
 }

@@ -39,7 +39,16 @@ export interface Around {
 }
 
 /** The dimensions of a study; what cannot be varied is told. A gear and its ratio are one dimension: not every gear has every ratio. */
-export function dimensionsOf(study: StudyReading, around: Around): ReadDimension[] {
+export function dimensionsOf(study: StudyReading, { tell, ...rest }: Around): ReadDimension[] {
+  // What is wrong with a part is wrong for everything of it that varies: it is told at the first.
+  const said = new Set<string>();
+  const around: Around = {
+    ...rest,
+    tell: one => {
+      if (!said.has(one.message)) tell(one);
+      said.add(one.message);
+    },
+  };
   const facts = variationsOf(study, around);
   const gears = facts.filter(({ value }) => isGear(value!));
   const made = facts.flatMap(fact => {

@@ -139,6 +139,7 @@ describe('every fix of every rule', () => {
         const offers = questions(finding, specs.textOf, () => ({
           reads: true,
           settles: () => [],
+          mended: 1,
           worse: [],
         }));
         expect(new Set(offers.map(one => one.title)).size, rule.id).toBe(offers.length);

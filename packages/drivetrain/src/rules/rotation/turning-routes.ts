@@ -18,9 +18,8 @@ export function turningRoutes(
     .flatMap(one => {
       const edits = combinationEdits(pair, one);
       const costs = one.costs.filter(cost => cost.what !== 'turning').map(cost => cost.text);
-      return edits.length > 0
-        ? [{ title: `${costs.join('; ')}: propellers then turn ${one.pair}`, edits }]
-        : [];
+      const title = `${costs.join('; ')}: propellers then turn ${one.pair}`;
+      return edits.length > 0 ? [{ title: title[0]!.toUpperCase() + title.slice(1), edits }] : [];
     });
 }
 

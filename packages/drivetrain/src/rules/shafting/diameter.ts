@@ -6,6 +6,7 @@ import { sizesOf } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, type ShaftStrength, shaftStrength } from '../../analysis/shaft-strength.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
+import { atLeastWords } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
@@ -106,7 +107,7 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
     demand,
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
     message: `${line.name}: ${numbers}.${other}`,
-    failMessage: `${line.name}: ${numbers}. Fit ${analysis.tell(needed, 3)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,
+    failMessage: `${line.name}: ${numbers}. Fit ${atLeastWords(diameterOf(shaft, weakest).value ?? needed, needed.si)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,
     related: [
       { at: shaft.material!.origin, message: `its grade: ${shaft.grade!.name}` },
       ...(line.gear
