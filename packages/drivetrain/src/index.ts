@@ -38,6 +38,7 @@ export { otherSizes } from './cure/other-size.js';
 export { suitedParts } from './cure/suited.js';
 export { wantedParts } from './cure/wanted-part.js';
 export * from './judge/acceptance-policy.js';
+export { judgeBeside } from './judge/beside.js';
 export * from './judge/context.js';
 export * from './judge/counts.js';
 export * from './judge/gravity.js';

@@ -32,7 +32,10 @@ export function sameCheck(
   const checks = checksOf(vessel, catalogue, today, rules).filter(
     ({ rule, at }) => rule.scope !== 'line' || !line || at.subject === line.path,
   );
-  const all = checks.flatMap(({ rule, at, run }) => settled(rule, at, run));
+  // No figure is sought that would put right what is only tried.
+  const all = checks.flatMap(({ rule, at: { subject: of, place }, run }) =>
+    settled(rule, { subject: of, place }, run),
+  );
   const said = concluded(all, vessel, today, rules).filter(one => one.subject === subject);
   return said.find(one => one.outcome !== 'holds') ?? said[0];
 }

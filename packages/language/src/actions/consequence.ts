@@ -32,7 +32,7 @@ export function consequenceOf(
     texts.set(uri, applyEdits(textOf(uri), own));
   }
   const before = project.check(document);
-  const after = project.supposing(document, texts);
+  const after = project.supposing(document, texts, edits);
   const old = new Map<string, number>();
   for (const one of before.problems) old.set(one.code, (old.get(one.code) ?? 0) + 1);
   const reads = after.problems.every(one => {

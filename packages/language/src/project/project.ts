@@ -7,6 +7,7 @@ import {
   USUAL_POLICY,
 } from '@tailshaft/drivetrain';
 import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
+import type { TextEdit } from '../edit/text-edit.js';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
 import { quantitiesOf } from '../elaborate/vessel.js';
 import { LazyParse } from '../incremental/lazy-parse.js';
@@ -18,9 +19,10 @@ import { type ReadyStudy, readyStudy } from '../study/case.js';
 import { Importers } from './importers.js';
 import { type ImportOutcome, resolveImport } from './imports.js';
 import type { FileCheck, JudgedEntry, JudgedVessel } from './judged.js';
+import { leftAlone } from './left-alone.js';
 import { isTooLarge, tooLarge } from './size.js';
 import { type DocumentSummary, summaryOf } from './summary.js';
-import { type Supposed, supposed, vesselOf } from './supposed.js';
+import { type Beside, type Supposed, supposed, vesselOf } from './supposed.js';
 import { keptVessels } from './unchanged.js';
 
 export type { FileCheck, JudgedEntry, JudgedVessel } from './judged.js';
@@ -201,7 +203,11 @@ export class Project {
    * What would be said of a loaded document if its text, or that of files it sees, were other. Nothing of it is kept, and
    * nothing else changes. Its places are none of the text.
    */
-  supposing(document: LangiumDocument, texts: ReadonlyMap<string, string>): Supposed {
+  supposing(
+    document: LangiumDocument,
+    texts: ReadonlyMap<string, string>,
+    edits: readonly TextEdit[] = [],
+  ): Supposed {
     const syntax: Problem[] = [];
     const { LangiumDocuments } = this.services.workspace;
     const visible = this.visible(document).map((one, index) => {
@@ -224,8 +230,20 @@ export class Project {
     return supposed(reading, table, this.today(), this.policy, {
       problems: [...syntax, ...reading.problems, ...duplicateNames(reading)],
       kept,
+      beside: one => this.besideOf(one, document, edits),
       entry: (one, today) => this.judgedEntry(one, today),
     });
+  }
+
+  /** A vessel as it stands, where edits of its file leave some of its arrangements alone. */
+  private besideOf(
+    { name }: VesselReading,
+    document: LangiumDocument,
+    edits: readonly TextEdit[],
+  ): Beside | undefined {
+    const standing = this.check(document).vessels.find(one => one.vessel.name === name);
+    if (!standing || edits.length === 0) return undefined;
+    return { standing, same: leftAlone(standing.reading, this.reading(document), edits) };
   }
 
   /** A study of a vessel of a loaded document, ready to be searched; undefined where its text does not say all of it. */

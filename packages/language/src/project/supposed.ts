@@ -1,5 +1,6 @@
 import {
   type AcceptancePolicy,
+  judgeBeside,
   judgeVessel,
   RULES,
   type Rule,
@@ -23,11 +24,19 @@ export interface Supposed {
   readonly check: () => FileCheck;
 }
 
+/** What another text leaves of a vessel. */
+export interface Beside {
+  readonly standing: JudgedVessel;
+  readonly same: ReadonlySet<string>;
+}
+
 /** What is known of the text that stands. */
 interface Standing {
   readonly problems: readonly Problem[];
   /** A vessel of which everything was judged already. */
   readonly kept: (reading: VesselReading) => JudgedVessel | undefined;
+  /** A vessel as it stands, and which arrangements of it stay as they are. */
+  readonly beside?: (reading: VesselReading) => Beside | undefined;
   readonly entry: (reading: EntryReading, today: string) => JudgedEntry;
 }
 
@@ -36,7 +45,7 @@ export function supposed(
   table: EntryTable,
   today: string,
   policy: AcceptancePolicy,
-  { problems: known, kept, entry }: Standing,
+  { problems: known, kept, beside = () => undefined, entry }: Standing,
 ): Supposed {
   const problems = [...known];
   const { catalogue } = table;
@@ -45,6 +54,10 @@ export function supposed(
     const vessel = had?.vessel ?? vesselOf(one, table, problem => problems.push(problem));
     return { reading: one, had, vessel };
   });
+  const verdictsOn = (vessel: Vessel, of: Beside | undefined) =>
+    of
+      ? judgeBeside(vessel, { vessel: of.standing.vessel, catalogue, today, policy }, of.same)
+      : judgeVessel(vessel, catalogue, today, RULES, policy);
   return {
     problems,
     said: (rule, name) =>
@@ -61,7 +74,7 @@ export function supposed(
             vessel,
             catalogue,
             today,
-            verdicts: judgeVessel(vessel, catalogue, today, RULES, policy),
+            verdicts: verdictsOn(vessel, beside(own)),
           },
       ),
       entries: reading.entries.map(one => entry(one, today)),
