@@ -45,7 +45,7 @@ it('an arrangement that an edit leaves alone is said to be what it would be judg
         edits.push(some);
         return consequenceOf(project, document, some, textOf);
       });
-    for (const some of edits) {
+    for (const some of edits.slice(0, 12)) {
       const texts = new Map([[uri.toString(), applyEdits(text, some)]]);
       const [quick, whole] = [
         project.supposing(document, texts, some),

@@ -1,5 +1,5 @@
 import type { LineAnalysis } from '../analysis/line.js';
-import { uncoveredIn } from '../analysis/uncovered.js';
+import { isDisputed, isUncovered } from '../judge/all-together.js';
 import { analysesOf, type Check, checksOf, concluded, judgeVessel, saidBy } from '../judge/judge.js';
 import type { Resting } from '../judge/settle.js';
 import { NO_ROUTES, type Verdict } from '../judge/verdict.js';
@@ -98,16 +98,6 @@ function light({ rule, verdict }: Resting): Resting {
 }
 
 const NOTHING_READ = recorded(() => undefined).reads;
-
-/** Whether facts contradict each other: then only all verdicts together tell what fails. */
-export function isDisputed(said: readonly Resting[]): boolean {
-  return said.some(({ verdict }) => verdict.disputes !== undefined || verdict.outweighs !== undefined);
-}
-
-/** What the checks do not cover fails by none of them. */
-export function isUncovered({ arrangements }: Vessel): boolean {
-  return arrangements.some(({ lines }) => lines.some(line => line.modes || uncoveredIn(line).length > 0));
-}
 
 /** Verdicts of one check that rule a candidate out whatever the other checks say. */
 export function rulesOut(said: readonly Resting[], asked: Asked): boolean {

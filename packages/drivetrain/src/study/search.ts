@@ -1,12 +1,13 @@
 import { given } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../analysis/line.js';
+import { isDisputed, isUncovered } from '../judge/all-together.js';
 import type { Resting } from '../judge/settle.js';
 import type { Verdict } from '../judge/verdict.js';
 import { slotted } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { type Asked, askedOf, unfolded } from './asked.js';
 import { compareBy, frontOf } from './front.js';
-import { isDisputed, isUncovered, Judge, type Judging, rulesOut } from './judging.js';
+import { Judge, type Judging, rulesOut } from './judging.js';
 import { type Order, orderOf } from './order.js';
 import { limitValue, type Ranked, rankingsOf } from './ranking.js';
 import {
