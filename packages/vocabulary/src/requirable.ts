@@ -53,7 +53,7 @@ const TABLE = [
     doc: 'Thrust of all propellers together with the vessel held, by the B-series and the torque of the engine.',
     example: 'require bollard thrust at least 12 kN',
     ranges: { force: between('50 N', '10 MN') },
-    conditions: [],
+    conditions: ['full ahead', 'full astern'],
   },
   {
     words: 'propeller demand',

@@ -1,7 +1,7 @@
 import { BEARING } from './bearing.js';
 import { DAMAGE } from './damage.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
-import { anyWord, between, block, name, quantity, row, source, vocabulary, word } from './kinds.js';
+import { anyWord, between, block, name, quantity, row, source, span, vocabulary, word } from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
 import { BOLTED_FLANGE, SHAFT_KEY, SHAFT_SECTION } from './strength.js';
 import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
@@ -233,9 +233,24 @@ export const PROPELLER = vocabulary({
     row('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in', {
       range: between('80 mm', '12 m'),
     }),
-    row('pitch', 'pitch', quantity('length'), 'Pitch.', 'pitch 24 in', {
-      range: between('30 mm', '15 m'),
-    }),
+    row(
+      'pitch',
+      'pitch',
+      quantity('length'),
+      'Pitch; of controllable blades, the design pitch.',
+      'pitch 24 in',
+      {
+        range: between('30 mm', '15 m'),
+      },
+    ),
+    row(
+      'pitchRange',
+      'pitch range',
+      span('length'),
+      'Pitches ahead that controllable blades can be set to: full power is taken at the one that suits it.',
+      'pitch range 200 mm .. 1500 mm',
+      { range: between('0 mm', '15 m') },
+    ),
     row(
       'areaRatio',
       'area ratio',

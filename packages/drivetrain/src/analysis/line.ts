@@ -20,6 +20,7 @@ import { type OperatingPoint, operatingPoints } from './operating-points.js';
 import { propellerPower } from './propeller-power.js';
 import { speedIsAsked } from './propulsion/hull-method.js';
 import { type PropulsionResult, propulsionOf } from './propulsion/propulsion.js';
+import { atSetPitch, hasPitchRange } from './propulsion/set-pitch.js';
 import { type RotationAnalysis, rotationOf } from './rotation.js';
 import { type Direction, gearRatio, overallRatio, type StageRatio } from './speeds.js';
 import { type Tell, tellerOf } from './telling.js';
@@ -112,12 +113,14 @@ export class LineAnalysis {
 
   /**
    * How propeller, hull and engine go together; undefined where the spec does not ask for it, or the pitch of the
-   * propeller is set under way.
+   * propeller is set under way within a range that nobody says.
    */
   get propulsion(): PropulsionResult | undefined {
     const { line, vessel } = this;
     if (!line.propeller || !(line.engine || line.motor) || !speedIsAsked(vessel)) return undefined;
-    if (line.propeller.kind?.value === 'controllable pitch') return undefined;
+    const { propeller } = line;
+    if (hasPitchRange(propeller)) return this.#once('propulsion', () => atSetPitch(line, vessel));
+    if (propeller.kind?.value === 'controllable pitch') return undefined;
     return this.#once('propulsion', () => propulsionOf(line, vessel));
   }
 

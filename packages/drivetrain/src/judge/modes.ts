@@ -1,4 +1,8 @@
+import type { Origin } from '@tailshaft/mechanics';
+import { likewise } from '../model/reads.js';
 import type { ShaftLine } from '../model/vessel.js';
+import { type Needed, settles } from './needed.js';
+import { neededWords } from './needed-words.js';
 import type { Resting } from './settle.js';
 import type { Verdict } from './verdict.js';
 
@@ -40,7 +44,27 @@ function worst(group: readonly Resting[]): Resting {
     first!,
   );
   const plain = new Set(group.map(one => `${one.verdict.outcome} ${withoutMode(one)}`));
-  return plain.size > 1 ? found : { ...found, verdict: { ...found.verdict, message: withoutMode(found) } };
+  const told = withNeededOfAll(found, group);
+  return plain.size > 1 ? told : { ...told, verdict: { ...told.verdict, message: withoutMode(told) } };
+}
+
+/** The figures that would put it right in every mode: one that helps in this mode and fails in another is none. */
+function withNeededOfAll(found: Resting, group: readonly Resting[]): Resting {
+  const { needed, message, ...rest } = found.verdict;
+  if (!needed) return found;
+  const balances = group.flatMap(one => one.verdict.balance ?? []);
+  const all = new Map<Origin, Needed>();
+  for (const one of [found, ...group].flatMap(({ verdict }) => verdict.needed ?? []))
+    if (!all.has(one.at) && balances.every(balance => settles(balance, one.at, one.si))) all.set(one.at, one);
+  const left = [...all.values()];
+  if (left.length === needed.length && left.every((one, at) => one === needed[at])) return found;
+  const bare = message.replace(` ${neededWords(needed)}`, '');
+  const verdict: Verdict = {
+    ...rest,
+    message: left.length > 0 ? `${bare} ${neededWords(left)}` : bare,
+    ...(left.length > 0 ? { needed: left } : {}),
+  };
+  return { ...found, verdict: likewise(verdict, found.verdict) };
 }
 
 /** The message as it would be of a line that has no modes. */

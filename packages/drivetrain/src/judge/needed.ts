@@ -122,7 +122,7 @@ function differenceOf([one, other]: readonly [Value, Value?], origin: Origin, si
 }
 
 /** Whether nothing is wanting, by the very comparison that a check makes. */
-function settles(balance: Balance, origin: Origin, si: number): boolean {
+export function settles(balance: Balance, origin: Origin, si: number): boolean {
   if ('same' in balance) {
     const apart = differenceOf(balance.same, origin, si);
     return apart !== undefined && Math.abs(apart) <= balance.within;

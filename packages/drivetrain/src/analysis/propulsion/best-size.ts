@@ -14,9 +14,11 @@ import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { wantedTipShare } from '../clearance.js';
 import { LineAnalysis } from '../line.js';
+import { absorbingSize } from './absorbing-size.js';
 import { isDucted } from './blades.js';
-import { absorbingSize, rounded, sizingOf, withSize } from './other-size.js';
+import { rounded, sizingOf } from './other-size.js';
 import type { Propulsion } from './propulsion.js';
+import { withSize } from './with-size.js';
 
 /** Diameter and pitch of a propeller in the sizes that it is made in, and what follows from them. */
 export interface SizedPropeller {

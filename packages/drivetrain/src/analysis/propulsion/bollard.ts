@@ -5,7 +5,9 @@ import {
   type OpenWaterCurve,
   openWater,
   type PropellerGeometry,
+  propellerLoad,
   renamed,
+  shaftSpeedThroughGear,
   type Value,
 } from '@tailshaft/mechanics';
 import { Needs } from '../../judge/needs.js';
@@ -19,6 +21,9 @@ import { overallRatio } from '../speeds.js';
 import { bladeGeometry, isDucted, seriesCurve } from './blades.js';
 import { fullThrottleTable } from './engine-table.js';
 import { waterDensity } from './hull-forms.js';
+import { hasPitchRange, pitchAtRest } from './set-pitch.js';
+
+const HELD = given('speed of advance', 'VA', 'speed', 0, { assumed: 'held at the bollard' });
 
 export interface Bollard {
   /** The series that it is worked out by. */
@@ -45,6 +50,15 @@ export function shaftThrustInNozzle(
 ): Value<'force'> | undefined {
   const geometry = bladeGeometry(propeller, needs);
   if (!geometry) return undefined;
+  if (propeller.kind?.value === 'controllable pitch')
+    return needs.miss(
+      {
+        what: `thrust that the shaft gets from ${nameOf(propeller)} in its nozzle: its pitch at the bollard is not its design pitch`,
+        host: propeller.origin,
+        property: 'nozzle',
+      },
+      propeller.nozzle?.origin,
+    );
   const series = seriesCurve(propeller, geometry, vessel);
   const pull =
     'refusal' in series
@@ -76,7 +90,21 @@ export function bollardOf(
   const geometry = line.propeller && bladeGeometry(line.propeller, needs);
   if (!rated || !ratio || !available || !geometry) return { value: undefined, missing: needs.missing };
   const table = fullThrottleTable(line, vessel, rated);
-  const series = atRest(line.propeller!, geometry, vessel);
+  const set = hasPitchRange(line.propeller!)
+    ? pitchAtRest(
+        line.propeller!,
+        pitch => {
+          const found = atRest(line.propeller!, { ...geometry, pitch }, vessel);
+          if (!('curve' in found)) return undefined;
+          const shaftSpeed = shaftSpeedThroughGear({ engineSpeed: rated.speed, ratio });
+          return propellerLoad(found.curve, shaftSpeed, HELD, waterDensity(vessel));
+        },
+        available,
+        needs,
+      )
+    : undefined;
+  if (needs.any) return { value: undefined, missing: needs.missing };
+  const series = atRest(line.propeller!, set ? { ...geometry, pitch: set } : geometry, vessel);
   if ('refusal' in series) {
     const name = nameOf(line.propeller!);
     const covers = isDucted(line.propeller!)
@@ -107,7 +135,7 @@ export function bollardOf(
             assumed: 'power at the propeller over rated power of the engine',
           }),
         },
-        speedOfAdvance: given('speed of advance', 'VA', 'speed', 0, { assumed: 'held at the bollard' }),
+        speedOfAdvance: HELD,
         density: waterDensity(vessel),
       })
     : undefined;

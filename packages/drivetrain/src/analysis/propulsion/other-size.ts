@@ -11,7 +11,9 @@ import {
 import { inUnit, spellQuantity } from '@tailshaft/vocabulary';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { LineAnalysis } from '../line.js';
+import { absorbingSize } from './absorbing-size.js';
 import type { Propulsion } from './propulsion.js';
+import { withSize } from './with-size.js';
 
 /** A size that a propeller could have instead, in words as the spec writes sizes, and what follows from it. */
 export interface OtherSize {
@@ -19,29 +21,6 @@ export interface OtherSize {
   readonly value: Value<'length'>;
   readonly analysis: LineAnalysis;
   readonly propulsion: Propulsion;
-}
-
-/** The same line with another propeller pitch or diameter; its blades are taken to load as that pitch says. */
-export function withSize(
-  line: ShaftLine,
-  size: { readonly pitch?: Value<'length'>; readonly diameter?: Value<'length'> },
-): ShaftLine {
-  const propeller = line.propeller!;
-  const fact = (value: Value<'length'>) => ({
-    value,
-    written: value.written ?? '',
-    origin: propeller.origin,
-  });
-  const changed = {
-    ...propeller,
-    ...(size.pitch ? { pitch: fact(size.pitch) } : {}),
-    ...(size.diameter ? { diameter: fact(size.diameter) } : {}),
-  };
-  return {
-    ...line,
-    propeller: changed,
-    chain: line.chain.map(part => (part === propeller ? changed : part)),
-  };
 }
 
 /** The pitch with which this propeller takes the power that reaches it at rated speed, in whole steps of its unit. */
@@ -71,46 +50,6 @@ function sizeFor(
     sizeAt(line, vessel, what, rounded(found, model, true))
   );
 }
-
-/**
- * The size at which the propeller absorbs all the power that reaches it, by secants of demand against size. A try that no
- * method covers is drawn back half way to the last that one does. Where the methods end before, it is the size nearest to it.
- */
-export function absorbingSize(
-  run: (si: number) => Propulsion | undefined,
-  from: { readonly si: number; readonly demand: number },
-  first = from.si / Math.cbrt(from.demand),
-): number {
-  let before = from;
-  let best = from;
-  let si = Math.min(Math.max(first, from.si / FURTHEST), from.si * FURTHEST);
-  for (let turn = 0; turn < TURNS; turn++) {
-    const demand = run(si)?.demand.si;
-    if (demand === undefined || !(demand > 0)) {
-      si = (si + before.si) / 2;
-      if (Math.abs(si / before.si - 1) < 1e-3) break;
-      continue;
-    }
-    if (away(demand) < away(best.demand)) best = { si, demand };
-    if (away(demand) < 5e-4) break;
-    const slope = Math.log(demand / before.demand) / Math.log(si / before.si);
-    const step = Math.log(1 / demand) / (Number.isFinite(slope) ? Math.max(slope, LEAST_SLOPE) : LEAST_SLOPE);
-    before = { si, demand };
-    si *= Math.exp(Math.min(Math.max(step, -STRIDE), STRIDE));
-  }
-  return best.si;
-}
-
-function away(demand: number): number {
-  return Math.abs(Math.log(demand));
-}
-
-const TURNS = 16;
-const FURTHEST = 1.6;
-/** Sizes are changed by no more than so much at once, as a logarithm. */
-const STRIDE = 0.25;
-/** Demand grows with pitch and diameter at least as this power of them. */
-const LEAST_SLOPE = 0.3;
 
 /** What follows from one size. */
 export function sizeAt(

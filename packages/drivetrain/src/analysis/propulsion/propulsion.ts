@@ -81,6 +81,8 @@ export interface Propulsion {
   readonly available: Value<'power'>;
   /** Power asked at rated speed over power available. */
   readonly demand: Value<'ratio'>;
+  /** What the blades are set to, where their pitch is set under way. */
+  readonly pitchSet?: Value<'length'>;
   readonly full: Outcome<FullThrottle>;
   /** Speed and engine load with the engine held at a speed; absent where resistance against speed is not known. */
   readonly atEngineSpeed?: (engineSpeed: Value<'rotational speed'>) => Outcome<OperatingPoint>;

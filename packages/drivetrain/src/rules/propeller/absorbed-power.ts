@@ -111,6 +111,8 @@ function routes(context: LineContext, now: Propulsion, least: number, most: numb
       edits: gearEdits(line.gear!, gear),
     }),
   );
+  // The pitch is no choice where it is set under way: its range is.
+  if (now.pitchSet) return ratios;
   const cleared = propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
   return [
     ...sized('pitch', pitchForRated(line, vessel, now)),

@@ -28,12 +28,13 @@ export function fullThrottleWords(propulsion: Propulsion): string {
 
 /** By which methods, and how far they hold. */
 export function methodWords(propulsion: Propulsion): string {
-  const { method, methodDeclared, estimate, curve, seriesDeclared, outside } = propulsion;
+  const { method, methodDeclared, estimate, curve, seriesDeclared, outside, pitchSet } = propulsion;
   const how = `${curve.series.name} series${seriesDeclared ? '' : ' (assumed; none is named)'}, speed by ${method}${methodDeclared ? '' : ' (assumed; none is named)'}`;
   const weak = estimate ? ' A handbook estimate of speed: good for a first look only.' : '';
   const out =
     outside.length > 0 ? ` Outside the range of the methods, so less reliable: ${outside.join('; ')}.` : '';
-  return `By ${how}.${weak}${out}${seriesRemark(curve)}`;
+  const set = pitchSet ? ` Its blades are set to a pitch of ${formatValue(pitchSet, 3)}.` : '';
+  return `By ${how}.${set}${weak}${out}${seriesRemark(curve)}`;
 }
 
 /** What a series has to say of its figures, as a sentence that follows others; empty where it is as good as any. */
