@@ -140,12 +140,15 @@ function modes(random: Seeded, all: readonly string[]): string[] {
 }
 
 function shaft(random: Seeded): string {
+  const diameter = random.one([35, 45, 55, 65, 80, 95]);
   const facts = [
     `material ${random.one(MATERIALS).name}`,
-    `diameter ${random.one([35, 45, 55, 65, 80, 95])} mm`,
+    `diameter ${diameter} mm`,
     `length ${random.one(['1.8', '2.9', '4.2', '6'])} m`,
     ...(random.chance(0.5) ? [`angle ${random.one([0, 3, 8, 12])} deg`] : []),
-    ...(random.chance(0.4) ? [`coupling end diameter ${random.one([30, 45, 60, 85])} mm`] : []),
+    ...(random.chance(0.4)
+      ? [`coupling end diameter ${random.one([30, 45, 60, 85].filter(one => one <= diameter))} mm`]
+      : []),
     ...(random.chance(0.4) ? [`overhang ${random.one([50, 120])} mm`] : []),
     ...(random.chance(0.5)
       ? [

@@ -7,6 +7,7 @@ export * from './meanings.js';
 export { amount, inUnit, numberIn, quantityOf, ratioTo1 } from './new-quantity.js';
 export * from './new-value.js';
 export * from './range.js';
+export * from './relations.js';
 export * from './requirable.js';
 export { spell, spellQuantity } from './spell.js';
 export * from './statements.js';

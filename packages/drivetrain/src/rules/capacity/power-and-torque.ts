@@ -48,6 +48,7 @@ function check(context: LineContext): Apart<Verdict> {
   const { engine, motor } = context.line;
   return apart(
     () => engine && ofEngine(context, engine),
+    () => engine && aside(() => twoTorques(context, engine)),
     () =>
       engine &&
       disordered(
@@ -173,6 +174,33 @@ function ofEngine(context: LineContext, engine: Engine): Verdict | undefined {
     disputes: [peak, over.fact],
     related: [{ at: over.fact.origin, message: `${analysis.tell(over.torque)} by power and speed` }],
   });
+}
+
+/** Power and torque of the full-load curve at one speed that are not the same torque; where they are nothing more is said. */
+function twoTorques({ line, analysis }: LineContext, engine: Engine): Verdict | undefined {
+  for (const one of engine.powerCurve) {
+    if (!one.value) continue;
+    const { x: speed, y: power } = one.value;
+    const torque = torqueFromPower({
+      power: renamed(power, 'power', 'P'),
+      speed: renamed(speed, 'speed', 'ω'),
+    });
+    const other = [engine.peakTorque, ...engine.torqueCurve].find(
+      fact =>
+        fact?.value &&
+        Math.abs(fact.value.x.si / speed.si - 1) < ROUNDING &&
+        Math.abs(fact.value.y.si / torque.si - 1) > TOLERANCE,
+    );
+    if (!other) continue;
+    return sayFor(INFO, engine.path).fails({
+      place: one.origin,
+      workings: [torque],
+      message: `${line.name}: full-load power ${one.written} of ${nameOf(engine)} is ${analysis.tell(torque)}, but ${other.written} is declared at the same speed. One of the two is misread or belongs to another rating: look both up.`,
+      disputes: [one, other],
+      related: [{ at: other.origin, message: 'torque at that speed' }],
+    });
+  }
+  return undefined;
 }
 
 function ofMotor({ line, analysis }: LineContext, motor: Motor): Verdict | undefined {

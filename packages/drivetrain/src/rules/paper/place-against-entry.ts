@@ -1,8 +1,16 @@
+import { PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import {
+  type DatedFact,
+  type Disagreeing,
+  datedAfter,
+  disagreeingIn,
+  disagreeingInPart,
+} from '../../analysis/disagreeing.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf, type Part } from '../../model/part.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -11,16 +19,20 @@ const AT_PLACE = '      engine Kittiwake-9 at medium { flywheel aft }';
 
 const INFO: RuleInfo = {
   id: 'paper/place-against-entry',
-  title: 'Facts of a part in its line agree with its catalogue entry',
+  title: 'Facts of a part agree with its catalogue entry and with one another',
   mistakes: [],
   severity: 'note',
-  criterion: 'facts stated for a part in its line against the same facts of its catalogue entry',
+  criterion:
+    'facts stated for a part in its line against its catalogue entry; figures against those that they cannot exceed, ' +
+    'and points of one curve at one speed; dates against today',
   source: { title: 'two statements of one fact', confidence: 'common practice' },
   manual:
     'A fact stated for a part in its line takes precedence over its catalogue entry, because this one was ' +
     'modified or measured. It can also be used to force a maker’s figure to fit, and every check then uses ' +
     'the forced figure. Each difference is therefore reported for review. State the evidence in the line, ' +
-    'correct the entry, or remove the figure from the line.',
+    'correct the entry, or remove the figure from the line. A taper thicker than its shaft, a yield above the ' +
+    'strength, two torques at one speed or a measurement dated tomorrow cannot be: it is a warning, and what rests ' +
+    'on either figure waits.',
   caution: 'The rule cannot know which of the two is right.',
   noFigure: 'two statements of one thing, either of which may be true',
   examples: examples(() => ({
@@ -32,8 +44,63 @@ const INFO: RuleInfo = {
 
 export const placeAgainstEntry: Rule = { ...INFO, scope: 'line', check, judgesEvidence: true };
 
-function check({ line }: LineContext): Apart<Verdict> {
-  return each(line.chain, part => judge(line.name, part));
+function check(context: LineContext): Apart<Verdict> {
+  const { line, vessel } = context;
+  const { hull } = vessel;
+  // The hull is told once: with the first line there is.
+  const isFirst = vessel.arrangements[0]?.lines[0]?.path === line.path;
+  return apart(
+    () => each(line.chain, part => judge(line.name, part)),
+    () =>
+      each(line.chain, part => {
+        const vocabulary = PLACE_VOCABULARY[part.role]!;
+        const about = { subject: part.path, who: `${line.name}: ${nameOf(part)}`, context };
+        return against(about, disagreeingInPart(part), datedAfter(context.today, part, vocabulary));
+      }),
+    () =>
+      hull && isFirst
+        ? against(
+            { subject: vessel.name, who: `the hull of ${vessel.name}`, context },
+            disagreeingIn(hull, VESSEL_VOCABULARY.hull!),
+            datedAfter(context.today, hull, VESSEL_VOCABULARY.hull!),
+          )
+        : undefined,
+  );
+}
+
+interface About {
+  readonly subject: string;
+  readonly who: string;
+  readonly context: LineContext;
+}
+
+/** What cannot be, whichever of two figures is wrong. */
+function against(
+  { subject, who, context }: About,
+  all: readonly Disagreeing[],
+  dated: readonly DatedFact[],
+): Apart<Verdict> {
+  const say = sayFor(INFO, subject);
+  return apart(
+    () =>
+      each(all, ({ facts: [one, other], words }) =>
+        say.fails({
+          severity: 'warning',
+          place: one.origin,
+          message: `${who} cannot be as stated: ${words}. One of the two figures is wrong: look both up.`,
+          disputes: [one, other],
+          related: [{ at: other.origin, message: 'the other figure' }],
+        }),
+      ),
+    () =>
+      each(dated, ({ fact, date, words }) =>
+        say.fails({
+          severity: 'warning',
+          place: fact.origin,
+          message: `${who}: ${words} ${fact.written} is dated ${date}, and today is ${context.today}. Correct the date, or mark what is only planned as assumed.`,
+        }),
+      ),
+  );
 }
 
 function judge(line: string, part: Part): Verdict | undefined {

@@ -1,0 +1,177 @@
+import {
+  DONE_ON,
+  PLACE_VOCABULARY,
+  RELATIONS,
+  type Relation,
+  type Row,
+  SHAFT_MATERIAL,
+  type Vocabulary,
+} from '@tailshaft/vocabulary';
+import { homeOfFact, valueUnnoticed } from '../model/declared-fact.js';
+import type { Fact } from '../model/fact.js';
+
+/** Two statements of which one must be wrong, with what is wrong between them in words. */
+export interface Disagreeing {
+  readonly facts: readonly [Fact<unknown>, Fact<unknown>];
+  readonly words: string;
+}
+
+/** Sheets round: what is above another figure by less is equal to it. */
+const ROUNDING = 0.005;
+/** Two readings of one curve are rounded more. */
+const OF_A_CURVE = 0.02;
+
+type Fields = Readonly<Record<string, unknown>>;
+
+interface Around {
+  readonly fields: Fields;
+  readonly vocabulary: Vocabulary;
+}
+
+/** Statements of one thing that cannot both be true, by the relations of the vocabulary. */
+export function disagreeingIn(fields: object, vocabulary: Vocabulary): Disagreeing[] {
+  return within({ fields: fields as Fields, vocabulary }, undefined);
+}
+
+/** The same of a part, and of the grade that it is made of. */
+export function disagreeingInPart(part: { readonly role: string; readonly grade?: object }): Disagreeing[] {
+  const vocabulary = PLACE_VOCABULARY[part.role];
+  return [
+    ...(vocabulary ? disagreeingIn(part, vocabulary) : []),
+    ...(part.grade ? disagreeingIn(part.grade, SHAFT_MATERIAL) : []),
+  ];
+}
+
+function within(block: Around, around: Around | undefined): Disagreeing[] {
+  const { fields, vocabulary } = block;
+  const nested = vocabulary.blocks.flatMap(row =>
+    [own(fields, row.field)]
+      .flat()
+      .flatMap(one =>
+        typeof one === 'object' && one !== null
+          ? within({ fields: one as Fields, vocabulary: row.block }, block)
+          : [],
+      ),
+  );
+  return [
+    ...relationsOf(vocabulary).flatMap(one => broken(one, block, around) ?? []),
+    ...vocabulary.rows.flatMap(row => twoAtOnePlace(row, fields)),
+    ...nested,
+  ];
+}
+
+/** `shaft in its line` has the relations of the shaft. */
+export function relationsOf({ title }: Vocabulary): readonly Relation[] {
+  return RELATIONS[title.replace(/ in its line$/, '')] ?? [];
+}
+
+function broken(
+  { less, than, times = 1 }: Relation,
+  block: Around,
+  around: Around | undefined,
+): Disagreeing | undefined {
+  const [small] = found(less, block, around);
+  const others = than.flatMap(path => found(path, block, around));
+  if (!small || small.si === undefined || others.length === 0) return undefined;
+  // One that nobody knows may be the greater.
+  if (others.some(one => one.si === undefined)) return undefined;
+  const great = others.reduce((one, other) => (other.si! > one.si! ? other : one));
+  if (small.si <= great.si! * times + Math.abs(great.si!) * ROUNDING) return undefined;
+  const more = times === 1 ? 'more than' : 'far more than';
+  return {
+    facts: [small.fact, great.fact],
+    words: `${small.words} ${small.fact.written} is ${more} ${great.words} ${great.fact.written}`,
+  };
+}
+
+interface Figure {
+  readonly fact: Fact<unknown>;
+  readonly words: string;
+  readonly si: number | undefined;
+}
+
+function found(path: string, block: Around, around: Around | undefined): Figure[] {
+  if (path.startsWith('^')) return around ? found(path.slice(1), around, undefined) : [];
+  const [first, rest] = path.split('.') as [string, string | undefined];
+  if (rest !== undefined) {
+    const inner = block.vocabulary.blocks.find(one => one.field === first);
+    return [own(block.fields, first)]
+      .flat()
+      .flatMap(one =>
+        inner && typeof one === 'object' && one !== null
+          ? found(rest, { fields: one as Fields, vocabulary: inner.block }, block)
+          : [],
+      );
+  }
+  const fact = own(block.fields, first) as Fact<unknown> | undefined;
+  if (!fact || !homeOfFact(fact)) return [];
+  const words = block.vocabulary.rows.find(one => one.field === first)?.words ?? first;
+  return [{ fact, words, si: numberIn(valueUnnoticed(fact)) }];
+}
+
+/** Two points of one curve at the same place that say different things of it. */
+function twoAtOnePlace(row: Row, fields: Fields): Disagreeing[] {
+  if (!row.many || row.kind.form !== 'point') return [];
+  const points = ((own(fields, row.field) ?? []) as readonly Fact<unknown>[]).flatMap(fact => {
+    const value = valueUnnoticed(fact) as { y?: { si: number }; x?: { si: number } } | undefined;
+    return value?.x && value.y && homeOfFact(fact) ? [{ fact, x: value.x.si, y: value.y.si }] : [];
+  });
+  return points.flatMap((one, index) => {
+    const other = points
+      .slice(0, index)
+      .find(two => near(one.x, two.x, 1e-4) && !near(one.y, two.y, OF_A_CURVE));
+    return other
+      ? [
+          {
+            facts: [one.fact, other.fact] as const,
+            words: `${row.words} is ${one.fact.written} and ${other.fact.written}`,
+          },
+        ]
+      : [];
+  });
+}
+
+function near(one: number, other: number, share: number): boolean {
+  return Math.abs(one - other) <= share * Math.max(Math.abs(one), Math.abs(other));
+}
+
+/** Statements that carry a date which is still to come: on their evidence, as a document, or as the day of what was done. */
+export function datedAfter(today: string, fields: object, vocabulary: Vocabulary): DatedFact[] {
+  const ofRow = ({ field, words }: Row) =>
+    ([own(fields as Fields, field)].flat() as (Fact<unknown> | undefined)[]).flatMap(fact => {
+      const date = fact && homeOfFact(fact) && dateOf(fact, DONE_ON.includes(field));
+      return date && date > today ? [{ fact, date, words }] : [];
+    });
+  const ofBlocks = vocabulary.blocks.flatMap(row =>
+    [own(fields as Fields, row.field)]
+      .flat()
+      .flatMap(one => (typeof one === 'object' && one !== null ? datedAfter(today, one, row.block) : [])),
+  );
+  return [...vocabulary.rows.flatMap(ofRow), ...ofBlocks];
+}
+
+export interface DatedFact {
+  readonly fact: Fact<unknown>;
+  readonly date: string;
+  readonly words: string;
+}
+
+function dateOf(fact: Fact<unknown>, isDay: boolean): string | undefined {
+  const value = valueUnnoticed(fact);
+  if (fact.evidence?.dated) return fact.evidence.dated;
+  if (isDay) return value as string | undefined;
+  return (value as { readonly dated?: string } | undefined)?.dated;
+}
+
+/** Without noting that anybody looked for it. */
+function own(fields: Fields, field: string): unknown {
+  return Object.hasOwn(fields, field) ? fields[field] : undefined;
+}
+
+/** The number of a quantity, of the first of a point, the diameter of a pilot, the size of bolts. */
+function numberIn(value: unknown): number | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  if ('si' in value) return value.si as number;
+  const inner = value as Readonly<Record<'y' | 'diameter' | 'size', unknown>>;
+  return numberIn(inner.y ?? inner.diameter ?? inner.size);
+}
