@@ -7,8 +7,9 @@ import {
   SHAFT_MATERIAL,
   type Vocabulary,
 } from '@tailshaft/vocabulary';
-import { homeOfFact, valueUnnoticed } from '../model/declared-fact.js';
+import { homeOfFact } from '../model/declared-fact.js';
 import type { Fact } from '../model/fact.js';
+import { aside } from '../model/reads.js';
 
 /** Two statements of which one must be wrong, with what is wrong between them in words. */
 export interface Disagreeing {
@@ -106,14 +107,14 @@ function found(path: string, block: Around, around: Around | undefined): Figure[
   const fact = own(block.fields, first) as Fact<unknown> | undefined;
   if (!fact || !homeOfFact(fact)) return [];
   const words = block.vocabulary.rows.find(one => one.field === first)?.words ?? first;
-  return [{ fact, words, si: numberIn(valueUnnoticed(fact)) }];
+  return [{ fact, words, si: numberIn(valueOf(fact)) }];
 }
 
 /** Two points of one curve at the same place that say different things of it. */
 function twoAtOnePlace(row: Row, fields: Fields): Disagreeing[] {
   if (!row.many || row.kind.form !== 'point') return [];
   const points = ((own(fields, row.field) ?? []) as readonly Fact<unknown>[]).flatMap(fact => {
-    const value = valueUnnoticed(fact) as { y?: { si: number }; x?: { si: number } } | undefined;
+    const value = valueOf(fact) as { y?: { si: number }; x?: { si: number } } | undefined;
     return value?.x && value.y && homeOfFact(fact) ? [{ fact, x: value.x.si, y: value.y.si }] : [];
   });
   return points.flatMap((one, index) => {
@@ -157,7 +158,7 @@ export interface DatedFact {
 }
 
 function dateOf(fact: Fact<unknown>, isDay: boolean): string | undefined {
-  const value = valueUnnoticed(fact);
+  const value = valueOf(fact);
   if (fact.evidence?.dated) return fact.evidence.dated;
   if (isDay) return value as string | undefined;
   return (value as { readonly dated?: string } | undefined)?.dated;
@@ -166,6 +167,11 @@ function dateOf(fact: Fact<unknown>, isDay: boolean): string | undefined {
 /** Without noting that anybody looked for it. */
 function own(fields: Fields, field: string): unknown {
   return Object.hasOwn(fields, field) ? fields[field] : undefined;
+}
+
+/** To hold two statements against each other is to rest on neither, but it is to look at both. */
+function valueOf(fact: Fact<unknown>): unknown {
+  return aside(() => fact.value);
 }
 
 /** The number of a quantity, of the first of a point, the diameter of a pilot, the size of bolts. */

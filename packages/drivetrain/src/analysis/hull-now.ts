@@ -1,5 +1,5 @@
 import { PLACE_VOCABULARY, type Row, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import { declareFact, homeOfFact, valueUnnoticed } from '../model/declared-fact.js';
+import { declareFact, homeOfFact } from '../model/declared-fact.js';
 import type { EvidenceKind, Fact } from '../model/fact.js';
 import { meaningOf } from '../model/meaning.js';
 import { aside } from '../model/reads.js';
@@ -57,7 +57,7 @@ function changedWith(row: Row, before: ShaftLine, line: ShaftLine): string | und
 
 function outdatedBy(fact: Fact<unknown>, changed: string): Fact<unknown> {
   const home = homeOfFact(fact);
-  const value = valueUnnoticed(fact);
+  const value = aside(() => fact.value);
   if (!home || value === undefined || OF_THE_PLAN.includes(fact.evidence?.kind)) return fact;
   return declareFact({ ...copied(fact), value, outdated: `stated with ${changed}` }, home);
 }
