@@ -96,3 +96,28 @@ it.each([
 ])('a time of %s is read as days', (written, days) => {
   expect(daysFrom(written)).toBe(days);
 });
+
+describe('an acceptance of one part', () => {
+  const RULE = 'capacity/coupling-torque';
+  const GEAR = '      gear Alder-63 ratio 2.04:1 ahead clutch B';
+  const entry = (name: string) => `coupling ${name} { kind flexible  torque at most 90 N.m }\n`;
+  const by = 'because "watched at every haul-out" by "class surveyor" dated 2026-02-20 until 2027-02-20';
+  const spec = `${entry('Elm-4')}${entry('Elm-6')}${changed(SINGLE_LINE, [
+    GEAR,
+    `${GEAR}\n      coupling Elm-4\n      coupling Elm-6`,
+  ])}`;
+  const outcomesWith = async (on: string) =>
+    (await verdictsBy(accepted(spec, RULE, `on ${on} ${by}`), RULE)).map(one => one.outcome);
+
+  it('leaves another one of its kind in the same line as it is', async () => {
+    expect((await verdictsBy(spec, RULE)).map(one => one.outcome)).toEqual(['fails', 'fails']);
+    expect(await outcomesWith('Centre.Elm-4')).toEqual(['accepted', 'fails']);
+    expect(await outcomesWith('Centre.Elm-6')).toEqual(['fails', 'accepted']);
+  });
+
+  it('says how many failures it covers where it covers several', async () => {
+    expect(await outcomesWith('Centre')).toEqual(['accepted', 'accepted']);
+    const [one] = await verdictsBy(accepted(spec, RULE, `on Centre ${by}`), RULE);
+    expect(one!.message).toContain('covers 2 failures');
+  });
+});

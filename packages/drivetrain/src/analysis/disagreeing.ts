@@ -107,14 +107,14 @@ function found(path: string, block: Around, around: Around | undefined): Figure[
   const fact = own(block.fields, first) as Fact<unknown> | undefined;
   if (!fact || !homeOfFact(fact)) return [];
   const words = block.vocabulary.rows.find(one => one.field === first)?.words ?? first;
-  return [{ fact, words, si: numberIn(valueOf(fact)) }];
+  return [{ fact, words, si: numberIn(heldBy(fact)) }];
 }
 
 /** Two points of one curve at the same place that say different things of it. */
 function twoAtOnePlace(row: Row, fields: Fields): Disagreeing[] {
   if (!row.many || row.kind.form !== 'point') return [];
   const points = ((own(fields, row.field) ?? []) as readonly Fact<unknown>[]).flatMap(fact => {
-    const value = valueOf(fact) as { y?: { si: number }; x?: { si: number } } | undefined;
+    const value = heldBy(fact) as { y?: { si: number }; x?: { si: number } } | undefined;
     return value?.x && value.y && homeOfFact(fact) ? [{ fact, x: value.x.si, y: value.y.si }] : [];
   });
   return points.flatMap((one, index) => {
@@ -158,7 +158,7 @@ export interface DatedFact {
 }
 
 function dateOf(fact: Fact<unknown>, isDay: boolean): string | undefined {
-  const value = valueOf(fact);
+  const value = heldBy(fact);
   if (fact.evidence?.dated) return fact.evidence.dated;
   if (isDay) return value as string | undefined;
   return (value as { readonly dated?: string } | undefined)?.dated;
@@ -170,7 +170,7 @@ function own(fields: Fields, field: string): unknown {
 }
 
 /** To hold two statements against each other is to rest on neither, but it is to look at both. */
-function valueOf(fact: Fact<unknown>): unknown {
+function heldBy(fact: Fact<unknown>): unknown {
   return aside(() => fact.value);
 }
 

@@ -1,3 +1,4 @@
+import { aside } from '../model/reads.js';
 import type { Acceptance, Vessel } from '../model/vessel.js';
 import { noLongerNeeded, notCompetent, PAPER_ACCEPTANCE, wrongWith } from '../rules/paper/acceptance.js';
 import { type AcceptancePolicy, USUAL_POLICY, unfitFor } from './acceptance-policy.js';
@@ -19,7 +20,8 @@ export function applyAcceptances(
   const judged = verdicts.map(verdict => {
     if (verdict.outcome !== 'fails') return verdict;
     const acceptance = vessel.acceptances.find(one => {
-      if (!accepts(one, verdict) || wrongWith(one, today).length > 0) return false;
+      if (!accepts(one, verdict) || isOfAnother(one, verdict, vessel) || wrongWith(one, today).length > 0)
+        return false;
       // Both must be met: neither the workspace nor the practice gives what the other withholds.
       const why =
         unfitFor(one, verdict, policy, today) ?? (ofPractice && unfitFor(one, verdict, ofPractice, today));
@@ -35,7 +37,7 @@ export function applyAcceptances(
       message: `${verdict.message} Accepted by ${acceptance.by}${until}: ${acceptance.because}`,
     };
   });
-  return judged.map(verdict => {
+  return withCounts(judged).map(verdict => {
     const own =
       verdict.rule === PAPER_ACCEPTANCE && vessel.acceptances.find(one => one.origin === verdict.place);
     if (!own) return verdict;
@@ -44,6 +46,45 @@ export function applyAcceptances(
       return notCompetent(vessel.name, own, why);
     const held = verdict.outcome === 'holds' && heldWithout(own, verdicts);
     return held ? noLongerNeeded(vessel.name, own, held) : verdict;
+  });
+}
+
+/** Whether the acceptance names one part and what fails stands at another one of its kind. */
+function isOfAnother({ on }: Acceptance, { place, subject }: Verdict, vessel: Vessel): boolean {
+  const lines = vessel.arrangements.flatMap(one => one.lines);
+  const line = lines.find(one => subject === one.path || subject.startsWith(`${one.path}.`));
+  const name = on.split('.').at(-1)!;
+  const meant = line?.chain.filter(one => one.role === name || one.entry?.name === name) ?? [];
+  const others = line?.chain.filter(one => !meant.includes(one) && meant[0]?.role === one.role) ?? [];
+  return others.some(one => standsAt(one, place)) && !meant.some(one => standsAt(one, place));
+}
+
+/** Whether this is the place of a part, of one of its facts, or of a block of it. */
+function standsAt(part: object, place: Verdict['place']): boolean {
+  return aside(() =>
+    Object.entries(part).some(([field, value]) => {
+      if (value === place) return field === 'origin' || field === 'nameOrigin';
+      if (typeof value !== 'object' || value === null || field === 'keptFrom' || field === 'entry')
+        return false;
+      return (Array.isArray(value) || 'origin' in value) && standsAt(value, place);
+    }),
+  );
+}
+
+/** An acceptance that covers several failures says how many: a line may have two parts that go by one name. */
+function withCounts(verdicts: readonly Verdict[]): Verdict[] {
+  const counts = new Map<string, number>();
+  const key = ({ acceptance, subject }: Verdict) =>
+    acceptance && `${acceptance.rule} ${acceptance.on} ${subject}`;
+  for (const one of verdicts) {
+    const of = key(one);
+    if (of) counts.set(of, (counts.get(of) ?? 0) + 1);
+  }
+  return verdicts.map(one => {
+    const count = counts.get(key(one) ?? '') ?? 0;
+    return count > 1
+      ? { ...one, message: `${one.message} This acceptance covers ${count} failures of the check there.` }
+      : one;
   });
 }
 
