@@ -3,12 +3,15 @@ import { existsSync, readFileSync } from 'node:fs';
 
 export const root = new URL('..', import.meta.url);
 
-/** Installs the packages of the lock file, unless exactly those are there already. */
-export function installIfNeeded() {
-  const reason = whyInstall();
+/**
+ * Installs the packages of the lock file, unless exactly those are there already. `toRun` leaves out what only tests, checks
+ * and packing need, three quarters of it all: whoever tries the product waits for nothing else.
+ */
+export function installIfNeeded({ toRun = false } = {}) {
+  const reason = whyInstall(toRun);
   if (!reason) return;
   console.log(`Installing packages: ${reason}.`);
-  run('npm', ['ci', '--no-audit', '--no-fund']);
+  run('npm', ['ci', '--no-audit', '--no-fund', ...(toRun ? ['--omit=dev', '--prefer-offline'] : [])]);
 }
 
 /** Runs a program in the repository, shows what it prints, and ends this one when it fails. */
@@ -25,13 +28,13 @@ export function statusOf(program, given, options = {}) {
   return ended.status ?? 2;
 }
 
-function whyInstall() {
+function whyInstall(toRun) {
   const installedFile = new URL('node_modules/.package-lock.json', root);
   if (!existsSync(installedFile)) return 'none are installed yet';
   const wanted = packagesIn(new URL('package-lock.json', root));
   const installed = packagesIn(installedFile);
-  for (const [path, { version, optional, link }] of Object.entries(wanted)) {
-    if (!path.includes('node_modules/') || link) continue;
+  for (const [path, { version, optional, link, dev, devOptional }] of Object.entries(wanted)) {
+    if (!path.includes('node_modules/') || link || (toRun && (dev || devOptional))) continue;
     const found = installed[path]?.version;
     // Optional packages are builds for other kinds of machine, and only ours is installed.
     if (found !== version && !(optional && found === undefined))

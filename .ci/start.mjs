@@ -7,8 +7,9 @@ const example = 'examples/pilot-cutter/ternhaven.shaft';
 const out = 'out';
 const sheet = `${out}/ternhaven.html`;
 
-installIfNeeded();
-run(process.execPath, ['.ci/build.mjs']);
+// Nothing but the command line is needed here, and not what it makes PDF and answers agents with.
+installIfNeeded({ toRun: true });
+run(process.execPath, ['packages/cli/build.mjs', '--program']);
 if (!existsSync(new URL(cli, root))) {
   console.error(`The build left no ${cli}, so there is nothing to start.`);
   process.exit(2);
@@ -30,7 +31,7 @@ The sheet for owner and yard: ${sheet} - open it in any browser, or print it.
 What the repower changes:    node ${cli} compare ${example} --arrangements existing proposed
 To look at your own spec:    node ${cli} check path/to/your.shaft
 To see what else it can do:  node ${cli} --help
-To open the spec in VS Code: npm run package, then code --install-extension packages/vscode/dist/tailshaft.vsix
+To open the spec in VS Code: npm ci, npm run package, then code --install-extension packages/vscode/dist/tailshaft.vsix
                              and code examples`);
 
 /** Findings are an answer; only a command that could not run ends the demonstration. */

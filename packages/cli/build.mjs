@@ -37,6 +37,10 @@ await mkdir(here('dist'), { recursive: true });
 const command = await programInParts();
 /** What people run: it starts the program with code that was compiled before. */
 await bundled('src/launch/main.ts', 'tailshaft.cjs');
+if (process.argv.includes('--program')) {
+  await pagesBeside();
+  process.exit(0);
+}
 /** The tools for agents bring a protocol library along that nobody else needs. */
 const tools = await bundled('src/tools/main.ts', 'tools.cjs');
 /** Papers as PDF: the library for it, and the fonts that it embeds, are read only when one is asked for. */
@@ -134,15 +138,19 @@ async function bundled(entry, name, more = {}) {
   return metafile;
 }
 
-// The pages that the code of a finding leads to, in the tree that their links are written for.
-const root = here('../../');
-await rm(here('dist/manual'), { recursive: true, force: true });
-for (const path of [
-  'packages/drivetrain/RULES.md',
-  'packages/drivetrain/manual',
-  'packages/mechanics/METHODS.md',
-  'packages/language/REFERENCE.md',
-  'examples/mistakes',
-]) {
-  await cp(`${root}${path}`, here(`dist/manual/${path}`), { recursive: true });
+await pagesBeside();
+
+/** The pages that the code of a finding leads to, in the tree that their links are written for. */
+async function pagesBeside() {
+  const root = here('../../');
+  await rm(here('dist/manual'), { recursive: true, force: true });
+  for (const path of [
+    'packages/drivetrain/RULES.md',
+    'packages/drivetrain/manual',
+    'packages/mechanics/METHODS.md',
+    'packages/language/REFERENCE.md',
+    'examples/mistakes',
+  ]) {
+    await cp(`${root}${path}`, here(`dist/manual/${path}`), { recursive: true });
+  }
 }
