@@ -56,6 +56,13 @@ const bundles = await Promise.all([
   }),
   build({
     ...common,
+    ...node,
+    entryPoints: ['src/server/kept-code.ts'],
+    outfile: 'dist/server-node.js',
+    external: ['./server.js'],
+  }),
+  build({
+    ...common,
     ...web,
     entryPoints: ['src/webview/panel.ts'],
     outfile: 'dist/panel.js',

@@ -7,7 +7,8 @@ import { LANGUAGE } from './session.js';
 
 /** Desktop: the server is a Node process. */
 export function activate(context: vscode.ExtensionContext): void {
-  const module = context.asAbsolutePath('dist/server.js');
+  const module = context.asAbsolutePath('dist/server-node.js');
+  const env = { TAILSHAFT_CACHE: vscode.Uri.joinPath(context.globalStorageUri, 'code').fsPath };
   const session = startClient(
     context,
     () =>
@@ -15,7 +16,7 @@ export function activate(context: vscode.ExtensionContext): void {
         LANGUAGE,
         'Tailshaft',
         {
-          run: { module, transport: TransportKind.ipc },
+          run: { module, transport: TransportKind.ipc, options: { env } },
           debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--inspect=6013'] } },
         },
         clientOptions(),
