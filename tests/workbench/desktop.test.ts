@@ -157,5 +157,5 @@ describe('on the extension host of a desktop', () => {
 });
 
 function isServerBundle(word: string): boolean {
-  return /tailshaft-drivetrain-[^/]+\/dist\/server\.c?js$/.test(word);
+  return /tailshaft-drivetrain-[^/]+\/dist\/server-node\.js$/.test(word);
 }
