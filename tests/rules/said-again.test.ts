@@ -98,7 +98,7 @@ const GEAR = `gear Alder {
     exact 2:1
     clutch A { output same  ahead continuous }
     clutch B { output opposite  ahead continuous }
-    rated medium { torque 300 N.m }
+    rated medium { torque ENTRY  for diesel  from 600 .. 3000 rpm }
   }
 }
 vessel Testcraft {
@@ -106,14 +106,14 @@ vessel Testcraft {
   arrangement proposed {
     shaftline Centre {
       engine { fuel diesel  flywheel aft  rotation standard viewed from flywheel  peak torque 400 N.m at 1500 rpm  rating medium { power 60 kW at 1800 rpm  measured at crankshaft } }
-      gear Alder ratio 2:1 ahead clutch A { ratio 2:1 { rated medium { torque 600 N.m } } }
+      gear Alder ratio 2:1 ahead clutch A { ratio 2:1 { rated medium { torque PLACE } } }
       propeller { hand right }
     }
   }
 }`;
 
 it('keeps what the entry says of a ratio whose rating is said again, and notes that it differs', async () => {
-  const checked = await checkText(GEAR);
+  const checked = await checkText(GEAR.replace('ENTRY', '300 N.m').replace('PLACE', '600 N.m'));
   const verdict = (rule: string) => checked.check.vessels[0]!.verdicts.find(one => one.rule === rule);
   expect(verdict('rotation/ahead-clutch')?.outcome ?? verdict('rotation/clutch-permission')?.outcome).toBe(
     'holds',
@@ -121,4 +121,10 @@ it('keeps what the entry says of a ratio whose rating is said again, and notes t
   expect(verdict('capacity/gear-input-torque')?.outcome).toBe('holds');
   const note = checked.findings.find(one => one.code === 'paper/place-against-entry');
   expect(note?.message).toContain('600 N.m, against 300 N.m');
+});
+
+it('judges by the rating that the place says again, though that of the entry tells more apart', async () => {
+  const checked = await checkText(GEAR.replace('ENTRY', '600 N.m').replace('PLACE', '300 N.m'));
+  const { verdicts } = checked.check.vessels[0]!;
+  expect(verdicts.find(one => one.rule === 'capacity/gear-input-torque')?.outcome).toBe('fails');
 });

@@ -320,6 +320,7 @@ const ratedHead = {
   many: true,
   head: { field: 'duty', kind: anyWord('duty class') },
   again: ['from', 'for', 'running'],
+  whole: true,
 } as const;
 
 export const INPUT_SHAFT = vocabulary({

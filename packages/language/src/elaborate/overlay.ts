@@ -29,6 +29,9 @@ function lay(beneath: Record<string, unknown>, upper: Fields, { blocks }: Vocabu
 
 function joined(block: BlockRow, upper: readonly Fields[], beneath: readonly Fields[]): readonly Fields[] {
   if (block.again === 'freely') return [...upper, ...beneath];
+  // Ratings of one duty hold between them for all that they tell apart: one that is said again outweighs them all.
+  if (block.whole)
+    return [...upper, ...beneath.filter(other => !upper.some(one => isSameHead(block, one, other)))];
   const rest = [...beneath];
   const said = upper.map(one => {
     const at = rest.findIndex(other => isSameBlock(block, one, other));
@@ -46,14 +49,16 @@ function merged(block: BlockRow, upper: Fields, beneath: unknown): Fields {
 }
 
 /** Whether two blocks of one list say the same thing: by their head, and what several with one head differ by. */
-export function isSameBlock({ head, block, again }: BlockRow, one: Fields, other: Fields): boolean {
-  if (!head || one[head.field] === undefined || other[head.field] === undefined) return false;
+export function isSameBlock(row: BlockRow, one: Fields, other: Fields): boolean {
+  const { block, again } = row;
   const differing = again === undefined || again === 'freely' ? [] : again;
   const fields = differing.map(words => block.rows.find(row => row.words === words)!.field);
-  return (
-    meaningOf(one[head.field]) === meaningOf(other[head.field]) &&
-    fields.every(field => saidOf(one, field) === saidOf(other, field))
-  );
+  return isSameHead(row, one, other) && fields.every(field => saidOf(one, field) === saidOf(other, field));
+}
+
+export function isSameHead({ head }: BlockRow, one: Fields, other: Fields): boolean {
+  const [said, had] = head ? [one[head.field], other[head.field]] : [];
+  return said !== undefined && had !== undefined && meaningOf(said) === meaningOf(had);
 }
 
 /** What is said of a field; to look at an absent one would note that it is looked for. */

@@ -1,5 +1,5 @@
 import type { BlockRow, Fact, Restated, Vocabulary } from '@tailshaft/vocabulary';
-import { isSameBlock } from './overlay.js';
+import { isSameBlock, isSameHead } from './overlay.js';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -15,7 +15,8 @@ export function restatedAt(entry: Fields, place: Fields, vocabulary: Vocabulary,
     const [inEntry, atPlace] = [entry[block.field], place[block.field]];
     if (Array.isArray(inEntry) && Array.isArray(atPlace))
       return (atPlace as Fields[]).flatMap(one => {
-        const own = (inEntry as Fields[]).find(other => isSameBlock(block, one, other));
+        const isSame = block.whole ? isSameHead : isSameBlock;
+        const own = (inEntry as Fields[]).find(other => isSame(block, one, other));
         const words = `${of}${block.words} ${headOf(block, one)} `;
         return own ? restatedAt(own, one, block.block, words) : [];
       });
