@@ -45,6 +45,38 @@ const FACE = [
   'output face at 0.62 m',
   { signed: true, range: between('-100 m', '200 m') },
 ] as const;
+const AXIS_HEIGHT = [
+  'axisHeight',
+  'axis height',
+  quantity('length'),
+  'Height of its shaft at the output face, from the same mark in the hull before and after, up positive.',
+  'axis height 0.42 m',
+  { signed: true, range: between('-20 m', '20 m') },
+] as const;
+const AXIS_OFFSET = [
+  'axisOffset',
+  'axis offset',
+  quantity('length'),
+  'How far its shaft lies to starboard at the output face, from the same mark in the hull before and after.',
+  'axis offset 0 mm',
+  { signed: true, range: between('-20 m', '20 m'), handed: true },
+] as const;
+const OUTPUT_DROP = [
+  'outputDrop',
+  'output drop',
+  quantity('length'),
+  'How far the output lies below the input, square to the input shaft at the output flange; above it negative.',
+  'output drop 142 mm',
+  { signed: true, range: between('-2 m', '3 m') },
+] as const;
+const OUTPUT_OFFSET = [
+  'outputOffset',
+  'output offset',
+  quantity('length'),
+  'How far the output lies to starboard of the input, as it is fitted; to port negative.',
+  'output offset 0 mm',
+  { signed: true, range: between('-2 m', '2 m') },
+] as const;
 const LENGTH = [
   'length',
   'length',
@@ -144,11 +176,20 @@ export const ENGINE_PLACE_FIT = [
   ),
   row(...POSITION),
   row(...FACE),
+  row(...AXIS_HEIGHT),
+  row(...AXIS_OFFSET),
   row(...STATEMENT),
 ];
 
 export const MOTOR_FIT = [row(...INSTALLED_ANGLE), row(...RUNNING_ANGLE)];
-export const MOTOR_PLACE_FIT = [row(...ANGLE), row(...POSITION), row(...FACE), row(...STATEMENT)];
+export const MOTOR_PLACE_FIT = [
+  row(...ANGLE),
+  row(...POSITION),
+  row(...FACE),
+  row(...AXIS_HEIGHT),
+  row(...AXIS_OFFSET),
+  row(...STATEMENT),
+];
 
 export const MOUNTS = vocabulary({
   title: 'mounts',
@@ -184,6 +225,8 @@ export const MOUNTS = vocabulary({
 
 export const GEAR_FIT = [
   row(...LENGTH),
+  row(...OUTPUT_DROP),
+  row(...OUTPUT_OFFSET),
   row(...INSTALLED_ANGLE),
   row(...RUNNING_ANGLE),
   row(
@@ -248,6 +291,8 @@ export const TRANSFER_FIT = [
     { range: between('50 N', '10 MN') },
   ),
   row(...LENGTH),
+  row(...OUTPUT_DROP),
+  row(...OUTPUT_OFFSET),
   row(...POSITION),
 ];
 

@@ -1,4 +1,5 @@
 import { given, lengthLeftOver, shaftShift, stackLength, type Value } from '@tailshaft/mechanics';
+import { ACROSS, type Across, outputMoves, saysAcross } from '../../analysis/axis-stack.js';
 import { outputCouplings } from '../../analysis/couplings.js';
 import { changedOf, keptOf } from '../../analysis/kept.js';
 import type { LineContext } from '../../judge/context.js';
@@ -6,7 +7,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
-import { isSaid } from '../../model/reads.js';
+import { type Apart, apart, isSaid } from '../../model/reads.js';
 import type { Coupling, Shaft } from '../../model/shafting.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { changed, REPOWER } from '../example-specs.js';
@@ -39,7 +40,7 @@ const INFO: RuleInfo = {
   manual:
     'A new gear is longer or shorter than the old one; engine, coupling and shaft shift with it, and a retained ' +
     'shaft then extends further aft: overhang, seal and the gap to the rudder change. Where lengths are ' +
-    'declared, the coupling face is followed from before to after. Move the engine, order a shaft of the new ' +
+    'declared, the coupling face is followed from before to after, and so are height and offset of the output of the gear. Move the engine, order a shaft of the new ' +
     'length, or fit a spacer that the coupling maker approves.',
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
   noCure: 'The designer decides which length changes.',
@@ -57,7 +58,46 @@ export const lengthStack: Rule = { ...INFO, scope: 'line', check };
 
 const ALLOWED = 5e-3;
 
-function check(context: LineContext): Verdict | undefined {
+function check(context: LineContext): Apart<Verdict> {
+  return apart(() => alongTheLine(context), ...ACROSS.map(one => () => acrossTheLine(context, one)));
+}
+
+/** Whether the output of the gear stays where the shaft that goes on from it lies, in height or sideways. */
+function acrossTheLine({ line, vessel, analysis }: LineContext, across: Across): Verdict | undefined {
+  const { before } = line;
+  const shaft = line.shafts.at(-1);
+  if (!before || !shaft || !saysAcross(across, [line, before])) return undefined;
+  const say = sayFor(INFO, `${line.path}.${across.axisWords.replace(' ', '-')}`);
+  const needs = new Needs();
+  const moves = outputMoves(across, line, before, needs);
+  const place = (line.gear ?? line.engine ?? line.motor ?? shaft).origin;
+  if (!moves)
+    return waits(
+      say,
+      needs,
+      place,
+      `${line.name}: whether the output of the gear stays where the shaft lies`,
+    );
+  const own = vessel.criteria?.lengthDifference?.value;
+  const far = analysis.tell({ ...moves, si: Math.abs(moves.si) }, 3);
+  const way = across.ways[moves.si > 0 ? 0 : 1];
+  return say.within({
+    place,
+    criterion: {
+      said: `${across.axisWords} of the engine and ${across.stepWords} of its gears, before against after, within ${own?.written ?? '5 mm (common practice)'}`,
+      chosenBy: own ? 'author' : 'default',
+    },
+    difference: moves.si,
+    differs: moves,
+    allowed: own?.si ?? ALLOWED,
+    workings: [moves],
+    message: `${line.name}: the output of the gear stays within ${far} of where the shaft lies.`,
+    failMessage: `${line.name}: the output of the gear lies ${far} ${way} than before, and tube and shaft stay. Set the engine by as much the other way, or take a gear of the same drop.`,
+    related: [{ at: shaft.origin, message: 'the shaft that goes on from it' }],
+  });
+}
+
+function alongTheLine(context: LineContext): Verdict | undefined {
   const { line, vessel, analysis } = context;
   const { before } = line;
   const written = [line, before].some(one => one && (one.gear?.length || (one.engine ?? one.motor)?.faceAt));
