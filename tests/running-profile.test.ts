@@ -81,6 +81,7 @@ describe('the running profile', () => {
     expect(sheet).toMatch(/The rating allows \d+ hours a year, the profile asks 1,000/);
     const summary = paperMarkdown(makePaper(input, 'summary'));
     expect(summary).toMatch(/Fuel a year \| not known \| [\d,]+ L/);
+    expect(paperMarkdown(makePaper(input, 'comparison'))).toContain('Fuel a year');
   });
 });
 

@@ -44,6 +44,26 @@ const STUDIES: readonly (readonly [example: string, name: string, study: string]
       rank by propeller demand lowest first
     }`,
   ],
+  [
+    'harbour-tug/wrack.shaft',
+    'nozzle and propeller',
+    `study s of built {
+      vary propeller nozzle any
+      vary propeller pitch 1000 mm .. 1200 mm by 50 mm
+      rank by bollard thrust
+      rank by mass
+    }`,
+  ],
+  [
+    'hybrid-ferry/teasel.shaft',
+    'modes and propeller',
+    `study s of built {
+      vary propeller diameter 28 in, 30 in
+      vary propeller pitch 20 in .. 28 in by 1 in
+      hold every check
+      rank by speed at full power
+    }`,
+  ],
 ];
 
 describe.each(STUDIES)('%s, %s', (example, _, study) => {

@@ -12,6 +12,7 @@ import { type Block, list, paragraph, section, table } from '../document/blocks.
 import { quiet, separated, strong, type Text } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
 import { movedTable } from '../sections/moved-verdicts.js';
+import { profileTable } from '../sections/running-profile.js';
 import type { Sheet } from '../sheet.js';
 import { capital, percentWords } from '../words.js';
 import { closing } from './closing.js';
@@ -53,6 +54,7 @@ function compared(sheet: Sheet, before: Arrangement, after: Arrangement): Block[
         })),
       },
       changesTable(sheet, before, after),
+      profileTable(sheet, before, after),
       kept ? paragraph([quiet('Kept: '), kept, '.']) : undefined,
       ...changedSections(comparison)
         .filter(one => one.kind !== 'part')
