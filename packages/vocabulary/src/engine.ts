@@ -196,7 +196,11 @@ export const ENGINE = vocabulary({
       point('volume flow', 'rotational speed'),
       'Fuel burnt at an engine speed on the propeller law through rated power, as engine sheets draw it.',
       'propeller-law fuel 34 L/h at 1800 rpm',
-      { many: true, range: between('0.05 L/h', '10000 L/h', between('50 rpm', '12000 rpm')) },
+      {
+        many: true,
+        measuredWith: ['ratings'],
+        range: between('0.05 L/h', '10000 L/h', between('50 rpm', '12000 rpm')),
+      },
     ),
     row(
       'specificFuel',
@@ -204,7 +208,7 @@ export const ENGINE = vocabulary({
       quantity('fuel rate'),
       'Mass of fuel for each unit of work at rated power.',
       'specific fuel 212 g/kWh',
-      { range: between('120 g/kWh', '600 g/kWh') },
+      { measuredWith: ['ratings'], range: between('120 g/kWh', '600 g/kWh') },
     ),
     row('serial', 'serial', text, 'Serial number as on the plate.', 'serial "K9-0412"', { handed: true }),
     ...ENGINE_FIT,
