@@ -8,6 +8,8 @@ export interface Knob {
   /** Metric and inch steps that it is made or set in, metres and inches. */
   readonly metric: number;
   readonly inch: number;
+  /** So many times itself at most, either way, where beyond it is another kind of part. */
+  readonly times?: number;
   /** Said in the title: what follows from another size. */
   readonly follows?: string;
 }
@@ -47,9 +49,10 @@ export const KNOBS: Readonly<Partial<Record<Role, readonly Knob[]>>> = {
       field: 'diameter',
       metric: 0.01,
       inch: 1 / 2,
+      times: 1.25,
       follows: 'clearances, pitch and load follow',
     },
-    { of: 'propeller', field: 'pitch', metric: 0.01, inch: 1 / 2 },
+    { of: 'propeller', field: 'pitch', metric: 0.01, inch: 1 / 2, times: 1.5 },
     { of: 'propeller', field: 'areaRatio', metric: 0, inch: 0 },
     { of: 'propeller', field: 'hubLength', metric: 0.005, inch: 1 / 4 },
     { of: 'propeller', field: 'boreLargeEnd', metric: 0.001, inch: 1 / 16 },

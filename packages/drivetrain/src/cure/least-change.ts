@@ -28,7 +28,8 @@ export function leastChange(
   aim?: number,
 ): Settling | undefined {
   if (!(now.si > 0)) return undefined;
-  const aimed = aim === undefined ? undefined : sizeBeyond(now, aim, steps);
+  const within = aim !== undefined && Math.abs(Math.log(aim / now.si)) <= Math.log(times) + 1e-9;
+  const aimed = within ? sizeBeyond(now, aim, steps) : undefined;
   const then = aimed && outcome(aimed.value);
   if (aimed && then?.outcome === 'holds') return { size: aimed, verdict: then };
   const found = ways.flatMap(way => {

@@ -53,7 +53,7 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
     const found = leastChange(
       chosen.fact.value!,
       chosen.knob,
-      REACH,
+      { ...REACH, times: chosen.knob.times ?? REACH.times },
       value => outcome(chosen.fact, value),
       says,
       verdict.needed?.find(one => one.at === chosen.fact.value!.origin)?.si,

@@ -67,7 +67,7 @@ function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial, now?: string): O
   const settling = leastChange(
     fact.value!,
     knob,
-    { times: 2.5, ways: [1, -1], strides: 8 },
+    { times: knob.times ?? 2.5, ways: [1, -1], strides: 8 },
     value => trial(new Map([[fact, quantityAs(fact, value)]])),
     now,
   );

@@ -12,6 +12,7 @@ import {
 } from 'vscode-languageserver';
 import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
+import { aboutOf } from '../project/finding-place.js';
 import { everyFinding, findingsOf } from '../project/findings.js';
 import type { FileCheck, Project } from '../project/project.js';
 import { allQuestions } from './all-questions.js';
@@ -63,7 +64,7 @@ export class CodeActions implements CodeActionProvider {
     const { workspace } = this.services.shared;
     const textOf = textsOf(workspace.LangiumDocuments);
     const { diagnostics } = params.context;
-    return (await this.offers(document, params, token))
+    return toldApart(await this.offers(document, params, token))
       .filter(offer => offer.edits.length > 0 && !touchesShiftCable(offer.edits, textOf))
       .map(offer => {
         const about = offer.finding ? diagnosticsOf(offer.finding, diagnostics, document) : [];
@@ -213,6 +214,17 @@ export class CodeActions implements CodeActionProvider {
     const use = home && namedParts(home).find(one => one.part.namePlace?.start === used.start);
     return entry && use ? { ...use, entry } : undefined;
   }
+}
+
+/** What is offered for two lines in the same words says which of them it is for. */
+function toldApart(offers: readonly Offer[]): Offer[] {
+  const count = new Map<string, number>();
+  for (const { title } of offers) count.set(title, (count.get(title) ?? 0) + 1);
+  return offers.map(one => {
+    const { verdict, vessel } = one.finding ?? {};
+    const line = verdict && vessel && aboutOf(verdict, vessel.vessel).line;
+    return line && count.get(one.title)! > 1 ? { ...one, title: `${line.name}: ${one.title}` } : one;
+  });
 }
 
 /** Findings that a selection touches; where it touches none, those on its lines: few clients lead to the very word. */

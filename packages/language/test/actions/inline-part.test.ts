@@ -34,7 +34,9 @@ async function meaning(files: Readonly<Record<string, string>>) {
   const judged = specs.check.vessels[0]!;
   // A failure as found that has no margin is told with the name of its part, and that name is what moves. Without its
   // entry a part says nothing that differs from one.
-  const verdicts = judged.verdicts.filter(one => !one.asFound && one.rule !== 'paper/place-against-entry');
+  // The age of a sheet is judged at the entry or at the place that names it.
+  const elsewhere = ['paper/place-against-entry', 'paper/sheet-age'];
+  const verdicts = judged.verdicts.filter(one => !one.asFound && !elsewhere.includes(one.rule));
   return { specs, judged: { ...judged, verdicts } };
 }
 

@@ -2,6 +2,7 @@ import { given, inchShaftEnds, isInInches, type Value } from '@tailshaft/mechani
 import { amount, type NewQuantity, type NewValue, named, spellQuantity } from '@tailshaft/vocabulary';
 import type { SizedSection } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
+import { replacementFor } from '../../cure/statement.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Quantity } from '../../model/fact.js';
@@ -73,7 +74,7 @@ export function nextDiameter(
           margin,
           edit: { do: 'replace', at: fact.origin, value },
         }
-      : { words: `Fit a ${written} shaft`, margin, edit: editOf(shaft, 'diameter', fact.origin, value) };
+      : { words: `Fit a ${written} shaft`, margin, edit: otherShaft(shaft, 'diameter', value) };
   }
   return undefined;
 }
@@ -137,7 +138,7 @@ export function strongerShafts(
       : []),
     ...grades.map(({ grade, margin }) => ({
       title: `Fit a shaft of ${grade.name} at this diameter: ${what} ${percent(margin)}`,
-      edits: [editOf(shaft, 'material', shaft.material?.origin, named(grade.name))],
+      edits: [otherShaft(shaft, 'material', named(grade.name))],
     })),
   ];
 }
@@ -146,4 +147,14 @@ export function strongerShafts(
 export function editOf(shaft: Shaft, property: string, at: object | undefined, value: NewValue): ModelEdit {
   if (statementOf(shaft) !== 'retained' && at) return { do: 'replace', at, value };
   return writeInPlace(shaft, property, value);
+}
+
+/** Another diameter or grade; in the place of a shaft that is kept another one is fitted, like it in all else. */
+function otherShaft(shaft: Shaft, property: 'diameter' | 'material', value: NewValue): ModelEdit {
+  const fact = shaft[property];
+  const statement =
+    fact && statementOf(shaft) === 'retained' ? replacementFor(shaft, new Map([[fact, value]])) : undefined;
+  return statement
+    ? { do: 'state', at: shaft.origin, statement }
+    : editOf(shaft, property, fact?.origin, value);
 }

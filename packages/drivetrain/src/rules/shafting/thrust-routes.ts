@@ -1,9 +1,10 @@
-import { given } from '@tailshaft/mechanics';
+import { findUnit, fromSI, given, type Value, writtenUnit } from '@tailshaft/mechanics';
 import { amount, inUnit, newWord, spell } from '@tailshaft/vocabulary';
 import { bollardThrust } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
+import type { Fact } from '../../model/fact.js';
 import { nameOf, type Part } from '../../model/part.js';
 import { addBlock } from '../rotation/edits.js';
 
@@ -16,8 +17,10 @@ export function thrustBearingRoutes({ line, analysis }: LineContext, insteadOf: 
   const shaft = line.shafts.find(one => line.chain.indexOf(one) > from);
   const thrust = bollardThrust(analysis, new Needs());
   if (!shaft || !thrust) return [];
-  const rated = roundedUp(thrust.si);
-  const value = amount(inUnit('force', rated / 1000, 'kN'));
+  // In the unit that the author gives thrust in.
+  const said = writtenUnit((insteadOf as { thrust?: Fact<Value> }).thrust?.value);
+  const unit = said?.dimensions.includes('force') ? said : findUnit('kN')!;
+  const value = amount(inUnit('force', roundedUp(fromSI(thrust.si, unit)), unit.symbol));
   const taken = new Set((shaft.bearings ?? []).map(one => one.name));
   const name = ['thrust', 'thrust-block', 'thrust-2'].find(one => !taken.has(one));
   if (name === undefined) return [];
@@ -42,5 +45,5 @@ export function thrustBearingRoutes({ line, analysis }: LineContext, insteadOf: 
 /** Two figures, and never less. */
 function roundedUp(force: number): number {
   const step = 10 ** (Math.floor(Math.log10(force)) - 1);
-  return Math.ceil(force / step - 1e-9) * step;
+  return Number((Math.ceil(force / step - 1e-9) * step).toPrecision(6));
 }
