@@ -10,6 +10,13 @@ export const TRIALS_MISTAKES: readonly Mistake[] = [
     told: { rules: ['trial/full-throttle'], gravity: 'error' },
   },
   {
+    number: 'V01',
+    way: 'motor',
+    kinds: ['electric'],
+    make: trial({ ...SOUND_TRIAL, 'run LINE': { at: 'full throttle', 'engine speed': '1500 rpm' } }),
+    told: { rules: ['trial/full-throttle'], gravity: 'error' },
+  },
+  {
     number: 'V02',
     make: trial({ ...SOUND_TRIAL, 'run LINE': { at: 'full throttle', 'engine speed': '2600 rpm' } }),
     told: { rules: ['trial/full-throttle'], gravity: 'warning' },

@@ -6,7 +6,7 @@ import { type PlacedRun, trialName } from './trial-specs.js';
 
 /** A cause of a speed that is off, with what the readings say of it. */
 interface Cause {
-  readonly name: string;
+  readonly name: CauseName;
   /** Readings that point at it, or away from it; absent where nothing was read that could. */
   readonly says?: { readonly points: 'at' | 'away'; readonly why: string };
 }
@@ -22,6 +22,13 @@ const ORDER = [
   'propeller',
 ] as const;
 type CauseName = (typeof ORDER)[number];
+
+/** What a motor has in the place of what an engine has. */
+const OF_MOTOR: Partial<Readonly<Record<CauseName, string>>> = {
+  governor: 'limits set in the controller',
+  'throttle travel': 'travel of the lever',
+  'fuel and air': 'voltage of the supply under load',
+};
 
 /**
  * Causes of an engine speed that is off at full throttle, as the readings of the trial order them: those that a reading points
@@ -52,11 +59,11 @@ export function causesOf(
   const open = causes.filter(cause => !cause.says);
   const away = causes.filter(cause => cause.says?.points === 'away');
   const reasons = [...new Set([...at, ...away].map(cause => cause.says!.why))];
-  const names = [...at, ...open].map(cause => cause.name);
+  const driver = one.line?.engine === undefined && one.line?.motor !== undefined ? OF_MOTOR : {};
+  const nameOf = ({ name }: Cause) => driver[name] ?? name;
+  const names = [...at, ...open].map(nameOf);
   const less =
-    away.length > 0
-      ? `; then, though the readings point away from it, ${listOf(away.map(cause => cause.name))}`
-      : '';
+    away.length > 0 ? `; then, though the readings point away from it, ${listOf(away.map(nameOf))}` : '';
   return {
     order: `Look, in this order, at ${listOf(names)}${names.at(-1) === 'propeller' ? ' last' : ''}${less}`,
     reasons:

@@ -64,9 +64,16 @@ function judge({ analysisOf }: Context, one: PlacedRun, runs: readonly PlacedRun
     property: 'engine speed',
   });
   const rated = needs.take(analysis.rated);
+  // A motor gives its power over a range of speeds, up to its top speed.
+  const byMotor = line!.engine === undefined && line!.motor !== undefined;
   wantFit(trial, needs, 'speed of rotation');
   if (!read || !rated || needs.any)
-    return waits(say, needs, run.origin, `${line!.name}: whether the engine reaches its rated speed`);
+    return waits(
+      say,
+      needs,
+      run.origin,
+      `${line!.name}: whether the ${byMotor ? 'motor' : 'engine'} reaches its rated speed`,
+    );
   const off = read.si / rated.speed.si - 1;
   const numbers = `${line!.name} reached ${analysis.tell(read)} of ${analysis.tell(rated.speed)} at full throttle in ${trialName(trial)}`;
   const said = { place: run.engineSpeed!.origin, workings: [read, rated.speed] };
@@ -80,12 +87,12 @@ function judge({ analysisOf }: Context, one: PlacedRun, runs: readonly PlacedRun
     });
   }
   const governed = analysis.governedSpeed.value;
-  if (off > LIGHT || (governed && read.si >= governed.si * (1 - READING))) {
+  if ((off > LIGHT && !byMotor) || (governed && read.si >= governed.si * (1 - READING))) {
     const { order, reasons } = causesOf(one, runs, analysis, 'over');
     return say.fails({
       ...said,
       severity: 'warning',
-      message: `${numbers}: ${percent(off)} over, ${governed ? `near its governor at ${analysis.tell(governed)}, ` : ''}more than a loaded engine reaches. ${order}; reserve meant for growth is accepted.${reasons}`,
+      message: `${numbers}: ${percent(off)} over, ${governed ? `near its ${byMotor ? 'top speed' : 'governor'} at ${analysis.tell(governed)}, ` : ''}more than a loaded ${byMotor ? 'motor' : 'engine'} reaches. ${order}; reserve meant for growth is accepted.${reasons}`,
     });
   }
   const how =
