@@ -16,7 +16,7 @@ interface Exception {
 export const EXCEPTIONS: readonly Exception[] = [
   {
     letters: 'aij',
-    about: /^(shaft diameter by|.* (at least|at most))$/,
+    about: /^(shaft diameter by|(tip|rudder|strut) clearance at least|overhang at most|tip speed at most)$/,
     rule: /^(shafting\/(diameter|service-factor|overhang)|propeller\/(tip|other)-clearance|speed\/tip-speed)/,
     because: 'the author chose that criterion; without it the default one judges, and the verdict says which',
   },
@@ -48,22 +48,31 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'i',
-    rule: /^(capacity|shafting)\//,
+    rule: /^capacity\/power-and-torque$/,
     about: /^full-load (power|torque)$/,
+    how: /^holds became fails$/,
     because: 'the example writes a point that no curve with the declared peak torque has',
   },
   {
     letters: 'i',
-    about: /^(set for hand|exact|air temperature|effective pitch)$/,
+    rule: /^rotation\//,
+    about: /^set for hand$/,
+    how: /^holds became fails$/,
     because:
-      'optional by nature: a blade that is not convertible or loads with its own pitch, a round ratio, standard air are what its absence says',
+      'a convertible blade is assembled for the hand that is said: without it, for the hand of the propeller',
+  },
+  {
+    letters: 'i',
+    about: /^(exact|air temperature|effective pitch)$/,
+    because:
+      'optional by nature: a blade that loads with its own pitch, a round ratio, standard air are what its absence says',
   },
   {
     letters: 'b',
-    rule: /^(rotation\/turning-requirement|trace\/requirement-met)$/,
+    rule: /^(rotation\/turning-requirement|trace\/requirement-met|propeller\/tolerance-class)$/,
     about: /^behind$/,
     because:
-      'an arrangement that another revises is as found, and requirements are about proposals: the other one fails it',
+      'an arrangement that another revises is as found, and requirements and orders are about proposals: the other one fails them',
   },
   {
     letters: 'b',
@@ -137,6 +146,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   {
     letters: 'j',
     rule: /^units\/near-miss$/,
+    how: /^fails became holds$/,
     because: 'what fails is that two figures nearly agree; one that is ten times the other does not',
   },
   {
@@ -150,11 +160,13 @@ export const EXCEPTIONS: readonly Exception[] = [
     letters: 'i',
     rule: /^shafting\/bearing-water$/,
     about: /^water from$/,
+    how: /^holds became fails$/,
     because: 'a strut of which nothing is said is open to the sea; one that is fed is another bearing',
   },
   {
     letters: 'a',
     rule: /^(units\/|propeller\/stamped-size)/,
+    how: /became silence$/,
     because:
       'what fails is how or against what that very fact is written; without it there is nothing to put right',
   },

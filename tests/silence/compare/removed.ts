@@ -26,11 +26,14 @@ export function compareRemoved(change: Change, before: Judged, after: Judged): r
   });
 }
 
-/** Properties and words of open questions that were not asked before. */
+/** Properties that more open questions ask for than before: one word may be asked for in several blocks. */
 function newlyAsked(before: Judged, after: Judged): string[] {
-  const had = new Set(before.told.filter(one => one.outcome === 'cannot tell').flatMap(one => one.asked));
-  return after.told
-    .filter(one => one.outcome === 'cannot tell')
-    .flatMap(one => one.asked)
-    .filter(one => !had.has(one));
+  const counts = (judged: Judged) => {
+    const found = new Map<string, number>();
+    for (const words of judged.told.filter(one => one.outcome === 'cannot tell').flatMap(one => one.asked))
+      found.set(words, (found.get(words) ?? 0) + 1);
+    return found;
+  };
+  const had = counts(before);
+  return [...counts(after)].flatMap(([words, count]) => (count > (had.get(words) ?? 0) ? [words] : []));
 }

@@ -1,4 +1,4 @@
-import type { Change, Lost } from '../change.js';
+import type { Change, Letter, Lost } from '../change.js';
 import type { Judged } from '../rejudge.js';
 import { fateOf, newRefusals, pairs, type Tally, tallies } from './tally.js';
 
@@ -14,7 +14,7 @@ export function compareSame(change: Change, before: Judged, after: Judged): read
     if (change.touches?.includes(rule)) return [];
     const fate = fateOf(was, is);
     if (fate) return [{ rule, subject, how: `fails became ${fate}` }];
-    if (is.fails > was.fails && !isNew(change, subject))
+    if (REPEATS.includes(change.letter) && is.fails > was.fails && !isNew(change, subject))
       return [{ rule, subject, how: `${wordOf(was)} became fails` }];
     // A name decides nothing, so that a new one changes nothing at all.
     if (change.letter !== 'h') return [];
@@ -23,6 +23,9 @@ export function compareSame(change: Change, before: Judged, after: Judged): read
   });
   return [...found, ...againElsewhere(change, now)];
 }
+
+/** Ways of saying exactly the same; a modification says something new, which may fail. */
+const REPEATS: readonly Letter[] = ['b', 'c', 'f', 'g', 'h'];
 
 /** Whether it is of an arrangement that the change puts in. */
 function isNew({ adds }: Change, subject: string): boolean {
