@@ -82,7 +82,7 @@ function check({ entry: one }: EntryContext): Verdict | undefined {
   if (part <= MOST) {
     return say.holds({
       place,
-      message: `${name}: torsional yield is ${(part * 100).toFixed(0)} % of the tensile yield.`,
+      message: `${name}: torsional yield ${torsional.written} is ${(part * 100).toFixed(0)} % of the tensile yield ${tensile.written}.`,
     });
   }
   return say.fails({
