@@ -72,7 +72,7 @@ describe('hover everywhere a person would ask', () => {
   );
 
   const cases: [topic: string, at: string, said: (string | RegExp)[]][] = [
-    ['import', '|"catalogue"', ['**import** catalogue', '8 engine, 7 gear']],
+    ['import', '|"catalogue"', ['**import** catalogue', '9 engine, 9 gear']],
     [
       'a ratio that is chosen',
       'ratio |2.04:1 ahead',
