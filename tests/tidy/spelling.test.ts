@@ -17,6 +17,9 @@ import {
   isCaseClause,
   isNoSubstitutionTemplateLiteral,
   isStringLiteral,
+  isTemplateHead,
+  isTemplateMiddle,
+  isTemplateTail,
   type Node,
   type StringLiteral,
 } from 'typescript/unstable/ast';
@@ -66,6 +69,13 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'packages/sheet/src/sections/trials.ts': 'rows of the trial sheet, by what an inspector asks',
   'packages/sheet/src/papers/belongs.ts': 'families of rules',
   'packages/sheet/src/papers/trial-form.ts': 'names of operating points and of runs',
+  'packages/sheet/src/sections/criticals.ts: engine speed': 'names of curves and axes',
+  'packages/sheet/src/sections/operating-points.ts: shaft power': 'names of computed figures',
+  'packages/sheet/src/papers/propeller-order.ts': 'names of computed figures',
+  'packages/sheet/src/sections/not-checked.ts: not checked': 'a heading on what the checks leave out',
+  'packages/sheet/src/sections/standing.ts: not checked': 'a heading on what the checks leave out',
+  'packages/sheet/src/sections/requirements.ts: required by': 'who sets a requirement, whatever its words',
+  'packages/sheet/src/sections/study.ts: limited by': 'the check that limits a candidate',
   'packages/cli/src/report/vessel-lines.ts: holds': 'the outcome of a check',
   'packages/cli/src/commands/compare.ts: none': 'English of a message',
   'packages/language/src/server/document-symbols.ts: vessel':
@@ -78,9 +88,13 @@ it('spells no word of the language in two places', () => {
     files(/^packages\/(language|cli|vscode|sheet)\/src\/(?!generated)/).flatMap(({ path, source }) => {
       const own = new Set<string>();
       for (const node of nodesOf(source)) {
-        if (!isStringLiteralLike(node) || !words.has(node.text)) continue;
-        const counts = node.text.includes(' ') || isCompared(node) || listsWords(node.parent, words);
-        if (counts && !isHeld(node, checker)) own.add(`${path}: ${node.text}`);
+        const said = phraseOf(node);
+        if (said?.includes(' ') && words.has(said)) {
+          if (!isStringLiteralLike(node) || !isHeld(node, checker)) own.add(`${path}: ${said}`);
+        } else if (isStringLiteralLike(node) && words.has(node.text)) {
+          const counts = isCompared(node) || listsWords(node.parent, words);
+          if (counts && !isHeld(node, checker)) own.add(`${path}: ${node.text}`);
+        }
       }
       return [...own];
     }),
@@ -90,6 +104,17 @@ it('spells no word of the language in two places', () => {
   const unused = Object.keys(ELSEWHERE).filter(start => !found.some(one => one.startsWith(start)));
   expect(unused, 'exceptions that nothing needs').toEqual([]);
 });
+
+/** What a literal, or one piece of a template between its numbers, says: as a label writes it too, with a capital or a colon. */
+function phraseOf(node: Node): string | undefined {
+  const isPiece = isTemplateHead(node) || isTemplateMiddle(node) || isTemplateTail(node);
+  if (!isPiece && !isStringLiteralLike(node)) return undefined;
+  const bare = (node as unknown as { text: string }).text
+    .replace(/[*_`"]/g, '')
+    .replace(/[\s:,=]+$/, '')
+    .trim();
+  return bare.charAt(0).toLowerCase() + bare.slice(1);
+}
 
 function isStringLiteralLike(node: Node): node is StringLiteral {
   return isStringLiteral(node) || isNoSubstitutionTemplateLiteral(node);

@@ -9,6 +9,7 @@ import {
   type Value,
   writtenUnit,
 } from '@tailshaft/mechanics';
+import type { Spelling } from '@tailshaft/vocabulary';
 
 /** A value as the author wrote it where he did, or in the unit of its trade. */
 export function valueWords(value: Value): string {
@@ -70,6 +71,9 @@ export function turnWords(turn: Turn | undefined): string {
 export function wordsOf(key: string): string {
   return key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
 }
+
+/** Words of a property as a label: they no longer compile when the property is renamed. */
+export const labelOf = (words: Spelling): string => capital(words);
 
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

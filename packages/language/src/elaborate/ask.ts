@@ -1,5 +1,5 @@
 import { meaningOf } from '@tailshaft/drivetrain';
-import type { Action } from '@tailshaft/vocabulary';
+import type { Action, Spelling } from '@tailshaft/vocabulary';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
 import type { Place } from '../reading/place.js';
@@ -7,6 +7,8 @@ import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
 import type { PartLayers } from './part.js';
 import type { LinePlan } from './plan.js';
+
+const REMOVE = `${'remove' satisfies Action} ${'shaftline' satisfies Spelling}`;
 
 /** A problem that belongs to the file of the vessel. */
 export type Tell = (problem: Problem) => void;
@@ -125,7 +127,7 @@ export function tellLines(tell: Tell, one: ArrangementReading, before: readonly 
           start: end,
           end,
         },
-        { title: `Add remove shaftline ${name}`, text: `  remove shaftline ${name}\n  `, start: end, end },
+        { title: `Add ${REMOVE} ${name}`, text: `  ${REMOVE} ${name}\n  `, start: end, end },
       ]),
     });
   }

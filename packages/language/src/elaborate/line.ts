@@ -8,7 +8,7 @@ import {
   type ShaftLine,
   type Side,
 } from '@tailshaft/drivetrain';
-import { type Action, MODE_VOCABULARY } from '@tailshaft/vocabulary';
+import { type Action, type EntryKind, MODE_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { LineReading, ModeReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
@@ -23,6 +23,8 @@ import { Olds } from './olds.js';
 import { makePart, type PartLayers, roleOf } from './part.js';
 import type { LinePlan } from './plan.js';
 import { unknownInEntry } from './unknown-in-entry.js';
+
+const GRADE: EntryKind = 'shaft material';
 
 /** Order of a plain line; a coupling stands where it is written, and so does a shaft before a transfer. */
 const ORDER: readonly Role[] = ['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller'];
@@ -255,10 +257,9 @@ function sideFromName(reading: LineReading): ShaftLine['side'] {
 /** The grade that a shaft names. */
 function tellSecondGrade(part: PartReading, table: EntryTable, tell: Tell): void {
   const material = part.facts.fields.material as Fact<string> | undefined;
-  const grade =
-    part.role === 'shaft' && material?.value ? table.find('shaft material', material.value) : undefined;
+  const grade = part.role === 'shaft' && material?.value ? table.find(GRADE, material.value) : undefined;
   if (grade)
-    tellSecond(tell, `shaft material ${grade.name}`, grade, table.second(grade), material!.origin as Place);
+    tellSecond(tell, `${GRADE} ${grade.name}`, grade, table.second(grade), material!.origin as Place);
 }
 
 function findEntry(part: PartReading, role: Role, table: EntryTable, tell: Tell) {

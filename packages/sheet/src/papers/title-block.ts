@@ -2,7 +2,7 @@ import type { Signature } from '@tailshaft/drivetrain';
 import type { Terms } from '../document/blocks.js';
 import { separated, type Text, warning } from '../document/text.js';
 import type { SheetInput } from '../input.js';
-import { capital } from '../words.js';
+import { capital, labelOf } from '../words.js';
 import { revisionWords } from './paper.js';
 
 /** What every paper is filed by. A field that nobody filled in is told, not left out. */
@@ -24,9 +24,9 @@ export function titleBlock(input: SheetInput, paper: string): Terms {
     ['What changed', revision?.text],
     ['Judged on', today],
     ['Text', digest ?? notStated],
-    ['Prepared by', signed(revision?.prepared)],
-    ['Checked by', signed(revision?.checked)],
-    ['Approved by', signed(revision?.approved)],
+    [labelOf('prepared by'), signed(revision?.prepared)],
+    [labelOf('checked by'), signed(revision?.checked)],
+    [labelOf('approved by'), signed(revision?.approved)],
   ];
   return {
     block: 'terms',

@@ -6,8 +6,11 @@ import {
   ratingOf,
   ratingsOf,
 } from '@tailshaft/drivetrain';
+import type { Spelling } from '@tailshaft/vocabulary';
 import { type JudgedLine, marginWords, tightest } from '../lines.js';
 import { bullets, paragraphs, plain } from './markdown.js';
+
+const MEASURED: Spelling = 'measured at';
 
 /** What a ratio, clutch or duty class chosen in the header of a part means in the data of that part. */
 export function choiceHover(field: string, line: JudgedLine | undefined): string | undefined {
@@ -21,7 +24,7 @@ export function choiceHover(field: string, line: JudgedLine | undefined): string
     `The rating of ${name(engine?.entry?.name, 'engine')} for it:`,
     bullets([
       `power ${plain(rating.power?.written ?? 'not stated')}`,
-      `measured at ${plain(rating.measuredAt?.written ?? 'a place that is not stated')}`,
+      `${MEASURED} ${plain(rating.measuredAt?.written ?? 'a place that is not stated')}`,
       `standard ${plain(rating.standard?.written ?? 'not stated')}`,
       `hours ${plain(rating.hours?.written ?? 'not stated')}`,
       ...(verdict ? [`${verdict.rule}: ${verdict.outcome}, margin ${marginWords(verdict.margin!)}`] : []),

@@ -49,6 +49,9 @@ export function catalogueSkeleton(wanted: Wanted): string {
   return `${catalogueLines(wanted, new Places()).slice(1).join('\n')}\n`;
 }
 
+/** Words of the language, which no longer compile here when they are renamed. */
+const said = (words: Spelling): string => words;
+
 const SIDES = { single: ['Centre'], twin: ['Port', 'Starboard'] } as const;
 
 function vesselLines({ lines, job, catalogue }: Wanted, places: Places): string[] {
@@ -81,7 +84,7 @@ function vesselLines({ lines, job, catalogue }: Wanted, places: Places): string[
     '  arrangement proposed "repower" revises existing {',
     ...sides.flatMap(side => [
       `    shaftline ${side} {`,
-      `      replace engine ${named('Engine-proposed')} at ${open()} { flywheel ${open()}  torsional statement ${open()} }`,
+      `      replace engine ${named('Engine-proposed')} at ${open()} { flywheel ${open()}  ${said('torsional statement')} ${open()} }`,
       '    }',
     ]),
     '  }',
@@ -94,7 +97,7 @@ function wholeLine(side: string, when: string, places: Places, named: (name: str
   return [
     `    shaftline ${side} {`,
     `      engine ${named(`Engine-${when}`)} at ${open()} { flywheel ${open()} }`,
-    `      gear ${named(`Gear-${when}`)} ratio ${open()} ahead clutch ${open()}`,
+    `      gear ${named(`Gear-${when}`)} ratio ${open()} ${said('ahead clutch')} ${open()}`,
     `      shaft { material ${open()}  diameter ${open()} }`,
     '      propeller {',
     ...(['hand', 'blades', 'diameter', 'pitch', 'area ratio', 'material'] satisfies Spelling[]).map(
