@@ -122,7 +122,7 @@ export const ENGINE = vocabulary({
       'aspiration',
       'aspiration',
       word('natural', 'turbocharged', 'turbocharged charge-cooled'),
-      'How the engine takes its air: it decides the ambient adjustment.',
+      'Aspiration of the engine, on which the ambient adjustment depends.',
       'aspiration turbocharged charge-cooled',
     ),
     row(
@@ -140,7 +140,7 @@ export const ENGINE = vocabulary({
       'highIdle',
       'high idle',
       quantity('rotational speed'),
-      'Governed no-load maximum: what the gear input must stand.',
+      'Governed no-load maximum, which the gear input must withstand.',
       'high idle 2530 rpm',
       { range: between('200 rpm', '12000 rpm') },
     ),
@@ -255,7 +255,7 @@ export const ENGINE_PLACE = vocabulary({
       'flywheelFaces',
       'flywheel',
       word('aft', 'forward'),
-      'Which way the flywheel end faces in the boat.',
+      'Direction that the flywheel end faces in the vessel.',
       'flywheel aft',
       { evidence: 'strict' },
     ),
@@ -312,7 +312,7 @@ export const ENGINE_PLACE = vocabulary({
   ],
   blocks: [
     ...ENGINE.blocks,
-    block('mounts', 'mounts', MOUNTS, 'What the engine stands on.', MOUNTS_EXAMPLE),
+    block('mounts', 'mounts', MOUNTS, 'Mounts of the engine.', MOUNTS_EXAMPLE),
     DAMAGE,
   ],
 });
@@ -379,7 +379,7 @@ export const MOTOR = vocabulary({
       'saidToEqual',
       'said to equal',
       point('power', 'rotational speed'),
-      'The engine power at shaft speed that the motor is said to stand in for.',
+      'Engine power at a shaft speed that the seller says the motor replaces.',
       'said to equal 40 hp at 1100 rpm',
       { range: between('0.1 kW', '30 MW', between('20 rpm', '12000 rpm')) },
     ),
@@ -403,7 +403,7 @@ export const MOTOR_PLACE = vocabulary({
   rows: [...MOTOR_PLACE_FIT, ...MOTOR.rows],
   blocks: [
     ...MOTOR.blocks,
-    block('mounts', 'mounts', MOUNTS, 'What the motor stands on.', MOUNTS_EXAMPLE),
+    block('mounts', 'mounts', MOUNTS, 'Mounts of the motor.', MOUNTS_EXAMPLE),
     DAMAGE,
   ],
 });

@@ -44,7 +44,7 @@ export const HELM = vocabulary({
       'requiredBy',
       'required by',
       text,
-      'Text of flag or class that asks for the fittings, as you name it.',
+      'Regulation of flag or class that requires the fittings, as you name it.',
       'required by "licence condition 7"',
       { absent: 'no text is named', because: 'which text applies is named where one does' },
     ),
@@ -54,7 +54,7 @@ export const HELM = vocabulary({
       'stations',
       'station',
       HELM_STATION,
-      'One place that the vessel is steered from.',
+      'One control station of the vessel.',
       'station wheelhouse { thrust direction shown  engine stop apart from the speed lever }',
       {
         many: true,

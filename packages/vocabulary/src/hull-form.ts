@@ -7,14 +7,14 @@ export const HULL_FORM_ROWS = [
     'material',
     'material',
     word('steel', 'aluminium', 'fibreglass', 'wood', 'ferrocement'),
-    'What the hull is built of.',
+    'Material of the hull.',
     'material aluminium',
   ),
   row(
     'corrosionProtection',
     'corrosion protection',
     text,
-    'What is done about unlike metals in the water: anodes, bonding, insulation.',
+    'Protection of dissimilar metals in the water: anodes, bonding, insulation.',
     'corrosion protection "shaft and hull anodes, bonded, drawing E-12"',
   ),
   row(
@@ -276,7 +276,7 @@ export const HULL_CRITERIA = [
     'speedMethod',
     'speed method',
     word(...SPEED_METHODS),
-    'Method that speed and propeller load are worked out by.',
+    'Method by which speed and propeller load are computed.',
     'speed method Savitsky',
   ),
 ];

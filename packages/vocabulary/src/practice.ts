@@ -11,7 +11,7 @@ export const ACCEPTANCE_RIGHT = vocabulary({
 
 export const GRAVITY = vocabulary({
   title: 'gravity of a rule',
-  rows: [row('weight', 'is', word('error', 'warning'), 'How much its failures weigh.', 'is error')],
+  rows: [row('weight', 'is', word('error', 'warning'), 'Severity of its failures.', 'is error')],
   blocks: [],
 });
 
@@ -23,7 +23,7 @@ export const PRACTICE = vocabulary({
       'titleBlock',
       'title block',
       text,
-      'What stands in the title block of every paper.',
+      'Text of the title block of every paper.',
       'title block "Design office, harbour road 4"',
       { absent: 'the name of the practice' },
     ),
@@ -31,7 +31,7 @@ export const PRACTICE = vocabulary({
       'longestAcceptance',
       'acceptances last at most',
       quantity('time'),
-      'For how long an acceptance may last.',
+      'Longest term of an acceptance.',
       'acceptances last at most 2 year',
       { range: between('1 day', '20 year'), absent: 'no limit of the practice' },
     ),
@@ -42,7 +42,7 @@ export const PRACTICE = vocabulary({
       'acceptances',
       'acceptances of',
       ACCEPTANCE_RIGHT,
-      'Who may accept failures of the rules whose ids begin so.',
+      'Who may accept failures of the rules whose ids begin with this text.',
       'acceptances of "rotation/" by "class surveyor, flag surveyor"',
       { many: true, head: rules, absent: 'the usual roles' },
     ),
@@ -50,7 +50,7 @@ export const PRACTICE = vocabulary({
       'gravities',
       'gravity of',
       GRAVITY,
-      'Makes failures of the rules whose ids begin so graver, never lighter.',
+      'Raises the severity of the rules whose ids begin with this text; it never lowers it.',
       'gravity of "speed/tip-speed" is error',
       { many: true, head: rules, absent: 'as each rule has it' },
     ),

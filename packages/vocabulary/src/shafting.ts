@@ -17,14 +17,9 @@ export const COUPLING = vocabulary({
       'Document the facts come from, and its date.',
       'source "Coupling sheet" dated 2024-09-01',
     ),
-    row(
-      'kind',
-      'kind',
-      word('rigid', 'flexible', 'damper', 'joint'),
-      'What sort of coupling it is.',
-      'kind flexible',
-      { selects: true },
-    ),
+    row('kind', 'kind', word('rigid', 'flexible', 'damper', 'joint'), 'Kind of coupling.', 'kind flexible', {
+      selects: true,
+    }),
     row(
       'torque',
       'torque at most',
@@ -71,7 +66,7 @@ export const SHAFT_MATERIAL = vocabulary({
       'metal',
       'metal',
       word('stainless steel', 'carbon steel', 'bronze', 'nickel-copper', 'aluminium'),
-      'Kind of metal: what it is beside the propeller in sea water. The name of the entry says nothing.',
+      'Kind of metal, for galvanic contact with the propeller in sea water. The name of the entry is not used.',
       'metal stainless steel',
     ),
     row(
@@ -121,7 +116,7 @@ export const SHAFT_MATERIAL = vocabulary({
       'enduranceLimit',
       'endurance limit',
       quantity('pressure'),
-      'Stress that it bears for ever when it alternates, with size, finish, notch and sea water counted.',
+      'Alternating stress that it withstands indefinitely, with size, finish, notch and sea water taken into account.',
       'endurance limit 90 MPa',
       { range: between('5 MPa', '1200 MPa') },
     ),
@@ -203,7 +198,7 @@ export const PROPELLER = vocabulary({
       'kind',
       'kind',
       word('fixed', 'folding', 'feathering', 'controllable pitch'),
-      'What sort of propeller it is; fixed when not said.',
+      'Kind of propeller; fixed when not stated.',
       'kind folding',
       {
         absent: 'a fixed propeller',

@@ -39,7 +39,7 @@ const IN_FILE = [
     word: 'import',
     where: 'file',
     form: 'import <path in quotes>',
-    doc: 'Takes in the entries of a file, or of every spec in a folder, relative to this file. Imports stand first. The extension `.shaft` may be left out.',
+    doc: 'Imports the entries of a file, or of every spec in a folder, relative to this file. Imports come first. The extension `.shaft` may be left out.',
     example: 'import "../catalogue"',
   },
   {
@@ -113,7 +113,7 @@ const IN_VESSEL = [
     word: 'helm',
     where: 'vessel',
     form: 'helm { }',
-    doc: 'The places that the vessel is steered from, with what each of them shows and stops: thrust direction, gear oil, engine stop.',
+    doc: 'The control stations of the vessel and what each has: indication of thrust direction and gear oil, engine stop.',
     example: 'helm { station wheelhouse { thrust direction shown } }',
   },
   {
@@ -124,7 +124,7 @@ const IN_VESSEL = [
     clauses: [
       [
         'revises <arrangement before>',
-        'The repower: each part of the arrangement before is replaced, retained, modified or removed here.',
+        'The repower: each part of the earlier arrangement is replaced, retained, modified or removed here.',
       ],
     ],
     example: 'arrangement existing "as found" { }\narrangement proposed revises existing { }',
@@ -133,7 +133,7 @@ const IN_VESSEL = [
     word: 'criteria',
     where: 'vessel',
     form: 'criteria { }',
-    doc: 'The criteria and limits that the checks use, each with its factor and reason. What is not chosen has a default, which the sheet marks as such.',
+    doc: 'The criteria and limits that the checks use, each with its factor and reason. A criterion that is not chosen has a default, which the sheet marks as such.',
     example: 'criteria { gear torque margin at least 10 %  tip speed at most 40 m/s }',
   },
   {
@@ -146,7 +146,7 @@ const IN_VESSEL = [
       ['at <condition>', 'Where the bound applies: full power, rated power, peak torque, idle ahead.'],
       [
         'in mode <mode>',
-        'The way of running that it is for, of a line with several; the first where nothing says it.',
+        'The mode that it is for, where the line has several; the first mode where none is named.',
       ],
       ['turn <outward or inward>', 'Behind `propellers`: the turning sense of a pair.'],
       ['<note in quotes>', 'Who requires it, or where it is written.'],
@@ -197,12 +197,9 @@ const IN_VESSEL = [
     word: 'trial',
     where: 'vessel',
     form: 'trial <name in quotes> of <arrangement> dated <date> { }',
-    doc: 'The sheet of a dock or sea trial: conditions, runs and readings in braces, held against what the spec predicts and requires.',
+    doc: 'The sheet of a dock or sea trial: conditions, runs and readings in braces, compared with what the spec predicts and requires.',
     clauses: [
-      [
-        'of <arrangement>',
-        'The arrangement that was tried: the trial is held against this one and no other.',
-      ],
+      ['of <arrangement>', 'The arrangement that was tried: the trial is compared with this one only.'],
     ],
     example: 'trial "sea trial" of proposed dated 2026-02-24 { bottom clean }',
   },
@@ -237,7 +234,7 @@ const IN_ARRANGEMENT = [
     word: 'remove',
     where: 'arrangement',
     form: 'remove shaftline <name>',
-    doc: 'A line of the arrangement before that is gone.',
+    doc: 'Removes a line of the earlier arrangement.',
     example: 'shaftline Port { }\nremove shaftline Starboard',
   },
   {
@@ -286,7 +283,7 @@ const IN_LINE = [
     word: 'mode',
     where: 'line',
     form: 'mode <name> <title in quotes> { }',
-    doc: 'A way of running a line with several movers: which of them drive, and how much. Every mode is judged; sheet and comparison show the first, in which an engine drives through the whole line.',
+    doc: 'A mode of running a line with several movers: which of them drive, and with how much power. Every mode is judged; sheet and comparison show the first, in which an engine drives through the whole line.',
     example:
       'engine Kittiwake-9 at medium\nmotor { power 40 kW at 1200 rpm }\nmode passage { driven by engine }\nmode harbour { driven by motor }',
   },
@@ -294,7 +291,7 @@ const IN_LINE = [
     word: 'side',
     where: 'line',
     form: 'side <port, starboard or centre>',
-    doc: 'The side that the line stands on, where its name does not say it.',
+    doc: 'Side of the vessel that the line is on, where its name does not show it.',
     example: 'side port',
   },
   {
@@ -309,7 +306,7 @@ const IN_LINE = [
     word: 'replace',
     where: 'line',
     form: 'replace <part> { }',
-    doc: 'Another part comes in its place.',
+    doc: 'Another part is fitted in its place.',
     example: 'replace engine Kittiwake-9 at medium',
   },
   {
@@ -323,14 +320,14 @@ const IN_LINE = [
     word: 'modify',
     where: 'line',
     form: 'modify <part> { <changed facts> }',
-    doc: 'The part stays, with some of its facts changed; of a block that is said again, as `bearing strut { at 5.1 m }`, what it leaves out stays.',
+    doc: 'The part stays, with some of its facts changed; a block given again, such as `bearing strut { at 5.1 m }`, changes only the facts it names.',
     example: 'modify propeller { pitch 23 in }',
   },
   {
     word: 'remove',
     where: 'line',
     form: 'remove <part>',
-    doc: 'The part goes, and nothing comes in its place.',
+    doc: 'The part is removed and not replaced.',
     example: 'remove coupling',
   },
 ] as const satisfies readonly Statement[];

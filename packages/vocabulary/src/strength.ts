@@ -27,7 +27,7 @@ export const SHAFT_SECTION = vocabulary({
       'boreDiameter',
       'bore',
       quantity('length'),
-      'Bore of the section; that of the shaft when not said.',
+      'Bore of the section; that of the shaft when not stated.',
       'bore 30 mm',
       {
         absent: 'the bore of the shaft',
@@ -42,7 +42,7 @@ export const SHAFT_SECTION = vocabulary({
 export const SHAFT_KEY = vocabulary({
   title: 'key',
   rows: [
-    row('width', 'width', quantity('length'), 'Width; that of the keyway when not said.', 'width 25 mm', {
+    row('width', 'width', quantity('length'), 'Width; that of the keyway when not stated.', 'width 25 mm', {
       absent: 'the width of the keyway',
       because: 'a key is as wide as its keyway',
       range: between('1 mm', '250 mm'),
@@ -63,7 +63,7 @@ export const SHAFT_KEY = vocabulary({
       'tensileYield',
       'tensile yield',
       quantity('pressure'),
-      '0.2 % tensile yield of the key; that of its material when not said.',
+      '0.2 % tensile yield of the key; that of its material when not stated.',
       'tensile yield 350 MPa',
       {
         absent: 'the yield of its material',
@@ -91,7 +91,7 @@ const BOLTS = [
     'boltYield',
     'bolt yield',
     quantity('pressure'),
-    'Tensile yield or proof stress of the bolts; that of their class when not said.',
+    'Tensile yield or proof stress of the bolts; that of their class when not stated.',
     'bolt yield 640 MPa',
     {
       absent: 'the yield of their class',
@@ -103,7 +103,7 @@ const BOLTS = [
     'boltStrength',
     'bolt tensile strength',
     quantity('pressure'),
-    'Tensile strength of the bolts; that of their class when not said.',
+    'Tensile strength of the bolts; that of their class when not stated.',
     'bolt tensile strength 800 MPa',
     {
       absent: 'the strength of their class',
@@ -160,7 +160,7 @@ export const STRENGTH_CRITERIA = [
     'boltFactor',
     'bolt factor at least',
     quantity('ratio'),
-    'What the coupling bolts take over the torque in the coupling.',
+    'Torque capacity of the coupling bolts over the torque in the coupling.',
     'bolt factor at least 2',
     { range: between('1', '20') },
   ),

@@ -11,7 +11,7 @@ export const EXCITATION = vocabulary({
       'torque',
       'torque',
       quantity('torque'),
-      'What the torque of this order swings by, either side of its mean.',
+      'Amplitude of the torque at this order, either side of the mean.',
       'torque 420 N.m',
       { range: between('0.1 N.m', '2 MN.m') },
     ),
@@ -29,7 +29,7 @@ export const ENGINE_TORSION = [
     'magnifier',
     'dynamic magnifier',
     quantity('number'),
-    'Magnifier at resonance that the damping of the engine alone would allow: 30 to 60 for crank masses, from memory. Where it is not said, none of its damping counts.',
+    'Magnifier at resonance that the damping of the engine alone would allow: 30 to 60 for crank masses, from memory. Without it none of its damping counts.',
     'dynamic magnifier 40',
     {
       measuredWith: ['cylinders', 'inertia'],
@@ -53,7 +53,7 @@ export const PROPELLER_TORSION = [
     'dampingFactor',
     'damping factor',
     quantity('number'),
-    'Archer’s factor a of its torsional damping, C = a Q/N with N in rpm: near 30, from memory. Where it is not said, none of its damping counts.',
+    'Archer’s factor a of its torsional damping, C = a Q/N with N in rpm: near 30, from memory. Without it none of its damping counts.',
     'damping factor 30',
     {
       measuredWith: ['diameter', 'pitch', 'blades', 'areaRatio'],
@@ -153,7 +153,7 @@ export const ROLLING_THRUST = [
     'rollingElements',
     'rolling elements',
     word('ball', 'roller'),
-    'What it rolls on: the exponent of its life depends on it.',
+    'Balls or rollers: the exponent of its life depends on it.',
     'rolling elements roller',
   ),
 ];

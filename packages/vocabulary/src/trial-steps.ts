@@ -49,10 +49,10 @@ export const RUN_STATE = [
     'smoke',
     'smoke',
     word('none', 'light', 'black', 'white', 'blue'),
-    'Exhaust smoke, settled. Black is more fuel than air: overload, or air that is short.',
+    'Exhaust smoke, settled. Black smoke means too much fuel for the air: overload or a lack of air.',
     'smoke none',
   ),
-  row('lever', 'lever', quantity('ratio'), 'Share of its travel that the lever stood at.', 'lever 100 %', {
+  row('lever', 'lever', quantity('ratio'), 'Position of the lever as a share of its travel.', 'lever 100 %', {
     range: between('0 %', '100 %'),
   }),
   row(
@@ -69,33 +69,27 @@ const PULLS = word('pulls ahead', 'pulls astern', 'no pull');
 export const DOCK_STEP = vocabulary({
   title: 'dock step',
   rows: [
-    row('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"'),
-    row(
-      'ahead',
-      'with lever ahead',
-      PULLS,
-      'What the vessel does with this lever ahead.',
-      'with lever ahead pulls ahead',
-    ),
+    row('station', 'station', text, 'Station that the step was run from.', 'station "wheelhouse"'),
+    row('ahead', 'with lever ahead', PULLS, 'Effect of this lever ahead.', 'with lever ahead pulls ahead'),
     row(
       'astern',
       'with lever astern',
       PULLS,
-      'What it does with the lever astern.',
+      'Effect of the lever astern.',
       'with lever astern pulls astern',
     ),
     row(
       'neutral',
       'neutral',
       word('no drive', 'drives'),
-      'Whether the shaft stands, or only drifts, in neutral.',
+      'Whether the shaft stops, or only drags, in neutral.',
       'neutral no drive',
     ),
     row(
       'shaftTurns',
       'shaft turns',
       word('clockwise', 'counter-clockwise'),
-      'Way that the shaft turns with the lever ahead, seen from aft.',
+      'Turning sense of the shaft with the lever ahead, seen from aft.',
       'shaft turns clockwise',
       {
         absent: 'not looked at',
@@ -113,19 +107,19 @@ export const DRILL = vocabulary({
       'result',
       'result',
       word('as required', 'not as required'),
-      'Whether it went as the plan of the trial requires.',
+      'Whether it went as the trial plan requires.',
       'result as required',
     ),
-    row('station', 'station', text, 'The place that it was run from.', 'station "wheelhouse"', {
+    row('station', 'station', text, 'Station that the step was run from.', 'station "wheelhouse"', {
       absent: 'the only station',
       because: 'a vessel with one station is drilled from it',
     }),
-    row('time', 'time', quantity('time'), 'Time that it took.', 'time 14 s', {
+    row('time', 'time', quantity('time'), 'Time taken.', 'time 14 s', {
       range: between('0.1 s', '2 h'),
       absent: 'no time was taken',
       because: 'what was not taken is not written',
     }),
-    row('distance', 'distance', quantity('length'), 'Way that the vessel made.', 'distance 46 m', {
+    row('distance', 'distance', quantity('length'), 'Distance run.', 'distance 46 m', {
       range: between('0 m', '10000 m'),
       absent: 'no distance was taken',
       because: 'what was not taken is not written',
@@ -134,7 +128,7 @@ export const DRILL = vocabulary({
       'engineSpeed',
       'engine speed',
       quantity('rotational speed'),
-      'Greatest engine speed, astern or as it was run.',
+      'Greatest engine speed during the drill.',
       'engine speed 1800 rpm',
       {
         range: between('50 rpm', '12000 rpm'),
@@ -142,10 +136,17 @@ export const DRILL = vocabulary({
         because: 'what was not read is not written',
       },
     ),
-    row('remark', 'remark', text, 'What was seen.', 'remark "engine stop at the helm pulled, both stopped"', {
-      absent: 'nothing further',
-      because: 'what was seen is written',
-    }),
+    row(
+      'remark',
+      'remark',
+      text,
+      'Remarks of the crew or surveyor.',
+      'remark "engine stop at the helm pulled, both stopped"',
+      {
+        absent: 'nothing further',
+        because: 'what was seen is written',
+      },
+    ),
   ],
   blocks: [],
 });

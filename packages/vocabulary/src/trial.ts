@@ -63,7 +63,7 @@ export const TRIAL_RUN = vocabulary({
       'exhaustTemperature',
       'exhaust temperature',
       quantity('temperature'),
-      'Exhaust behind the engine.',
+      'Exhaust temperature at the engine outlet.',
       'exhaust temperature 420 °C',
       { range: between('-10 °C', '950 °C') },
     ),
@@ -83,7 +83,7 @@ export const TRIAL = vocabulary({
       'tachometers',
       'tachometers',
       word('checked', 'not checked'),
-      'Whether each was held against an independent counter.',
+      'Whether each was checked against an independent counter.',
       'tachometers checked',
     ),
     row(
@@ -117,7 +117,7 @@ export const TRIAL = vocabulary({
       'fuelAndAir',
       'fuel and air',
       word('checked', 'not checked'),
-      'Whether filters, valves and intake of fuel and air were seen to be clear before the runs.',
+      'Whether filters, valves and intakes of fuel and air were found clear before the runs.',
       'fuel and air checked',
     ),
     row(
@@ -153,7 +153,7 @@ export const TRIAL = vocabulary({
       'drills',
       'drill',
       DRILL,
-      'Something that was run on purpose: loss of control, full astern, a stop from full speed, one engine alone.',
+      'An exercise: loss of control, full astern, a stop from full speed, one engine alone.',
       'drill full astern { result as required  engine speed 1800 rpm }',
       {
         many: true,
