@@ -9,10 +9,14 @@ const server =
 
 /** One server process that is spoken to over stdio, with a clock. */
 export class Session {
-  constructor(folder) {
+  constructor(
+    folder,
+    peer = { program: [server, 'serve', '--stdio'], language: 'tailshaft', versioned: true },
+  ) {
     this.folder = folder;
+    this.peer = peer;
     const flags = (process.env.BENCH_NODE_FLAGS ?? '').split(' ').filter(Boolean);
-    this.process = spawn(process.execPath, [...flags, server, 'serve', '--stdio']);
+    this.process = spawn(process.execPath, [...flags, ...peer.program]);
     this.process.stderr.on('data', data => process.stderr.write(data));
     // A measurement of a server that is gone would wait for ever.
     this.process.once('exit', code => {
@@ -41,14 +45,14 @@ export class Session {
   }
 
   open(uri, text) {
-    const textDocument = { uri, languageId: 'tailshaft', version: 1, text };
+    const textDocument = { uri, languageId: this.peer.language, version: 1, text };
     void this.connection.sendNotification('textDocument/didOpen', { textDocument });
   }
 
   diagnosticsOf(uri, version) {
     return new Promise(done => {
       const listener = params => {
-        if (params.uri !== uri || params.version !== version) return;
+        if (params.uri !== uri || (this.peer.versioned && params.version !== version)) return;
         this.listeners.delete(listener);
         done(params.diagnostics);
       };
@@ -71,7 +75,7 @@ export class Session {
   async type(uri, text, count, asking) {
     const rows = text.split('\n');
     const wanted = rows.flatMap((row, line) => {
-      const found = /\b(?:pitch|diameter) \d/.exec(row);
+      const found = /\b(?:pitch|diameter)(?: |: ")\d/.exec(row);
       return found ? [{ line, character: found.index + found[0].length }] : [];
     });
     const times = [];
