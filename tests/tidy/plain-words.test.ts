@@ -18,6 +18,10 @@ const REFUSED: readonly (readonly [phrase: RegExp, instead: string])[] = [
   [/\b(?:come|comes) to rest\b/, 'seats'],
   [/\bnobody can\b|\bnobody knows\b/, 'it is unclear'],
   [/(?<!there )\bis no (?:number|date|property|vessel|ratio|prediction|proof)\b/, 'is not a'],
+  [/\bwhen not said\b/, 'when not stated'],
+  [/\bborne out\b/, 'confirms'],
+  [/\bhas (?:no )?part in it\b/, 'plays no part'],
+  [/\bWhat sort of\b/, 'Kind of'],
 ];
 
 const PACKAGES = ['drivetrain', 'language', 'sheet', 'cli', 'vscode', 'vocabulary'];
