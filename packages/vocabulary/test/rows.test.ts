@@ -48,7 +48,8 @@ describe('the rows of the vocabulary', () => {
         [kind, [...one.rows, ...one.blocks].filter(row => row.handed).map(row => row.field)] as const,
     );
     expect(Object.fromEntries(handed.filter(([, fields]) => fields.length > 0))).toEqual({
-      engine: ['rotation', 'sheetRotation', 'serial', 'accessories'],
+      engine: ['axisOffset', 'rotation', 'sheetRotation', 'serial', 'accessories'],
+      motor: ['axisOffset'],
       gear: ['aheadClutch', 'pumpIndex', 'shiftCable', 'expectedOutput'],
       propeller: ['hand', 'handSetting'],
     });

@@ -145,6 +145,9 @@ describe('a decimal comma', () => {
   });
 });
 
+/** A unit of what a point stands at. */
+const OTHER_AXIS: Readonly<Record<string, string>> = { speed: 'kn', 'rotational speed': 'rpm', ratio: '%' };
+
 function back(
   vocabulary: Parameters<typeof readLine>[0],
   row: Row,
@@ -155,7 +158,7 @@ function back(
   space = ' ',
 ): void {
   const one = spelling === '' || spelling === '1' ? text : `${text} ${spelling}`;
-  const x = row.kind.form === 'point' ? ` at 4 ${row.kind.at === 'speed' ? 'kn' : 'rpm'}` : '';
+  const x = row.kind.form === 'point' ? ` at 4 ${OTHER_AXIS[row.kind.at]}` : '';
   const written = row.kind.form === 'span' ? `${text} .. ${one}` : one + x;
   const line = `${row.words} ${written}`.replace(/ /g, space);
   const { reading, fact } = readLine(vocabulary, line);

@@ -12,7 +12,7 @@ export const fuelBySpecific = /* @__PURE__ */ formula({
   text: 'q = b P / ρ',
   symbols: { power: 'P', specificFuel: 'b', fuelDensity: 'ρ' },
   source: BALANCE,
-  range: [{ condition: 'the fuel has a density', met: si => si.fuelDensity > 0 }],
+  range: [{ condition: 'the density is above zero', met: si => si.fuelDensity > 0 }],
   compute: si => (si.specificFuel * si.power) / si.fuelDensity,
 });
 
@@ -73,7 +73,7 @@ export const fuelForDistance = /* @__PURE__ */ formula({
   text: 'F = q s / V',
   symbols: { flow: 'q', distance: 's', vesselSpeed: 'V' },
   source: { title: 'definition', confidence: 'derived' },
-  range: [{ condition: 'the vessel makes way', met: si => si.vesselSpeed > 0 }],
+  range: [{ condition: 'the vessel moves', met: si => si.vesselSpeed > 0 }],
   compute: si => (si.flow * si.distance) / si.vesselSpeed,
 });
 
@@ -86,7 +86,7 @@ export const distanceOnTank = /* @__PURE__ */ formula({
   text: 's = F V / q',
   symbols: { flow: 'q', usableFuel: 'F', vesselSpeed: 'V' },
   source: { title: 'definition', confidence: 'derived' },
-  range: [{ condition: 'fuel is burnt', met: si => si.flow > 0 }],
+  range: [{ condition: 'the fuel flow is above zero', met: si => si.flow > 0 }],
   compute: si => (si.usableFuel * si.vesselSpeed) / si.flow,
 });
 

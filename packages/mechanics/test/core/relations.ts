@@ -22,6 +22,17 @@ const THIRD = { within: [[1.333_333, 1], [0.666_667, 1], [1, 1]], beyond: [[1.33
 
 /** By the words of the condition; several where formulas name the same inputs otherwise. */
 export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
+  'the power is at least half of that of the declared point: below, an engine burns more for each unit of work':
+    [
+      pair('power', 'declaredPower', { within: [[0.5, 1], [0.500_001, 1], [2, 1]], beyond: [[0.499_999, 1], [0, 1]] }), // biome-ignore format: pairs
+    ],
+  'the power lies between those of the declared points': [
+    {
+      inputs: ['power', 'lowerPower', 'upperPower'],
+      within: [[1, 1, 2], [1.5, 1, 2], [2, 1, 2]], // biome-ignore format: rows
+      beyond: [[0.999_999, 1, 2], [2.000_001, 1, 2]], // biome-ignore format: rows
+    },
+  ],
   'powers within a third of each other': [pair('power', 'referencePower', THIRD)],
   'the bore is smaller than the outside diameter': [
     pair('outsideDiameter', 'bore', { within: [...RING.within, [1, 0]], beyond: RING.beyond }),

@@ -125,6 +125,8 @@ describe('engine', () => {
       [0, 0.7, 1.2, 1, 'published'],
       [0, 0.7, 2, 0, 'from memory'],
       [0, 1, 1, 0, 'from memory'],
+      // Spark ignition, of ISO 15550 and UN R85: 1.2 for pressure, 0.6 for temperature.
+      [1, 1.2, 0.6, 0, 'from memory'],
     ]);
   });
   it('reference conditions in print; those of IACS UR M28 and the mechanical efficiency from memory, and said so', () => {

@@ -13,7 +13,7 @@ export const shaftPieceInertia = /* @__PURE__ */ formula({
   inputs: { J: 'moment of inertia', n: 'number' },
   text: 'J_n = J / n',
   source: LUMPED_TORSION,
-  range: [{ condition: 'one piece or more', met: ({ n }) => n >= 1 }],
+  range: [{ condition: 'at least one piece', met: ({ n }) => n >= 1 }],
   compute: ({ J, n }) => J / n,
 });
 
@@ -25,7 +25,7 @@ export const shaftPieceStiffness = /* @__PURE__ */ formula({
   inputs: { k: 'torsional stiffness', n: 'number' },
   text: 'k_n = n k',
   source: LUMPED_TORSION,
-  range: [{ condition: 'one piece or more', met: ({ n }) => n >= 1 }],
+  range: [{ condition: 'at least one piece', met: ({ n }) => n >= 1 }],
   compute: ({ k, n }) => n * k,
 });
 
