@@ -202,7 +202,7 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
     'a coupling that gives behind the gear',
     FERRY,
     { formula: 'half the inertia of a coupling' },
-    { says: '306' },
+    { says: '175.2 Hz' },
   ],
   [
     'vibratory stress by damped forced response against the class limits',
@@ -248,7 +248,7 @@ const METHODS: readonly [method: string, example: string, ...Proof[]][] = [
   ['resistance given as a table', WORKBOAT, { says: 'speed by given resistance' }],
   ['planing estimate', SPORT, { formula: 'planing speed by Crouch' }],
   ['displacement estimate', LAUNCH, { formula: 'displacement speed, handbook' }],
-  ['bollard pull', SERVICE, { says: 'bollard thrust is' }],
+  ['bollard pull', SERVICE, { says: 'bollard thrust at full ahead is' }],
   ['predicted speed and engine load', CUTTER, { formula: 'vessel, propeller and engine balance' }],
   // Trial
   [

@@ -102,7 +102,7 @@ describe('a fact of a catalogue entry that two specs use', () => {
     const actions = (await client.codeAction(client.uri(PARTS), one!.range, [one!])) as CodeAction[];
     const writes = actions.filter(each => each.diagnostics?.length);
     expect(writes.map(each => each.title)).toContain(
-      'Write the standard it is declared under as an open question: the sheet then lists it',
+      'Write its standard as an open question: the sheet then lists it',
     );
     for (const { edit } of writes)
       expect(edit?.documentChanges?.map(each => 'textDocument' in each && each.textDocument.uri)).toEqual([

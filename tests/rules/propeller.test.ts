@@ -245,7 +245,6 @@ describe('requirements', () => {
 
   it.each([
     'draught at most 1 m',
-    'speed at least 22 m',
     'speed at least 22 kn at half power',
     'tip clearance at least 15 % at full power',
     'shaft torque is 2000 N.m',
@@ -253,5 +252,11 @@ describe('requirements', () => {
     expect(await verdictsOf(requiring(text), 'trace/requirement-met')).toEqual([]);
     const [verdict] = await verdictsOf(requiring(text), 'trace/requirement-unverified');
     expect(verdict!.outcome).toBe('fails');
+  });
+
+  it('a bound in a unit that does not measure it is an error of units, and is not met', async () => {
+    const text = requiring('speed at least 22 m');
+    expect(await verdictsOf(text, 'units/miles')).toMatchObject([{ outcome: 'fails', severity: 'error' }]);
+    expect(await verdictsOf(text, 'trace/requirement-met')).toMatchObject([{ outcome: 'cannot tell' }]);
   });
 });

@@ -189,6 +189,7 @@ describe('lateral vibration', () => {
 
 describe('torsional system', () => {
   // Three inertias in a row have a closed form: ω⁴ − ω²[k1(1/J1+1/J2) + k2(1/J2+1/J3)] + k1 k2 (J1+J2+J3)/(J1 J2 J3) = 0.
+  // Three inertias on two springs, in closed form. The own inertia of the shaft, which it leaves out, lowers them a little.
   it('has the frequencies of the closed form, all at engine speed', async () => {
     const { torsional } = await shaftingIn(example('interface/torsional-critical'));
     const i = 2.043;
@@ -198,9 +199,11 @@ describe('torsional system', () => {
     const b = k1 * (1 / J1 + 1 / J2) + k2 * (1 / J2 + 1 / J3);
     const c = (k1 * k2 * (J1 + J2 + J3)) / (J1 * J2 * J3);
     const closed = [-1, 1].map(sign => Math.sqrt((b + sign * Math.sqrt(b * b - 4 * c)) / 2) / (2 * Math.PI));
-    expect(torsional.value!.solution.modes.map(mode => mode.frequency.si)).toEqual(
-      closed.map(one => expect.closeTo(one, 6)),
-    );
+    const found = torsional.value!.solution.modes.map(mode => mode.frequency.si);
+    for (const [index, one] of closed.entries()) {
+      expect(found[index]! / one).toBeLessThan(1);
+      expect(found[index]! / one).toBeGreaterThan(0.99);
+    }
   });
 
   it('names every datum that it lacks', async () => {

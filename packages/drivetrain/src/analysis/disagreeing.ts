@@ -62,7 +62,7 @@ function within(block: Around, around: Around | undefined): Disagreeing[] {
 }
 
 /** `shaft in its line` has the relations of the shaft. */
-export function relationsOf({ title }: Vocabulary): readonly Relation[] {
+function relationsOf({ title }: Vocabulary): readonly Relation[] {
   return RELATIONS[title.replace(/ in its line$/, '')] ?? [];
 }
 

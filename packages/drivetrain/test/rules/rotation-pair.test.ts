@@ -108,7 +108,7 @@ describe('rotation/same-hand and rotation/inward-turning', () => {
 
   test('one hand: the way to turn outward', () => {
     expect(routesOf(only(pair(turning('B'), turning('B'))))).toEqual([
-      'port runs ahead on clutch A instead of B; port propeller becomes left-hand: propellers then turn outward ' +
+      'Port runs ahead on clutch A instead of B; port propeller becomes left-hand: propellers then turn outward ' +
         '[proposed.Port.gear.ahead clutch := A; proposed.Port.propeller: hand left]',
     ]);
   });
@@ -134,7 +134,7 @@ describe('rotation/same-hand and rotation/inward-turning', () => {
     });
     expect(findings(pair(electric('left'), electric('right')))).toEqual([]);
     expect(routesOf(only(pair(electric('right'), electric('left'))))[0]).toBe(
-      'port engine turns the other way; port propeller becomes left-hand; starboard engine turns the other way; starboard propeller becomes right-hand: ' +
+      'Port engine turns the other way; port propeller becomes left-hand; starboard engine turns the other way; starboard propeller becomes right-hand: ' +
         'propellers then turn outward [proposed.Port.propeller: hand left; proposed.Starboard.propeller: hand right]',
     );
   });
