@@ -1,5 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
-import type { Verdict } from '../judge/verdict.js';
+import type { Tried } from './judgement.js';
 import { type Size, type Steps, sizeBeyond } from './sizes.js';
 
 /** How far a size is changed at most, which way, and in how many strides. */
@@ -12,18 +12,18 @@ export interface Reach {
 /** A size that settles a check, and what the check then says. */
 export interface Settling {
   readonly size: Size;
-  readonly verdict: Verdict;
+  readonly tried: Tried;
 }
 
 /**
- * The smallest change of a size with which the check holds. What says the same at the far end does not look at the size.
+ * The smallest change of a size with which the check is settled. What says the same at the far end does not look at the size.
  * `aim` is the figure that the check itself named: where the next size in steps does, nothing is sought.
  */
 export function leastChange(
   now: Value,
   steps: Steps,
   { times, ways, strides }: Reach,
-  outcome: (value: Value) => Verdict | undefined,
+  outcome: (value: Value) => Tried,
   says?: string,
   aim?: number,
 ): Settling | undefined {
@@ -31,22 +31,22 @@ export function leastChange(
   const within = aim !== undefined && Math.abs(Math.log(aim / now.si)) <= Math.log(times) + 1e-9;
   const aimed = within ? sizeBeyond(now, aim, steps) : undefined;
   const then = aimed && outcome(aimed.value);
-  if (aimed && then?.outcome === 'holds') return { size: aimed, verdict: then };
+  if (aimed && then?.settles) return { size: aimed, tried: then };
   const found = ways.flatMap(way => {
     const furthest = says === undefined ? undefined : sizeBeyond(now, now.si * times ** way, steps);
-    if (furthest && outcome(furthest.value)?.message === says) return [];
+    if (furthest && outcome(furthest.value).verdict?.message === says) return [];
     let short = now.si;
     for (let stride = 1; stride <= strides; stride += 1) {
       const size = sizeBeyond(now, now.si * times ** ((way * stride) / strides), steps);
       if (!size || size.value.si === short) continue;
-      if (outcome(size.value)?.outcome !== 'holds') short = size.value.si;
+      if (!outcome(size.value).settles) short = size.value.si;
       else return [nearest(now, short, size, steps, outcome)];
     }
     return [];
   });
   const best = found.sort((a, b) => distance(a.value, now) - distance(b.value, now))[0];
-  const verdict = best && outcome(best.value);
-  return best && verdict?.outcome === 'holds' ? { size: best, verdict } : undefined;
+  const tried = best && outcome(best.value);
+  return best && tried?.settles ? { size: best, tried } : undefined;
 }
 
 function distance(one: Value, now: Value): number {
@@ -59,14 +59,14 @@ function nearest(
   short: number,
   enough: Size,
   steps: Steps,
-  outcome: (value: Value) => Verdict | undefined,
+  outcome: (value: Value) => Tried,
 ): Size {
   let low = short;
   let best = enough;
   for (let step = 0; step < 8; step += 1) {
     const middle = sizeBeyond(now, (low + best.value.si) / 2, steps);
     if (!middle || middle.value.si === best.value.si || middle.value.si === low) break;
-    if (outcome(middle.value)?.outcome === 'holds') best = middle;
+    if (outcome(middle.value).settles) best = middle;
     else low = middle.value.si;
   }
   return best;

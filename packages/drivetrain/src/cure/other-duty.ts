@@ -27,7 +27,7 @@ export function dutyOfEngine(engine: Engine, { duty }: Vessel, trial: Trial): Ot
   const others = new Map<object, object>([[rating, other]]);
   if (lighter && ratedAt) others.set(ratedAt, otherFact(ratedAt, wanted, wanted));
   const settled = trial(others);
-  if (settled?.outcome !== 'holds') return [];
+  if (!settled.settles) return [];
   const power = rating.power?.written;
   const changes: ValueChange[] = [
     ...(lighter ? [{ at: rating.dutyFact.origin, value: named(wanted) }] : []),
@@ -53,11 +53,11 @@ export function dutyOfGear(gear: Gear, { duty }: Vessel, trial: Trial): OtherSta
   const as = (more: Partial<GearRating>) =>
     new Map<object, object>([[rating, { ...rating, duty: wanted, dutyFact: head, ...more }]]);
   const alone = trial(as({}));
-  if (alone?.outcome !== 'holds') return [];
+  if (!alone.settles) return [];
   const renamed: ValueChange = { at: rating.dutyFact.origin, value: named(wanted) };
   const field = rating.powerPerSpeed ? 'powerPerSpeed' : 'torque';
   const figure = rating[field];
-  const enough = trial(as({}), [TORQUE])?.outcome !== 'fails';
+  const enough = trial(as({}), [TORQUE]).verdict?.outcome !== 'fails';
   if (enough || !figure?.value)
     return [
       {
@@ -73,11 +73,11 @@ export function dutyOfGear(gear: Gear, { duty }: Vessel, trial: Trial): OtherSta
     value => trial(as({ [field]: quantityAs(figure, value) }), [TORQUE]),
   );
   if (!settling) return [];
-  const { size, verdict } = settling;
+  const { size, tried } = settling;
   return [
     {
       says: `a ${wanted} rating of ${size.written}`,
-      settled: verdict,
+      settled: tried,
       changes: [renamed, { at: figure.origin, value: amount(size.quantity) }],
     },
   ];

@@ -9,7 +9,7 @@ import type { Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { findRule } from '../rules/index.js';
 import { chosenOf, isOfEntry } from './chosen.js';
-import { type Judgement, lineOf, sameCheck } from './judgement.js';
+import { type Judgement, lineOf, sameCheck, type Tried } from './judgement.js';
 import type { Knob } from './knobs.js';
 import { leastChange, type Reach } from './least-change.js';
 import { rewrite } from './rewrite.js';
@@ -41,14 +41,14 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
   const rule = findRule(verdict.rule);
   const line = lineOf(verdict, judgement.vessel);
   if (!rule || !line || verdict.outcome !== 'fails') return [];
-  const outcome = (fact: Fact<Value>, value: Value): Verdict | undefined =>
+  const outcome = (fact: Fact<Value>, value: Value): Tried =>
     sameCheck(
       verdict,
       vesselWith(judgement.vessel, line, new Map([[fact, quantityAs(fact, value)]])),
       judgement,
       [rule],
     );
-  const says = sameCheck(verdict, judgement.vessel, judgement, [rule])?.message;
+  const says = sameCheck(verdict, judgement.vessel, judgement, [rule]).verdict?.message;
   const alone = chosenIn(line).flatMap((chosen): Found[] => {
     const found = leastChange(
       chosen.fact.value!,
@@ -61,7 +61,7 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
     if (!found) return [];
     const follows = chosen.knob.follows ? 1 : 0;
     const change = Math.abs(Math.log(found.size.value.si / chosen.fact.value!.si));
-    return [{ follows, change, route: routeFor(chosen, found.size, found.verdict) }];
+    return [{ follows, change, route: routeFor(chosen, found.size, found.tried.verdict?.margin) }];
   });
   // Whoever tries but the first few has tried those that change least, and nothing else with it.
   if (alone.length > 0)
@@ -82,9 +82,13 @@ function chosenIn({ chain }: ShaftLine): Chosen[] {
 /** How far a size of a part is changed at most, either way. */
 const REACH: Reach = { times: 2.5, ways: [1, -1], strides: 12 };
 
-function routeFor({ part, knob, fact }: Chosen, { written, quantity }: Size, then: Verdict): Route {
+function routeFor(
+  { part, knob, fact }: Chosen,
+  { written, quantity }: Size,
+  left: number | undefined,
+): Route {
   const home = homeOfFact(fact);
-  const margin = then.margin === undefined ? 'it holds' : `margin ${percent(then.margin)}`;
+  const margin = left === undefined ? 'it holds' : `margin ${percent(left)}`;
   const follows = knob.follows ? `; ${knob.follows}` : '';
   return {
     title: `Make the ${home?.property ?? knob.field} of the ${knob.of} ${written} instead of ${fact.written}: ${margin}${follows}`,

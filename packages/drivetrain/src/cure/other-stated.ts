@@ -1,7 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
 import { amount, spell } from '@tailshaft/vocabulary';
-import { leftOpen } from '../judge/left-open.js';
-import type { Verdict } from '../judge/verdict.js';
 import { homeOfFact } from '../model/declared-fact.js';
 import type { Engine } from '../model/engine.js';
 import type { Fact } from '../model/fact.js';
@@ -20,15 +18,9 @@ import type { OtherStated, Trial } from './trial.js';
 const REACH = 30;
 
 /** One fact after the other of a bought part, and those that it must share with its neighbours together. */
-export function otherStated(
-  part: Part,
-  line: ShaftLine,
-  vessel: Vessel,
-  failed: Verdict,
-  trial: Trial,
-): OtherStated[] {
+export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: Trial): OtherStated[] {
   const found: OtherStated[] = [];
-  const says = trial(new Map())?.message;
+  const says = trial(new Map()).verdict?.message;
   if (part.role === 'engine') found.push(...dutyOfEngine(part as Engine, vessel, trial));
   if (part.role === 'gear') found.push(...dutyOfGear(part as Gear, vessel, trial));
   if (found.length > 0) return found;
@@ -36,8 +28,8 @@ export function otherStated(
   for (const { knob, fact } of chosenOf(part))
     if (isOfEntry(fact, part)) found.push(...otherMake(fact, knob, trial, says));
   const groups = [...copiesFor(part, line), ...otherWords(part)];
-  for (const swaps of groups) found.push(...all(swaps, failed, trial));
-  if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), failed, trial));
+  for (const swaps of groups) found.push(...all(swaps, trial));
+  if (found.length === 0 && groups.length > 1) found.push(...all(groups.flat(), trial));
   return found;
 }
 
@@ -53,11 +45,11 @@ function otherLimit({ fact, way, says, further }: Limit, trial: Trial, now?: str
   return settling ? [statedAs(fact, settling, says)] : [];
 }
 
-function statedAs(fact: Fact<Value>, { size, verdict }: Settling, says?: string): OtherStated {
+function statedAs(fact: Fact<Value>, { size, tried }: Settling, says?: string): OtherStated {
   const words = says ?? homeOfFact(fact)?.property ?? '';
   return {
     says: `${words} ${size.written}`.trim(),
-    settled: verdict,
+    settled: tried,
     changes: [{ at: fact.origin, value: amount(size.quantity) }],
   };
 }
@@ -74,14 +66,14 @@ function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial, now?: string): O
   return settling ? [statedAs(fact, settling)] : [];
 }
 
-function all(swaps: readonly Swap[], failed: Verdict, trial: Trial): OtherStated[] {
+function all(swaps: readonly Swap[], trial: Trial): OtherStated[] {
   const others = new Map(swaps.map(({ fact, value, as }) => [fact, otherFact(fact, value, spell(as))]));
-  const verdict = trial(others);
-  if (!verdict || !leftOpen(failed, verdict)) return [];
+  const settled = trial(others);
+  if (!settled.settles) return [];
   return [
     {
       says: swaps.map(({ fact, as }) => `${homeOfFact(fact)?.property} ${spell(as)}`).join(', '),
-      settled: verdict,
+      settled,
       changes: swaps.map(({ fact, as }) => ({ at: fact.origin, value: as })),
     },
   ];

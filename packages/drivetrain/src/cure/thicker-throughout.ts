@@ -32,11 +32,11 @@ export function thickerThroughout({ shafts }: ShaftLine, trial: Trial): Route[] 
     );
     if (!found) return [];
     const sizes = atLeast(found.size.value);
-    const margin =
-      found.verdict.margin === undefined ? 'it holds' : `margin ${percent(found.verdict.margin)}`;
+    const margin = found.tried.verdict?.margin;
+    const then = margin === undefined ? 'it holds' : `margin ${percent(margin)}`;
     return [
       {
-        title: `Make the shaft no thinner than ${found.size.written} anywhere: ${margin}; bearings, seal, coupling and propeller bore follow`,
+        title: `Make the shaft no thinner than ${found.size.written} anywhere: ${then}; bearings, seal, coupling and propeller bore follow`,
         edits: rewrite(shaft, new Map([...sizes].map(([fact, { quantity }]) => [fact, amount(quantity)]))),
         kind: 'changes the design',
       },

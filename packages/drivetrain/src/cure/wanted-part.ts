@@ -23,7 +23,7 @@ export function wantedParts(verdict: Verdict, judgement: Judgement): Route[] {
   if (!rule || !line || verdict.outcome !== 'fails') return [];
   return line.chain.flatMap(part => {
     if (!part.entry || !isFitted(part)) return [];
-    return otherStated(part, line, judgement.vessel, verdict, (others, with_ = []) =>
+    return otherStated(part, line, judgement.vessel, (others, with_ = []) =>
       sameCheck(verdict, vesselWith(judgement.vessel, line, others), judgement, [
         rule,
         ...with_.flatMap(id => findRule(id) ?? []),
@@ -48,7 +48,8 @@ function routeFor(
 ): Route {
   const entry = part.entry!;
   const name = freeName(entry.name, judgement.catalogue);
-  const margin = settled.margin === undefined ? '' : ` (margin ${percent(settled.margin)})`;
+  const left = settled.verdict?.margin;
+  const margin = left === undefined ? '' : ` (margin ${percent(left)})`;
   const fitted = [part, ...alike(part, line, rule, judgement)];
   return {
     title: `Fit ${part.role === 'engine' ? 'an' : 'a'} ${part.role} like ${entry.name} with ${says}${margin}: to be found, and its data sheet must confirm it`,
@@ -77,7 +78,8 @@ function alike(part: Part, line: ShaftLine, rule: Rule, judgement: Judgement): P
     );
     const fails =
       same.length > 0 &&
-      sameCheck({ subject: other.path } as Verdict, judgement.vessel, judgement, [rule])?.outcome === 'fails';
+      sameCheck({ subject: other.path } as Verdict, judgement.vessel, judgement, [rule]).verdict?.outcome ===
+        'fails';
     return fails ? same : [];
   });
 }

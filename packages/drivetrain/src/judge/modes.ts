@@ -44,8 +44,17 @@ function worst(group: readonly Resting[]): Resting {
     first!,
   );
   const plain = new Set(group.map(one => `${one.verdict.outcome} ${withoutMode(one)}`));
-  const told = withNeededOfAll(found, group);
+  const told = withOpenOfAll(withNeededOfAll(found, group), group);
   return plain.size > 1 ? told : { ...told, verdict: { ...told.verdict, message: withoutMode(told) } };
+}
+
+/** What another mode waits for stays open, whatever puts the failure of this one right. */
+function withOpenOfAll(found: Resting, group: readonly Resting[]): Resting {
+  const { verdict } = found;
+  if (verdict.outcome !== 'fails') return found;
+  const waits = group.flatMap(one => (one.verdict.outcome === 'cannot tell' ? one.verdict.missing : []));
+  if (waits.length === 0) return found;
+  return { ...found, verdict: likewise({ ...verdict, open: [...(verdict.open ?? []), ...waits] }, verdict) };
 }
 
 /** The figures that would put it right in every mode: one that helps in this mode and fails in another is none. */

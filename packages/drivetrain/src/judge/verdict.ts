@@ -55,7 +55,7 @@ export interface Verdict {
   readonly message: string;
   readonly related: readonly Related[];
   readonly missing: readonly Missing[];
-  /** Data that another half of the check waits for, whatever puts this failure right. */
+  /** Data that another half of the check waits for, or another mode of the line, whatever puts this failure right. */
   readonly open?: readonly Missing[];
   /** Which criterion judged, with its factor. */
   readonly criterion?: string;
