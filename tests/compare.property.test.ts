@@ -56,7 +56,7 @@ const MIRROR: Readonly<Record<string, readonly string[]>> = {
   'still fails, differently': ['still fails, differently'],
 };
 
-describe.each(share(exampleSpecs, 4))('%s', path => {
+describe.each(share(exampleSpecs, 3))('%s', path => {
   const text = joinedExample(path);
 
   it('is the same in any layout', async () => {

@@ -8,6 +8,7 @@ import {
 } from '../../packages/drivetrain/src/rules/example-specs.js';
 import { checkText } from '../support/check.js';
 import { exampleSpecs, joinedExample } from '../support/examples.js';
+import { share } from '../support/share.js';
 
 const MIRRORED = changed(TWIN_LINES, [
   TWIN_LINES.slice(TWIN_LINES.indexOf('shaftline Starboard'), TWIN_LINES.lastIndexOf('  }\n}')),
@@ -96,7 +97,7 @@ const SPOILT: readonly (readonly [string, RegExp, string])[] = [
   ['a short bearing', /length 230 mm/g, 'length 30 mm'],
 ];
 
-describe.each(exampleSpecs)('%s', path => {
+describe.each(share(exampleSpecs, 5))('%s', path => {
   it.each(SPOILT)(
     'with %s loses no failure and points into the arrangement that fails',
     async (_, from, to) => {

@@ -1,12 +1,13 @@
 import { vesselSheetHtml, vesselSheetMarkdown } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
 import { exampleSpecs } from '../support/examples.js';
+import { share } from '../support/share.js';
 import { attribute, hasClass, parsed, within, wordsOf } from './parsed.js';
 import { sheetOfExample } from './sheet-of.js';
 
 const EXAMPLES = exampleSpecs;
 
-describe.each(EXAMPLES)('the sheet of %s', path => {
+describe.each(share(EXAMPLES, 6))('the sheet of %s', path => {
   it('is sound HTML', async () => {
     const { errors, elements } = parsed(vesselSheetHtml(await sheetOfExample(path)));
     expect(errors).toEqual([]);
