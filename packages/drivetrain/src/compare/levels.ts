@@ -70,9 +70,9 @@ function levelOfMove({ movement, before, after }: VerdictMove, marginLost: numbe
   }
 }
 
-function levelOfStatement({ about, tendency, after }: StatementChange): Level | undefined {
+function levelOfStatement({ about, tendency }: StatementChange): Level | undefined {
   // What was judged of a mode that is gone is judged no more.
-  if (about === 'mode' && after === undefined) return 'newly unknown';
+  if (about === 'mode') return tendency === 'relaxed' ? 'newly unknown' : undefined;
   if (tendency !== 'relaxed' && tendency !== 'chosen otherwise') return undefined;
   if (about === 'acceptance') return 'acceptance weakened';
   return about === 'criterion' || about === 'requirement' ? 'criterion relaxed' : undefined;

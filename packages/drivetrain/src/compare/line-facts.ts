@@ -16,7 +16,7 @@ export function lineChanges(before: Side, after: Side): (StatementChange | Renam
 function sideMoved(was: SideLine, is: SideLine): (StatementChange | SilentChange)[] {
   const side = ({ line }: SideLine) => flatFacts({ side: line.side }, undefined);
   return [
-    ...moved('shaft line', is.key, side(was), side(is)),
+    ...moved('arrangement', 'shaft line', is.key, side(was), side(is)),
     ...restated(is.key, is.line.name, side(was), side(is)),
   ];
 }
@@ -30,7 +30,7 @@ function modesMoved(was: SideLine, is: SideLine): (StatementChange | RenameChang
   return [
     ...pairs.flatMap(([one, other]) => [
       ...(one.name === other.name ? [] : [renamed(is.key, one.name, other.name)]),
-      ...moved(`mode ${other.name}`, is.key, factsOf(one), factsOf(other)),
+      ...moved('mode', `mode ${other.name}`, is.key, factsOf(one), factsOf(other)),
       ...restated(is.key, `mode ${other.name}`, factsOf(one), factsOf(other)),
     ]),
     ...removed.map(one => ({ ...whole(is.key, 'taken out', one), before: told(one), after: undefined })),
@@ -51,7 +51,10 @@ function whole(subject: string, fate: 'added' | 'taken out', mode: Mode) {
     subject,
     weight: 30,
     words: `mode ${fate}: ${told(mode)}`,
-    ...(fate === 'added' ? { placeAfter: mode.origin } : { placeBefore: mode.origin }),
+    // Less is judged where one is gone.
+    ...(fate === 'added'
+      ? { placeAfter: mode.origin }
+      : { placeBefore: mode.origin, tendency: 'relaxed' as const }),
   };
 }
 
@@ -67,12 +70,18 @@ const renamed = (subject: string, from: string, to: string): RenameChange => ({
 
 type Facts = ReadonlyMap<string, FlatFact>;
 
-function moved(of: string, subject: string, was: Facts, is: Facts): StatementChange[] {
+function moved(
+  about: 'arrangement' | 'mode',
+  of: string,
+  subject: string,
+  was: Facts,
+  is: Facts,
+): StatementChange[] {
   return factChanges(was, is).map(change => {
     const [old, now] = [was.get(change.what)?.origin, is.get(change.what)?.origin];
     return {
       kind: 'statement',
-      about: 'mode',
+      about,
       subject,
       before: change.before,
       after: change.after,
