@@ -1,3 +1,4 @@
+import type { Offer } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
 import { SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
 import { HYBRID } from '../../packages/drivetrain/src/rules/hybrid-specs.js';
@@ -41,16 +42,18 @@ describe('a line that has modes', () => {
       it(`offers a way out of ${rule} (${to}) with ${name}`, async () => {
         const text = spec.replace(from, to);
         expect(text).not.toBe(spec);
-        const before = await checkText(text);
-        const found = (await offeredFor(text)).filter(
-          one => one.finding.code === rule && one.finding.verdict?.outcome === 'fails',
-        );
-        expect(found).not.toEqual([]);
-        for (const one of found) {
-          expect(one.cures.map(cure => cure.title)).not.toEqual([]);
-          for (const cure of one.cures) expect(await faultsOf(before, one, cure)).toEqual([]);
-        }
+        expect(await curesOf(text, rule)).not.toEqual([]);
       });
+});
+
+it('finds a motor that the engine may turn along', async () => {
+  const cures = await curesOf(
+    changed(HYBRID, ['top speed 2950 rpm', 'top speed 2400 rpm']),
+    'speed/mover-turned-along',
+  );
+  expect(cures.map(one => one.title)).toEqual([
+    expect.stringMatching(/^Fit a motor like Eider-40 with top speed 2[56]\d0 rpm \(margin/),
+  ]);
 });
 
 function motorBehind(): string {
@@ -60,4 +63,18 @@ function motorBehind(): string {
     ['ahead clutch B\n      mode', `ahead clutch B\n${motor}      mode`],
     ['top speed 2950 rpm', 'top speed 2000 rpm'],
   );
+}
+
+/** The ways out of each failure of a rule, each of which keeps its promise; there is one for each. */
+async function curesOf(text: string, rule: string): Promise<Offer[]> {
+  const before = await checkText(text);
+  const found = (await offeredFor(text)).filter(
+    one => one.finding.code === rule && one.finding.verdict?.outcome === 'fails',
+  );
+  expect(found).not.toEqual([]);
+  for (const one of found) {
+    expect(one.cures.map(cure => cure.title)).not.toEqual([]);
+    for (const cure of one.cures) expect(await faultsOf(before, one, cure)).toEqual([]);
+  }
+  return found.flatMap(one => one.cures);
 }

@@ -27,6 +27,11 @@ export interface Tried {
   readonly verdict?: Verdict;
 }
 
+/** The margin that a trial leaves, for a title; of what is open there is none. */
+export function marginOf({ verdict }: Tried): number | undefined {
+  return verdict?.outcome === 'holds' ? verdict.margin : undefined;
+}
+
 /** What these rules say of the same subject, with the vessel as it would be. */
 export function sameCheck(
   verdict: Verdict,

@@ -9,6 +9,7 @@ import { home, nameOf, type Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { gearEdits } from '../rules/gear-edits.js';
 import { type Judgement, lineOf } from './judgement.js';
+import { twinsOf } from './twins.js';
 
 /** So many parts of a kind are tried, those first that are most like the one in the line. */
 const TRIED = 10;
@@ -47,14 +48,19 @@ function otherGears(line: ShaftLine, { vessel, catalogue }: Judgement): Route[] 
 }
 
 /** The same engine at another of its ratings. */
-function otherRatings({ engine }: ShaftLine): Route[] {
+function otherRatings(line: ShaftLine): Route[] {
+  const { engine } = line;
   const at = engine?.ratedAt;
   if (!engine || !at || engine.change === 'retained') return [];
   return engine.ratings
     .filter(one => one.duty !== at.value)
     .map(one => ({
       title: `Use ${nameOf(engine)} at its ${one.duty} rating`,
-      edits: [{ do: 'replace', at: at.origin, value: named(one.duty) }],
+      edits: [engine, ...twinsOf(engine, line)].map(each => ({
+        do: 'replace',
+        at: each.ratedAt!.origin,
+        value: named(one.duty),
+      })),
     }));
 }
 
@@ -77,7 +83,7 @@ function byName(line: ShaftLine, { catalogue }: Judgement): Route[] {
     for (const name of names.filter(one => one !== part.entry!.name).slice(0, TRIED))
       routes.push({
         title: `Fit ${part.role} ${name} instead of ${nameOf(part)}`,
-        edits: renamedTo(part, name),
+        edits: [part, ...twinsOf(part, line)].flatMap(one => renamedTo(one, name)),
       });
   };
   offer(line.engine, fitting(line.engine, catalogue.engines));

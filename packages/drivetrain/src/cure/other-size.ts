@@ -9,7 +9,7 @@ import type { Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { findRule } from '../rules/index.js';
 import { chosenOf, isOfEntry } from './chosen.js';
-import { type Judgement, lineOf, sameCheck, type Tried } from './judgement.js';
+import { type Judgement, lineOf, marginOf, sameCheck, type Tried } from './judgement.js';
 import type { Knob } from './knobs.js';
 import { leastChange, type Reach } from './least-change.js';
 import { rewrite } from './rewrite.js';
@@ -61,7 +61,7 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
     if (!found) return [];
     const follows = chosen.knob.follows ? 1 : 0;
     const change = Math.abs(Math.log(found.size.value.si / chosen.fact.value!.si));
-    return [{ follows, change, route: routeFor(chosen, found.size, found.tried.verdict?.margin) }];
+    return [{ follows, change, route: routeFor(chosen, found.size, marginOf(found.tried)) }];
   });
   // Whoever tries but the first few has tried those that change least, and nothing else with it.
   if (alone.length > 0)

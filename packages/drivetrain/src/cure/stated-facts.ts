@@ -56,7 +56,7 @@ export function limitsOf(part: Part): Limit[] {
     }
     case 'motor': {
       const motor = part as Motor;
-      return up(motor.thrustCapacity, motor.torque);
+      return up(motor.thrustCapacity, motor.torque, motor.topSpeed);
     }
     case 'engine': {
       const engine = part as Engine;

@@ -8,9 +8,10 @@ import { type Part, statementOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { findRule } from '../rules/index.js';
 import type { Rule } from '../rules/rule.js';
-import { type Judgement, lineOf, sameCheck } from './judgement.js';
+import { type Judgement, lineOf, marginOf, sameCheck } from './judgement.js';
 import { otherStated } from './other-stated.js';
 import type { OtherStated } from './trial.js';
+import { twinsOf } from './twins.js';
 import { vesselWith } from './with-fact.js';
 
 /**
@@ -22,7 +23,8 @@ export function wantedParts(verdict: Verdict, judgement: Judgement): Route[] {
   const line = lineOf(verdict, judgement.vessel);
   if (!rule || !line || verdict.outcome !== 'fails') return [];
   return line.chain.flatMap(part => {
-    if (!part.entry || !isFitted(part)) return [];
+    if (!part.entry || !isFitted(part) || twinsOf(part, line).some(one => isBefore(one, part, line)))
+      return [];
     return otherStated(part, line, judgement.vessel, (others, with_ = []) =>
       sameCheck(verdict, vesselWith(judgement.vessel, line, others), judgement, [
         rule,
@@ -48,7 +50,7 @@ function routeFor(
 ): Route {
   const entry = part.entry!;
   const name = freeName(entry.name, judgement.catalogue);
-  const left = settled.verdict?.margin;
+  const left = marginOf(settled);
   const margin = left === undefined ? '' : ` (margin ${percent(left)})`;
   const fitted = [part, ...alike(part, line, rule, judgement)];
   return {
@@ -68,10 +70,11 @@ function routeFor(
   };
 }
 
-/** The same part in the other line of a pair, where the same check fails for it. */
+/** Its twins in the line, and the same part in the other line of a pair, where the same check fails for it. */
 function alike(part: Part, line: ShaftLine, rule: Rule, judgement: Judgement): Part[] {
   const arrangement = judgement.vessel.arrangements.find(one => one.lines.includes(line));
-  return (arrangement?.lines ?? []).flatMap(other => {
+  const twins = twinsOf(part, line).filter(isFitted);
+  const inOthers = (arrangement?.lines ?? []).flatMap(other => {
     if (other === line) return [];
     const same = other.chain.filter(
       one => one.role === part.role && one.entry?.name === part.entry!.name && isFitted(one),
@@ -82,6 +85,11 @@ function alike(part: Part, line: ShaftLine, rule: Rule, judgement: Judgement): P
         'fails';
     return fails ? same : [];
   });
+  return [...twins, ...inOthers];
+}
+
+function isBefore(one: Part, other: Part, { chain }: ShaftLine): boolean {
+  return chain.indexOf(one) < chain.indexOf(other);
 }
 
 function fit(part: Part, name: string, rating: string | undefined): ModelEdit[] {

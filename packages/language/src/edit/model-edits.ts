@@ -2,6 +2,7 @@ import type { ModelEdit } from '@tailshaft/drivetrain';
 import { asSpelling } from '@tailshaft/vocabulary';
 import { hostOf, type Place, placeOf } from '../reading/place.js';
 import { lineBreakOf } from '../text/tokens.js';
+import { allAnew } from './all-anew.js';
 import { FactWriter } from './fact-writer.js';
 import { beforeStatement, indentAt, startOfLine, statementStart } from './layout.js';
 import { declareLike, statementLike } from './like-another.js';
@@ -43,8 +44,9 @@ export function textEditsForSpelled(
   textOf: (uri: string) => string,
 ): TextEdit[] {
   const writer = new FactWriter(textOf);
-  const result: TextEdit[] = [];
-  for (const edit of edits) {
+  const { made: anew, left } = allAnew(edits, textOf);
+  const result: TextEdit[] = [...anew];
+  for (const edit of left) {
     const made = madeOf(edit, writer, textOf);
     if (!made) return [];
     result.push(...made);
