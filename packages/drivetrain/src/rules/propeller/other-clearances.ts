@@ -42,7 +42,7 @@ const INFO: RuleInfo = {
   caution: `${DEFER_PROPELLER} Leave room to draw the propeller, puller and nut too.`,
   limitOf: 'the author’s criterion: there is no usual one',
   examples: examples(() => ({
-    failing: changed(CHOSEN, ['rudder clearance 120 mm', 'rudder clearance 60 mm']),
+    failing: changed(CHOSEN, ['rudder clearance 120 mm', 'rudder clearance 70 mm']),
     passing: CHOSEN,
     cannotTell: changed(PLACED, ['  rudder clearance 120 mm', '']),
   })),
