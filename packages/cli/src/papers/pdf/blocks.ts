@@ -73,7 +73,7 @@ function drawSection(pen: Pen, section: Section, place: Place): void {
   const parent = pen.element('Sect', place.parent);
   const size = HEADINGS[Math.min(place.level, HEADINGS.length) - 1]!;
   pen.y += pen.y > pen.top ? size * 0.8 : 0;
-  pen.need(size * 1.4 + leastHeight(pen, section.blocks[0], size));
+  pen.need(size * 1.9 + leastHeight(pen, section.blocks[0], size));
   const outline = place.outline.addItem(section.title, { expanded: place.level < 3 });
   const { palette } = pen;
   const colour = section.standing
@@ -96,7 +96,7 @@ function drawSection(pen: Pen, section: Section, place: Place): void {
 
 /** How much of a block stays with the heading before it. */
 function leastHeight(pen: Pen, block: Block | undefined, size: number): number {
-  if (block?.block === 'section') return size * 1.8 + leastHeight(pen, block.blocks[0], size);
+  if (block?.block === 'section') return size * 2.6 + leastHeight(pen, block.blocks[0], size);
   if (block?.block === 'figure') return heightOfFigures(pen, [block]);
   if (block?.block === 'row') return heightOfFigures(pen, block.figures);
   if (block?.block === 'table') return Math.min(pen.most - 80, roomToBegin(pen, block));
