@@ -24,6 +24,8 @@ export const EXAMPLES = [
   'hybrid-ferry/teasel.shaft',
   'triple-screw/strand.shaft',
   'tutorial/lapwater.shaft',
+  'twin-engine/sandwort.shaft',
+  'sailing-auxiliary/seaholly.shaft',
 ];
 
 export const pdfBytes = (paper: Paper) => pdfOf(paper, FONTS);
