@@ -87,6 +87,7 @@ it('every place that counts checks and missing data counts the same', async () =
   const specs = share(
     writtenSpecs().filter(one => one.text.match(/^vessel\b/gm)?.length === 1),
     20,
+    60,
   );
   let compared = 0;
   for (const { name, text } of specs) {

@@ -33,7 +33,7 @@ it('an arrangement that an edit leaves alone is said to be what it would be judg
     / revises /.test(one.text),
   );
   let tried = 0;
-  for (const { name, text } of share(specs, 12)) {
+  for (const { name, text } of share(specs, 12, 40)) {
     const uri = URI.parse('memory:///beside.shaft');
     const document = LangiumDocumentFactory.fromString(text, uri);
     LangiumDocuments.addDocument(document);

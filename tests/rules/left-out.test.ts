@@ -77,7 +77,7 @@ describe('a fact left out behaves as `unknown` does', () => {
       tried.set(keyOf(fact), often + 1);
       return often < OFTEN && isTried(fact);
     };
-    for (const spec of share(writtenSpecs(), 12)) {
+    for (const spec of share(writtenSpecs(), 12, 60)) {
       const base = await new Bench().judge(spec.text);
       const bench = new Bench();
       for (const fact of share(factsOf(base.check).filter(isFresh), 10)) {

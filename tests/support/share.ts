@@ -5,11 +5,15 @@
 const whole = process.env.TAILSHAFT_WHOLE !== undefined;
 const seed = Number(process.env.SEED ?? 1);
 
-/** In the long project all of them, else about so many, spread over the whole and in their order. */
-export function share<T>(all: readonly T[], about: number): readonly T[] {
-  if (whole || all.length <= about) return all;
-  const step = all.length / about;
-  return Array.from({ length: about }, (_, index) => {
+/**
+ * About so many, spread over the whole and in their order; in the long project all of them, or about `most` where all take
+ * too long for one run.
+ */
+export function share<T>(all: readonly T[], about: number, most = all.length): readonly T[] {
+  const many = whole ? most : about;
+  if (all.length <= many) return all;
+  const step = all.length / many;
+  return Array.from({ length: many }, (_, index) => {
     const within = ((index + 1) * 0.618_034 * seed) % 1;
     return all[Math.floor((index + within) * step)]!;
   });
