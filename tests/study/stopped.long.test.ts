@@ -15,17 +15,19 @@ const TEXT = exampleWithStudy(
 it('tells what it found, and how far it came, when it is ended', async () => {
   const [ready] = (await studied(TEXT)).studies;
   const steps = search(ready!);
-  steps.next();
-  steps.next();
+  // It stops between candidates, and while it works out in which order to ask.
+  for (let step = steps.next(); !step.done && step.value.looked < 20; ) step = steps.next();
   const ended = steps.next(true);
   if (!ended.done) throw new Error('goes on');
   const result = resultOf(ready!, [ended.value]);
-  expect(result.stoppedAt).toBe(32);
-  expect(result.judged).toBe(32);
+  const far = result.stoppedAt!;
+  expect(far).toBeGreaterThan(0);
+  expect(far).toBeLessThan(81);
+  expect(result.judged).toBe(far);
   const whole = searched(ready!);
   expect(whole.stoppedAt).toBeUndefined();
   expect(whole.judged).toBe(81);
-  const first = whole.holds.filter(one => one.index < 32);
+  const first = whole.holds.filter(one => one.index < far);
   expect(result.holds).toEqual(first);
 });
 
