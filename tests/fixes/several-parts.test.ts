@@ -101,4 +101,34 @@ describe('several parts that go wrong together are put right together', () => {
       );
       expect(own.map(one => one.outcome)).toEqual(['holds']);
     });
+
+  it('finds a gear of which both inputs are rated for their engines', async () => {
+    const input = (which: string) =>
+      `    input shaft ${which} { clutch B output opposite ahead continuous  rated medium 0.12 kW/rpm }\n`;
+    const text = changed(
+      SINGLE_LINE,
+      [ENGINE, `${ENGINE}${ENGINE}`],
+      ['ahead clutch B\n', `ahead clutch B\n${MODES}`],
+      [
+        `    clutch A output same ahead continuous
+    clutch B output opposite ahead continuous
+    rated medium 0.18 kW/rpm
+`,
+        input('first') + input('second'),
+      ],
+    );
+    const { finding } = (await failures(text, 'capacity/gear-input-torque', 'proposed'))[0]!;
+    const [route] = wantedParts(finding.verdict!, finding.vessel!);
+    expect(route?.title).toMatch(/^Fit a gear like Alder-63 with rated medium 0\.1[5-9]\d* kW\/rpm \(margin/);
+    const after = await checkText(
+      applyEdits(
+        text,
+        textEditsFor(route!.edits, () => text),
+      ),
+    );
+    const said = after.check.vessels.flatMap(one => one.verdicts);
+    expect(said.filter(one => one.rule === 'capacity/gear-input-torque').map(one => one.outcome)).toEqual([
+      'holds',
+    ]);
+  });
 });

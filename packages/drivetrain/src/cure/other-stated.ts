@@ -33,24 +33,28 @@ export function otherStated(part: Part, line: ShaftLine, vessel: Vessel, trial: 
   return found;
 }
 
-function otherLimit({ fact, way, says, further }: Limit, trial: Trial, now?: string): OtherStated[] {
+function otherLimit(
+  { fact, also = [], way, says, further }: Limit,
+  trial: Trial,
+  now?: string,
+): OtherStated[] {
   const reach: Reach = { times: REACH, ways: [way], strides: 8 };
   const settling = leastChange(
     fact.value!,
     { metric: 0.005, inch: 1 / 8 },
     reach,
-    value => trial(new Map([[fact, quantityAs(fact, value)]]), further),
+    value => trial(new Map([fact, ...also].map(one => [one, quantityAs(one, value)])), further),
     now,
   );
-  return settling ? [statedAs(fact, settling, says)] : [];
+  return settling ? [statedAs([fact, ...also], settling, says)] : [];
 }
 
-function statedAs(fact: Fact<Value>, { size, tried }: Settling, says?: string): OtherStated {
-  const words = says ?? homeOfFact(fact)?.property ?? '';
+function statedAs(facts: readonly Fact<Value>[], { size, tried }: Settling, says?: string): OtherStated {
+  const words = says ?? homeOfFact(facts[0]!)?.property ?? '';
   return {
     says: `${words} ${size.written}`.trim(),
     settled: tried,
-    changes: [{ at: fact.origin, value: amount(size.quantity) }],
+    changes: facts.map(one => ({ at: one.origin, value: amount(size.quantity) })),
   };
 }
 
@@ -63,7 +67,7 @@ function otherMake(fact: Fact<Value>, knob: Knob, trial: Trial, now?: string): O
     value => trial(new Map([[fact, quantityAs(fact, value)]])),
     now,
   );
-  return settling ? [statedAs(fact, settling)] : [];
+  return settling ? [statedAs([fact], settling)] : [];
 }
 
 function all(swaps: readonly Swap[], trial: Trial): OtherStated[] {

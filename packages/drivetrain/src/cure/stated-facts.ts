@@ -13,6 +13,8 @@ import { sizeBeyond } from './sizes.js';
 /** A figure that bounds what a bought part may be used for, and the way in which it is relaxed. */
 export interface Limit {
   readonly fact: Fact<Value>;
+  /** The same of a second input, which is relaxed with it. */
+  readonly also?: readonly Fact<Value>[];
   readonly way: 1 | -1;
   /** Where the words of its property do not say it. */
   readonly says?: string;
@@ -42,6 +44,7 @@ export function limitsOf(part: Part): Limit[] {
             says: `rated ${one.duty}`,
           })),
         ),
+        ...limitsOfInputs(gear),
         ...up(gear.inputSpeedMax, gear.thrust, gear.installedAngleMax, gear.runningAngleMax),
         ...down(gear.inputSpeedMin),
       ];
@@ -68,6 +71,24 @@ export function limitsOf(part: Part): Limit[] {
     default:
       return [];
   }
+}
+
+/** A gear with two input shafts is made for one as for the other. */
+function limitsOfInputs({ inputs, variant }: Gear): Limit[] {
+  const all = [...inputs, ...(variant?.inputs ?? [])];
+  const ratings = all.flatMap(one => one.ratings);
+  const of = (duty: string) =>
+    ratings.flatMap(one => (one.duty === duty ? [one.powerPerSpeed ?? one.torque] : []));
+  const together = (facts: readonly (Fact<Value> | undefined)[]): Limit[] => {
+    const [first, ...also] = bounds(facts, 1);
+    return first ? [{ ...first, also: also.map(one => one.fact) }] : [];
+  };
+  return [
+    ...[...new Set(ratings.map(one => one.duty))].flatMap(duty =>
+      together(of(duty)).map(limit => ({ ...limit, says: `rated ${duty}` })),
+    ),
+    ...together(all.map(one => one.speedMax)),
+  ];
 }
 
 function bounds(facts: readonly (Fact<Value> | undefined)[], way: 1 | -1): Limit[] {
