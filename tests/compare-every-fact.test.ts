@@ -46,7 +46,7 @@ const SAYS_NOTHING: Readonly<Record<string, readonly string[]>> = {
   doubted: ['prepared by as', 'checked by as', 'approved by as'],
 };
 
-describe.each(share(exampleSpecs, 2))('%s', path => {
+describe.each(share(exampleSpecs, 1))('%s', path => {
   it.each(EDITS)('tells every fact that is %s', async (what, edit) => {
     const bench = new Bench();
     const text = joinedExample(path);

@@ -86,7 +86,7 @@ async function saidOf(text: string) {
 it('every place that counts checks and missing data counts the same', async () => {
   const specs = share(
     writtenSpecs().filter(one => one.text.match(/^vessel\b/gm)?.length === 1),
-    20,
+    14,
     60,
   );
   let compared = 0;

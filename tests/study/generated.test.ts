@@ -7,7 +7,7 @@ import { share } from '../support/share.js';
 import { exampleWithStudy, studied, told } from '../support/study.js';
 
 /** Any two sizes that an example states, each a little less and a little more. */
-describe.each(share(exampleSpecs, 5))('%s', example => {
+describe.each(share(exampleSpecs, 3))('%s', example => {
   it('is studied as it is checked, whatever varies', async () => {
     const plain = await checkText(exampleWithStudy(example, ''));
     const [judged] = plain.check.vessels;

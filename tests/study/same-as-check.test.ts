@@ -66,7 +66,7 @@ const STUDIES: readonly (readonly [example: string, name: string, study: string]
   ],
 ];
 
-describe.each(share(STUDIES, 2))('%s, %s', (example, _, study) => {
+describe.each(share(STUDIES, 1))('%s, %s', (example, _, study) => {
   const text = exampleWithStudy(example, study);
 
   it('finds, cutting short, what judging each candidate by all checks finds', async () => {

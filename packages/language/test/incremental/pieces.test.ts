@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { findRule, type Verdict } from '@tailshaft/drivetrain';
 import { EmptyFileSystem, type LangiumDocument, URI } from 'langium';
 import { afterEach, describe, expect, it } from 'vitest';
-import { times } from '../../../../tests/support/share.js';
+import { share, times } from '../../../../tests/support/share.js';
 import { findingsOf } from '../../src/project/findings.js';
 import { createTailshaftCore } from '../../src/services/module.js';
 import { Testbed } from '../server/testbed.js';
@@ -39,7 +39,7 @@ describe('a file read statement by statement', () => {
     bed = undefined;
   });
 
-  it.each(CHANGES)(
+  it.each(share(CHANGES, 9))(
     'says after %s, and after taking it back, what a fresh reading says',
     async (_what, change) => {
       bed = new Testbed();
@@ -51,7 +51,7 @@ describe('a file read statement by statement', () => {
     },
   );
 
-  it.each(CHANGES)(
+  it.each(share(CHANGES, 5))(
     'says of %s, before anybody writes it, what a fresh reading says',
     async (_what, change) => {
       bed = new Testbed();

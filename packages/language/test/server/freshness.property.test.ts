@@ -32,7 +32,7 @@ const FILES: Readonly<Record<string, readonly string[]>> = {
 const PATHS = Object.keys(FILES);
 
 /** `FRESH_SEEDS=200` for a long run; the same seeds come first. */
-const SEEDS = Array.from({ length: Number(process.env.FRESH_SEEDS ?? times(2, 20)) }, (_, at) => at + 1);
+const SEEDS = Array.from({ length: Number(process.env.FRESH_SEEDS ?? times(1, 20)) }, (_, at) => at + 1);
 
 let wires: Wire[] = [];
 afterEach(async () => {
