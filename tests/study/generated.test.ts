@@ -31,7 +31,7 @@ describe.each(share(exampleSpecs, 3))('%s', example => {
     const unique = [...new Map(variations.map(one => [one.split(/ \d/)[0], one])).values()];
     const pairs = unique.flatMap((one, at) => unique.slice(at + 1).map(other => [one, other]));
     expect(pairs.length).toBeGreaterThan(0);
-    for (const pair of share(pairs, 2)) {
+    for (const pair of share(pairs, 2, 8)) {
       const { check, studies, withCandidate } = await studied(
         exampleWithStudy(example, `study s of ${proposal!.name} {\n    ${pair.join('\n    ')}\n  }`),
       );
