@@ -71,7 +71,7 @@ body.vscode-body { font-size: var(--vscode-font-size, 13px); }
 .panel .sheet .verdict, .panel .verdict { white-space: normal; }
 .panel .act { min-width: 2.2em; font: inherit; color: var(--accent); background: none; border: 1px solid var(--rule); border-radius: 2px; cursor: pointer; }
 .panel .act:hover { background: var(--mark); }
-#studies[data-busy] { opacity: 0.6; }
+#studies[data-busy] { cursor: progress; }
 .panel details { border-width: 1px 0 0; padding: 0 0.6rem; }
 .panel :focus-visible { outline: 2px solid var(--vscode-focusBorder, var(--accent)); outline-offset: 2px; }
 @media (max-height: 36rem), (max-width: 26rem) { #controls { position: static; } html { scroll-padding-top: 0; } }
