@@ -7,7 +7,7 @@ import { type Conviction, runOne, runOver } from './run.js';
 /** The seed decides the random specs, and which changes of all specs are judged. */
 const SEED = Number(process.env.SILENCE_SEED ?? 1);
 const SHARE = Number(process.env.SILENCE_SHARE ?? 0.05);
-const SECONDS = Number(process.env.SILENCE_SECONDS ?? 150);
+const SECONDS = Number(process.env.SILENCE_SECONDS ?? 100);
 
 it(`no verdict improves by what is left out, said again, doubted, renamed or pushed, seed ${SEED}`, async () => {
   const only = process.env.SILENCE_ONLY ?? '';
