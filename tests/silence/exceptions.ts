@@ -9,6 +9,8 @@ interface Exception {
   readonly how?: RegExp;
   /** Only where the sheet says that nothing of it was assessed. */
   readonly notAssessed?: true;
+  /** Only where the verdict tells what it takes the property for that is left out. */
+  readonly saysSo?: true;
   readonly because: string;
 }
 
@@ -28,6 +30,15 @@ export const EXCEPTIONS: readonly Exception[] = [
       'a shaft of which nothing else is said is solid and as thick at its ends; one that is bored or turned down is another shaft',
   },
   {
+    letters: 'a',
+    rule: /^(shafting\/diameter|interface\/torsional-stress)$/,
+    about: /^(coupling end diameter|taper large end|bore)$/,
+    how: /^fails became holds$/,
+    saysSo: true,
+    because:
+      'a shaft of which nothing else is said is solid and as thick at its ends, and the verdict says that it takes it so',
+  },
+  {
     letters: 'i',
     rule: /^shafting\/(thrust-path|joint-angles)$/,
     how: /fails became holds/,
@@ -42,9 +53,9 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'i',
-    rule: /^(interface\/torsional-statement|propeller\/tolerance-class|shafting\/tailshaft-exam)$/,
+    rule: /^(interface\/torsional-statement|propeller\/tolerance-class|shafting\/tailshaft-exam|rotation\/controllable-pitch)$/,
     how: /fails became holds/,
-    because: 'what fails is that a paper or an order does not say something, and there it says it',
+    because: 'what fails is that a paper, an order or the line does not say something, and there it says it',
   },
   {
     letters: 'i',
@@ -178,7 +189,7 @@ export const used = new Map<string, Set<string>>();
 export function exceptionFor(
   { letter, about }: Pick<Change, 'letter' | 'about'>,
   { rule, subject, how }: Lost,
-  after: Pick<Judged, 'isNotAssessed'>,
+  after: Pick<Judged, 'isNotAssessed' | 'told'>,
 ): Exception | undefined {
   const found = EXCEPTIONS.find(
     one =>
@@ -186,11 +197,18 @@ export function exceptionFor(
       (one.rule?.test(rule) ?? true) &&
       (one.about?.test(about) ?? true) &&
       (one.how?.test(how) ?? true) &&
-      (!one.notAssessed || after.isNotAssessed(rule, subject)),
+      (!one.notAssessed || after.isNotAssessed(rule, subject)) &&
+      (!one.saysSo || saysSo(after.told, rule, subject, about)),
   );
   if (found) {
     const cases = used.get(found.because) ?? new Set();
     used.set(found.because, cases.add(`${letter} ${rule} | ${about} | ${how}`));
   }
   return found;
+}
+
+/** What holds there says of every such property what it is taken for. */
+function saysSo(told: Judged['told'], rule: string, subject: string, about: string): boolean {
+  const holding = told.filter(one => one.rule === rule && one.subject === subject && one.outcome === 'holds');
+  return holding.length > 0 && holding.every(one => one.assumed.includes(about));
 }

@@ -18,6 +18,8 @@ export interface Told {
   readonly disputes: readonly string[];
   /** Properties that it waits for. */
   readonly asked: readonly string[];
+  /** Properties that it says are left out, and what it takes them for. */
+  readonly assumed: readonly string[];
   /** Where the values behind its numbers stand; true until the bench judges the next text. */
   readonly readAt: () => ReadonlySet<number>;
 }
@@ -95,21 +97,20 @@ function withFolded(verdict: Verdict): Told[] {
       disputed: verdict.disputed !== undefined,
       disputes: (verdict.disputes ?? []).flatMap(one => homeOfFact(one)?.property ?? []),
       asked: verdict.missing.map(one => one.property),
+      assumed: valuesOf(verdict).flatMap(one => one.replaceWith ?? []),
       readAt: () => readAt(verdict),
     },
     ...(verdict.folds ?? []).flatMap(withFolded),
   ];
 }
 
-function readAt({ capacity, demand, workings }: Verdict): ReadonlySet<number> {
-  const found = new Set<number>();
+function readAt(verdict: Verdict): ReadonlySet<number> {
+  const starts = valuesOf(verdict).map(one => (one.origin as { start?: number } | undefined)?.start);
+  return new Set(starts.filter(one => one !== undefined));
+}
+
+/** The values that it quotes and those behind them. */
+function valuesOf({ capacity, demand, workings }: Verdict): Value[] {
   const seen = new Set<Value>();
-  for (const one of [capacity, demand, ...workings]) {
-    if (!one) continue;
-    for (const value of valuesBehind(one, seen)) {
-      const start = (value.origin as { start?: number } | undefined)?.start;
-      if (start !== undefined) found.add(start);
-    }
-  }
-  return found;
+  return [capacity, demand, ...workings].flatMap(one => (one ? [...valuesBehind(one, seen)] : []));
 }

@@ -42,7 +42,8 @@ export function* move({ text, check }: Judged): Generator<Change> {
         what: `${property} of ${blockWords(fact)} in its entry`,
         about: `${property} to its entry`,
         text: edited(text, gone, { start: at, end: at, text: ` ${statement}\n` }),
-        touches: ['paper/source-age'],
+        // Of the gear in its line it says how it is used; its sheet says it of a gear that has no astern clutch.
+        touches: ['paper/source-age', ...(property === 'reversing' ? ['paper/place-against-entry'] : [])],
       };
     }
   }

@@ -9,12 +9,16 @@ import {
 } from '@tailshaft/vocabulary';
 import { homeOfFact } from '../model/declared-fact.js';
 import type { Fact } from '../model/fact.js';
+import type { Gear } from '../model/gear.js';
 import { aside } from '../model/reads.js';
+import { clutchesOf } from './gear-data.js';
 
 /** Two statements of which one must be wrong, with what is wrong between them in words. */
 export interface Disagreeing {
   readonly facts: readonly [Fact<unknown>, Fact<unknown>];
   readonly words: string;
+  /** Set where the other one is borne out by more than itself: nothing but the first is in doubt. */
+  readonly onlyFirst?: true;
 }
 
 /** Sheets round: what is above another figure by less is equal to it. */
@@ -40,6 +44,28 @@ export function disagreeingInPart(part: { readonly role: string; readonly grade?
   return [
     ...(vocabulary ? disagreeingIn(part, vocabulary) : []),
     ...(part.grade ? disagreeingIn(part.grade, SHAFT_MATERIAL) : []),
+    ...(part.role === 'gear' ? sensesAgainstReversing(part as unknown as Gear) : []),
+  ];
+}
+
+/**
+ * A sheet that says its gear does not reverse, and lists two clutches of which one does. Said of the gear in its line it
+ * is how the gear is used: its astern clutch is left alone.
+ */
+function sensesAgainstReversing(gear: Gear): Disagreeing[] {
+  const { reversing, entry } = gear;
+  if (!reversing || heldBy(reversing) !== 'no' || homeOfFact(reversing)?.host !== entry?.origin) return [];
+  const outputs = aside(() => clutchesOf(gear, gear.variant)).flatMap(({ output }) => output ?? []);
+  const wordOf = (one: Fact<unknown>) => (heldBy(one) as { readonly word?: string } | undefined)?.word;
+  const [first] = outputs;
+  const other = outputs.find(one => wordOf(one) && wordOf(first!) && wordOf(one) !== wordOf(first!));
+  if (!other) return [];
+  return [
+    {
+      facts: [reversing, other],
+      onlyFirst: true,
+      words: `reversing no, and its clutches have the output ${first!.written} and ${other.written}`,
+    },
   ];
 }
 

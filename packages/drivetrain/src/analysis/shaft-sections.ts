@@ -62,6 +62,20 @@ export function sizesWithEnds(shaft: Shaft, needs: Needs): SizedSection[] | unde
   ];
 }
 
+/** The ends of which nothing is said, as they are taken to be: told with what rests on them. */
+export function endsTakenFor(shaft: Shaft): Value<'length'>[] {
+  return (['taper large end', 'coupling end diameter'] as const).flatMap(property => {
+    const said = property === 'taper large end' ? shaft.taperLargeEnd : shaft.couplingEnd;
+    const size = said ? undefined : shaft.diameter?.value;
+    if (!size) return [];
+    return given(property, 'd', 'length', size.si, {
+      written: shaft.diameter!.written,
+      assumed: `that of the shaft: no ${property} is declared`,
+      replaceWith: property,
+    });
+  });
+}
+
 function endOf(
   shaft: Shaft,
   fact: Quantity<'length'>,

@@ -83,13 +83,13 @@ function against(
   const say = sayFor(INFO, subject);
   return apart(
     () =>
-      each(all, ({ facts: [one, other], words }) =>
+      each(all, ({ facts: [one, other], words, onlyFirst }) =>
         say.fails({
           severity: 'warning',
           place: one.origin,
-          message: `${who} cannot be as stated: ${words}. One of the two figures is wrong: look both up.`,
-          disputes: [one, other],
-          related: [{ at: other.origin, message: 'the other figure' }],
+          message: `${who} cannot be as stated: ${words}. One of the two ${onlyFirst ? 'statements' : 'figures'} is wrong: look both up.`,
+          disputes: onlyFirst ? [one] : [one, other],
+          related: [{ at: other.origin, message: `the other ${onlyFirst ? 'statement' : 'figure'}` }],
         }),
       ),
     () =>

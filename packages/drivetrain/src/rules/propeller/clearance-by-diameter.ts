@@ -49,9 +49,11 @@ function check(context: LineContext): Verdict | undefined {
   const { propeller } = line;
   const before = line.before?.propeller;
   if (!propeller?.tipClearance || propeller.change === 'retained') return undefined;
-  const fromBefore = before?.tipClearance !== undefined;
   const byAxis = isSaid(() => propeller.axisToHull);
-  if (!fromBefore && !byAxis) return undefined;
+  if (!before && !byAxis) return undefined;
+  const measured = propeller.tipClearance.evidence?.kind === 'measured';
+  // What was measured in place needs nothing to be worked out from.
+  if (measured && !byAxis && !isSaid(() => before!.tipClearance)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
   const stated = read(propeller, propeller.tipClearance, 'tip clearance', needs, propeller.origin);
@@ -62,7 +64,6 @@ function check(context: LineContext): Verdict | undefined {
     return waits(say, needs, place, `${line.name}: whether the tip clearance is computed correctly`);
   const old = byAxis ? propeller.axisToHull! : before!.tipClearance!;
   const related = [{ at: old.origin, message: `${old.written} here` }];
-  const measured = propeller.tipClearance.evidence?.kind === 'measured';
   const words = `half the ${byAxis ? 'diameter' : 'change of diameter'} leaves ${analysis.tell(expected, 3)}`;
   const said = { place, related, workings: [expected] };
   if (measured || Math.abs(stated.si - expected.si) <= ROUNDING) {

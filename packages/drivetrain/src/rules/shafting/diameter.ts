@@ -2,7 +2,7 @@ import { powerAllowed, renamed } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
 import { type AppliedCriterion, shaftCriteria, smallCraftDefault } from '../../analysis/shaft-criteria.js';
-import { sizesOf } from '../../analysis/shaft-sections.js';
+import { endsTakenFor, sizesOf } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, type ShaftStrength, shaftStrength } from '../../analysis/shaft-strength.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -105,7 +105,7 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
     criterion,
     capacity,
     demand,
-    workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : [])],
+    workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : []), ...endsTakenFor(shaft)],
     message: `${line.name}: ${numbers}.${other}`,
     failMessage: `${line.name}: ${numbers}. Fit ${atLeastWords(diameterOf(shaft, weakest).value ?? needed, needed.si)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,
     related: [

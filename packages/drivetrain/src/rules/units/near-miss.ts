@@ -1,13 +1,17 @@
 import { formatValue, isInInches, type Value } from '@tailshaft/mechanics';
 import type { Context } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Quantity } from '../../model/fact.js';
+import { home } from '../../model/part.js';
 import { type Apart, each } from '../../model/reads.js';
+import type { Shaft } from '../../model/shafting.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { waits } from '../waiting.js';
 import { SP811 } from './unit-rule.js';
 
 /** Sizes closer than this are taken for one another at the bench; the nearest inch and metric bar sizes lie inside it. */
@@ -32,8 +36,7 @@ const INFO: RuleInfo = {
   examples: examples(() => ({
     failing: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter 2.55 in [drawing]']),
     passing: TWIN_LINES,
-    cannotTell:
-      'It compares the diameters that are written; where one is missing there is nothing to mistake it for.',
+    cannotTell: changed(TWIN_LINES, ['diameter 65 mm [drawing]', 'diameter unknown']),
   })),
 };
 
@@ -41,8 +44,9 @@ export const nearMiss: Rule = { ...INFO, scope: 'vessel', check };
 
 interface Sized {
   readonly who: string;
-  readonly diameter: Quantity<'length'>;
-  readonly value: Value<'length'>;
+  readonly shaft: Shaft;
+  readonly diameter: Quantity<'length'> | undefined;
+  readonly value: Value<'length'> | undefined;
 }
 
 function check({ vessel }: Context): Verdict | Apart<Verdict> | undefined {
@@ -51,39 +55,52 @@ function check({ vessel }: Context): Verdict | Apart<Verdict> | undefined {
   const stated = new Map(
     vessel.arrangements
       .flatMap(one => one.lines.flatMap(sizesOf))
-      .map(one => [one.diameter.origin, one] as const)
+      .map(one => [(one.diameter ?? one.shaft).origin, one] as const)
       .reverse(),
   );
   const sizes = [...stated.values()].reverse();
+  const first = sizes.find(one => one.value);
+  if (!first) return undefined;
   const found = each(sizes, (one, index) => {
+    if (!one.value) return sizes.length > 1 ? open(say, one) : undefined;
     const near = sizes.slice(0, index).find(other => isNear(one.value, other.value));
-    if (!near) return undefined;
-    return say.fails({
-      place: one.diameter.origin,
-      message:
-        `${one.who} is ${one.value.written} (${exactly(one.value)}) and ${near.who} ${near.value.written} (${exactly(near.value)}): ` +
-        'close enough to be taken for each other, far enough that bearings, seals and couplings differ. Measure both.',
-      related: [{ at: near.diameter.origin, message: `${near.value.written} here` }],
-    });
+    return near && tooNear(say, one, near);
   });
-  const first = sizes[0];
-  if (found.length > 0 || !first) return found;
+  if (found.length > 0) return found;
   return say.holds({
-    place: first.diameter.origin,
+    place: first.diameter!.origin,
     message: `${vessel.name}: no two shaft diameters nearly agree across inch and metric.`,
   });
 }
 
-function sizesOf(line: ShaftLine): Sized[] {
-  return line.shafts.flatMap(shaft => {
-    const value = shaft.diameter?.value;
-    return shaft.diameter && value
-      ? [{ who: `the shaft of ${line.path}`, diameter: shaft.diameter, value }]
-      : [];
+function tooNear(say: ReturnType<typeof sayFor>, one: Sized, near: Sized): Verdict {
+  return say.fails({
+    place: one.diameter!.origin,
+    message:
+      `${one.who} is ${one.value!.written} (${exactly(one.value!)}) and ${near.who} ${near.value!.written} (${exactly(near.value!)}): ` +
+      'close enough to be taken for each other, far enough that bearings, seals and couplings differ. Measure both.',
+    related: [{ at: near.diameter!.origin, message: `${near.value!.written} here` }],
   });
 }
 
-function isNear(a: Value<'length'>, b: Value<'length'>): boolean {
+/** One that nobody knows may be near to any of the others. */
+function open(say: ReturnType<typeof sayFor>, { who, shaft, diameter }: Sized): Verdict {
+  const needs = new Needs();
+  needs.fact(diameter, { what: `diameter of ${who}`, host: home(shaft), property: 'diameter' });
+  return waits(say, needs, shaft.origin, `whether ${who} is a near miss of another size`);
+}
+
+function sizesOf(line: ShaftLine): Sized[] {
+  return line.shafts.map(shaft => ({
+    who: `the shaft of ${line.path}`,
+    shaft,
+    diameter: shaft.diameter,
+    value: shaft.diameter?.value,
+  }));
+}
+
+function isNear(a: Value<'length'> | undefined, b: Value<'length'> | undefined): boolean {
+  if (!a || !b) return false;
   const difference = Math.abs(a.si - b.si);
   const mixed = isInInches(a) !== isInInches(b);
   return mixed && difference > 1e-9 && difference < NEAR;
