@@ -56,7 +56,7 @@ describe.each(share(exampleSpecs, 1))('%s', path => {
       factsOf(before.check).filter(
         one => !SAYS_NOTHING[what]?.includes([...one.path, one.property].join(' ')),
       ),
-      times(30, 40),
+      times(15, 40),
     );
     const untold: string[] = [];
     for (const fact of facts) {

@@ -3,7 +3,7 @@ import { allFormulas } from '@tailshaft/mechanics';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Checked, checkText } from './support/check.js';
 import { exampleSpecs, joinedExample, ownText } from './support/examples.js';
-import { times } from './support/share.js';
+import { share, times } from './support/share.js';
 
 /** Each number made each of these: EXTREME_WHOLE=1. */
 const WHOLE = process.env.EXTREME_WHOLE !== undefined;
@@ -46,7 +46,7 @@ afterAll(() => {
 });
 
 describe('no number that a spec may hold makes a verdict of no number, nor a check that does not end', () => {
-  it.each(exampleSpecs)(
+  it.each(share(exampleSpecs, 5))(
     '%s',
     async path => {
       const joined = joinedExample(path);
@@ -55,7 +55,7 @@ describe('no number that a spec may hold makes a verdict of no number, nor a che
     WHOLE ? 3_600_000 : 300_000,
   );
 
-  it.each(RULES.map(rule => [rule.id, rule] as const))(
+  it.each(share(RULES, 45).map(rule => [rule.id, rule] as const))(
     '%s: its passing example',
     async (_, rule) => {
       await tryNumbers(rule.examples().passing, '', times(1, 6));

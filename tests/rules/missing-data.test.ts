@@ -50,7 +50,7 @@ describe('taking a fact away never turns a cannot tell into a holds', () => {
       expect(findings, 'with all its facts').toEqual([]);
       const facts = writtenFacts(whole.check);
       const used = facts.map((_, index) => index);
-      for (const index of share(used, 8, 90)) {
+      for (const index of share(used, 5, 90)) {
         const gap = await gained(whole, index);
         expect(gap.gained, `without ${gap.property}`).toEqual([]);
       }

@@ -62,7 +62,9 @@ export function acceptsRotation(
   return accepted.value === rotation.atFlywheel;
 }
 
-/** The same line with another gear in it. */
+const BEFORE_GEAR: ReadonlySet<string> = new Set(['engine', 'motor', 'coupling']);
+
+/** The same line with another gear in the place of its own, or behind what drives where it has none yet. */
 export function withGear(
   line: ShaftLine,
   entry: CatalogueEntry<GearFacts>,
@@ -81,5 +83,8 @@ export function withGear(
     variant,
     aheadClutch: { value: clutch, written: clutch, origin },
   };
-  return { ...line, gear, chain: line.chain.map(part => (part === line.gear ? gear : part)) };
+  if (line.gear) return { ...line, gear, chain: line.chain.map(part => (part === line.gear ? gear : part)) };
+  const behind = line.chain.findIndex(part => !BEFORE_GEAR.has(part.role));
+  const at = behind < 0 ? line.chain.length : behind;
+  return { ...line, gear, chain: [...line.chain.slice(0, at), gear, ...line.chain.slice(at)] };
 }

@@ -19,7 +19,6 @@ import { worstOfModes } from './modes.js';
 import { asGraveAs, practicePolicy } from './practice.js';
 import { withOutline } from './put-off.js';
 import { type Resting, settled } from './settle.js';
-import { OF_ONE_MOVER } from './several-movers.js';
 import { whileUncovered } from './uncovered.js';
 import type { Missing, Verdict } from './verdict.js';
 
@@ -102,7 +101,7 @@ export function checksOf(
     if (rule.scope === 'line')
       for (const { lines } of arrangements)
         for (const { about, at, running, beside } of lines)
-          if (!beside || OF_ONE_MOVER.has(rule.id))
+          if (!beside || rule.severalMovers === 'each')
             all.push({ rule, at, run: () => rule.check(about), ...(running ? { running } : {}) });
   }
   return all;

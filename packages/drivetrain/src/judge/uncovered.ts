@@ -3,9 +3,9 @@ import { severalMovers, type Uncovered, uncoveredIn } from '../analysis/uncovere
 import { isThroughInput } from '../model/gear-in-mode.js';
 import type { AbsentRead } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
+import type { RuleInfo } from '../rules/rule.js';
 import { cannotTell } from './cannot-tell-words.js';
 import type { Resting } from './settle.js';
-import { COUNTS_TOGETHER, FAILS_IN_ANY_MODE, KNOWS_ONE_INPUT, SHOWS_FIRST_MODE } from './several-movers.js';
 import type { Missing, Verdict } from './verdict.js';
 
 /**
@@ -28,10 +28,10 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
     const why = [
       ...uncovered,
       ...(running
-        ? together && !counts(rule.id, running)
+        ? together && !counts(rule, running)
           ? [{ ...together, line: running }]
           : []
-        : SHOWS_FIRST_MODE.has(rule.id) || (verdict.outcome === 'fails' && FAILS_IN_ANY_MODE.has(rule.id))
+        : holdsOverModes(rule, verdict)
           ? []
           : several),
     ].filter(
@@ -57,9 +57,13 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
   });
 }
 
-function counts(rule: string, { joined, gear }: ShaftLine): boolean {
+function counts({ severalMovers, oneInput }: RuleInfo, { joined, gear }: ShaftLine): boolean {
   const twoInputs = joined?.some(one => one.role === 'engine') && !isThroughInput(gear);
-  return COUNTS_TOGETHER.has(rule) && !(twoInputs && KNOWS_ONE_INPUT.has(rule));
+  return severalMovers !== undefined && !(twoInputs && oneInput);
+}
+
+function holdsOverModes({ overModes }: RuleInfo, { outcome }: Verdict): boolean {
+  return overModes === 'asks every mover' || (overModes === 'fails in any' && outcome === 'fails');
 }
 
 /** What is left out has a meaning or is an open question: only the second is something of the load path that nobody knows. */

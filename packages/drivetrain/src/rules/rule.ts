@@ -43,6 +43,19 @@ export interface RuleInfo {
   readonly judgesEvidence?: true;
   /** Judges itself whether the checks cover the line. */
   readonly judgesCover?: true;
+  /**
+   * A check of a line whose lines have several movers: it looks at what the load path adds of all of them, or at nothing that a
+   * second mover would change (`together`), or each engine is asked by itself, with the input that it drives (`each`). Any
+   * other check that rests on a mover cannot tell there.
+   */
+  readonly severalMovers?: 'together' | 'each';
+  /** Cannot tell which part of the torque of two engines enters by which input of the gear. */
+  readonly oneInput?: true;
+  /**
+   * A check of an arrangement or vessel over a line in its modes: it asks every mover by itself or speaks of the plainest mode,
+   * as the reference says, or it looks at one mover, and what that one exceeds stays exceeded. Any other cannot tell there.
+   */
+  readonly overModes?: 'asks every mover' | 'fails in any';
   readonly examples: () => Examples;
 }
 

@@ -39,7 +39,7 @@ describe('a file read statement by statement', () => {
     bed = undefined;
   });
 
-  it.each(share(CHANGES, 9))(
+  it.each(share(CHANGES, 4))(
     'says after %s, and after taking it back, what a fresh reading says',
     async (_what, change) => {
       bed = new Testbed();
@@ -51,7 +51,7 @@ describe('a file read statement by statement', () => {
     },
   );
 
-  it.each(share(CHANGES, 5))(
+  it.each(share(CHANGES, 3))(
     'says of %s, before anybody writes it, what a fresh reading says',
     async (_what, change) => {
       bed = new Testbed();
@@ -100,7 +100,7 @@ describe('a file read statement by statement', () => {
       '/*',
     ];
     let text = TWO;
-    for (let step = 0; step < times(4, 150); step++) {
+    for (let step = 0; step < times(2, 150); step++) {
       const at = Math.floor(random() * text.length);
       const out = random() < 0.5 ? Math.floor(random() * 12) : 0;
       const into = random() < 0.7 ? bits[Math.floor(random() * bits.length)]! : '';

@@ -92,7 +92,7 @@ describe('every file shows what a fresh server would show of it', () => {
       const one = <T>(of: readonly T[]): T => of[random(of.length)]!;
       const wire = await begin(Object.fromEntries(PATHS.map(path => [path, FILES[path]![0]!])));
       const open = new Map<string, string>();
-      for (let round = 0; round < 8; round++) {
+      for (let round = 0; round < times(3, 8); round++) {
         for (let step = 0; step < 10; step++) {
           const path = random(3) === 0 ? 'parts/catalogue.shaft' : one(PATHS);
           const text = one(FILES[path]!);

@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
   limitOf: 'the power on the certificate',
   noCure:
     'Only the issuer can change the certificate, and a power limit needs a document; the spec can only record either.',
+  overModes: 'fails in any',
   examples: examples(() => ({
     failing: changed(CERTIFIED, ['certificate { power 300 kW }', 'certificate { power 220 kW }']),
     passing: CERTIFIED,

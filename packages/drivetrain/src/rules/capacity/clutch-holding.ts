@@ -59,6 +59,8 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are not included. The default ` +
     'factor is from memory.',
+  severalMovers: 'each',
+  oneInput: true,
   examples: examples(() => ({
     failing: changed(WITH_PLATES, ['faces 16', 'faces 8']),
     passing: WITH_PLATES,

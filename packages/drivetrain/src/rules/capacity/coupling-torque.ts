@@ -50,6 +50,8 @@ const INFO: RuleInfo = {
     'Rigid couplings are judged by their bolts instead.',
   caution: `${DEFER} Shock and torsional vibration come on top: the sheet states the factor for them.`,
   limitOf: 'the maker’s rating',
+  severalMovers: 'together',
+  oneInput: true,
   examples: examples(() => ({
     failing: changed(WITH_COUPLING, ['torque at most 3600 N.m', 'torque at most 950 N.m']),
     passing: WITH_COUPLING,

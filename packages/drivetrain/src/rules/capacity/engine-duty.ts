@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
     'vessel, with a reason.',
   caution: `${DEFER} Hours a year are the coarsest limit: load factor and time at full power count as much.`,
   limitOf: 'the maker’s hours',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hours 3000 per year', 'hours 500 per year']),
     passing: SINGLE_LINE,

@@ -37,6 +37,8 @@ const INFO: RuleInfo = {
     'engine rating that gives less torque.',
   caution: `${DEFER} Class names differ between makers: check that the class on the sheet means the duty of the vessel.`,
   limitOf: 'the maker’s rating',
+  severalMovers: 'each',
+  oneInput: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.14 kW/rpm']),
     passing: SINGLE_LINE,

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'with it.',
   caution: `${DEFER} Battery, cables and control may allow less.`,
   limitOf: 'the maker’s rating',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(HYBRID, ['motor power at most 30 kW', 'motor power at most 60 kW']),
     passing: HYBRID,

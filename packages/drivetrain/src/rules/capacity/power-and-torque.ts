@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
   limitOf: 'two statements of one engine: their own rounding is allowed for',
   noFigure: 'two statements of one thing, either of which may be true',
   noCure: 'Only the maker’s sheet or a measurement can tell which figure is wrong.',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['peak torque 1480 N.m at 1500 rpm', 'peak torque 1020 N.m at 1500 rpm']),
     passing: SINGLE_LINE,

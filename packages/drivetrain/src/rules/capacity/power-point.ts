@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   limitOf: 'what is asked is where a power was measured',
   noFigure: 'no number is compared',
   curesRecord: true,
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    measured at crankshaft\n', '']),
     passing: SINGLE_LINE,

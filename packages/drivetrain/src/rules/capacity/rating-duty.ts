@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   caution:
     'Makers name their classes differently. Match them by hours, load and time at full power, not by name.',
   noFigure: 'no number is compared',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated light 0.18 kW/rpm']),
     passing: SINGLE_LINE,

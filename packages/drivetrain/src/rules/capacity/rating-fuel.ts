@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'it beside the first; until then the torque cannot be judged.',
   caution: `${DEFER} The difference depends on damper, cylinders and gear; no factor is assumed here.`,
   noFigure: 'no number is compared',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for petrol']),
     passing: changed(SINGLE_LINE, ['rated medium 0.18 kW/rpm', 'rated medium 0.18 kW/rpm for diesel']),

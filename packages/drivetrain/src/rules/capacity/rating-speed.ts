@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'it is compared by torque. Where the rated speed of the engine lies outside, ask the maker for the rating ' +
     'there, and check the greatest input speed as well.',
   caution: 'Even below the greatest input speed, a rating is not extended beyond its stated speeds.',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       'rated medium 0.18 kW/rpm',

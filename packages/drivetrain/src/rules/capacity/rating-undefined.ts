@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
   noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only the engine maker can state what the rating is for.',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['    standard ISO-8665\n    hours 3000 per year\n', '']),
     passing: SINGLE_LINE,

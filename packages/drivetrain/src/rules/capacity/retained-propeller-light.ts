@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
   caution:
     'A scaling: it assumes that the old propeller suited the old engine at the same vessel speed; the band of 85 ' +
     'to 90 % is common practice. A propeller calculation or a trial is better.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(REPOWER, ['power 300 kW at 2300 rpm', 'power 250 kW at 2300 rpm']),
     passing: REPOWER,

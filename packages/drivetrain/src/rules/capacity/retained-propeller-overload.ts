@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
   caution:
     'A scaling: it assumes that the old propeller suited the old engine at the same vessel speed. A trial of the ' +
     'old installation, or a propeller calculation, is better. "assume propeller exponent" changes the exponent.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(
       REPOWER,

@@ -44,6 +44,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Pits, keyway cracks and earlier strikes are not in any factor: draw and crack-test a shaft before ` +
     'it is retained.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(REPOWER, ['peak torque 1530 N.m', 'peak torque 1300 N.m']),
     passing: REPOWER,

@@ -37,6 +37,7 @@ const INFO: RuleInfo = {
   limitOf: 'what is asked is whether it runs',
   noFigure: 'no number is compared',
   curesRecord: true,
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(WITH_TAKE_OFF, ['  take-off on }', ' }']),
     passing: WITH_TAKE_OFF,

@@ -49,6 +49,7 @@ const INFO: RuleInfo = {
     'part of the ratio behind it.',
   caution: `${DEFER} Sheets of belts and chains require a service factor of their own on top.`,
   limitOf: 'the maker’s rating',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_TRANSFER, ['torque at most 3600 N.m', 'torque at most 2400 N.m']),
     passing: WITH_TRANSFER,

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'compared with "bed centres" at its place. Put brackets or beds into the scope of the work.',
   caution: `${DEFER} The 10 mm is common practice: slots in mounts take it up.`,
   noCure: 'The designer alters the beds or chooses other mounts; the spec cannot.',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(WITH_BEDS, ['mount centres 24 in', 'mount centres 22.5 in']),
     passing: WITH_BEDS,

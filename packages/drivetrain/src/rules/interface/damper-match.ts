@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'offers it for, and its stiffness must be stated. Order the damper that engine and gear maker name together.',
   caution: `${DEFER} Only a torsional calculation proves a damper.`,
   noFigure: 'a number of cylinders: another damper is another part',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['cylinders at least 4', 'cylinders at least 8']),
     passing: WITH_DAMPER,

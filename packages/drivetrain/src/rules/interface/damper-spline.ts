@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'damper with the hub for this gear.',
   caution: `${DEFER} Pressure angle and fit count as well: a hub that slides on may still be wrong.`,
   noFigure: 'a spline of a standard list',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['  spline teeth 26\n  spline pitch', '  spline teeth 10\n  spline pitch']),
     passing: WITH_DAMPER,

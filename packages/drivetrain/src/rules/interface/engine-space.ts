@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
     'change that is designed.',
   caution: `${DEFER} Boxes are compared, not shapes: sump, mounts and exhaust elbow need their own check.`,
   limitOf: 'the clear opening, as measured',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(WITH_SPACE, ['space height 1050 mm', 'space height 940 mm']),
     passing: WITH_SPACE,

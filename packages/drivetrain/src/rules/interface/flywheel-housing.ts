@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
     'have inch or metric holes: a suffix M means metric.',
   caution: `${DEFER} Bore and face run-out of the housing are measured at fitting.`,
   noFigure: 'a size of a standard list',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['  input housing SAE-3\n', '  input housing SAE-4\n']),
     passing: SINGLE_LINE,

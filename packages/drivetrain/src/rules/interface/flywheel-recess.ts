@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'engine and the "rivet ring diameter" of the damper. Order a damper for this flywheel; machine the flywheel ' +
     'only with the maker’s consent.',
   caution: `${DEFER} Recess depth and hub reach are measured at fitting.`,
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(WITH_DAMPER, ['rivet ring diameter 300 mm', 'rivet ring diameter 322 mm']),
     passing: WITH_DAMPER,

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'temperature gauge fitted", "oil cooler fitted".',
   caution: `${DEFER} Small mechanical gears have neither pump nor gauge: then accept the finding with that reason.`,
   noFigure: 'no number is compared',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_GAUGES, ['oil temperature gauge fitted', 'oil temperature gauge not fitted']),
     passing: WITH_GAUGES,

@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
   noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only a calculation or the maker’s statement settles it; the fix keeps the question open.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(REPOWER, ['  torsional statement "Kittiwake 9 with Alder 63, calculation 17"', '']),
     passing: REPOWER,

@@ -56,6 +56,7 @@ const INFO: RuleInfo = {
     `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are ` +
     'not.',
   noCure: 'The weights are those of the parts; whoever keeps the stability record must update it.',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(WITH_WEIGHTS, [
       '"six-cylinder diesel" {\n  mass 905 kg',

@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'on either figure waits.',
   caution: 'The rule cannot know which of the two is right.',
   noFigure: 'two statements of one thing, either of which may be true',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [AT_PLACE, AT_PLACE.replace('flywheel aft', 'flywheel aft  cylinders 8')]),
     passing: changed(SINGLE_LINE, [AT_PLACE, AT_PLACE.replace('flywheel aft', 'flywheel aft  cylinders 6')]),

@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
   standsWithout: 'anything',
   curesRecord: true,
   noCure: 'Only a newer sheet settles it.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(CHOOSING('5 year'), ['issue 4" dated 2025-02-10', 'issue 1" dated 2018-02-10']),
     passing: CHOOSING('20 year'),

@@ -40,6 +40,7 @@ const INFO: RuleInfo = {
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
     'Check tachometer, throttle travel, fuel and air before changing a propeller.',
   standsWithout: ['peak torque', 'high idle'],
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['pitch 27 in', 'pitch 34 in']),
     passing: PROPELLED,

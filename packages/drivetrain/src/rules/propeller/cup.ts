@@ -27,6 +27,7 @@ const INFO: RuleInfo = {
   noFigure: 'no number is compared',
   noCure: 'Only the shop that cupped the blades can state the effective pitch.',
   standsWithout: 'anything',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(PROPELLED, ['cup none', 'cup medium']),
     passing: PROPELLED,

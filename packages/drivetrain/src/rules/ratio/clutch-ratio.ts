@@ -44,6 +44,7 @@ const INFO: RuleInfo = {
   limitOf: 'the rounding of the ratio as it is written',
   noFigure: 'two statements of one thing, either of which may be true',
   curesRecord: true,
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(UNEQUAL, ['ratio 1.96:1 ahead', 'ratio 2.05:1 ahead']),
     passing: UNEQUAL,

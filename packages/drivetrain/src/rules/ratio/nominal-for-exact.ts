@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
   limitOf: 'the rounding of the ratio as it is written',
   noFigure: 'two statements of one thing, either of which may be true',
   curesRecord: true,
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(
       SINGLE_LINE,

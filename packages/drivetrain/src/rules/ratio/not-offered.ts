@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'add the missing ratio to the entry with its source.',
   caution: 'A neighbouring ratio of the same family may have the other output sense and a lower rating.',
   noFigure: 'a ratio is of a list that the maker offers: the ways out name its members',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['gear Alder-63 ratio 2.04:1', 'gear Alder-63 ratio 2.3:1']),
     passing: SINGLE_LINE,

@@ -48,6 +48,7 @@ const INFO: RuleInfo = {
   noFigure: 'two statements of one thing, either of which may be true',
   curesRecord: true,
   standsWithout: ['peak torque', 'at'],
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_TEETH, ['mesh A 23 with B 47', 'mesh A 45 with B 92']),
     passing: WITH_TEETH,

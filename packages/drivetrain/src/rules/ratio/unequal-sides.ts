@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
     'each side runs ahead on another clutch.',
   caution: 'The power difference is the propeller law at equal engine speed: a scaling, not a prediction.',
   limitOf: 'the rounding of the ratio as it is written',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(TWIN_LINES, [
       'gear Alder-63 ratio 2.04:1 ahead clutch B',

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'blows the wrong way. Order the accessory for this rotation and list the change as a work item.',
   caution: `${DOCK_CAUTION} A raw-water pump that runs backwards goes unnoticed until the engine overheats.`,
   noFigure: 'a sense, a hand or a clutch',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(WITH_STARTER, [STARTER, 'accessory starter rotation opposite viewed from flywheel']),
     passing: WITH_STARTER,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
   caution: `${DOCK_CAUTION} Only the gear maker can give this permission; nothing here infers it from the type of gear.`,
   noFigure: 'a sense, a hand or a clutch',
   standsWithout: ['ahead'],
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, 'clutch B output opposite ahead never']),
     passing: SINGLE_LINE,

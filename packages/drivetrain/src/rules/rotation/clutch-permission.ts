@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
   caution: `${DOCK_CAUTION} Never infer the permission from the type of gear or from a sister vessel.`,
   noFigure: 'a sense, a hand or a clutch',
   judgesEvidence: true,
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [PERMITTED, `${PERMITTED} [hearsay]`]),
     passing: SINGLE_LINE,

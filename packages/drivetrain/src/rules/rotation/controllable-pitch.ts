@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
     `${DOCK_CAUTION} A step in pitch when control changes station has caused collisions: include the transfer in ` +
     'the trial.',
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: PITCH,
     passing: ONE_WAY,

@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
     'hand`; it must be the hand that the spec asks for.',
   caution: `${DOCK_CAUTION} Have the shop state the setting on its sheet, and check it again after every service.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(FOLDING, ['set for hand right', 'set for hand left']),
     passing: FOLDING,

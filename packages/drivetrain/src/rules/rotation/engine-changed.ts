@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'sense.',
   caution: `${DOCK_CAUTION} Check the pump setting of the gear and the engine accessories as well.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: OLD_OPPOSITE,
     passing: REPOWER,

@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     `${DOCK_CAUTION} Check serial numbers against the plan; once installed, exchanging engines means lifting ` +
     'them out.',
   noFigure: 'a sense, a hand or a clutch',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: ENGINES_EXCHANGED,
     passing: HANDED_ENGINES,

@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'the other side too.',
   caution: `${DOCK_CAUTION} Compare ratios and serial plates as well: exchanged gears often differ in ratio.`,
   noFigure: 'a sense, a hand or a clutch',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: GEARS_EXCHANGED,
     passing: HANDED_GEARS,

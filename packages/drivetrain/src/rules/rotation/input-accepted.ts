@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'gear accepts.',
   caution: `${DOCK_CAUTION} Ask the gear supplier before turning any gear against its stated input rotation.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [TAKES, 'input rotation opposite viewed from flywheel']),
     passing: SINGLE_LINE,

@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'alongside. Where they are chosen on purpose, write `reason for inward turning "..."` in the arrangement.',
   caution: `${DOCK_CAUTION} Tell whoever handles the vessel when the turning sense of a pair changes.`,
   noFigure: 'a sense, a hand or a clutch',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: INWARD,
     passing: changed(INWARD, [

@@ -42,6 +42,7 @@ const INFO: RuleInfo = {
     'or `each seen at its own end`.',
   caution: `${DOCK_CAUTION} Gear-coupled and chain-coupled V-drives differ: take the sense from the sheet of the unit.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: V_DRIVE,
     passing: changed(V_DRIVE, ['flywheel aft', 'flywheel forward'], ['hand right', 'hand right']),

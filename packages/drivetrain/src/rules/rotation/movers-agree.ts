@@ -33,6 +33,7 @@ const INFO: RuleInfo = {
   caution: `${DEFER} Try each mover alone first, uncoupled from the other, at the lowest speed.`,
   noFigure: 'a sense, a hand or a clutch',
   noCure: 'Only another mover, or another position for it, reverses its sense.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(TOGETHER, ['rotation either', 'rotation clockwise viewed from aft']),
     passing: changed(TOGETHER, ['rotation either', 'rotation counter-clockwise viewed from aft']),

@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'allows it continuously, or fit a gear of the other output sense.',
   caution: `${DOCK_CAUTION} Crossing the shift cables is not a cure: it runs the gear ahead in its astern clutch.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']),
     passing: SINGLE_LINE,

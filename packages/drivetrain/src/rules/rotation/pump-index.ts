@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
     'set for opposite`.',
   caution: `${DOCK_CAUTION} Read the index mark on the pump, and check the oil pressure before loading the gear.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'each',
   examples: examples(() => ({
     failing: changed(INDEXED, ['pump set for standard', 'pump set for opposite']),
     passing: INDEXED,

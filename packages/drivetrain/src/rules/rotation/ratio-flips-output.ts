@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'run ahead on the other clutch where that is allowed.',
   caution: `${DOCK_CAUTION} Read the suffix on the plate: it identifies the ratio that is fitted.`,
   noFigure: 'a sense, a hand or a clutch',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(REGEARED, [VARIANT, `${NEAR}output same ahead continuous`]),
     passing: changed(REGEARED, [VARIANT, `${NEAR}output opposite ahead continuous`]),

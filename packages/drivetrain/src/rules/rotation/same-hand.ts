@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'one side ahead on the other clutch, where that is allowed, with a propeller of the other hand.',
   caution: `${DOCK_CAUTION} Rudder and trim tabs may have been set for the old bias.`,
   noFigure: 'a sense, a hand or a clutch',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: BOTH_RIGHT,
     passing: changed(BOTH_RIGHT, [

@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
   standsWithout: 'anything',
   judgesEvidence: true,
   curesRecord: true,
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, [
       STATED,

@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
     'astern clutch.',
   noFigure: 'a sense, a hand or a clutch',
   noCure: 'Crossing a cable is never offered: it hides which clutch is engaged.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(CABLED, ['shift cable push for ahead', 'shift cable pull for ahead']),
     passing: CABLED,

@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
   limitOf: 'a sense, and no number',
   noFigure: 'a sense, a hand or a clutch',
   curesRecord: true,
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(TRAINED, ['clutch B output opposite', 'clutch B output same']),
     passing: TRAINED,

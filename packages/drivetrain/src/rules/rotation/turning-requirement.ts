@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'agree another requirement with whoever set it.',
   caution: DOCK_CAUTION,
   noFigure: 'a sense, a hand or a clutch',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['turn outward', 'turn inward']),
     passing: REQUIRED,

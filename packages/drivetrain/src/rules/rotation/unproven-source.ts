@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
   judgesEvidence: true,
   standsWithout: 'anything',
   curesRecord: true,
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['hand right [drawing]', 'hand right [hearsay]']),
     passing: SINGLE_LINE,

@@ -39,6 +39,7 @@ const INFO: RuleInfo = {
   standsWithout: 'anything',
   judgesEvidence: true,
   curesRecord: true,
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(OPEN_LINE, [ENGINE_FACT, 'rotation standard viewed from front\n  fuel']),
     passing: SINGLE_LINE,

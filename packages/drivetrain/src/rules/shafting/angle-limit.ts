@@ -28,6 +28,7 @@ const INFO: RuleInfo = {
     'limit with "shaft angle at most". A down-angle gear levels the engine on a steep shaft.',
   caution: `${DEFER} Angles are measured at the load line; bow trim under way is not included.`,
   limitOf: 'the maker’s limit, or the author’s criterion',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_ANGLES, ['running trim 5 deg', 'running trim 10 deg']),
     passing: WITH_ANGLES,

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} The coupling faces must agree within 0.003 in: that is alignment, done afloat. The half degree is ` +
     'common practice.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_ANGLES, ['angle 11 deg', 'angle 13 deg']),
     passing: WITH_ANGLES,

@@ -41,6 +41,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} A plain span on supports that do not restrain slope; the propeller behind the last bearing, worn ` +
     'bearings and soft struts lower the speed. The default margin is from memory.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(
       WITH_BEARINGS,

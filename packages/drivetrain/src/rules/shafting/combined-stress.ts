@@ -64,6 +64,7 @@ const INFO: RuleInfo = {
     `${DEFER} Off-centre blade forces, waves, ice, fouled ropes, misalignment and torsional vibration are not ` +
     'included. In sea water an unprotected shaft has no endurance limit.',
   limitOf: 'the stress that the code allows',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(
       STEPPED,

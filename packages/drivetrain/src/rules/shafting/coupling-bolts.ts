@@ -63,6 +63,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Bolts with clearance must not carry torque in shear. Bending by misalignment, shock and reversing ` +
     'are covered by the factor only; the factor of 2 and friction of 0.15 are common practice without a source.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(FITTED, ['bolt class 8.8', 'bolt class 4.6']),
     passing: FITTED,

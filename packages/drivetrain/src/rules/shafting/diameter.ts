@@ -48,6 +48,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Neither formula covers fatigue, corrosion, bending by an overhung propeller, ice or grounding; ` +
     'unprotected shafts in sea water are outside the class formula.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(CHOSEN, ['diameter 65 mm', 'diameter 45 mm']),
     passing: CHOSEN,

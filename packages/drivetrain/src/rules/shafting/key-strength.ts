@@ -53,6 +53,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Friction of taper and press fit is not counted, nor is the softer metal of the hub: ask the ` +
     'propeller maker. The class area is from memory.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(KEYED, ['length 5 in', 'length 1 3/4 in']),
     passing: KEYED,

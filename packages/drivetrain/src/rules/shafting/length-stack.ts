@@ -44,6 +44,7 @@ const INFO: RuleInfo = {
     'length, or fit a spacer that the coupling maker approves.',
   caution: `${DEFER} 5 mm is allowed unless the criteria say "length difference at most": common practice.`,
   noCure: 'The designer decides which length changes.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_LENGTHS, [
       'Kittiwake-9 at medium { flywheel aft  output face at 0.62 m',

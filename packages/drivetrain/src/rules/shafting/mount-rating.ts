@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   caution: `${DEFER} Load on a single mount depends on spacing; shock and slamming come on top.`,
   limitOf: 'the maker’s ratings',
   noCure: 'Mounts are chosen from the maker’s range by load; the message states it.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_MOUNTS, ['torque at most 3200 N.m', 'torque at most 2200 N.m']),
     passing: WITH_MOUNTS,

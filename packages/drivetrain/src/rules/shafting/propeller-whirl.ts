@@ -47,6 +47,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Soft struts and worn bearings lower it further; gyroscopic moments are left out; the default ` +
     'margin of 20 % is from memory.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_PROPELLER, ['mass 46 kg  inertia 1.1 kg.m2', 'mass 460 kg  inertia 24 kg.m2']),
     passing: WITH_PROPELLER,

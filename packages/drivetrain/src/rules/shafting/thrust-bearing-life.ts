@@ -62,6 +62,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Ten years is common practice, without a source. Oil, dirt, misalignment, shock and radial load on ` +
     'the same bearing are not in the basic life.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_BEARING, ['dynamic rating 280 kN', 'dynamic rating 150 kN']),
     passing: WITH_BEARING,

@@ -38,6 +38,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} An estimate within some 20 %. A fixed-pitch propeller ` +
     'for a fast craft may not absorb rated power at the bollard.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_THRUST, ['thrust at most 36 kN', 'thrust at most 24 kN']),
     passing: WITH_THRUST,

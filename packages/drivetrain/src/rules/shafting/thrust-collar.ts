@@ -53,6 +53,7 @@ const INFO: RuleInfo = {
   caution:
     `${DEFER} Mean pressure only: speed, oil film and heat are for the maker; several collars seldom share ` +
     'evenly.',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_COLLAR, ['collar outside diameter 200 mm', 'collar outside diameter 160 mm']),
     passing: WITH_COLLAR,

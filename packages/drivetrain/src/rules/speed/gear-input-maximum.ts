@@ -26,6 +26,8 @@ const INFO: RuleInfo = {
     'governed speed with the maker’s consent, or choose a gear for faster engines.',
   caution: DEFER,
   limitOf: 'the maker’s limit',
+  severalMovers: 'each',
+  oneInput: true,
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['input speed at most 3000 rpm', 'input speed at most 2400 rpm']),
     passing: SINGLE_LINE,

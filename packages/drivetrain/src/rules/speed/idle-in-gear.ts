@@ -36,6 +36,7 @@ const INFO: RuleInfo = {
     'An estimate: the slip at idle is assumed, 30 % from memory, unless "assume slip" sets it. Wind, load and ' +
     'running on one engine change it. Only a trial proves it.',
   limitOf: 'the owner’s requirement',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['low idle 650 rpm', 'low idle 900 rpm']),
     passing: REQUIRED,

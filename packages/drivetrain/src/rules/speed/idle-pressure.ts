@@ -24,6 +24,7 @@ const INFO: RuleInfo = {
     'vessel faster in gear. The rule applies where the sheet gives a least input speed.',
   caution: DEFER,
   limitOf: 'the maker’s limit',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(SINGLE_LINE, ['low idle 650 rpm', 'low idle 550 rpm']),
     passing: SINGLE_LINE,

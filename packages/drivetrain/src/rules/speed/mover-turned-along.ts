@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'line for that mode.',
   caution: `${DEFER} Ask the maker for the speed with the controller off, which may be lower.`,
   limitOf: 'the maker’s limit',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(HYBRID, ['top speed 2950 rpm', 'top speed 2400 rpm']),
     passing: HYBRID,

@@ -32,6 +32,7 @@ const INFO: RuleInfo = {
     'that has one, or change the requirement.',
   caution: `${DEFER} A slip device works only below a stated engine speed, and only while the oil stays cool.`,
   limitOf: 'the owner’s requirement',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(TROLLING, ['slip device offered', 'slip device not offered']),
     passing: TROLLING,

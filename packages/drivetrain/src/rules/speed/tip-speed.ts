@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'area.',
   caution: 'Tip speed alone does not decide cavitation: blade area and loading do, by a named method.',
   limitOf: 'the author’s criterion: there is no usual one',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_LIMIT, ['tip speed at most 40 m/s', 'tip speed at most 35 m/s']),
     passing: WITH_LIMIT,

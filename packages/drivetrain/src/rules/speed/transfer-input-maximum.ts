@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
     'another stage.',
   caution: DEFER,
   limitOf: 'the maker’s limit',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(WITH_TRANSFER, ['input speed at most 2000 rpm', 'input speed at most 1200 rpm']),
     passing: WITH_TRANSFER,

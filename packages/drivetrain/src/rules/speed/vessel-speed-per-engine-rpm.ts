@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
   caution: 'Taken at equal slip; vessel speed itself is not computed here.',
   limitOf: 'a note on what changes: nothing is limited',
   noFigure: 'a note on what changes: nothing is limited',
+  severalMovers: 'together',
   examples: examples(() => ({
     failing: changed(REPOWER, [
       '      retain gear\n',

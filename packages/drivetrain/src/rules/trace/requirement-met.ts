@@ -35,6 +35,7 @@ const INFO: RuleInfo = {
     'with whoever set it.',
   caution: `${DEFER_PROPELLER} A predicted figure meets a requirement on paper; the trial must confirm it.`,
   limitOf: 'the owner’s requirement',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1100 rpm']),
     passing: REQUIRED,

@@ -31,6 +31,7 @@ const INFO: RuleInfo = {
   noFigure: 'no number is compared',
   curesRecord: true,
   noCure: 'Only a requirement on a computed quantity can be verified.',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(REQUIRED, [
       'require shaft torque at most 3000 N.m at full power',

@@ -30,6 +30,7 @@ const INFO: RuleInfo = {
   caution: 'No reading is corrected for load, bottom or weather here: such corrections would be invented.',
   noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial settles it.',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(TRIED, ['astern and stop recorded', 'astern and stop not recorded']),
     passing: TRIED,

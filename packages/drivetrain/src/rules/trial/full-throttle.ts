@@ -34,6 +34,7 @@ const INFO: RuleInfo = {
   limitOf: 'the speed that the maker rates',
   noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial after the correction settles it.',
+  overModes: 'fails in any',
   examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),
     passing: TRIED,

@@ -4,6 +4,7 @@ import {
   type GearFacts,
   type RatioVariant,
   type ShaftLine,
+  withGear,
 } from '@tailshaft/drivetrain';
 import type { JudgedLine } from '../lines.js';
 import { type Fit, fitOf, MOST_TRIALS, tryLine } from './line-trial.js';
@@ -50,29 +51,4 @@ function nearestRatio(entry: CatalogueEntry<GearFacts>, line: ShaftLine): RatioV
     line.before?.gear?.variant?.nominal.si;
   const away = (one: RatioVariant) => (now === undefined ? 0 : Math.abs(one.nominal.si / now - 1));
   return [...entry.facts.ratios].sort((a, b) => away(a) - away(b))[0];
-}
-
-function withGear(
-  line: ShaftLine,
-  entry: CatalogueEntry<GearFacts>,
-  variant: RatioVariant,
-  clutch: string,
-): ShaftLine {
-  const origin = line.gear?.origin ?? line.origin;
-  const gear: NonNullable<ShaftLine['gear']> = {
-    role: 'gear',
-    path: `${line.path}.gear`,
-    change: 'replaced',
-    entry: { name: entry.name, origin: entry.origin },
-    origin,
-    ...entry.facts,
-    ratioUsed: variant.nominalFact,
-    variant,
-    aheadClutch: { value: clutch, written: clutch, origin },
-  };
-  const mover = line.chain.filter(
-    part => part.role === 'engine' || part.role === 'motor' || part.role === 'coupling',
-  );
-  const behind = line.chain.filter(part => !mover.includes(part) && part.role !== 'gear');
-  return { ...line, gear, chain: [...mover, gear, ...behind] };
 }
