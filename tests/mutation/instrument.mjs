@@ -16,8 +16,8 @@ const SWAPPED = {
   '**': ['*'],
 };
 const METHODS = { some: 'every', every: 'some', min: 'max', max: 'min' };
-/** A figure is worth little when 2 % more of it goes unseen. */
 const MORE = 1.02;
+const ROUNDING = 1e-5;
 
 /** The text with its mutants in it, and for each of them its line and what it says instead. */
 export function instrument(text, first) {
@@ -66,13 +66,7 @@ function variantsOf(node, raw) {
       return node.operator === '!' || node.operator === '-' ? [raw(node.argument)] : [];
     case 'Literal':
       if (typeof node.value !== 'number') return [];
-      return [
-        node.value === 0
-          ? '1'
-          : Number.isInteger(node.value) && node.value < 10
-            ? `${node.value + 1}`
-            : `${node.value * MORE}`,
-      ];
+      return [moreThan(node.value)];
     case 'CallExpression': {
       const { callee } = node;
       const method =
@@ -93,6 +87,16 @@ function variantsOf(node, raw) {
     default:
       return [];
   }
+}
+
+/**
+ * A figure is worth little when 2 % more of it goes unseen. What tells a rounding from a number is no such figure: a
+ * thousand times as much of that should be seen.
+ */
+function moreThan(value) {
+  if (value === 0) return '1';
+  if (Number.isInteger(value) && value < 10) return `${value + 1}`;
+  return `${value * (Math.abs(value) <= ROUNDING ? 1000 : MORE)}`;
 }
 
 /** Conditions of statements, too, though they are no expressions with a value of their own. */

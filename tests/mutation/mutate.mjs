@@ -6,7 +6,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { startVitest } from 'vitest/node';
+import { BaseSequencer, startVitest } from 'vitest/node';
+import { equivalentIn } from './equivalent.mjs';
 import { instrument } from './instrument.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -19,6 +20,8 @@ const { values: given, positionals } = parseArgs({
     least: { type: 'string' },
     /** So many sources share one run: loading the suites takes longer than most tests. */
     batch: { type: 'string', default: '16' },
+    /** What trying one mutant may cost, in seconds of the processor. */
+    time: { type: 'string', default: '3' },
   },
 });
 
@@ -52,6 +55,7 @@ let killed = 0;
 let all = 0;
 const reports = mkdtempSync(join(tmpdir(), 'mutation-'));
 process.env.MUTATION_REPORT = join(reports, 'report.json');
+process.env.MUTATION_TIME = `${1000 * Number(given.time)}`;
 for (const batch of batches(wanted)) {
   for (const { path, mutants } of await tryTogether(batch)) {
     const alive = mutants.filter(one => !one.killed);
@@ -60,7 +64,9 @@ for (const batch of batches(wanted)) {
     if (mutants.length > 0)
       console.log(`${path}: ${mutants.length - alive.length} of ${mutants.length} killed`);
     for (const one of alive)
-      console.log(`    ${path}:${one.line}${one.reached ? '' : ' (not reached)'}: ${one.from}  →  ${one.to}`);
+      console.log(
+        `    ${path}:${one.line}${one.reached ? (one.givenUp ? ' (out of time)' : '') : ' (not reached)'}: ${one.from}  →  ${one.to}`,
+      );
   }
 }
 rmSync(reports, { recursive: true, force: true });
@@ -86,9 +92,12 @@ async function tryTogether(batch) {
     const first = next;
     const { mutants } = instrument(readFileSync(file, 'utf8'), first);
     next += mutants.length;
-    return { path, file, first, mutants };
+    const equivalent = equivalentIn(path);
+    const tried = mutants.filter(one => !equivalent(one));
+    return { path, file, first, mutants: tried, left: mutants.filter(equivalent).map(one => one.id) };
   });
   if (next === 1) return [];
+  process.env.MUTATION_LEFT_OUT = JSON.stringify(sources.flatMap(one => one.left));
   const byFile = new Map(sources.map(one => [one.file, one]));
   const { suites } = batch[0].field;
   const plugin = {
@@ -125,6 +134,7 @@ async function tryTogether(batch) {
       ],
       setupFiles: ['packages/language/scripts/group-by.mjs'],
       testTimeout: 60_000,
+      sequence: { sequencer: nearestFirst(batch.map(one => one.path)) },
     },
     { plugins: [plugin] },
   );
@@ -137,10 +147,35 @@ async function tryTogether(batch) {
   const report = JSON.parse(readFileSync(process.env.MUTATION_REPORT, 'utf8'));
   const told = new Set(report.killed.map(([id]) => id));
   const reached = new Set(report.reached);
+  const givenUp = new Set(report.given);
   return sources.map(({ path, mutants }) => ({
     path,
-    mutants: mutants.map(one => ({ ...one, killed: told.has(one.id), reached: reached.has(one.id) })),
+    mutants: mutants.map(one => ({
+      ...one,
+      killed: told.has(one.id),
+      reached: reached.has(one.id),
+      givenUp: givenUp.has(one.id),
+    })),
   }));
+}
+
+/** Suites of the folders that are mutated come first: they tell most mutants, and each has a time of its own. */
+function nearestFirst(paths) {
+  const near = new Set(
+    paths.flatMap(path => path.split('/').slice(3)).map(part => part.replace(/\.ts$/, '')),
+  );
+  const far = file =>
+    file.moduleId
+      .slice(root.length)
+      .split(/[/.]/)
+      .some(part => near.has(part))
+      ? 0
+      : 1;
+  return class extends BaseSequencer {
+    async sort(files) {
+      return [...files].sort((a, b) => far(a) - far(b) || a.moduleId.localeCompare(b.moduleId));
+    }
+  };
 }
 
 function sourcesIn(folder) {

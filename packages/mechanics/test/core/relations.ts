@@ -1,5 +1,5 @@
 /** Sets of inputs just within a relation and just beyond it, in the order of their names. */
-interface Relation {
+export interface Relation {
   readonly inputs: readonly string[];
   readonly within: readonly (readonly number[])[];
   readonly beyond: readonly (readonly number[])[];
@@ -19,6 +19,10 @@ const pair = (one: string, other: string, rows: Omit<Relation, 'inputs'>): Relat
 });
 
 const THIRD = { within: [[1.333_333, 1], [0.666_667, 1], [1, 1]], beyond: [[1.333_4, 1], [0.666_6, 1], [0, 1]] }; // biome-ignore format: pairs
+
+const POUND = 0.453_592_37;
+const LONG_TON = 2240 * POUND;
+const HORSE = 550 * POUND * 9.806_65 * 0.3048;
 
 /** By the words of the condition; several where formulas name the same inputs otherwise. */
 export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
@@ -133,5 +137,87 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
       within: [[6, 1, 2, 3], [5, 1, 2, 3]], // biome-ignore format: rows
       beyond: [[6.000_01, 1, 2, 3]],
     },
+  ],
+  'the oil overcomes the return springs': [
+    // π/4 (2² − 1²) m² of 1 MPa: 2 356 194.5 N.
+    {
+      inputs: ['oilPressure', 'outsideDiameter', 'insideDiameter', 'springForce'],
+      within: [[1e6, 2, 1, 2_356_194], [2e6, 2, 1, 4_712_388], [1e6, 2, 0, 3_141_592], [1, 2, 1, 0]], // biome-ignore format: rows
+      beyond: [[1e6, 2, 1, 2_356_195], [2e6, 2, 1, 4_712_390], [1e6, 2, 0, 3_141_593], [0, 2, 1, 0]], // biome-ignore format: rows
+    },
+  ],
+  'dry air pressure is above zero': [
+    {
+      inputs: ['pressure', 'humidityFactor', 'humidity', 'saturation'],
+      within: [[100, 1, 0.5, 199], [100, 0.5, 1, 199], [100, 0, 1, 999], [1, 1, 0, 999]], // biome-ignore format: rows
+      beyond: [[100, 1, 0.5, 200], [100, 0.5, 1, 200], [100, 1, 1, 100], [100, 2, 1, 51]], // biome-ignore format: rows
+    },
+  ],
+  'hull straight over the disc, rising aft by δ; shaft falling aft by α; together below 45 degrees': [
+    pair('shaftAngle', 'hullRise', {
+      within: [[0.7853, 0], [0, 0.7853], [-0.7853, 0], [0.4, 0.385], [0.9, -0.2]], // biome-ignore format: pairs
+      beyond: [[0.7854, 0], [0, 0.7854], [-0.7854, 0], [0.4, 0.386], [0.9, -0.1]], // biome-ignore format: pairs
+    }),
+  ],
+  'open propeller at the bollard': [
+    pair('diameter', 'power', { within: [[1e-6, 0], [1, 1]], beyond: [[0, 1], [-1, 1], [1, -1e-6]] }), // biome-ignore format: pairs
+  ],
+  'shock factors are 1 to 3: 1.5 and 1 steady, up to 2 and 1.5 with shock': [
+    pair('bendingFactor', 'torsionFactor', {
+      within: [[1, 1], [3, 3], [1, 3], [3, 1]], // biome-ignore format: pairs
+      beyond: [[0.999, 1], [1, 0.999], [3.001, 1], [1, 3.001]], // biome-ignore format: pairs
+    }),
+  ],
+  'tooth counts are whole and above zero': [
+    {
+      inputs: ['sun', 'ring', 'planet', 'driver', 'driven'],
+      within: [[1, 1, 1, 1, 1], [20, 60, 20, 17, 31]], // biome-ignore format: rows
+      beyond: [0, 1, 2, 3, 4].flatMap(at => [0, -1, 1.5].map(bad => [20, 60, 20, 17, 31].with(at, bad))),
+    },
+  ],
+  'displacement-length ratio 60 to 600': [
+    // Long tons, over the cube of hundreds of feet: 100 ft and 50 ft.
+    pair('displacement', 'waterlineLength', {
+      within: [[60.01 * LONG_TON, 30.48], [599.9 * LONG_TON, 30.48], [7.51 * LONG_TON, 15.24], [74.9 * LONG_TON, 15.24]], // biome-ignore format: pairs
+      beyond: [[59.99 * LONG_TON, 30.48], [600.1 * LONG_TON, 30.48], [7.49 * LONG_TON, 15.24], [75.1 * LONG_TON, 15.24]], // biome-ignore format: pairs
+    }),
+  ],
+  'power not beyond what the hull can use; past it the speed shown is the cap and this method does not apply':
+    [
+      // 100 ft and 100 long tons: 8.26 / 100^0.311 = 1.97233 = 10.665 / (224 000 lb / P)^(1/3), so P = 1416.8 hp.
+      {
+        inputs: ['displacement', 'power', 'waterlineLength'],
+        within: [[100 * LONG_TON, 1416 * HORSE, 30.48]],
+        beyond: [[100 * LONG_TON, 1418 * HORSE, 30.48]],
+      },
+    ],
+  'planing: speed-length ratio of the result at least 2.5 (from memory); below it this hull does not plane': [
+    // 25 ft: 12.5 kn = 200 √(P / 20 000 lb), so P = 78.125 hp.
+    {
+      inputs: ['power', 'displacement', 'constant', 'waterlineLength'],
+      within: [[78.2 * HORSE, 20_000 * POUND, 200, 7.62]],
+      beyond: [[78.0 * HORSE, 20_000 * POUND, 200, 7.62]],
+    },
+  ],
+  // √(9.80665 · 40) = 19.806 m/s.
+  'Froude number up to 0.45 (from memory)': [
+    pair('vesselSpeed', 'waterlineLength', { within: [[8.91, 40], [0, 40]], beyond: [[8.92, 40], [-0.01, 40]] }), // biome-ignore format: pairs
+  ],
+  'Froude number up to 0.82, about the fastest of the worked example (from memory)': [
+    pair('vesselSpeed', 'waterlineLength', { within: [[16.23, 40], [0, 40]], beyond: [[16.25, 40], [-0.01, 40]] }), // biome-ignore format: pairs
+  ],
+  'expanded area ratio within 0.05 of the one tested with its number of blades: 0.65 of 3, 0.70 of 4, 0.75 of 5':
+    [
+      pair('blades', 'areaRatio', {
+        within: [[3, 0.601], [3, 0.699], [4, 0.651], [4, 0.749], [5, 0.701], [5, 0.799]], // biome-ignore format: pairs
+        beyond: [[3, 0.599], [3, 0.701], [4, 0.649], [4, 0.751], [5, 0.699], [5, 0.801], [6, 0.7], [2, 0.7]], // biome-ignore format: pairs
+      }),
+    ],
+  // Oosterveld and Van Oossanen 1975, the propellers of the series (from memory, as the condition says).
+  'expanded area ratio among those tested for this number of blades (from memory)': [
+    pair('blades', 'areaRatio', {
+      within: [[2, 0.3], [3, 0.35], [3, 0.8], [4, 0.4], [4, 1], [5, 0.45], [5, 1.05], [6, 0.5], [6, 0.8], [7, 0.55], [7, 0.85]], // biome-ignore format: pairs
+      beyond: [[2, 0.29], [2, 0.31], [3, 0.34], [3, 0.81], [4, 0.39], [4, 1.01], [5, 0.44], [5, 1.06], [6, 0.49], [6, 0.81], [7, 0.54], [7, 0.86], [8, 0.6], [1, 0.3]], // biome-ignore format: pairs
+    }),
   ],
 };
