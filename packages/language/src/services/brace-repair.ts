@@ -3,6 +3,7 @@ import { closeBlocks } from './repair/close-blocks.js';
 import { closeEvidence } from './repair/close-evidence.js';
 import { halfRatio } from './repair/half-ratio.js';
 import { headerWords } from './repair/header-words.js';
+import { misleadingSigns } from './repair/misleading-signs.js';
 import { openBlocks } from './repair/open-blocks.js';
 import { closeComments } from './repair/open-comment.js';
 import type { Repaired, Token } from './repair/tokens.js';
@@ -16,7 +17,8 @@ export class BraceRepairLexer extends DefaultLexer {
   override tokenize(text: string, options?: TokenizeOptions): LexerResult {
     const comments = closeComments(text);
     const lexed = super.tokenize(comments?.text ?? text, options);
-    const result = comments ? { ...lexed, errors: [...lexed.errors, ...comments.errors] } : lexed;
+    const more = [...(comments?.errors ?? []), ...misleadingSigns(text)];
+    const result = more.length > 0 ? { ...lexed, errors: [...lexed.errors, ...more] } : lexed;
     const make = (image: string, at: Token, before: boolean) => this.inserted(image, at, before);
     let repaired: Repaired = { tokens: result.tokens, errors: [] };
     const words = (all: readonly Token[]) => headerWords(all, this.tokenTypes);
