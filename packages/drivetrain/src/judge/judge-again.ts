@@ -1,5 +1,6 @@
 import { uncoveredIn } from '../analysis/uncovered.js';
 import type { Catalogue } from '../model/catalogue.js';
+import type { Gathered } from '../model/gathered.js';
 import { recorded, touching } from '../model/reads.js';
 import type { Vessel } from '../model/vessel.js';
 import { RULES } from '../rules/index.js';
@@ -27,8 +28,9 @@ export interface Judgement {
 
 /** What one check looked at, and what it came to where it may be put off. */
 interface Kept {
-  readonly touched: ReadonlySet<number>;
-  readonly outlines: readonly Outline[] | undefined;
+  readonly touched: Gathered<number>;
+  /** Undefined where anything was said that others go by, or that somebody is shown. Worked out when it is asked for. */
+  readonly outlines: () => readonly Outline[] | undefined;
 }
 
 /**
@@ -40,7 +42,8 @@ export function judgeAgain(vessel: Vessel, by: JudgedBy, before?: Judgement): Ju
   const all = checksOf(vessel, catalogue, today, RULES);
   const usual = !goesByAll(vessel);
   const changed = usual && before && isSame(before.by, by) ? changedFacts(before.vessel, vessel) : undefined;
-  const kept = all.map((check, at) => (changed ? stillHolds(check, before!.checks[at], changed) : undefined));
+  const isOther = changed && isOtherIn(changed);
+  const kept = all.map((check, at) => (isOther ? stillHolds(check, before!.checks[at], isOther) : undefined));
   const checks: Kept[] = [];
   const said = all.map((check, at) => {
     const old = kept[at];
@@ -49,7 +52,8 @@ export function judgeAgain(vessel: Vessel, by: JudgedBy, before?: Judgement): Ju
       return putOff(check, old);
     }
     const { value, touched } = touching(() => saidBy(check));
-    checks.push({ touched, outlines: outlinesOf(value) });
+    const verdicts = value.map(one => one.verdict);
+    checks.push({ touched, outlines: once(() => outlinesOf(verdicts)) });
     return value;
   });
   // What one verdict does to others goes by the facts that each rests on: those of a check that was put off are not known.
@@ -61,16 +65,33 @@ function isSame(one: JudgedBy, other: JudgedBy): boolean {
   return one.catalogue === other.catalogue && one.today === other.today && one.policy === other.policy;
 }
 
+/** Whether any of these facts was looked at. Checks share most of what they looked at, so that it is asked once for all. */
+function isOtherIn(changed: ReadonlySet<number>): (touched: Gathered<number>) => boolean {
+  const known = new Map<Gathered<number>, boolean>();
+  return touched => touched.has(one => changed.has(one), known);
+}
+
 /** Units are judged by lists of the whole text, which are others with every key. */
-function stillHolds({ rule }: Check, kept: Kept | undefined, changed: ReadonlySet<number>): Kept | undefined {
-  if (!kept?.outlines || rule.scope === 'units') return undefined;
-  for (const fact of changed) if (kept.touched.has(fact)) return undefined;
-  return kept;
+function stillHolds(
+  { rule }: Check,
+  kept: Kept | undefined,
+  isOther: (touched: Gathered<number>) => boolean,
+): Kept | undefined {
+  if (!kept || rule.scope === 'units' || isOther(kept.touched)) return undefined;
+  return kept.outlines() && kept;
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 function putOff(check: Check, { outlines }: Kept): Resting[] {
   let said: readonly Resting[] | undefined;
-  return outlines!.map((outline, at) => {
+  return outlines()!.map((outline, at) => {
     const say = () => {
       said ??= saidBy(check);
       return said[at]!.verdict;
@@ -82,13 +103,11 @@ function putOff(check: Check, { outlines }: Kept): Resting[] {
 const NOTHING_READ = recorded(() => undefined).reads;
 
 /** Undefined where anything is said that others go by, or that somebody is shown: findings, and answers to requirements. */
-function outlinesOf(said: readonly Resting[]): readonly Outline[] | undefined {
-  const holds = said.every(
-    ({ verdict }) =>
-      (verdict.outcome === 'holds' || verdict.outcome === 'does not apply') && verdict.answers === undefined,
+function outlinesOf(verdicts: readonly Verdict[]): readonly Outline[] | undefined {
+  const holds = verdicts.every(
+    ({ outcome, answers }) => (outcome === 'holds' || outcome === 'does not apply') && answers === undefined,
   );
-  if (!holds) return undefined;
-  return said.map(({ verdict }) => outlineOf(verdict));
+  return holds ? verdicts.map(outlineOf) : undefined;
 }
 
 /** Whether a practice weighs verdicts otherwise, or the checks do not cover a line: that goes by what each rests on. */

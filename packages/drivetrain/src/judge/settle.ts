@@ -2,7 +2,7 @@ import type { Value } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
-import { type AbsentRead, likewise, type Reads, readsOf, recorded } from '../model/reads.js';
+import { type AbsentRead, likewise, Reads, readsOf, recorded } from '../model/reads.js';
 import type { ShaftLine } from '../model/vessel.js';
 import type { Rule, Verdicts } from '../rules/rule.js';
 import { cannotTellWords } from './cannot-tell-words.js';
@@ -48,35 +48,32 @@ function withNeeded(verdict: Verdict, all: readonly Verdict[], { choosable }: Ju
 /** What was looked at for subjects of which nothing was said, and is not known: it is asked, once. */
 function stillOpen(rule: Rule, about: Judged, told: readonly Resting[], silent: readonly Reads[]): Resting[] {
   const asked = new Set(told.flatMap(({ verdict }) => verdict.missing.map(one => one.at)));
+  if (silent.every(one => one.isPlain)) return [];
   const open = [...new Set(silent.flatMap(openIn))].filter(
     one => !isAskedBy(rule, one) && !asked.has(one.origin),
   );
   const kinds = unsaidKinds(rule, told, silent);
-  if (open.length === 0 && kinds.size === 0) return [];
-  const reads: Reads = { facts: new Set(open), absent: kinds, silent: [] };
-  const missing = [...open.map(missingFact), ...[...kinds.values()].map(missingRead)];
+  if (open.length === 0 && kinds.length === 0) return [];
+  const reads = new Reads();
+  for (const one of open) reads.note(one, false);
+  for (const one of kinds) reads.noteAbsent(one);
+  const missing = [...open.map(missingFact), ...kinds.map(missingRead)];
   return [{ verdict: ask(rule, about, missing), reads, rule }];
 }
 
 /** Kinds of things that nobody says, by which a check would have been chosen or not. */
-function unsaidKinds(
-  rule: Rule,
-  told: readonly Resting[],
-  silent: readonly Reads[],
-): ReadonlyMap<string, AbsentRead> {
+function unsaidKinds(rule: Rule, told: readonly Resting[], silent: readonly Reads[]): readonly AbsentRead[] {
   const asked = told.flatMap(({ verdict }) => verdict.missing);
   const isAsked = ({ host, property }: AbsentRead) =>
     asked.some(one => one.host === host && one.property === property);
-  return new Map(
-    silent
-      .flatMap(({ absent }) => [...absent])
-      .filter(([, one]) => one.selects && !standsWithout(rule, one.property) && !isAsked(one)),
-  );
+  const absent = new Set(silent.flatMap(one => [...one.absent]));
+  return [...absent].filter(one => one.selects && !standsWithout(rule, one.property) && !isAsked(one));
 }
 
 function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
-  const doubted = rule.judgesEvidence ? [] : [...reads.facts].filter(isDoubted);
-  const outside = [...reads.facts].filter(one => one.outOfRange !== undefined);
+  if (reads.isPlain) return verdict;
+  const doubted = rule.judgesEvidence ? [] : [...reads.notable].filter(isDoubted);
+  const outside = [...reads.notable].filter(one => one.outOfRange !== undefined);
   if (verdict.outcome === 'fails') {
     const failing = outside.length > 0 ? { ...verdict, outOfRange: outside } : verdict;
     return doubted.length > 0 ? ifTrue(failing, doubted) : failing;
@@ -163,7 +160,7 @@ function isDoubted(fact: Fact<unknown>): boolean {
 }
 
 function openIn(reads: Reads): Fact<unknown>[] {
-  return [...reads.facts].filter(one => isOpen(one) && !homeOfFact(one)?.estimated);
+  return [...reads.notable].filter(one => isOpen(one) && !homeOfFact(one)?.estimated);
 }
 
 /** Some checks are about the open question itself, or stand whatever its answer is. */
@@ -176,9 +173,7 @@ function standsWithout({ standsWithout: words }: Rule, property: string): boolea
 }
 
 function absentIn(rule: Rule, reads: Reads): AbsentRead[] {
-  return [...reads.absent.values()].filter(
-    one => one.takenAs === undefined && !standsWithout(rule, one.property),
-  );
+  return [...reads.absent].filter(one => one.takenAs === undefined && !standsWithout(rule, one.property));
 }
 
 function missingRead({ host, property, of }: AbsentRead): Missing {

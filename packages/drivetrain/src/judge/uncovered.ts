@@ -37,8 +37,7 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
     ].filter(
       ({ facts, hosts, line }) =>
         isAbout(verdict, line) &&
-        ([...reads.facts].some(fact => facts.has(fact)) ||
-          [...reads.absent.values()].some(one => onPath(one, hosts))),
+        ([...reads.facts].some(fact => facts.has(fact)) || [...reads.absent].some(one => onPath(one, hosts))),
     );
     if (why.length === 0) return one;
     const title = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);

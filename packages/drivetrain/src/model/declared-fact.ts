@@ -1,6 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Row } from '@tailshaft/vocabulary';
-import type { Evidence, Fact } from './fact.js';
+import { type Evidence, type Fact, isWeak } from './fact.js';
 import { noteRead, noteTouched } from './reads.js';
 
 /** Where a fact stands: for questions about it. */
@@ -25,6 +25,7 @@ let facts = 0;
 class DeclaredFact<T> implements Fact<T> {
   readonly #value: T | undefined;
   readonly #home: FactHome;
+  readonly #isPlain: boolean;
   #number: number;
   declare readonly value: T | undefined;
   readonly written: string;
@@ -36,6 +37,11 @@ class DeclaredFact<T> implements Fact<T> {
     this.#home = home;
     facts += 1;
     this.#number = facts;
+    this.#isPlain =
+      this.#value !== undefined &&
+      !isWeak(given) &&
+      given.outdated === undefined &&
+      given.outOfRange === undefined;
     Object.defineProperty(this, 'value', VALUE);
     this.written = given.written;
     this.origin = given.origin;
@@ -53,8 +59,12 @@ class DeclaredFact<T> implements Fact<T> {
     return #value in fact ? fact.#value : fact.value;
   }
 
-  static touch(fact: Fact<unknown>): void {
-    if (#number in fact) noteTouched(fact.#number);
+  /** Its value, with a note that somebody looked at it. */
+  static look(fact: Fact<unknown>): unknown {
+    if (!(#value in fact)) return fact.value;
+    noteRead(fact, fact.#isPlain);
+    noteTouched(fact.#number);
+    return fact.#value;
   }
 
   static numberOf(fact: Fact<unknown>): number | undefined {
@@ -69,9 +79,7 @@ class DeclaredFact<T> implements Fact<T> {
 /** One descriptor for all facts, so that they share one shape; an own property, so that copies of a fact hold the value. */
 const VALUE: PropertyDescriptor = {
   get(this: Fact<unknown>) {
-    noteRead(this);
-    DeclaredFact.touch(this);
-    return DeclaredFact.valueOf(this);
+    return DeclaredFact.look(this);
   },
   enumerable: true,
   configurable: true,

@@ -1,5 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { Fact } from './fact.js';
+import { Gathered } from './gathered.js';
 
 /** A property that a piece of work looked for and that is not declared. */
 export interface AbsentRead {
@@ -14,36 +15,67 @@ export interface AbsentRead {
   readonly selects?: true;
 }
 
-/** Every declared fact that a piece of work looked at, and every property that it looked for in vain. */
-export interface Reads {
-  readonly facts: ReadonlySet<Fact<unknown>>;
-  readonly absent: ReadonlyMap<string, AbsentRead>;
+/** Every declared fact that a piece of work looked at, and what it looked for in vain that is an open question. */
+export class Reads {
+  readonly #facts = new Gathered<Fact<unknown>>();
+  readonly #notable = new Gathered<Fact<unknown>>();
+  readonly #absent = new Gathered<AbsentRead>();
   /** What was read for those of several subjects of which nothing was said in the end. */
-  readonly silent: readonly Reads[];
+  readonly silent: Reads[] = [];
+
+  get facts(): ReadonlySet<Fact<unknown>> {
+    return this.#facts.all;
+  }
+
+  /** Those of the facts that are open, doubted or out of range: nearly always none. */
+  get notable(): ReadonlySet<Fact<unknown>> {
+    return this.#notable.all;
+  }
+
+  /** Nothing of it is in question. */
+  get isPlain(): boolean {
+    return this.#notable.isEmpty && this.#absent.isEmpty;
+  }
+
+  get absent(): Iterable<AbsentRead> {
+    return this.#absent.all;
+  }
+
+  note(fact: Fact<unknown>, isPlain: boolean): void {
+    this.#facts.add(fact);
+    if (!isPlain) this.#notable.add(fact);
+  }
+
+  noteAbsent(read: AbsentRead): void {
+    this.#absent.add(read);
+  }
+
+  take(other: Reads): void {
+    this.#facts.take(other.#facts);
+    this.#notable.take(other.#notable);
+    this.#absent.take(other.#absent);
+  }
 }
 
-interface Recording {
-  readonly facts: Set<Fact<unknown>>;
-  readonly absent: Map<string, AbsentRead>;
-  readonly silent: Reads[];
+let open: Reads | undefined;
+
+/** Notes that the value of a declared fact was looked at, which is plain where it is known, proven and in its range. */
+export function noteRead(fact: Fact<unknown>, isPlain: boolean): void {
+  open?.note(fact, isPlain);
 }
 
-let open: Recording | undefined;
-
-/** Notes that the value of a declared fact was looked at. */
-export function noteRead(fact: Fact<unknown>): void {
-  open?.facts.add(fact);
-}
-
-/** Notes that a property was looked for and is not declared. */
+/**
+ * Notes that a property was looked for and is not declared: always the same object for the same property of a block. What is
+ * taken as something when it is left out, and chooses nothing, is no question to anybody.
+ */
 export function noteAbsent(read: AbsentRead): void {
-  if (open) open.absent.set(`${idOf(read.host)} ${read.property}`, read);
+  if (read.takenAs === undefined || read.selects) open?.noteAbsent(read);
 }
 
 /** Does a piece of work and tells what it read. What it read goes to no other recording. */
 export function recorded<T>(work: () => T): { readonly value: T; readonly reads: Reads } {
   const outer = open;
-  const own: Recording = { facts: new Set(), absent: new Map(), silent: [] };
+  const own = new Reads();
   open = own;
   try {
     return { value: work(), reads: own };
@@ -97,11 +129,10 @@ export function readsOf(result: object, shared: Reads): Reads {
 }
 
 function merged(one: Reads, other: Reads): Reads {
-  return {
-    facts: new Set([...one.facts, ...other.facts]),
-    absent: new Map([...one.absent, ...other.absent]),
-    silent: [],
-  };
+  const both = new Reads();
+  both.take(one);
+  both.take(other);
+  return both;
 }
 
 /** Does a piece of work whose reading proves nothing: which unit a figure is told in, the name of a part. */
@@ -120,7 +151,7 @@ export function isSaid(look: () => unknown): boolean {
   return aside(look) !== undefined;
 }
 
-let openTouched: Set<number> | undefined;
+let openTouched: Gathered<number> | undefined;
 
 /** Notes that a declared fact was looked at, by its number, whatever the reading proves. */
 export function noteTouched(fact: number): void {
@@ -128,19 +159,19 @@ export function noteTouched(fact: number): void {
 }
 
 /** Does a piece of work and tells the numbers of all declared facts that it looked at; whoever asked for it looked at them too. */
-export function touching<T>(work: () => T): { readonly value: T; readonly touched: ReadonlySet<number> } {
+export function touching<T>(work: () => T): { readonly value: T; readonly touched: Gathered<number> } {
   const outer = openTouched;
-  const own = new Set<number>();
+  const own = new Gathered<number>();
   openTouched = own;
   try {
     return { value: work(), touched: own };
   } finally {
     openTouched = outer;
-    if (outer) for (const fact of own) outer.add(fact);
+    outer?.take(own);
   }
 }
 
-let openSlots: Set<number> | undefined;
+let openSlots: Gathered<number> | undefined;
 
 /**
  * Notes that a place was looked at which a study fills otherwise for each of its candidates, whatever the reading proves. What
@@ -153,31 +184,40 @@ export function noteSlot(slot: number): void {
 /** Does a piece of work and tells which varied places it looked at; whoever asked for it looked at them too. */
 export function slotted<T>(work: () => T): { readonly value: T; readonly slots: ReadonlySet<number> } {
   const outer = openSlots;
-  const own = new Set<number>();
+  const own = new Gathered<number>();
   openSlots = own;
   try {
-    return { value: work(), slots: own };
+    return { value: work(), slots: own.all };
   } finally {
     openSlots = outer;
-    noteSlots(own);
+    outer?.take(own);
   }
-}
-
-function noteSlots(slots: ReadonlySet<number>): void {
-  if (openSlots) for (const slot of slots) openSlots.add(slot);
 }
 
 /** A result with everything that its making looked at. */
 interface Made {
   readonly value: unknown;
   readonly reads: Reads;
-  readonly slots: ReadonlySet<number>;
-  readonly touched: ReadonlySet<number>;
+  readonly slots: Gathered<number>;
+  readonly touched: Gathered<number>;
 }
 
 function made(make: () => unknown): Made {
-  const { value, touched } = touching(() => slotted(() => recorded(make)));
-  return { ...value.value, slots: value.slots, touched };
+  const outer = { open, openTouched, openSlots };
+  const reads = new Reads();
+  const touched = new Gathered<number>();
+  const slots = new Gathered<number>();
+  open = reads;
+  openTouched = touched;
+  openSlots = slots;
+  try {
+    return { value: make(), reads, touched, slots };
+  } finally {
+    ({ open, openTouched, openSlots } = outer);
+    // What broke off half way was looked at too.
+    openTouched?.take(touched);
+    openSlots?.take(slots);
+  }
 }
 
 /** Results kept by key. Whoever takes one rests on what its making read, as if it had been made for him. */
@@ -211,20 +251,7 @@ export class KeptBy<K extends object> {
 }
 
 function replay({ reads, slots, touched }: Made): void {
-  noteSlots(slots);
-  if (openTouched) for (const fact of touched) openTouched.add(fact);
-  if (!open) return;
-  for (const fact of reads.facts) open.facts.add(fact);
-  for (const [key, read] of reads.absent) open.absent.set(key, read);
-}
-
-let ids = 0;
-const idsOf = new WeakMap<object, number>();
-
-function idOf(host: Origin): number {
-  const had = idsOf.get(host);
-  if (had !== undefined) return had;
-  ids += 1;
-  idsOf.set(host, ids);
-  return ids;
+  openSlots?.take(slots);
+  openTouched?.take(touched);
+  open?.take(reads);
 }

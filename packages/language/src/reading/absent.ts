@@ -1,4 +1,4 @@
-import { noteAbsent } from '@tailshaft/drivetrain';
+import { type AbsentRead, noteAbsent } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 
@@ -47,16 +47,24 @@ function note(
 ): void {
   // Lists are there with nothing in them: to look at one says nothing of what is in it.
   if (row.many) return;
+  const of = withoutPlace(title);
+  const readOf = new WeakMap<Origin, AbsentRead>();
   Object.defineProperty(noting, row.field, {
     configurable: true,
     get(this: Standing) {
-      noteAbsent({
-        host: hostOf(this),
-        property: row.words,
-        of: withoutPlace(title),
-        ...(row.absent === undefined ? {} : { takenAs: row.absent }),
-        ...('selects' in row && row.selects ? { selects: true as const } : {}),
-      });
+      const host = hostOf(this);
+      let read = readOf.get(host);
+      if (!read) {
+        read = {
+          host,
+          property: row.words,
+          of,
+          ...(row.absent === undefined ? {} : { takenAs: row.absent }),
+          ...('selects' in row && row.selects ? { selects: true as const } : {}),
+        };
+        readOf.set(host, read);
+      }
+      noteAbsent(read);
       return undefined;
     },
   });
