@@ -85,7 +85,7 @@ describe('check --baseline', () => {
     expect(states).toContain('unchanged');
     expect(states).toContain('new');
     expect(said('junit')).toMatch(/<skipped message="in the baseline, fails: /);
-    expect(said('annotations').match(/^::error /gm)).toHaveLength(
+    expect(said('annotations').match(/^::error file=specs\/a\.shaft,line=\d+,/gm)).toHaveLength(
       files[0].findings.filter(
         (one: { baseline: string; severity: string }) => one.baseline !== 'known' && one.severity === 'error',
       ).length,

@@ -1,6 +1,6 @@
 import type { Finding } from '@tailshaft/language';
 import { isKnown, type Judged } from '../report/judged.js';
-import { gravestFirst, severityOf } from '../report/severity.js';
+import { gravestFirst, type Rank, rankOf, severityOf } from '../report/severity.js';
 import type { Specs } from '../specs/specs.js';
 import { count } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
@@ -13,20 +13,20 @@ const COMMAND = { error: 'error', warning: 'warning', note: 'notice', informatio
  * shows the first ten of each kind in a step, so the gravest come first; checks that wait for data are left to the log.
  */
 export class Annotations implements Form {
-  private readonly found: Finding[] = [];
+  private readonly found: { readonly rank: Rank; readonly command: string }[] = [];
 
   constructor(private readonly specs: Specs) {}
 
   add(judged: Judged): void {
     for (const finding of judged.spec.findings)
       if (severityOf(finding) !== 'information' && !finding.verdict?.asFound && !isKnown(judged, finding))
-        this.found.push(finding);
+        this.found.push({ rank: rankOf(finding), command: this.command(finding) });
   }
 
   text({ failures, tally }: Run): string {
     const lines = [
       ...failures.map(one => `::error::${data(one)}`),
-      ...this.found.sort(gravestFirst).map(one => this.command(one)),
+      ...this.found.sort((a, b) => gravestFirst(a.rank, b.rank)).map(one => one.command),
       `tailshaft: ${count(tally.files, 'file')}, ${count(tally.errors, 'error')}, ${count(tally.warnings, 'warning')}, ${count(tally.notChecked, 'check')} cannot tell`,
     ];
     return lines.join('\n');

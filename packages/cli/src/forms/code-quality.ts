@@ -1,7 +1,7 @@
 import type { Finding } from '@tailshaft/language';
 import { identitiesOf } from '../report/identity.js';
 import type { Judged } from '../report/judged.js';
-import { gravestFirst, severityOf } from '../report/severity.js';
+import { gravestFirst, type Rank, rankOf, severityOf } from '../report/severity.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import { jsonText } from '../terminal/visible.js';
 import type { Form } from './form.js';
@@ -10,19 +10,21 @@ const SEVERITY = { error: 'critical', warning: 'major', note: 'minor', informati
 
 /** A Code Quality report, as GitLab takes it: the site itself tells new findings from those of the target branch. */
 export class CodeQuality implements Form {
-  private readonly issues: { readonly finding: Finding; readonly issue: object }[] = [];
+  private readonly issues: { readonly rank: Rank; readonly issue: object }[] = [];
 
   constructor(private readonly specs: Specs) {}
 
   add({ spec }: Judged): void {
     const identities = identitiesOf(this.specs, spec);
     for (const finding of spec.findings)
-      if (!finding.verdict?.asFound)
-        this.issues.push({ finding, issue: this.issueOf(finding, spec, identities.get(finding)!) });
+      if (!finding.verdict?.asFound) {
+        const issue = this.issueOf(finding, spec, identities.get(finding)!);
+        this.issues.push({ rank: rankOf(finding), issue });
+      }
   }
 
   text(): string {
-    return jsonText(this.issues.sort((a, b) => gravestFirst(a.finding, b.finding)).map(one => one.issue));
+    return jsonText(this.issues.sort((a, b) => gravestFirst(a.rank, b.rank)).map(one => one.issue));
   }
 
   private issueOf(finding: Finding, spec: CheckedSpec, fingerprint: string) {

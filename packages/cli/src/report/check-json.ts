@@ -7,7 +7,7 @@ import { VERSION } from '../version.js';
 import { CAUTION } from './cautions.js';
 import type { Standing } from './judged.js';
 import type { Question } from './open-questions.js';
-import { gravestFirst, severityOf } from './severity.js';
+import { gravestFirst, rankOf, severityOf } from './severity.js';
 import type { Tally } from './tally.js';
 import type { TriedWays } from './tried-ways.js';
 
@@ -23,9 +23,13 @@ export function specJson(
 ) {
   return {
     path: spec.shown,
-    findings: [...spec.findings]
-      .sort(gravestFirst)
-      .map(one => ({ ...findingJson(specs, one, standings?.get(one)), ...tried?.(one) })),
+    findings: spec.findings
+      .map(finding => ({ finding, rank: rankOf(finding) }))
+      .sort((a, b) => gravestFirst(a.rank, b.rank))
+      .map(({ finding }) => ({
+        ...findingJson(specs, finding, standings?.get(finding)),
+        ...tried?.(finding),
+      })),
     vessels: spec.check.vessels.map(({ vessel, verdicts }) => ({
       name: vessel.name,
       ...(vessel.title ? { title: vessel.title } : {}),

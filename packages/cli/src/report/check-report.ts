@@ -1,4 +1,4 @@
-import { byGravity, type Verdict } from '@tailshaft/drivetrain';
+import { byGravity, type Weighed } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
 import type { Form, Run } from '../forms/form.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
@@ -12,7 +12,7 @@ import { marginLines, type VesselMargins, vesselMargins } from './margins.js';
 import { underImports } from './missing-import.js';
 import { NotAssessed } from './not-assessed.js';
 import { OpenQuestions } from './open-questions.js';
-import { gravestFirst, severityOf } from './severity.js';
+import { gravestFirst, type Rank, rankOf, severityOf, weightOf } from './severity.js';
 import { percentWords, shortName, type Tally } from './tally.js';
 import { WaysTried } from './tried-ways.js';
 import { verdictTable } from './verdict-table.js';
@@ -30,7 +30,8 @@ export interface Wanted {
 }
 
 interface Told {
-  finding: Finding;
+  /** What it is ordered by: a finding itself would keep its whole vessel. */
+  rank: Rank;
   text: string;
   /** The vessel it is said of, with its file. */
   of: string;
@@ -47,8 +48,8 @@ export class CheckReport implements Form {
   private readonly standings: Standing[] = [];
   private readonly told: Told[] = [];
   private readonly atEntries = new Map<string, Told>();
-  private readonly accepted: { readonly verdict: Verdict; readonly text: string }[] = [];
-  private readonly known: { readonly finding: Finding; readonly text: string }[] = [];
+  private readonly accepted: { readonly weight: Weighed; readonly text: string }[] = [];
+  private readonly known: { readonly rank: Rank; readonly text: string }[] = [];
   private readonly questions = new OpenQuestions();
   private readonly notAssessed = new NotAssessed();
   private readonly margins: VesselMargins[] = [];
@@ -71,13 +72,16 @@ export class CheckReport implements Form {
     if (wanted.summary) return;
     for (const finding of wanted.all ? spec.findings : underImports(spec.findings)) {
       if (severityOf(finding) === 'information') continue;
-      if (isKnown(judged, finding)) this.known.push({ finding, text: knownText(io, specs, finding) });
+      if (isKnown(judged, finding))
+        this.known.push({ rank: rankOf(finding), text: knownText(io, specs, finding) });
       else this.tell(finding, spec, judged.standings?.get(finding) === 'worse');
     }
     for (const { vessel, verdicts } of spec.check.vessels)
       for (const verdict of verdicts)
-        if (verdict.outcome === 'accepted')
-          this.accepted.push({ verdict, text: acceptedText(io, specs, verdict, vessel.name) });
+        if (verdict.outcome === 'accepted') {
+          const text = acceptedText(io, specs, verdict, vessel.name);
+          this.accepted.push({ weight: weightOf(verdict), text });
+        }
     if (wanted.quiet) return;
     this.questions.add(specs, spec);
     this.notAssessed.add(spec);
@@ -91,10 +95,10 @@ export class CheckReport implements Form {
     const blocks: string[] = [];
     if (!wanted.quiet) blocks.push(this.vesselLines());
     if (wanted.summary) return blocks.filter(Boolean).join('\n');
-    const ordered = [...this.told].sort((a, b) => gravestFirst(a.finding, b.finding));
-    const asFound = (one: Told) => one.finding.verdict?.asFound === true;
+    const ordered = [...this.told].sort((a, b) => gravestFirst(a.rank, b.rank));
+    const asFound = (one: Told) => one.rank.verdict?.asFound === true;
     blocks.push(...ordered.filter(one => !asFound(one)).map(one => this.toldText(one)));
-    blocks.push(...this.accepted.sort((a, b) => byGravity(a.verdict, b.verdict)).map(one => one.text));
+    blocks.push(...this.accepted.sort((a, b) => byGravity(a.weight, b.weight)).map(one => one.text));
     blocks.push(...this.knownBlocks());
     const found = ordered.filter(asFound);
     if (found.length > 0)
@@ -111,6 +115,7 @@ export class CheckReport implements Form {
 
   private tell(finding: Finding, spec: CheckedSpec, worse: boolean): void {
     const { io, specs, wanted } = this;
+    const rank = rankOf(finding);
     const key = finding.entryKey;
     const had = key === undefined ? undefined : this.atEntries.get(key);
     const of = `${finding.vessel?.vessel.name} (${spec.shown})`;
@@ -120,13 +125,13 @@ export class CheckReport implements Form {
       : findingText(io, specs, finding, wanted.all, () => this.searched(spec, finding));
     const text = worse ? `${full}\n  ${io.paint.warning('worse than in the baseline')}` : full;
     if (!had || wanted.all) {
-      const told: Told = { finding, text, of, others: [] };
+      const told: Told = { rank, text, of, others: [] };
       this.told.push(told);
       if (key !== undefined) this.atEntries.set(key, told);
-    } else if (gravestFirst(finding, had.finding) < 0) {
+    } else if (gravestFirst(rank, had.rank) < 0) {
       // The vessel that it hits hardest leads.
       had.others.push(had.of);
-      Object.assign(had, { finding, text, of });
+      Object.assign(had, { rank, text, of });
     } else had.others.push(of);
   }
 
@@ -150,7 +155,7 @@ export class CheckReport implements Form {
     const tail = `${count(gone, 'finding')} of the baseline ${gone === 1 ? 'is' : 'are'} gone: write it again`;
     return [
       ...(known.length > 0 ? [io.paint.strong(head)] : []),
-      ...known.sort((a, b) => gravestFirst(a.finding, b.finding)).map(one => one.text),
+      ...known.sort((a, b) => gravestFirst(a.rank, b.rank)).map(one => one.text),
       ...(gone > 0 ? [tail] : []),
     ];
   }

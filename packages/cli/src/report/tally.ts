@@ -23,7 +23,7 @@ export interface Tally {
   /** Findings of the baseline: told as known, and in no other of these numbers but `fails`. */
   known: number;
   /** The verdict that holds by least. */
-  smallest?: Verdict;
+  smallest?: Pick<Verdict, 'rule' | 'subject' | 'margin'>;
 }
 
 export function emptyTally(): Tally {
@@ -68,9 +68,9 @@ export function addTo(tally: Tally, judged: Judged): void {
   tally.asFound += counts.asFound;
   for (const verdict of verdicts) {
     if (verdict.outcome !== 'holds' || verdict.asFound) continue;
-    const { margin } = verdict;
+    const { margin, rule, subject } = verdict;
     if (margin !== undefined && margin < (tally.smallest?.margin ?? Number.POSITIVE_INFINITY)) {
-      tally.smallest = verdict;
+      tally.smallest = { margin, rule, subject };
     }
   }
 }

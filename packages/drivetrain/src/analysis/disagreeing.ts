@@ -71,20 +71,13 @@ function sensesAgainstReversing(gear: Gear): Disagreeing[] {
 
 function within(block: Around, around: Around | undefined): Disagreeing[] {
   const { fields, vocabulary } = block;
-  const nested = vocabulary.blocks.flatMap(row =>
-    [own(fields, row.field)]
-      .flat()
-      .flatMap(one =>
-        typeof one === 'object' && one !== null
-          ? within({ fields: one as Fields, vocabulary: row.block }, block)
-          : [],
-      ),
-  );
-  return [
-    ...relationsOf(vocabulary).flatMap(one => broken(one, block, around) ?? []),
-    ...vocabulary.rows.flatMap(row => twoAtOnePlace(row, fields)),
-    ...nested,
-  ];
+  const all = relationsOf(vocabulary).flatMap(one => broken(one, block, around) ?? []);
+  for (const row of vocabulary.rows)
+    if (row.many && row.kind.form === 'point') all.push(...twoAtOnePlace(row, fields));
+  for (const row of vocabulary.blocks)
+    for (const one of saidOf<Fields>(fields, row.field))
+      all.push(...within({ fields: one, vocabulary: row.block }, block));
+  return all;
 }
 
 /** `shaft in its line` has the relations of the shaft. */
@@ -122,13 +115,10 @@ function found(path: string, block: Around, around: Around | undefined): Figure[
   const [first, rest] = path.split('.') as [string, string | undefined];
   if (rest !== undefined) {
     const inner = block.vocabulary.blocks.find(one => one.field === first);
-    return [own(block.fields, first)]
-      .flat()
-      .flatMap(one =>
-        inner && typeof one === 'object' && one !== null
-          ? found(rest, { fields: one as Fields, vocabulary: inner.block }, block)
-          : [],
-      );
+    if (!inner) return [];
+    return saidOf<Fields>(block.fields, first).flatMap(fields =>
+      found(rest, { fields, vocabulary: inner.block }, block),
+    );
   }
   const fact = own(block.fields, first) as Fact<unknown> | undefined;
   if (!fact || !homeOfFact(fact)) return [];
@@ -138,7 +128,6 @@ function found(path: string, block: Around, around: Around | undefined): Figure[
 
 /** Two points of one curve at the same place that say different things of it. */
 function twoAtOnePlace(row: Row, fields: Fields): Disagreeing[] {
-  if (!row.many || row.kind.form !== 'point') return [];
   const points = ((own(fields, row.field) ?? []) as readonly Fact<unknown>[]).flatMap(fact => {
     const value = heldBy(fact) as { y?: { si: number }; x?: { si: number } } | undefined;
     return value?.x && value.y && homeOfFact(fact) ? [{ fact, x: value.x.si, y: value.y.si }] : [];
@@ -164,17 +153,15 @@ function near(one: number, other: number, share: number): boolean {
 
 /** Statements that carry a date which is still to come: on their evidence, as a document, or as the day of what was done. */
 export function datedAfter(today: string, fields: object, vocabulary: Vocabulary): DatedFact[] {
-  const ofRow = ({ field, words }: Row) =>
-    ([own(fields as Fields, field)].flat() as (Fact<unknown> | undefined)[]).flatMap(fact => {
-      const date = fact && homeOfFact(fact) && dateOf(fact, DONE_ON.includes(field));
-      return date && date > today ? [{ fact, date, words }] : [];
-    });
-  const ofBlocks = vocabulary.blocks.flatMap(row =>
-    [own(fields as Fields, row.field)]
-      .flat()
-      .flatMap(one => (typeof one === 'object' && one !== null ? datedAfter(today, one, row.block) : [])),
-  );
-  return [...vocabulary.rows.flatMap(ofRow), ...ofBlocks];
+  const dated: DatedFact[] = [];
+  for (const { field, words } of vocabulary.rows)
+    for (const fact of saidOf<Fact<unknown>>(fields as Fields, field)) {
+      const date = homeOfFact(fact) && dateOf(fact, DONE_ON.includes(field));
+      if (date && date > today) dated.push({ fact, date, words });
+    }
+  for (const { field, block } of vocabulary.blocks)
+    for (const one of saidOf(fields as Fields, field)) dated.push(...datedAfter(today, one, block));
+  return dated;
 }
 
 export interface DatedFact {
@@ -189,6 +176,15 @@ function dateOf(fact: Fact<unknown>, isDay: boolean): string | undefined {
   if (isDay) return value as string | undefined;
   return (value as { readonly dated?: string } | undefined)?.dated;
 }
+
+/** Everything that a field says, one or several; nearly always nothing. */
+function saidOf<T extends object = object>(fields: Fields, field: string): readonly T[] {
+  const said = own(fields, field);
+  if (typeof said !== 'object' || said === null) return NOTHING;
+  return Array.isArray(said) ? said.filter(one => typeof one === 'object' && one !== null) : [said as T];
+}
+
+const NOTHING: readonly never[] = [];
 
 /** Without noting that anybody looked for it. */
 function own(fields: Fields, field: string): unknown {

@@ -1,7 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
 import type { Clutch, Gear, GearFacts, GearRating, RatioVariant } from '../model/gear.js';
 import { meaningOf } from '../model/meaning.js';
-import { aside } from '../model/reads.js';
+import { aside, KeptBy } from '../model/reads.js';
 
 /** The clutches of a ratio: those declared for every ratio, overlaid by what the ratio itself says of them. */
 export function clutchesOf(
@@ -10,10 +10,17 @@ export function clutchesOf(
 ): readonly Clutch[] {
   if (!variant || variant.clutches.length === 0) return gear.clutches;
   if (gear.clutches.length === 0) return variant.clutches;
-  const own = new Map(variant.clutches.map(one => [one.name, one]));
-  const general = gear.clutches.map(one => laidOver(one, own.get(one.name)));
-  return [...general, ...variant.clutches.filter(one => !gear.clutches.some(two => two.name === one.name))];
+  const { clutches } = gear;
+  const kept = LAID_OVER.once(variant, () => new KeptBy<readonly Clutch[]>());
+  return kept.once(clutches, () => {
+    const own = new Map(variant.clutches.map(one => [one.name, one]));
+    const general = clutches.map(one => laidOver(one, own.get(one.name)));
+    return [...general, ...variant.clutches.filter(one => !clutches.some(two => two.name === one.name))];
+  });
 }
+
+/** Half of the checks on a gear ask for them. */
+const LAID_OVER = new KeptBy<RatioVariant>();
 
 /** A list that the ratio leaves empty is not said anew. */
 function laidOver(general: Clutch, own: Clutch | undefined): Clutch {

@@ -54,10 +54,8 @@ export function wordsOnly(message: string, names: readonly string[]): string {
 
 /** A message with the names of lines taken out, the figures kept. */
 export function withoutNames(message: string, names: readonly string[]): string {
-  const known = names.filter(Boolean).sort((one, other) => other.length - one.length);
+  const known = names.filter(one => one && message.includes(one));
   if (known.length === 0) return message;
-  return message.replace(
-    new RegExp(`(?<![\\p{L}\\d-])(${known.map(escaped).join('|')})(?![\\p{L}\\d-])`, 'gu'),
-    '~',
-  );
+  const longest = known.sort((one, other) => other.length - one.length).map(escaped);
+  return message.replace(new RegExp(`(?<![\\p{L}\\d-])(${longest.join('|')})(?![\\p{L}\\d-])`, 'gu'), '~');
 }

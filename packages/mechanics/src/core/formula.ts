@@ -55,10 +55,18 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
   spec: FormulaSpec<I, O>,
 ): Formula<I, O> {
   const ranges = typeof spec.range === 'string' ? [] : spec.range;
+  const { symbols, units, unit, terms, tabulated } = spec;
   const call = (inputs: Values<I>, notes?: readonly string[]): Value<O> => {
-    const numbers = Object.fromEntries(
-      Object.entries(inputs).map(([key, value]) => [key, value.si]),
-    ) as Numbers<I>;
+    // Root finders call this thousands of times, so that nothing is made twice.
+    const names = Object.keys(inputs);
+    const values: Value[] = [];
+    const all: Record<string, number> = {};
+    for (const name of names) {
+      const value = inputs[name]!;
+      values.push(value);
+      all[name] = value.si;
+    }
+    const numbers = all as Numbers<I>;
     const range: RangeResult[] = ranges.map(rule => ({ condition: rule.condition, met: rule.met(numbers) }));
     const raw = spec.compute(numbers);
     if (!Number.isFinite(raw)) range.push({ condition: 'these inputs give a finite result', met: false });
@@ -70,15 +78,15 @@ export function formula<const I extends InputSpecs, O extends Dimension>(
       working: {
         name: spec.name,
         text: spec.text,
-        inputs: Object.values(inputs),
-        keys: spec.terms ? [] : Object.keys(inputs).map(key => spec.symbols?.[key] ?? key),
-        names: Object.keys(inputs),
-        ...(spec.units ? { units: Object.keys(inputs).map(key => spec.units?.[key]) } : {}),
-        ...(spec.unit ? { unit: spec.unit } : {}),
-        ...(spec.tabulated ? { tabulated: spec.tabulated(numbers) } : {}),
+        inputs: values,
+        keys: terms ? [] : symbols ? names.map(key => symbols[key] ?? key) : names,
+        names,
+        ...(units ? { units: names.map(key => units[key]) } : undefined),
+        ...(unit ? { unit } : undefined),
+        ...(tabulated ? { tabulated: tabulated(numbers) } : undefined),
         source: spec.source,
         range,
-        ...(notes || spec.terms ? { notes: [...(spec.terms ? [spec.terms] : []), ...(notes ?? [])] } : {}),
+        ...(notes || terms ? { notes: [...(terms ? [terms] : []), ...(notes ?? [])] } : undefined),
       },
     };
   };

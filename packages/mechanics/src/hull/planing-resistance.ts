@@ -124,7 +124,8 @@ function planingRange(state: PlaningState): RangeResult[] {
  */
 export function planingCurve(hull: PlaningHull, upTo: Value<'speed'>): Outcome<ResistanceCurve> {
   const numbers = numbersOf(hull);
-  const within = (V: number): number | undefined => resistanceWithin(numbers, V);
+  const solved = solvedFor(numbers);
+  const within = (V: number): number | undefined => resistanceWithin(numbers, V, solved);
   const steps = 60;
   const speeds = Array.from({ length: steps }, (_, index) => (upTo.si * (index + 1)) / steps);
   const first = speeds.findIndex(V => within(V) !== undefined);
@@ -163,7 +164,9 @@ const SOLVED = new Map<string, Map<number, PlaningState | undefined>>();
 const MOST_HULLS = 64;
 const MOST_SPEEDS = 2000;
 
-function equilibriumAt(numbers: PlaningNumbers, V: number): PlaningState | undefined {
+type Solved = Map<number, PlaningState | undefined>;
+
+function solvedFor(numbers: PlaningNumbers): Solved {
   const hull = Object.values(numbers).join(' ');
   let solved = SOLVED.get(hull);
   if (!solved || solved.size >= MOST_SPEEDS) {
@@ -171,13 +174,21 @@ function equilibriumAt(numbers: PlaningNumbers, V: number): PlaningState | undef
     solved = new Map();
     SOLVED.set(hull, solved);
   }
+  return solved;
+}
+
+function equilibriumAt(
+  numbers: PlaningNumbers,
+  V: number,
+  solved: Solved = solvedFor(numbers),
+): PlaningState | undefined {
   if (!solved.has(V)) solved.set(V, planingEquilibrium(numbers, V));
   return solved.get(V);
 }
 
 /** Resistance where the published limits hold. */
-function resistanceWithin(numbers: PlaningNumbers, V: number): number | undefined {
-  const state = refuse(numbers, V) ? undefined : equilibriumAt(numbers, V);
+function resistanceWithin(numbers: PlaningNumbers, V: number, solved: Solved): number | undefined {
+  const state = refuse(numbers, V) ? undefined : equilibriumAt(numbers, V, solved);
   return state && planingRange(state).every(one => one.met) ? state.resistance : undefined;
 }
 
