@@ -17,6 +17,7 @@ const REEDMOUTH = 'motor-launch/reedmouth.shaft';
 const FENNICK = 'launch/fennick.shaft';
 const MARRAM = 'barge/marram.shaft';
 const OLLERSEA = 'patrol/ollersea.shaft';
+const PRACTICE = 'practice.shaft';
 const ENGINES = 'catalogue/engines.shaft';
 const GEARS = 'catalogue/gears.shaft';
 
@@ -157,6 +158,104 @@ export const DANGEROUS: readonly ReviewCommit[] = [
       '1 vessel touched, 1 worse; worst: Ollersea, propeller modified: pitch 24 in → 24 cm, with consequences not assessed before or now.',
     status: 7,
   },
+  {
+    about: 'a practice whose acceptances last longer',
+    edits: [[PRACTICE, 'at most 2 year', 'at most 12 year']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Marram, practice Harbour-Office: acceptances last at most 2 year → acceptances last at most 12 year.',
+    status: 4,
+  },
+  {
+    about: 'a practice in which more may accept',
+    edits: [[PRACTICE, 'flag surveyor"', 'flag surveyor, owner"']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Marram, practice Harbour-Office: acceptances of "rotation/" class surveyor, flag surveyor → acceptances of "rotation/" class surveyor, flag surveyor, owner.',
+    status: 4,
+  },
+  {
+    about: 'a practice that takes a failure lighter',
+    edits: [[PRACTICE, /\n {2}gravity.*/, '']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Marram, practice Harbour-Office: gravity of "speed/tip-speed" error → not said.',
+    status: 5,
+  },
+  {
+    about: 'a vessel that leaves its practice',
+    edits: [[MARRAM, 'import "../practice"\n', '']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Marram, practice: judged by Harbour-Office → judged by none.',
+    status: 5,
+  },
+  {
+    about: 'a criterion weaker than the default',
+    edits: [
+      [TERNHAVEN, 'tip clearance at least 15 %', 'tip clearance at least 15 %\n    overhang at most 9'],
+    ],
+    headline:
+      '1 vessel touched, 1 worse; worst: Ternhaven proposed.Port: overhang margin larger, holds with 3.9 % margin before, holds with 835 % margin now.',
+    status: 5,
+  },
+  {
+    about: 'a requirement turned round with the clutches and propellers that break it',
+    edits: [
+      [TERNHAVEN, 'turn outward', 'turn inward'],
+      [TERNHAVEN, 'revises existing {', 'revises existing {\n    reason for inward turning "less wash"'],
+      [TERNHAVEN, 'ratio 2.04:1 ahead clutch A', 'ratio 2.04:1 ahead clutch B'],
+      [TERNHAVEN, 'gear ahead clutch B { pump', 'gear ahead clutch A { pump'],
+      [TERNHAVEN, /(replace propeller \{\s+hand) left/, '$1 right'],
+      [TERNHAVEN, '      propeller hand right', '      propeller hand left'],
+    ],
+    headline:
+      '1 vessel touched, 1 worse; worst: Ternhaven, requirement: propellers turn outward → propellers turn inward.',
+    status: 5,
+  },
+  {
+    about: 'an acceptance dated anew',
+    edits: [[REEDMOUTH, 'dated 2026-02-18 until', 'dated 2026-02-25 until']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Reedmouth, acceptance weakened (dated anew): interface/weight-change on proposed.',
+    status: 4,
+  },
+  {
+    about: 'a vessel taken out',
+    edits: [[WADEBECK, '', 'taken out']],
+    headline: '1 vessel touched, 1 worse; worst: Wadebeck, taken out: none of its checks is judged any more.',
+    status: 7,
+  },
+  {
+    about: 'a trial run taken out',
+    edits: [[SALTMARSH, /\n {4}run Centre {2}at full throttle \{[\s\S]*?\n {4}\}/, '']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Saltmarsh built.Centre: full throttle no longer judged, holds before, not judged now.',
+    status: 7,
+  },
+  {
+    about: 'the marks of a merge left in a catalogue',
+    edits: [[GEARS, '/// Two full-size', '<<<<<<< HEAD\n/// Two full-size']],
+    headline: '8 texts could not be read whole; 0 vessels touched.',
+    status: 2,
+  },
+  {
+    about: 'both sides of a merge kept, one shaft behind the other',
+    edits: [[SALTMARSH, /(\n {6}shaft \{.*\})/, '$1$1']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Saltmarsh, shaft 2 added: material nitrogen-stainless, diameter 50 mm, with consequences not assessed before or now.',
+    status: 7,
+  },
+  {
+    about: 'a shaft of a poorer bar under a new name',
+    edits: [
+      [
+        'catalogue/materials.shaft',
+        'shaft material austenitic-stainless',
+        'shaft material soft-bar {\n  torsional yield 12000 psi\n  elastic modulus 28000000 psi\n  density 0.286 lb/in3\n}\nshaft material austenitic-stainless',
+      ],
+      [SALTMARSH, 'material nitrogen-stainless', 'material soft-bar'],
+    ],
+    headline:
+      '1 vessel touched, 1 worse; worst: Saltmarsh built.Centre: diameter newly fails, holds with 39 % margin before, fails, short by 76 % now.',
+    status: 1,
+  },
 ];
 
 /** What needs no word. */
@@ -231,6 +330,29 @@ export const HARMLESS: readonly ReviewCommit[] = [
   {
     about: 'a tighter criterion',
     edits: [[SALTMARSH, 'gear torque margin at least 15 %', 'gear torque margin at least 16 %']],
+    headline: '1 vessel touched, none worse.',
+    status: 0,
+  },
+  {
+    about: 'a measured figure under its old evidence',
+    edits: [[REEDMOUTH, 'length 2.2 m [measured 2026-01-20]', 'length 2.21 m [measured 2026-01-20]']],
+    headline: '1 vessel touched, none worse.',
+    status: 0,
+  },
+  {
+    about: 'a requirement beside another, that asks for less',
+    edits: [
+      [SALTMARSH, '  require bollard', '  require bollard thrust at least 2 kN "tows"\n  require bollard'],
+    ],
+    headline: '1 vessel touched, none worse.',
+    status: 0,
+  },
+  {
+    about: 'a practice that asks for more',
+    edits: [
+      [PRACTICE, 'at most 2 year', 'at most 1 year'],
+      [PRACTICE, 'class surveyor, flag surveyor', 'class surveyor'],
+    ],
     headline: '1 vessel touched, none worse.',
     status: 0,
   },

@@ -30,6 +30,14 @@ const OLLERSEA = changed(
   ],
 );
 
+const PRACTICE = `practice Harbour-Office "design office" {
+  tip speed at most 45 m/s
+  acceptances last at most 2 year
+  acceptances of "rotation/" by "class surveyor, flag surveyor"
+  gravity of "speed/tip-speed" is error
+}
+`;
+
 /** Ten vessels of different kinds, seven with the catalogue of the examples, three with their own. */
 const SEVEN =
   /^(catalogue|ferry|motor-launch|pilot-cutter|service-vessel|sport-boat|survey-tender|workboat)\/.*\.shaft$/;
@@ -37,7 +45,8 @@ for (const path of readdirSync(examplesFolder, { recursive: true, encoding: 'utf
   if (SEVEN.test(path)) put(cwd, path, readFileSync(join(examplesFolder, path), 'utf8'));
 }
 put(cwd, 'launch/fennick.shaft', named(REPOWER, 'Fennick'));
-put(cwd, 'barge/marram.shaft', named(SINGLE_LINE, 'Marram'));
+put(cwd, 'barge/marram.shaft', `import "../practice"\n${named(SINGLE_LINE, 'Marram')}`);
+put(cwd, 'practice.shaft', PRACTICE);
 put(cwd, 'patrol/ollersea.shaft', OLLERSEA);
 git('init', '-q', '-b', 'main');
 git('config', 'core.autocrlf', 'false');
@@ -49,7 +58,8 @@ git('tag', 'base');
 function commit({ about, edits }: ReviewCommit): void {
   git('checkout', '-q', '-f', 'base');
   for (const [file, from, to] of edits) {
-    if (from === '' && to === 'moved') git('mv', file, file.replace('.shaft', '-1.shaft'));
+    if (from === '' && to === 'taken out') git('rm', '-q', file);
+    else if (from === '' && to === 'moved') git('mv', file, file.replace('.shaft', '-1.shaft'));
     else if (from === '') {
       const spec = named(SINGLE_LINE, 'Newfield').replaceAll('diameter 26 in', 'diameter 25 in');
       put(cwd, file, to === 'right hand' ? spec : changed(spec, ['hand right', 'hand left']));

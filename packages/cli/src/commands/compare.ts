@@ -269,9 +269,11 @@ async function setOfRevision(
   const files = new RevisionFiles(top, revision);
   const specs = new Specs({ ...optionsOf(io, given), root: top, files });
   const paths = files.specsUnder(path);
-  if (paths.length === 0)
+  const withheld = files.withheldUnder(path);
+  if (paths.length + withheld.length === 0)
     throw new CannotRun(`at ${revision} there is no spec in ${shownPath(path, io.cwd)}`);
-  return { label: revision, below: below(path), ...(await checkAll(io, specs, paths)) };
+  const { specs: checked, refused } = await checkAll(io, specs, paths);
+  return { label: revision, below: below(path), specs: checked, refused: [...refused, ...withheld] };
 }
 
 async function checkAll(io: Io, specs: Specs, paths: readonly string[]) {

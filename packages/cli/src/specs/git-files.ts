@@ -40,6 +40,8 @@ export const STAGED = 'the index';
 export class RevisionFiles implements FileSystemProvider {
   private readonly texts = new Map<string, Buffer | undefined>();
   private readonly folders = new Map<string, FileSystemNode[]>();
+  /** Specs by their path that this revision names and does not hold, each with why. */
+  private readonly withheld = new Map<string, string>();
 
   constructor(
     private readonly top: string,
@@ -49,7 +51,8 @@ export class RevisionFiles implements FileSystemProvider {
       revision === STAGED
         ? git(top, ['ls-files', '--stage', '-z'])
         : git(top, ['ls-tree', '-r', '-l', '-z', this.treeOf()]);
-    const blobs = listed.text.split('\0').flatMap(revision === STAGED ? stagedOf : blobOf);
+    const rows = listed.text.split('\0');
+    const blobs = rows.flatMap(revision === STAGED ? stagedOf : blobOf);
     const contents = contentsOf(
       top,
       blobs.filter(one => one.size <= LARGEST).map(one => one.id),
@@ -58,12 +61,21 @@ export class RevisionFiles implements FileSystemProvider {
       const bytes = contents.get(blob.id);
       this.add(join(top, ...blob.path.split('/')), bytes && bytes.length <= LARGEST ? bytes : undefined);
     }
+    for (const [path, why] of rows.flatMap(withheldOf)) this.withheld.set(join(top, ...path.split('/')), why);
   }
 
   /** Specs of this revision at or below a path. */
   specsUnder(path: string): string[] {
-    const inside = path === this.top ? `${path}${sep}` : path.endsWith(sep) ? path : `${path}${sep}`;
-    return [...this.texts.keys()].filter(one => one === path || one.startsWith(inside)).sort();
+    return [...this.texts.keys()].filter(isAtOrBelow(path)).sort();
+  }
+
+  /** What this revision names as a spec at or below a path and does not hold, in a sentence each. */
+  withheldUnder(path: string): string[] {
+    const at = isAtOrBelow(path);
+    return [...this.withheld]
+      .filter(([one]) => at(one))
+      .map(([one, why]) => `${relative(this.top, one).split(sep).join('/')} at ${this.revision} ${why}`)
+      .sort();
   }
 
   async readFile(uri: URI): Promise<string> {
@@ -133,10 +145,24 @@ export class RevisionFiles implements FileSystemProvider {
   }
 }
 
+function isAtOrBelow(path: string): (one: string) => boolean {
+  const inside = path.endsWith(sep) ? path : `${path}${sep}`;
+  return one => one === path || one.startsWith(inside);
+}
+
 interface Blob {
   readonly id: string;
   readonly size: number;
   readonly path: string;
+}
+
+/** Of a file with conflicts the index holds the sides apart; a link holds a path and no spec. */
+function withheldOf(row: string): [path: string, why: string][] {
+  const [, head = '', path] = /^([^\t]+)\t([\s\S]+)$/.exec(row) ?? [];
+  if (!path?.endsWith(EXTENSION)) return [];
+  if (head.startsWith('120000 ')) return [[path, 'is a symbolic link, which is not followed']];
+  const conflict = /^100\d{3} [0-9a-f]+ [123]$/.test(head);
+  return conflict ? [[path, 'has conflicts that are not resolved, so that nothing of it is staged']] : [];
 }
 
 /** `100644 blob <id> <size>\t<path>`; links, submodules and other files are left out. */

@@ -75,6 +75,8 @@ function tendencyOf(
   else if (was.on !== is.on && !isWithin(is.on, was.on)) weaker.push('of another place');
   if ((is.until ?? FOREVER) > (was.until ?? FOREVER)) weaker.push('prolonged');
   if (was.by !== is.by) weaker.push('by somebody else');
+  // Under a later date it is another decision, that its term and what it knew are counted from.
+  if ((is.dated ?? '') > (was.dated ?? '')) weaker.push('dated anew');
   if (was.because !== is.because) weaker.push('for another reason');
   if (weaker.length > 0) return { tendency: 'relaxed', words: `weakened (${weaker.join(', ')})` };
   const narrower = isWithin(is.on, was.on) || (is.until ?? FOREVER) < (was.until ?? FOREVER);

@@ -81,46 +81,57 @@ export interface PartChange extends Weighed {
   readonly facts: readonly FactChange[];
 }
 
+/** What a statement is about; the published schema has the same list. */
+export const STATED = [
+  'requirement',
+  'criterion',
+  'acceptance',
+  'assumption',
+  'duty',
+  'hull',
+  'certificate',
+  'helm',
+  'project',
+  'arrangement',
+  'trial',
+  'mode',
+  'study',
+  'revision',
+  'practice',
+  'right to accept',
+  'gravity',
+] as const;
+
 /** A requirement, criterion, acceptance, assumption or other statement about the vessel. */
 export interface StatementChange extends Weighed {
   readonly kind: 'statement';
-  readonly about:
-    | 'requirement'
-    | 'criterion'
-    | 'acceptance'
-    | 'assumption'
-    | 'duty'
-    | 'hull'
-    | 'certificate'
-    | 'helm'
-    | 'project'
-    | 'arrangement'
-    | 'trial'
-    | 'mode'
-    | 'study'
-    | 'revision';
+  readonly about: (typeof STATED)[number];
   readonly before: string | undefined;
   readonly after: string | undefined;
   /** Of a criterion or an acceptance too: which way it went; `chosen otherwise` where that cannot be said. */
   readonly tendency?: 'relaxed' | 'tightened' | 'chosen otherwise';
 }
 
+export const EASILY_MISSED = [
+  'source',
+  'same number, other unit',
+  'other unit, same value',
+  'nominal to exact',
+  'exact to nominal',
+  'evidence',
+  'record rewritten',
+  'damage',
+  'same name, other facts',
+  'overridden at its place',
+  'requirement relaxed',
+  'verb and value',
+  'no revision',
+] as const;
+
 /** A change that a reader easily misses. */
 export interface SilentChange extends Weighed {
   readonly kind: 'silent';
-  readonly what:
-    | 'source'
-    | 'same number, other unit'
-    | 'other unit, same value'
-    | 'nominal to exact'
-    | 'exact to nominal'
-    | 'evidence'
-    | 'damage'
-    | 'same name, other facts'
-    | 'overridden at its place'
-    | 'requirement relaxed'
-    | 'verb and value'
-    | 'no revision';
+  readonly what: (typeof EASILY_MISSED)[number];
 }
 
 /** Something done on one side of a twin only, or differently on the two sides. */

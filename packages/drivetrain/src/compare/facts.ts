@@ -136,8 +136,10 @@ export function markChanges(
 
 /** `diameter 23 in → 24 in`. */
 export function factChangeWords({ what, before, after }: FactChange): string {
-  if (before === undefined) return `${what} ${after} added`;
-  if (after === undefined) return `${what} ${before} taken out`;
+  // A block that is called by its first fact has said it: `damage cracked`.
+  const whole = (written: string) => (what.endsWith(` ${written}`) ? what : `${what} ${written}`);
+  if (before === undefined) return `${whole(after ?? '')} added`;
+  if (after === undefined) return `${whole(before)} taken out`;
   return `${what} ${before} → ${after}`;
 }
 

@@ -1,6 +1,6 @@
 import type { SpecChange, VerdictMove } from './change.js';
 import { type Comparison, isSame, type VesselComparison } from './compare.js';
-import { addedLevels, type Level, levelsOf, vesselLevels } from './levels.js';
+import { addedLevels, type Level, levelsOf, removedLevels, vesselLevels } from './levels.js';
 import { headline } from './sections.js';
 import type { Judged } from './side.js';
 import { outcomeWords } from './verdict-moves.js';
@@ -32,6 +32,10 @@ function worseOf(comparison: Comparison, marginLost?: number): string[] {
       words: worstOf(one, marginLost),
     })),
     ...comparison.addedVessels.map(one => ({ level: addedLevels(one)[0], words: worstOfAdded(one) })),
+    ...comparison.removedVessels.map(one => ({
+      level: removedLevels(one)[0],
+      words: `${one.key ?? one.vessel.name}, taken out: none of its checks is judged any more`,
+    })),
   ]
     .filter(one => one.level !== undefined)
     .sort((one, other) => order(one.level) - order(other.level))

@@ -24,6 +24,8 @@ export function levelsOf(comparison: Comparison, marginLost = MARGIN_LOST): Leve
   for (const vessel of comparison.vessels)
     for (const level of vesselLevels(vessel, marginLost)) reached.add(level);
   for (const added of comparison.addedVessels) for (const level of addedLevels(added)) reached.add(level);
+  for (const removed of comparison.removedVessels)
+    for (const level of removedLevels(removed)) reached.add(level);
   return LEVELS.filter(one => reached.has(one));
 }
 
@@ -41,15 +43,23 @@ export function addedLevels({ verdicts }: Judged): Level[] {
   return reached;
 }
 
+/** Of a vessel that is there no more nothing is judged any more. One that was not read is told as such. */
+export function removedLevels({ verdicts }: Judged): Level[] {
+  return verdicts.some(one => one.outcome !== 'does not apply') ? ['newly unknown'] : [];
+}
+
 function levelOf(change: SpecChange, marginLost = MARGIN_LOST): Level | undefined {
   if (change.kind === 'verdict')
     return change.severity === 'note' ? undefined : levelOfMove(change, marginLost);
   if (change.kind === 'open') return 'newly unknown';
   if (change.kind === 'derived') return change.after === undefined ? 'newly unknown' : undefined;
+  // Nobody has said that what was found damaged is sound now.
+  if (change.kind === 'silent') return change.what === 'damage' ? 'newly unknown' : undefined;
   return change.kind === 'statement' ? levelOfStatement(change) : undefined;
 }
 
-function levelOfMove({ movement, before, after }: VerdictMove, marginLost: number): Level | undefined {
+function levelOfMove(move: VerdictMove, marginLost: number): Level | undefined {
+  const { movement, before, after } = move;
   switch (movement) {
     case 'newly fails':
     case 'no longer accepted':
@@ -65,15 +75,32 @@ function levelOfMove({ movement, before, after }: VerdictMove, marginLost: numbe
       return after === undefined && before?.outcome !== 'cannot tell' ? 'newly unknown' : undefined;
     case 'margin smaller':
       return before!.margin! - after!.margin! >= marginLost ? 'margin lost' : undefined;
+    case 'newly holds':
+    case 'margin larger':
+    case 'fails by less':
+      // What the spec chooses in the place of the default is easily the weaker of the two.
+      return isChosen(move) ? 'criterion relaxed' : undefined;
     default:
       return undefined;
   }
 }
 
+const isChosen = ({ before, after }: VerdictMove) =>
+  before?.criterionChosenBy === 'default' && after?.criterionChosenBy === 'author';
+
 function levelOfStatement({ about, tendency }: StatementChange): Level | undefined {
   // What was judged of a mode that is gone is judged no more.
   if (about === 'mode') return tendency === 'relaxed' ? 'newly unknown' : undefined;
   if (tendency !== 'relaxed' && tendency !== 'chosen otherwise') return undefined;
-  if (about === 'acceptance') return 'acceptance weakened';
-  return about === 'criterion' || about === 'requirement' ? 'criterion relaxed' : undefined;
+  return LEVEL_OF[about];
 }
+
+const LEVEL_OF: Readonly<Partial<Record<StatementChange['about'], Level>>> = {
+  acceptance: 'acceptance weakened',
+  'right to accept': 'acceptance weakened',
+  criterion: 'criterion relaxed',
+  requirement: 'criterion relaxed',
+  certificate: 'criterion relaxed',
+  practice: 'criterion relaxed',
+  gravity: 'criterion relaxed',
+};

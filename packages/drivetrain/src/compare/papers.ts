@@ -38,7 +38,7 @@ export function damageUntold(before: Vessel, after: Vessel): SilentChange[] {
     kind: 'silent',
     what: 'damage',
     subject: after.name,
-    weight: 34,
+    weight: 27.5,
     words: `the record of ${found} was taken out: what it withheld is judged again as of a sound part`,
   }));
 }

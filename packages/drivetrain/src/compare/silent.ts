@@ -1,6 +1,6 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { ENTRY_VOCABULARY, type Restated, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
-import type { SourceNote } from '../model/fact.js';
+import type { EvidenceKind, SourceNote } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
 import type { FactChange, PartChange, SilentChange } from './change.js';
@@ -28,6 +28,7 @@ export function silentChanges(before: Side, after: Side, parts: readonly PartCha
         changes.push(
           ...unitChange(earlier, fact, is.line.key, nameOf(is)),
           ...evidenceChange(earlier, fact, is.line.key, nameOf(is)),
+          ...rewritten(earlier, fact, is.line.key, nameOf(is)),
         );
     }
   }
@@ -109,9 +110,10 @@ export function settingsRestated(before: Vessel, after: Vessel): SilentChange[] 
   ): SilentChange[] =>
     [...now].flatMap(([what, fact]) => {
       const earlier = old.get(what);
-      return earlier
-        ? [...unitChange(earlier, fact, after.name, kind), ...evidenceChange(earlier, fact, after.name, kind)]
-        : [];
+      if (!earlier) return [];
+      return [unitChange, evidenceChange, kind === 'trial' ? readingRewritten : rewritten].flatMap(told =>
+        told(earlier, { ...fact, what }, after.name, kind),
+      );
     });
   const kinds = ['duty', 'hull', 'criteria', 'certificate', 'helm', 'project'] as const;
   return [
@@ -142,6 +144,25 @@ function evidenceChange(old: FlatFact, now: FlatFact, subject: string, of: strin
   if (!moved) return [];
   const words = `${of}, ${now.what} ${now.written}: ${moved.words}`;
   return [silent('evidence', subject, words, moved.weaker ? 31 : 75, old.origin, now.origin)];
+}
+
+/** A figure that was read off something is another now, and is said to have been read off as before. */
+function rewritten(old: FlatFact, now: FlatFact, subject: string, of: string): SilentChange[] {
+  const kinds = [old.evidence?.kind, now.evidence?.kind];
+  const same =
+    old.marks.words === now.marks.words && kinds.every(one => one !== undefined && RECORDS.has(one));
+  if (!same || old.meaning === now.meaning) return [];
+  const words = `${of}, ${now.what}: ${old.written} → ${now.written}, ${now.marks.words} as before: the figure changed and its evidence did not. Ask for the record`;
+  return [silent('record rewritten', subject, words, 30, old.origin, now.origin)];
+}
+
+const RECORDS = new Set<EvidenceKind>(['measured', 'plate', 'drawing', 'sheet']);
+
+/** What was read off on a day of the past does not change. */
+function readingRewritten(old: FlatFact, now: FlatFact, subject: string, of: string): SilentChange[] {
+  if (old.meaning === now.meaning || old.meaning === 'unknown' || now.meaning === 'unknown') return [];
+  const words = `${of} ${now.what}: ${old.written} → ${now.written}: a reading that was entered is another now. Ask for the trial sheet`;
+  return [silent('record rewritten', subject, words, 30, old.origin, now.origin)];
 }
 
 function ratioBasis(was: KnownPart, is: KnownPart): SilentChange[] {

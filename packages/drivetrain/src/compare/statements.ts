@@ -4,7 +4,9 @@ import type { Assumption, Requirement, Vessel } from '../model/vessel.js';
 import { acceptanceChanges } from './acceptances.js';
 import type { SilentChange, StatementChange } from './change.js';
 import { type FlatFact, flatFacts } from './facts.js';
+import { practiceChanges } from './practices.js';
 import { studyFacts } from './study-facts.js';
+import { certificateTendency, criterionTendency } from './tendency.js';
 import { trialFacts } from './trial-facts.js';
 
 /** What the vessel's text says beside its lines: duty, criteria, requirements, acceptances, assumptions, trials, reasons. */
@@ -12,6 +14,7 @@ export function statementChanges(before: Vessel, after: Vessel): StatementChange
   return [
     ...requirementChanges(before.requirements, after.requirements, after.name),
     ...settingChanges('criterion', before.criteria, after.criteria, after.name),
+    ...practiceChanges(before, after),
     ...settingChanges('duty', before.duty, after.duty, after.name),
     ...settingChanges('hull', before.hull, after.hull, after.name),
     ...settingChanges('certificate', before.certificate, after.certificate, after.name),
@@ -119,34 +122,38 @@ function mapped<T>(list: readonly T[], keyOf: (one: T) => string): Map<string, T
   return map;
 }
 
-/** A requirement is the same one when it is about the same thing under the same condition. */
+/**
+ * A requirement is the same one when it is about the same thing under the same condition. Of several of those the ones
+ * that ask for the same belong together, so that one that is written beside another is told as added.
+ */
 function requirementChanges(
   before: readonly Requirement[],
   after: readonly Requirement[],
   subject: string,
 ): StatementChange[] {
-  const key = (one: Requirement) =>
+  const about = (one: Requirement) =>
     [one.about, one.bound === 'is' ? '' : one.bound, one.condition, one.mode].filter(Boolean).join(' ');
-  const [old, now] = [mapped(before, key), mapped(after, key)];
-  const changes: StatementChange[] = [];
-  for (const about of new Set([...old.keys(), ...now.keys()])) {
-    const [was, is] = [old.get(about), now.get(about)];
-    const sameValue = was?.quantity?.value?.si === is?.quantity?.value?.si && was?.word === is?.word;
-    if (was && is && sameValue && was.note === is.note) continue;
-    const words = (one: Requirement) => `${one.written}${one.note ? ` "${one.note}"` : ''}`;
-    const made = statement(
-      'requirement',
-      subject,
-      was && words(was),
-      is && words(is),
-      39,
-      was?.origin,
-      is?.origin,
-    );
+  const asked = (one: Requirement) => one.word ?? one.quantity?.value?.si ?? 'unknown';
+  const words = (one: Requirement) => `${one.written}${one.note ? ` "${one.note}"` : ''}`;
+  const whole = (one: Requirement) => `${about(one)} ${asked(one)} ${one.note ?? ''}`;
+  const tell = (was: Requirement | undefined, is: Requirement | undefined): StatementChange => {
+    const [from, to] = [was && words(was), is && words(is)];
+    const made = statement('requirement', subject, from, to, 39, was?.origin, is?.origin);
     const tendency = requirementTendency(was, is);
-    changes.push(tendency ? { ...made, tendency } : made);
+    return tendency ? { ...made, tendency } : made;
+  };
+  const changes: StatementChange[] = [];
+  let [old, now] = [[...before], [...after]];
+  for (const likeness of [whole, (one: Requirement) => `${about(one)} ${asked(one)}`, about]) {
+    old = old.filter(was => {
+      const at = now.findIndex(is => likeness(is) === likeness(was));
+      if (at < 0) return true;
+      const [is] = now.splice(at, 1);
+      if (likeness !== whole) changes.push(tell(was, is));
+      return false;
+    });
   }
-  return changes;
+  return [...changes, ...old.map(one => tell(one, undefined)), ...now.map(one => tell(undefined, one))];
 }
 
 function requirementTendency(
@@ -156,7 +163,9 @@ function requirementTendency(
   if (!is) return 'relaxed';
   if (!was) return 'tightened';
   const [old, now] = [was.quantity?.value?.si, is.quantity?.value?.si];
-  if (old === undefined || now === undefined || old === now || is.bound === 'is') return undefined;
+  if (old === now && was.word === is.word) return undefined;
+  // Which of two words, or of a word and an open question, asks for less cannot be said.
+  if (old === undefined || now === undefined || is.bound === 'is') return 'chosen otherwise';
   return now > old === (is.bound === 'at least') ? 'tightened' : 'relaxed';
 }
 
@@ -183,25 +192,15 @@ function factsMoved(
     const words = (fact: FlatFact | undefined) => fact && `${what} ${fact.written}`;
     const weight = about === 'criterion' ? 38 : about === 'project' || about === 'study' ? 86 : 44;
     const made = statement(about, subject, words(was), words(is), weight, was?.origin, is?.origin);
-    const tendency = about === 'criterion' ? criterionTendency(was, is) : undefined;
+    const tendency =
+      about === 'criterion'
+        ? criterionTendency(was, is)
+        : about === 'certificate'
+          ? certificateTendency(was, is)
+          : undefined;
     changes.push(tendency ? { ...made, tendency } : made);
   }
   return changes;
-}
-
-/** A larger number asks for more of what is at least so, and for less of what is at most so. */
-function criterionTendency(was: FlatFact | undefined, is: FlatFact | undefined): StatementChange['tendency'] {
-  const [old, now] = [siOf(was), siOf(is)];
-  if (was === undefined) return undefined;
-  // Without it the default judges, and another formula asks for something else: which is less cannot be said.
-  const bound = (is ?? was).row?.bound;
-  if (old === undefined || now === undefined || !bound) return 'chosen otherwise';
-  return now > old === (bound === 'at least') ? 'tightened' : 'relaxed';
-}
-
-function siOf(fact: FlatFact | undefined): number | undefined {
-  const value = fact?.value;
-  return typeof value === 'object' && value !== null && 'si' in value ? Number(value.si) : undefined;
 }
 
 function statement(
