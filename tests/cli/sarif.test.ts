@@ -62,7 +62,7 @@ describe('a SARIF log keeps to the schema of the standard', () => {
 
   it('for mistakes of the gallery', () => {
     const made = log({}, 'mistakes/paper-*.shaft', examplesFolder);
-    expect(made.runs[0].results.length).toBeGreaterThan(20);
+    expect(made.runs[0].results.length).toBeGreaterThan(5);
     expect(faults(made)).toEqual([]);
   });
 
