@@ -12,6 +12,7 @@ import installLargeTools from '../workbench/large-tools.js';
 import { exampleFiles, extensionUnderTest, packedVsix, withWrongHand } from '../workbench/subject.js';
 import { until } from '../workbench/until.js';
 import { catalogueFiles, specText } from './fleet.mjs';
+import { quantile, rounded } from './quantile.mjs';
 
 const windows = Number(process.argv[2] ?? 5);
 const keys = Number(process.argv[3] ?? 40);
@@ -81,7 +82,7 @@ async function measure(host, start, path, files) {
     'activation ms': median(activation),
     'activation to first findings ms': median(first),
     'key p50 ms': median(typed),
-    'key p95 ms': quantile(typed, 0.95),
+    'key p95 ms': rounded(quantile(typed, 0.95)),
   };
 }
 
@@ -94,10 +95,5 @@ function kB(path) {
 }
 
 function median(numbers) {
-  return quantile(numbers, 0.5);
-}
-
-function quantile(numbers, share) {
-  const sorted = [...numbers].sort((one, other) => one - other);
-  return Math.round(sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] * 10) / 10;
+  return rounded(quantile(numbers, 0.5));
 }

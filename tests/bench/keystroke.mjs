@@ -9,6 +9,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { catalogueFiles, specText, writeFiles } from './fleet.mjs';
+import { quantile, rounded } from './quantile.mjs';
 import { Session } from './session.mjs';
 
 const keys = Number(process.argv[2] ?? 100);
@@ -67,13 +68,4 @@ async function measure({ lines, parts, others = 0, asking = false }) {
     await session.end();
     rmSync(folder, { recursive: true, force: true });
   }
-}
-
-function quantile(numbers, share) {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
-}
-
-function rounded(number) {
-  return Math.round(number * 10) / 10;
 }

@@ -13,6 +13,7 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { catalogueFiles, specText, writeFiles } from './fleet.mjs';
+import { quantile, rounded } from './quantile.mjs';
 import { Session } from './session.mjs';
 import { SCHEMA, yamlText } from './yaml-content.mjs';
 
@@ -87,13 +88,4 @@ async function measure({ name, parts = 0, text, file = 'fleet.shaft', peer }) {
     await session.end();
     rmSync(folder, { recursive: true, force: true });
   }
-}
-
-function quantile(numbers, share) {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
-}
-
-function rounded(number) {
-  return Math.round(number * 10) / 10;
 }
