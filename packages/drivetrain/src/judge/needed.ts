@@ -211,11 +211,33 @@ function rounded(
   slack: number,
 ): { si: number; written: string } {
   const unit = writtenUnit(now);
-  const to = now.figure?.to ?? 1;
-  const number = unit ? fromSI(si, unit) : si * to;
-  const size = 10 ** (Math.floor(Math.log10(Math.abs(number))) + 1 - digits);
   const whole = now.dimension === 'number' && (now.figure?.decimals ?? 0) === 0;
-  const step = whole ? 1 : Math.abs(number) >= 1000 && Math.abs(number) < 10_000 ? 1 : size;
+  const round = (number: number, towards: Needed['bound']) =>
+    roundedTo(number, whole ? 1 : stepOf(number, digits), towards, slack);
+  if (unit) {
+    const full = toSI(round(fromSI(si, unit), bound), unit);
+    return { si: full, written: formatQuantity(full, unit, 8) };
+  }
+  const to = now.figure?.to;
+  // A taper of 1:16 stays one to something.
+  if (to !== undefined && to !== 1 && now.figure?.text === '1') {
+    const second = round(1 / si, OPPOSITE[bound]);
+    return { si: 1 / second, written: `1:${formatNumber(second, 8)}` };
+  }
+  const full = round(si * (to ?? 1), bound);
+  const text = formatNumber(full, 8);
+  if (to !== undefined) return { si: full / to, written: `${text}:${to}` };
+  return { si: full, written: now.label === 'hours' ? `${text} per year` : text };
+}
+
+const OPPOSITE = { 'at least': 'at most', 'at most': 'at least', exactly: 'exactly' } as const;
+
+function stepOf(number: number, digits: number): number {
+  const size = Math.abs(number);
+  return size >= 1000 && size < 10_000 ? 1 : 10 ** (Math.floor(Math.log10(size)) + 1 - digits);
+}
+
+function roundedTo(number: number, step: number, bound: Needed['bound'], slack: number): number {
   const steps = number / step;
   const counted =
     bound === 'exactly'
@@ -223,9 +245,5 @@ function rounded(
       : bound === 'at least'
         ? Math.ceil(steps - slack)
         : Math.floor(steps + slack);
-  const full = Number((counted * step).toPrecision(12));
-  if (unit) return { si: toSI(full, unit), written: formatQuantity(toSI(full, unit), unit, 8) };
-  const text = formatNumber(full, 8);
-  if (now.figure?.to !== undefined) return { si: full / to, written: `${text}:${to}` };
-  return { si: full, written: now.label === 'hours' ? `${text} per year` : text };
+  return Number((counted * step).toPrecision(12));
 }
