@@ -133,7 +133,8 @@ async function tryTogether(batch) {
         'tests/rules/criterion-chooser.test.ts',
       ],
       setupFiles: ['packages/language/scripts/group-by.mjs'],
-      testTimeout: 60_000,
+      // A test runs once for each mutant that it meets.
+      testTimeout: 3_600_000,
       sequence: { sequencer: nearestFirst(batch.map(one => one.path)) },
     },
     { plugins: [plugin] },
