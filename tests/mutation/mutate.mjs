@@ -129,7 +129,7 @@ async function tryTogether(batch) {
         'tests/silence/**',
         'tests/rules/isolation.test.ts',
         'tests/rules/missing-data.test.ts',
-        'tests/rules/gallery.test.ts',
+
         'tests/rules/criterion-chooser.test.ts',
       ],
       setupFiles: ['packages/language/scripts/group-by.mjs'],
