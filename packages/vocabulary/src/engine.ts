@@ -6,6 +6,7 @@ import {
   anyWord,
   between,
   block,
+  counted,
   perYear,
   point,
   quantity,
@@ -115,7 +116,7 @@ export const ENGINE = vocabulary({
       'fuel diesel',
     ),
     row('cylinders', 'cylinders', quantity('number'), 'Number of cylinders.', 'cylinders 6', {
-      range: between('1', '24'),
+      range: counted('1', '24'),
     }),
     row('cycle', 'cycle', word('four-stroke', 'two-stroke'), 'Working cycle.', 'cycle four-stroke'),
     row(

@@ -1,5 +1,5 @@
 import { WATER } from './bearing.js';
-import { anyWord, between, date, quantity, row, slope, text, vocabulary, word } from './kinds.js';
+import { anyWord, between, counted, date, quantity, row, slope, text, vocabulary, word } from './kinds.js';
 
 /*
  * How parts meet each other and the hull: sizes, angles, places, mounts. The facts of each part beside its duty.
@@ -241,7 +241,7 @@ export const GEAR_FIT = [
     quantity('number'),
     'Teeth of the input spline.',
     'input spline teeth 26',
-    { range: between('5', '120') },
+    { range: counted('5', '120') },
   ),
   row(
     'splinePitch',
@@ -385,10 +385,10 @@ export const DAMPER = [
     quantity('number'),
     'Fewest cylinders that its maker offers it for.',
     'cylinders at least 4',
-    { range: between('1', '24') },
+    { range: counted('1', '24') },
   ),
   row('splineTeeth', 'spline teeth', quantity('number'), 'Teeth of its hub.', 'spline teeth 26', {
-    range: between('5', '120'),
+    range: counted('5', '120'),
   }),
   row(
     'splinePitch',

@@ -5,6 +5,7 @@ import {
   anyWord,
   between,
   block,
+  counted,
   gauge,
   gaugeSpan,
   layout,
@@ -38,16 +39,16 @@ export const TRAIN = vocabulary({
       { many: true },
     ),
     row('sunTeeth', 'sun teeth', quantity('number'), 'Teeth of the sun wheel.', 'sun teeth 30', {
-      range: between('5', '600'),
+      range: counted('5', '600'),
     }),
     row('ringTeeth', 'ring teeth', quantity('number'), 'Teeth of the ring wheel.', 'ring teeth 60', {
-      range: between('10', '1000'),
+      range: counted('10', '1000'),
     }),
     row('planetTeeth', 'planet teeth', quantity('number'), 'Teeth of each planet.', 'planet teeth 15', {
-      range: between('5', '600'),
+      range: counted('5', '600'),
     }),
     row('planets', 'planets', quantity('number'), 'Number of planets on the carrier.', 'planets 3', {
-      range: between('1', '16'),
+      range: counted('1', '16'),
     }),
     row(
       'planetRow',
@@ -128,10 +129,10 @@ export const CLUTCH = vocabulary({
     }),
     row('faces', 'faces', quantity('number'), 'Number of friction faces.', 'faces 12', {
       measuredWith: ['steelPlates', 'frictionPlates'],
-      range: between('1', '120'),
+      range: counted('1', '120'),
     }),
     row('steelPlates', 'steel plates', quantity('number'), 'Steel plates in the pack.', 'steel plates 7', {
-      range: between('1', '80'),
+      range: counted('1', '80'),
     }),
     row(
       'frictionPlates',
@@ -139,7 +140,7 @@ export const CLUTCH = vocabulary({
       quantity('number'),
       'Friction plates in the pack.',
       'friction plates 6',
-      { range: between('1', '80') },
+      { range: counted('1', '80') },
     ),
     row(
       'outerDiameter',

@@ -131,10 +131,14 @@ export interface Range {
   readonly high: string;
   /** Of a point, what the number behind "at" lies between. */
   readonly at?: Range;
+  /** A count of things, of which there is no half. */
+  readonly whole?: true;
 }
 
 export const between = (low: string, high: string, at?: Range): Range =>
   at ? { low, high, at } : { low, high };
+/** The same of things that are counted. */
+export const counted = (low: string, high: string): Range => ({ low, high, whole: true });
 
 /** What a row may say beside its words and its form. */
 export type RowMore = Pick<

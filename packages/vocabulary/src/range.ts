@@ -1,5 +1,5 @@
 import { type Dimension, findUnit, measures, toSI, type Value } from '@tailshaft/mechanics';
-import { between, type Range, type Row } from './kinds.js';
+import { counted, type Range, type Row } from './kinds.js';
 
 /** Both ends of a range in SI. */
 export interface Limits {
@@ -16,8 +16,8 @@ export interface Ranged {
 }
 
 /** What stands inside a compound value beside the number that its row tells about. */
-const BOLTS = between('1', '100');
-const TEETH = between('4', '1000');
+const BOLTS = counted('1', '100');
+const TEETH = counted('4', '1000');
 
 /** Ends as they are written in a row, in SI. A row is tested to be readable, so this never fails in use. */
 export function limitsOf(range: Range, dimension: Dimension): Limits {

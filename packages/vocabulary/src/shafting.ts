@@ -1,7 +1,19 @@
 import { BEARING } from './bearing.js';
 import { DAMAGE } from './damage.js';
 import { COUPLING_FIT, DAMPER, SHAFT_FIT } from './fit.js';
-import { anyWord, between, block, name, quantity, row, source, span, vocabulary, word } from './kinds.js';
+import {
+  anyWord,
+  between,
+  block,
+  counted,
+  name,
+  quantity,
+  row,
+  source,
+  span,
+  vocabulary,
+  word,
+} from './kinds.js';
 import { PROPELLER_MAKE, PROPELLER_STANDS } from './propeller.js';
 import { BOLTED_FLANGE, SHAFT_KEY, SHAFT_SECTION } from './strength.js';
 import { COUPLING_TORSION, PROPELLER_EXCITATION, PROPELLER_TORSION, SHAFT_TORSION } from './torsion.js';
@@ -223,7 +235,7 @@ export const PROPELLER = vocabulary({
       },
     ),
     row('blades', 'blades', quantity('number'), 'Number of blades.', 'blades 4', {
-      range: between('2', '9'),
+      range: counted('2', '9'),
     }),
     row('diameter', 'diameter', quantity('length'), 'Diameter.', 'diameter 23 in', {
       range: between('80 mm', '12 m'),

@@ -1,4 +1,4 @@
-import { between, quantity, ranking, row, ruleName, variation, vocabulary } from './kinds.js';
+import { counted, quantity, ranking, row, ruleName, variation, vocabulary } from './kinds.js';
 
 /** What a study may say: what varies, what must hold, what ranks. */
 export const STUDY = vocabulary({
@@ -29,7 +29,7 @@ export const STUDY = vocabulary({
       { many: true },
     ),
     row('show', 'show', quantity('number'), 'How many of the best candidates are shown.', 'show 20', {
-      range: between('1', '1000'),
+      range: counted('1', '1000'),
       absent: 'ten',
     }),
   ],

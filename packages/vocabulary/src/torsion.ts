@@ -1,4 +1,4 @@
-import { between, block, point, quantity, row, span, vocabulary, word } from './kinds.js';
+import { between, block, counted, point, quantity, row, span, vocabulary, word } from './kinds.js';
 
 /*
  * What a torsional calculation goes by, and what one says; and the rating of the bearing that takes the thrust.
@@ -165,7 +165,7 @@ export const COLLAR_THRUST = [
     quantity('number'),
     'Collars of a plain thrust bearing that carry ahead thrust.',
     'collars 1',
-    { range: between('1', '30') },
+    { range: counted('1', '30') },
   ),
   row(
     'collarOutside',

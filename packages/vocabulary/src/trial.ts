@@ -1,4 +1,4 @@
-import { anyWord, between, block, quantity, row, text, vocabulary, word } from './kinds.js';
+import { anyWord, between, block, counted, quantity, row, text, vocabulary, word } from './kinds.js';
 import { DOCK_STEP, DRILL, DRILL_WORDS, RUN_STATE } from './trial-steps.js';
 
 export const TRIAL_RUN = vocabulary({
@@ -111,7 +111,7 @@ export const TRIAL = vocabulary({
       },
     ),
     row('people', 'people', quantity('number'), 'People aboard.', 'people 6', {
-      range: between('0', '10000'),
+      range: counted('0', '10000'),
     }),
     row(
       'fuelAndAir',

@@ -190,7 +190,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every value is within the plausible range of its property',
     manual:
-      'The value is outside the plausible range, usually because the unit is wrong: psi written as MPa, or millimetres as inches. Nothing is computed from it. Where the same number in another unit would be plausible, that unit is offered. Read the source again and write the value with its unit.',
+      'The value is outside the plausible range, usually because the unit is wrong: psi written as MPa, or millimetres as inches; or it is a part of what is counted, such as half a blade. Nothing is computed from it. Where the same number in another unit would be plausible, that unit is offered. Read the source again and write the value with its unit.',
     failing: bar('torsional yield 70000 MPa'),
     passing: BAR,
   },

@@ -41,7 +41,7 @@ export function remarksOf(row: Row): string {
 /** What a number may lie between. */
 export function boundOf(range: Range | undefined): string {
   if (!range) return '';
-  return `${range.low} to ${range.high}${range.at ? `, at ${range.at.low} to ${range.at.high}` : ''}`;
+  return `${range.whole ? 'a whole number, ' : ''}${range.low} to ${range.high}${range.at ? `, at ${range.at.low} to ${range.at.high}` : ''}`;
 }
 
 /** `propeller.effectivePitch` as a person reads it. */

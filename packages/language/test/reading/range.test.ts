@@ -20,6 +20,7 @@ const propeller = (text: string) => read(PLACE_VOCABULARY.propeller!, text);
 const criteria = (text: string) => read(VESSEL_VOCABULARY.criteria!, text);
 const hull = (text: string) => read(VESSEL_VOCABULARY.hull!, text);
 const clutch = (text: string) => read(block(ENTRY_VOCABULARY.gear!, 'clutches'), text);
+const train = (text: string) => read(block(block(ENTRY_VOCABULARY.gear!, 'clutches'), 'train'), text);
 const block = (of: Vocabulary, field: string) => of.blocks.find(one => one.field === field)!.block;
 
 describe('a number outside what such a thing can be', () => {
@@ -67,6 +68,36 @@ describe('a number outside what such a thing can be', () => {
     expect(fact).toBeUndefined();
   });
 
+  it.each([
+    [engine, 'cylinders 6.5'],
+    [propeller, 'blades 3.5'],
+    [train, 'mesh A 23.5 with B 47'],
+    [train, 'mesh A 23 with B 47.25'],
+    [clutch, 'friction plates 6.000001'],
+    [(text: string) => read(block(ENTRY_VOCABULARY.gear!, 'outputFlange'), text), 'bolts 4.5 x 1/2 in'],
+  ] as const)('that is a part of what is counted whole: %#', (reader, text) => {
+    const { reading, fact } = reader(text);
+    expect(reading.problems.map(one => one.code)).toEqual(['text/out-of-range']);
+    expect(fact?.outOfRange).toContain('is not a whole number');
+  });
+
+  // What is no count of things, and may have a half: factors, and spans in diameters.
+  it('every property of a plain number either is counted whole or is one of these', () => {
+    const loose = everyQuantity().filter(([, , row, range]) => dimensionOf(row) === 'number' && !range.whole);
+    expect([...new Set(loose.map(([, , row]) => row.words))].sort()).toMatchInlineSnapshot(`
+      [
+        "Crouch constant",
+        "class plant factor at least",
+        "class shaft factor at least",
+        "damping factor",
+        "dynamic magnifier",
+        "relative damping",
+        "span diameters at least",
+        "span diameters at most",
+      ]
+    `);
+  });
+
   const rows = everyQuantity();
   it.each(rows)('%s: over and under its range is an error, its ends are not', (_, vocabulary, row, range) => {
     const dimension = (row.kind as { dimension: Dimension }).dimension;
@@ -79,10 +110,13 @@ describe('a number outside what such a thing can be', () => {
     expect(codes(high + step), write(high + step)).toEqual(['text/out-of-range']);
     if (low - step > 0 || (low < 0 && row.signed))
       expect(codes(low - Math.min(step, Math.abs(low) / 2)), write(low)).toEqual(['text/out-of-range']);
+    if (range.whole) expect(codes(low + 0.5)).toEqual(['text/out-of-range']);
     expect(codes(high), formatQuantity(high, unit)).toEqual([]);
     expect(codes(low), formatQuantity(low, unit)).toEqual([]);
   });
 });
+
+const dimensionOf = (row: Row) => (row.kind as { readonly dimension?: Dimension }).dimension;
 
 function everyQuantity(): (readonly [string, Vocabulary, Row, Range])[] {
   return everyRow().flatMap(([path, vocabulary, row]) =>

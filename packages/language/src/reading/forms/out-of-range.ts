@@ -22,7 +22,9 @@ export function outOfRange(
   value: unknown,
   place: Place,
 ): string | undefined {
-  const outside = rangedIn(row, value).find(one => !within(one.si, limitsOf(one.range, one.dimension)));
+  const outside = rangedIn(row, value).find(
+    one => isPart(one) || !within(one.si, limitsOf(one.range, one.dimension)),
+  );
   if (!outside) return undefined;
   const at = isPlace(outside.value?.origin) ? outside.value.origin : place;
   const limits = limitsOf(outside.range, outside.dimension);
@@ -31,10 +33,12 @@ export function outOfRange(
   const ends = unit
     ? [formatQuantity(limits.low, unit), formatQuantity(limits.high, unit)]
     : [outside.range.low, outside.range.high];
+  const shown = `"${row.words} ${outside.value?.written ?? outside.si}"`;
   const meant = slips.length > 0 ? `did you mean ${listed(slips)}?` : 'check the number and its unit.';
-  const message =
-    `"${row.words} ${outside.value?.written ?? outside.si}" is not between ${ends[0]} and ${ends[1]}: ${meant} ` +
-    'No check passes on this value.';
+  const wrong = isPart(outside)
+    ? 'is not a whole number: check the number.'
+    : `is not between ${ends[0]} and ${ends[1]}: ${meant}`;
+  const message = `${shown} ${wrong} No check passes on this value.`;
   cursor.problem(
     'text/out-of-range',
     { start: at.start, end: at.end },
@@ -64,6 +68,11 @@ function slipsOf({ value, dimension }: Ranged, limits: Limits): string[] {
     .filter(one => one.symbol !== unit.symbol && within(toSI(number, one), limits))
     .slice(0, OFFERED)
     .map(one => `${number}${one.symbol === '1' ? '' : ` ${one.symbol}`}`);
+}
+
+/** Half a blade, or a tenth of a tooth: things are counted whole. */
+function isPart({ si, range }: Ranged): boolean {
+  return range.whole === true && !Number.isInteger(si);
 }
 
 function unitOf({ value }: Ranged): Unit | undefined {
