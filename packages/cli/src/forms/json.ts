@@ -14,7 +14,7 @@ export class JsonForm implements Form {
   private readonly tried: WaysTried;
 
   constructor(private readonly specs: Specs) {
-    this.tried = new WaysTried(specs);
+    this.tried = new WaysTried(specs, 'always');
   }
 
   add({ spec, standings }: Judged): void {

@@ -62,7 +62,7 @@ export class CheckReport implements Form {
     private readonly wanted: Wanted,
     private readonly baseline?: Baseline,
   ) {
-    this.waysTried = new WaysTried(specs);
+    this.waysTried = new WaysTried(specs, 'in need');
   }
 
   add(judged: Judged): void {
@@ -70,7 +70,9 @@ export class CheckReport implements Form {
     const { spec } = judged;
     this.standings.push(...standingsOf(spec));
     if (wanted.summary) return;
-    for (const finding of wanted.all ? spec.findings : underImports(spec.findings)) {
+    const findings = wanted.all ? spec.findings : underImports(spec.findings);
+    // The gravest is tried first: so many tries are made for a whole run, and no more.
+    for (const finding of [...findings].sort(gravestFirst)) {
       if (severityOf(finding) === 'information') continue;
       if (isKnown(judged, finding))
         this.known.push({ rank: rankOf(finding), text: knownText(io, specs, finding) });
@@ -122,7 +124,7 @@ export class CheckReport implements Form {
     const short = finding.verdict?.asFound === true && !wanted.all;
     const full = short
       ? asFoundText(io, specs, finding)
-      : findingText(io, specs, finding, wanted.all, () => this.searched(spec, finding));
+      : findingText(io, specs, finding, wanted.all, this.waysTried.of(spec, finding));
     const text = worse ? `${full}\n  ${io.paint.warning('worse than in the baseline')}` : full;
     if (!had || wanted.all) {
       const told: Told = { rank, text, of, others: [] };
@@ -133,11 +135,6 @@ export class CheckReport implements Form {
       had.others.push(had.of);
       Object.assign(had, { rank, text, of });
     } else had.others.push(of);
-  }
-
-  /** Where neither rule nor text knows a way out, what the editor would find. */
-  private searched(spec: CheckedSpec, finding: Finding): string[] {
-    return this.waysTried.of(spec, finding)?.waysOutTried.map(one => one.title) ?? [];
   }
 
   private toldText({ text, others }: Told): string {

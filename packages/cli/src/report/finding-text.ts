@@ -6,15 +6,10 @@ import { wrapped } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
 import { excerpt } from './excerpt.js';
 import { severityOf } from './severity.js';
+import type { TriedWays } from './tried-ways.js';
 
 /** A finding for a person: where, how grave, the line itself, what is wrong, why, and the ways out. */
-export function findingText(
-  io: Io,
-  specs: Specs,
-  finding: Finding,
-  all = false,
-  tried: () => readonly string[] = () => [],
-): string {
+export function findingText(io: Io, specs: Specs, finding: Finding, all = false, tried?: TriedWays): string {
   const { paint, width } = io;
   const most = all ? Number.POSITIVE_INFINITY : MOST;
   // A fact of a catalogue entry is told at the entry, whatever uses it.
@@ -37,11 +32,11 @@ export function findingText(
   for (const related of finding.related.slice(0, most)) lines.push(relatedText(io, specs, related));
   if (finding.related.length > most)
     lines.push(`       and ${finding.related.length - MOST} more: --all lists them`);
-  const known = waysOut(finding);
-  const ways = known.length > 0 ? known : tried();
-  for (const way of ways.slice(0, most)) {
-    lines.push(wrapped(visible(way), width, '           ', `  ${paint.good('way out:')} `));
-  }
+  // As the editor offers them: tried, what costs nothing else first. Without that, what rule and text know, and that it is not tried.
+  const isTried = tried !== undefined && !tried.triesEnded;
+  const ways = isTried ? tried.waysOutTried.map(one => one.title) : waysOut(finding);
+  const lead = `  ${paint.good(isTried || !finding.verdict ? 'way out:' : 'way out, not tried:')} `;
+  for (const way of ways.slice(0, most)) lines.push(wrapped(visible(way), width, '           ', lead));
   if (ways.length > most) lines.push(`           and ${ways.length - MOST} more, offered in the editor`);
   return lines.join('\n');
 }

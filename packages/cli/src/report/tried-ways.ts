@@ -25,12 +25,15 @@ export interface TriedWay {
 export class WaysTried {
   private left = MOST_TRIES;
 
-  constructor(private readonly specs: Specs) {}
+  constructor(
+    private readonly specs: Specs,
+    private readonly search: 'always' | 'in need',
+  ) {}
 
   of(spec: CheckedSpec, finding: Finding): TriedWays | undefined {
     const severity = severityOf(finding);
     if (severity !== 'error' && severity !== 'warning') return undefined;
-    const steps = this.specs.waysOut(spec, finding);
+    const steps = this.specs.waysOut(spec, finding, this.search);
     if (!steps) return undefined;
     for (;;) {
       const { done, value } = steps.next();

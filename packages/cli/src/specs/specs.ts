@@ -3,7 +3,7 @@ import type { AcceptancePolicy } from '@tailshaft/drivetrain';
 import {
   consequenceOf,
   createTailshaftCore,
-  curing,
+  curingAll,
   type FileCheck,
   type Finding,
   findingsOf,
@@ -75,17 +75,18 @@ export class Specs implements Spots {
     return document && this.core.language.project.studyOf(document, vessel, study);
   }
 
-  /** The ways out that an editor would offer for a finding, one try after the other. */
-  waysOut(spec: CheckedSpec, finding: Finding): Generator<void, Offer[]> | undefined {
+  /** The ways out that an editor would offer for a finding, one try after the other; all that can be found, or some that do. */
+  waysOut(
+    spec: CheckedSpec,
+    finding: Finding,
+    search: 'always' | 'in need',
+  ): Generator<void, Offer[]> | undefined {
     const document = this.core.shared.workspace.LangiumDocuments.getDocument(URI.file(spec.path));
     if (!document) return undefined;
     const { project } = this.core.language;
     const textOf = (uri: string) => this.textOf(uri);
-    return curing(
-      finding,
-      textOf,
-      onceEach(edits => consequenceOf(project, document, edits, textOf)),
-    );
+    const judge = onceEach(edits => consequenceOf(project, document, edits, textOf));
+    return curingAll(finding, textOf, judge, search);
   }
 
   uriOf(spec: CheckedSpec): string {

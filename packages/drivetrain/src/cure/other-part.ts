@@ -1,4 +1,4 @@
-import { asStated, named } from '@tailshaft/vocabulary';
+import { named } from '@tailshaft/vocabulary';
 import { couplingsThatFit } from '../analysis/coupling-choice.js';
 import { gearsThatTurn } from '../analysis/gear-choice.js';
 import { LineAnalysis } from '../analysis/line.js';
@@ -8,6 +8,7 @@ import type { Engine } from '../model/engine.js';
 import { home, nameOf, type Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { gearEdits } from '../rules/gear-edits.js';
+import { writtenRatio } from '../rules/ratio/written-ratio.js';
 import { type Judgement, lineOf } from './judgement.js';
 import { twinsOf } from './twins.js';
 
@@ -40,7 +41,7 @@ function otherGears(line: ShaftLine, { vessel, catalogue }: Judgement): Route[] 
       title: `Fit gear ${entry.name} at ${variant.nominalFact.written} with clutch ${clutch.name} ahead`,
       edits: gearEdits(gear, {
         name: entry.name,
-        ratio: asStated(variant.nominalFact),
+        ratio: writtenRatio(variant, clutch, vessel),
         clutch: clutch.name,
         ...(gear.change === 'retained' ? { fitted: 'in its place' } : {}),
       }),

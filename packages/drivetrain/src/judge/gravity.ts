@@ -4,23 +4,30 @@ const SEVERITIES: readonly Severity[] = ['error', 'warning', 'note'];
 
 /**
  * Graver findings first: by severity, what is as found behind what is proposed; then which way the vessel goes, or what
- * keeps that from being told, which no margin measures; then by how far below nil the margin is; then the rest; and last
- * what is required or was tried of the whole, which mostly follows from a part that stands before it.
+ * keeps that from being told, which no margin measures; then by how far below nil the margin is, or what is held against a
+ * limit lies over it; then the rest; and last what is required or was tried of the whole, which mostly follows from a part that stands before it.
  */
 export function byGravity(one: Weighed, other: Weighed): number {
   return (
     SEVERITIES.indexOf(one.severity) - SEVERITIES.indexOf(other.severity) ||
     Number(one.asFound ?? false) - Number(other.asFound ?? false) ||
     kindOf(one) - kindOf(other) ||
-    (one.margin ?? 0) - (other.margin ?? 0)
+    (depthOf(one) ?? 0) - (depthOf(other) ?? 0)
   );
 }
 
 export type Weighed = Pick<Verdict, 'rule' | 'severity' | 'margin' | 'asFound'> &
-  Partial<Pick<Verdict, 'explains'>>;
+  Partial<Pick<Verdict, 'explains' | 'over' | 'balance'>>;
 
-function kindOf({ rule, margin, explains = [] }: Weighed): number {
+function kindOf(verdict: Weighed): number {
+  const { rule, explains = [] } = verdict;
   if ([rule, ...explains.map(one => one.rule)].some(one => one.startsWith('rotation/'))) return 0;
   if (rule.startsWith('trace/') || rule.startsWith('trial/')) return 3;
-  return margin !== undefined && margin < 0 ? 1 : 2;
+  return (depthOf(verdict) ?? 0) < 0 ? 1 : 2;
+}
+
+/** Capacity over demand less one. A tolerance that is overstepped, as often as it may be, says nothing of the kind. */
+function depthOf({ margin, over, balance }: Weighed): number | undefined {
+  if (margin !== undefined) return margin;
+  return over !== undefined && balance && 'more' in balance ? 1 / over - 1 : undefined;
 }

@@ -7,8 +7,6 @@ import type { Missing, Verdict } from './verdict.js';
 export function leftOpen(failed: Verdict, then: Verdict | undefined): readonly Missing[] | undefined {
   if (!then || then.outcome === 'fails') return undefined;
   if (then.outcome !== 'cannot tell') return [];
-  // A load path that is no longer understood is another question, however it is asked.
-  if (then.withheld) return undefined;
   const known = new Set(failed.open?.map(one => one.property));
   const waits = then.missing.length > 0 && then.missing.every(one => known.has(one.property));
   return waits ? then.missing : undefined;

@@ -3,6 +3,7 @@ import { likewise } from '../model/reads.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { type Needed, settles } from './needed.js';
 import { neededWords } from './needed-words.js';
+import type { Route } from './route.js';
 import type { Resting } from './settle.js';
 import type { Verdict } from './verdict.js';
 
@@ -45,7 +46,14 @@ function worst(group: readonly Resting[]): Resting {
   );
   const plain = new Set(group.map(one => `${one.verdict.outcome} ${withoutMode(one)}`));
   const told = withOpenOfAll(withNeededOfAll(found, group), group);
-  return plain.size > 1 ? told : { ...told, verdict: { ...told.verdict, message: withoutMode(told) } };
+  const verdict = { ...told.verdict, ...(plain.size > 1 ? {} : { message: withoutMode(told) }) };
+  return { ...told, verdict: likewise({ ...verdict, routes: () => routesOfLine(told) }, told.verdict) };
+}
+
+/** Ways out change parts, which a line has in all its modes. */
+function routesOfLine({ verdict, running }: Resting): readonly Route[] {
+  const routes = verdict.routes();
+  return running ? routes.map(one => ({ ...one, title: withoutName(one.title, running) })) : routes;
 }
 
 /** What another mode waits for stays open, whatever puts the failure of this one right. */
@@ -78,9 +86,12 @@ function withNeededOfAll(found: Resting, group: readonly Resting[]): Resting {
 
 /** The message as it would be of a line that has no modes. */
 function withoutMode({ verdict, running }: Resting): string {
-  const suffix = `, ${running!.mode!.name}`;
-  const plain = running!.name.slice(0, -suffix.length);
-  return verdict.message.replaceAll(running!.name, plain);
+  return withoutName(verdict.message, running!);
+}
+
+function withoutName(text: string, running: ShaftLine): string {
+  const suffix = `, ${running.mode!.name}`;
+  return text.replaceAll(running.name, running.name.slice(0, -suffix.length));
 }
 
 const OUTCOMES: readonly Verdict['outcome'][] = [

@@ -66,7 +66,9 @@ export function neededFor(balance: Balance, choosable: Choosable, others: readon
       // What is worked out of the figure, as its half, is not what would be written there.
       if (figure?.si === one.si && one.si > 0) leaves.set(one.origin!, { ...figure, label: one.label });
     }
+  const lapses = measuredWithAnother([...leaves.keys()].map(one => choosable.get(one)!.fact));
   return [...leaves.values()]
+    .filter(leaf => !lapses(choosable.get(leaf.origin!)!.fact))
     .flatMap(leaf => {
       const needed = solve(balance, leaf, choosable.get(leaf.origin!)!.fact);
       return needed && others.every(one => settles(one, needed.at, needed.si)) ? [needed] : [];
@@ -74,7 +76,19 @@ export function neededFor(balance: Balance, choosable: Choosable, others: readon
     .sort((one, other) => changeOf(one) - changeOf(other));
 }
 
-function changeOf({ si, now }: Needed): number {
+/** Which facts another one of them was measured with: with another figure there, that one is not what it was. */
+function measuredWithAnother(facts: readonly Fact<unknown>[]): (fact: Fact<unknown>) => boolean {
+  const homes = facts.flatMap(one => homeOfFact(one) ?? []);
+  return fact => {
+    const home = homeOfFact(fact);
+    return homes.some(
+      ({ host, row }) => host === home?.host && home.row && row?.measuredWith?.includes(home.row.field),
+    );
+  };
+}
+
+/** How far a figure is from what stands there, either way, as a logarithm. */
+export function changeOf({ si, now }: Pick<Needed, 'si' | 'now'>): number {
   return Math.abs(Math.log(si / now.si));
 }
 

@@ -76,10 +76,11 @@ function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
   const outside = [...reads.notable].filter(one => one.outOfRange !== undefined);
   if (verdict.outcome === 'fails') {
     const failing = outside.length > 0 ? { ...verdict, outOfRange: outside } : verdict;
-    return doubted.length > 0 ? ifTrue(failing, doubted) : failing;
+    const told = doubted.length > 0 ? ifTrue(failing, doubted) : failing;
+    return withOpen(told, rule, reads, doubted);
   }
   if (verdict.outcome !== 'holds' && verdict.outcome !== 'does not apply') return verdict;
-  const open = openIn(reads).filter(one => !isAskedBy(rule, one));
+  const open = unanswered(rule, reads);
   const absent = verdict.outcome === 'holds' ? absentIn(rule, reads) : [];
   if (open.length > 0 || absent.length > 0) {
     const missing = [...open.map(missingFact), ...absent.map(missingRead)];
@@ -104,20 +105,32 @@ function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
   return doubted.length > 0 ? unproven(verdict, doubted) : verdict;
 }
 
+/** What it would wait for if it did not fail: that stays open, whatever puts the failure right. */
+function withOpen(verdict: Verdict, rule: Rule, reads: Reads, doubted: readonly Fact<unknown>[]): Verdict {
+  const waits = [
+    ...unanswered(rule, reads).map(missingFact),
+    ...absentIn(rule, reads).map(missingRead),
+    ...doubted.map(inDoubt),
+  ];
+  return waits.length > 0 ? { ...verdict, open: [...(verdict.open ?? []), ...waits] } : verdict;
+}
+
 /** What would hold, on facts that nobody has proven. */
 function unproven(verdict: Verdict, doubted: readonly Fact<unknown>[]): Verdict {
   return {
     ...verdict,
     outcome: 'cannot tell',
     message: `${verdict.message} This holds only if ${list(doubted.map(wordsOf))} is true: prove it by a plate, a drawing or a measurement.`,
-    missing: doubted.map(fact => {
-      const gap = missingFact(fact);
-      const more = fact.outdated
-        ? `as it is now (${fact.written} was ${fact.outdated})`
-        : `by more than ${fact.evidence?.kind}`;
-      return { ...gap, what: `${gap.what} ${more}` };
-    }),
+    missing: doubted.map(inDoubt),
   };
+}
+
+function inDoubt(fact: Fact<unknown>): Missing {
+  const gap = missingFact(fact);
+  const more = fact.outdated
+    ? `as it is now (${fact.written} was ${fact.outdated})`
+    : `by more than ${fact.evidence?.kind}`;
+  return { ...gap, what: `${gap.what} ${more}` };
 }
 
 /** What fails, told with what it rests on. */
@@ -157,6 +170,10 @@ function stub({ what, host, property }: Missing) {
 function isDoubted(fact: Fact<unknown>): boolean {
   if (fact.outdated !== undefined) return true;
   return isWeak(fact) && !(fact.evidence?.kind === 'assumed' && homeOfFact(fact)?.estimated);
+}
+
+function unanswered(rule: Rule, reads: Reads): Fact<unknown>[] {
+  return openIn(reads).filter(one => !isAskedBy(rule, one));
 }
 
 function openIn(reads: Reads): Fact<unknown>[] {

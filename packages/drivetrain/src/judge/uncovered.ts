@@ -1,7 +1,7 @@
 import type { Origin } from '@tailshaft/mechanics';
 import { severalMovers, type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
 import { isThroughInput } from '../model/gear-in-mode.js';
-import type { AbsentRead } from '../model/reads.js';
+import { type AbsentRead, likewise } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import type { RuleInfo } from '../rules/rule.js';
 import { cannotTell } from './cannot-tell-words.js';
@@ -39,7 +39,7 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
         isAbout(verdict, line) &&
         ([...reads.facts].some(fact => facts.has(fact)) || [...reads.absent].some(one => onPath(one, hosts))),
     );
-    if (why.length === 0) return one;
+    if (why.length === 0) return { ...one, verdict: withOpenPath(verdict, [...uncovered, ...several]) };
     const title = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);
     return {
       ...one,
@@ -54,6 +54,16 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
       },
     };
   });
+}
+
+/** What fails whatever the load path is waits for it once it is put right. */
+function withOpenPath(
+  verdict: Verdict,
+  open: readonly (Uncovered & { readonly line: ShaftLine })[],
+): Verdict {
+  const waits = open.filter(({ line }) => isAbout(verdict, line)).map(gapOf);
+  if (verdict.outcome !== 'fails' || waits.length === 0) return verdict;
+  return likewise({ ...verdict, open: [...(verdict.open ?? []), ...waits] }, verdict);
 }
 
 function counts({ severalMovers, oneInput }: RuleInfo, { joined, gear }: ShaftLine): boolean {

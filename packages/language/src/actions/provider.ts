@@ -25,7 +25,7 @@ import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inline-part
 import { FIX_ALL } from './kinds.js';
 import { mirrorLine } from './mirror-line.js';
 import type { Offer } from './offer.js';
-import { curing, type Judge, once, onceEach, questions } from './quick-fixes.js';
+import { curingAll, type Judge, once, onceEach, questions } from './quick-fixes.js';
 import { touchesShiftCable } from './shift-cable.js';
 import { studyCandidates } from './study-candidates.js';
 import { whatSuits } from './what-suits.js';
@@ -94,7 +94,10 @@ export class CodeActions implements CodeActionProvider {
     const offers: Offer[] = [];
     if (wants('quickfix') || wants(FIX_ALL)) {
       const findings = findingsOf(check);
-      const here = findingsAt(everyFinding(findings), range, document);
+      const touched = findingsAt(everyFinding(findings), range, document);
+      // What is told under another finding of the place is put right with that one.
+      const led = new Set(touched.flatMap(one => one.folded ?? []));
+      const here = touched.filter(one => !led.has(one));
       if (wants('quickfix')) {
         const { LangiumDocuments } = shared.workspace;
         offers.push(...importEntry(project, LangiumDocuments, document, { start, end }, here, textOf));
@@ -102,8 +105,8 @@ export class CodeActions implements CodeActionProvider {
         const judge: Judge = onceEach(edits => consequenceOf(project, document, edits, textOf));
         // What cures stands before what asks, and what several findings share is offered once.
         const all = here.flatMap(one => [one, ...(one.folded ?? [])]);
-        const cured = await this.tried(document, check, token, all, finding =>
-          curing(finding, textOf, judge),
+        const cured = await this.tried(document, check, token, here, finding =>
+          curingAll(finding, textOf, judge),
         );
         const asked = all.flatMap(finding => questions(finding, textOf, judge));
         const atEntry = await this.atEntry(document, range, token);
@@ -188,7 +191,7 @@ export class CodeActions implements CodeActionProvider {
       const found = findingsOf(check).filter(one => one.entryKey === key);
       const all = found.flatMap(one => [one, ...(one.folded ?? [])]);
       const judge: Judge = onceEach(edits => consequenceOf(project, user, edits, textOf));
-      const cured = await this.tried(user, check, token, all, finding => curing(finding, textOf, judge));
+      const cured = await this.tried(user, check, token, found, finding => curingAll(finding, textOf, judge));
       const asked = all.flatMap(finding => questions(finding, textOf, judge));
       offers.push(...[...cured, ...asked].filter(one => one.edits.every(edit => edit.uri === uri)));
     }

@@ -13,7 +13,9 @@ import { textEditsFor, textEditsForSpelled } from '../edit/model-edits.js';
 import { problemEdits } from '../edit/problem-edits.js';
 import type { TextEdit } from '../edit/text-edit.js';
 import type { Finding } from '../project/finding.js';
-import { hostOf } from '../reading/place.js';
+import { aboutOf } from '../project/finding-place.js';
+import { listed } from '../project/finding-words.js';
+import { hostOf, placeOf } from '../reading/place.js';
 import { editsAsFound } from './as-found.js';
 import type { Consequence } from './consequence.js';
 import type { Offer, TextOf } from './offer.js';
@@ -40,8 +42,33 @@ export function cures(finding: Finding, textOf: TextOf, judge: Judge): Offer[] {
   return ended(curing(finding, textOf, judge));
 }
 
-/** The same, with a rest before each route that is tried: whoever runs it can see to other things there, or give up. */
-export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generator<void, Offer[]> {
+/**
+ * The ways out of a finding and of those that are told under it. One that the others put right already is not put right a
+ * second time: a line that mirrors another follows it.
+ */
+export function* curingAll(...[finding, ...rest]: Parameters<typeof curing>): Generator<void, Offer[]> {
+  const [, judge] = rest;
+  const offers = yield* curing(finding, ...rest);
+  for (const one of finding.folded ?? []) {
+    const { verdict, vessel } = one;
+    const isSettled =
+      verdict &&
+      offers.some(({ route, edits }) => route && judge(edits).settles(verdict, vessel?.vessel.name));
+    if (!isSettled) offers.push(...(yield* curing(one, ...rest)));
+  }
+  return once(offers);
+}
+
+/**
+ * The same of one finding, with a rest before each route that is tried: whoever runs it can see to other things there, or give
+ * up. Sizes and parts are searched for only where nothing else does, if `search` says so.
+ */
+export function* curing(
+  finding: Finding,
+  textOf: TextOf,
+  judge: Judge,
+  search: 'always' | 'in need' = 'always',
+): Generator<void, Offer[]> {
   const { problem, verdict, vessel } = finding;
   const offers: Offer[] = [];
   for (const choice of problem?.choices ?? []) {
@@ -60,10 +87,12 @@ export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generat
   offers.push(...(yield* successes(routes, finding, textOf, judge)));
   if (verdict && vessel && !verdict.asFound)
     offers.push(...(yield* successes(suitedParts(verdict, vessel), finding, textOf, judge)));
+  const enough = search === 'in need' && offers.some(one => !one.makesWorse);
   // Nothing is searched for a rule that no choice of parts and sizes can settle: its page says why.
-  if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure) {
+  if (verdict && vessel && !verdict.asFound && !findRule(verdict.rule)?.noCure && !enough) {
     // What no rule names is searched for: other sizes, and other parts where nothing else has been found.
-    offers.push(...(yield* searched(otherSizes(verdict, vessel), finding, textOf, judge, SEARCHED)));
+    const sizes = otherThan(offers, otherSizes(verdict, vessel), textOf);
+    offers.push(...(yield* searched(sizes, finding, textOf, judge, SEARCHED)));
     if (offers.length === 0)
       offers.push(...(yield* searched(otherParts(verdict, vessel), finding, textOf, judge, SEARCHED)));
     // A part that nobody has found yet comes last: only where all else makes something worse.
@@ -71,6 +100,14 @@ export function* curing(finding: Finding, textOf: TextOf, judge: Judge): Generat
       offers.push(...(yield* searched(wantedParts(verdict, vessel), finding, textOf, judge, WANTED)));
   }
   return once(offers).sort(bestFirst);
+}
+
+/** Sizes for which nothing is offered yet: where the rule names one that does, another of the same thing is no further way. */
+function otherThan(offers: readonly Offer[], routes: readonly Route[], textOf: TextOf): Route[] {
+  const place = ({ uri, start, end }: TextEdit) => (end > start ? `${uri}:${start}-${end}` : undefined);
+  const known = new Set(offers.filter(one => !one.makesWorse).flatMap(({ edits }) => edits.map(place)));
+  known.delete(undefined);
+  return routes.filter(({ edits }) => !textEditsFor(edits, textOf).every(one => known.has(place(one))));
 }
 
 /**
@@ -167,7 +204,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
   const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
   const preferred = route.preferred === true && others.length === 0 && open.length === 0;
   return {
-    title: `${route.title}${stillOpen(open)}${thenWorse(others)} (${kind})`,
+    title: `${route.title}${withIt(finding, edits, judged)}${stillOpen(open)}${thenWorse(others)} (${kind})`,
     kind: 'quickfix',
     edits,
     finding,
@@ -176,6 +213,25 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
     ...(mended > 1 ? { mends: mended } : {}),
     ...(preferred ? { preferred } : {}),
   };
+}
+
+/** Lines that mirror the one that is changed, and of which the same is said: they are put right with it. */
+function withIt(
+  { verdict, vessel: judged, folded = [] }: Finding,
+  edits: readonly TextEdit[],
+  { settles }: Consequence,
+): string {
+  if (!judged || folded.length === 0) return '';
+  const { line } = aboutOf(verdict!, judged.vessel);
+  const names = folded.flatMap(one => {
+    if (one.verdict?.rule !== verdict!.rule) return [];
+    const { line: other } = aboutOf(one.verdict, judged.vessel);
+    if (!line || other?.mirrors !== line.name) return [];
+    const { uri, start, end } = placeOf(other.origin);
+    const isOwn = edits.some(edit => edit.uri === uri && edit.start >= start && edit.end <= end);
+    return !isOwn && settles(one.verdict, judged.vessel.name) ? [other.name] : [];
+  });
+  return names.length > 0 ? `; ${listed(names)} ${names.length === 1 ? 'follows' : 'follow'}` : '';
 }
 
 /** What was not known before, and is not known then. */

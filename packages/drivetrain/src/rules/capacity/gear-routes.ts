@@ -1,4 +1,3 @@
-import { asStated } from '@tailshaft/vocabulary';
 import { acceptsRotation, type GearChoice, gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { inputTorques } from '../../analysis/input-torque.js';
@@ -12,6 +11,7 @@ import { isWeak } from '../../model/fact.js';
 import type { GearFacts } from '../../model/gear.js';
 import { statementOf } from '../../model/part.js';
 import { gearEdits } from '../gear-edits.js';
+import { writtenRatio } from '../ratio/written-ratio.js';
 import { pumpFor } from '../rotation/edits.js';
 
 /** At most so many ways out are offered: the ones with the greatest margin. */
@@ -96,11 +96,14 @@ function speedChange(before: LineAnalysis, after: LineAnalysis): string {
   return `, the shaft turns ${percent(Math.abs(change))} ${change > 0 ? 'faster' : 'slower'}`;
 }
 
-function editsFor({ line, analysis }: LineContext, { entry, variant, clutch }: GearChoice): ModelEdit[] {
+function editsFor(
+  { line, analysis, vessel }: LineContext,
+  { entry, variant, clutch }: GearChoice,
+): ModelEdit[] {
   const gear = line.gear!;
   const edits = gearEdits(gear, {
     name: entry.name,
-    ratio: asStated(variant.nominalFact),
+    ratio: writtenRatio(variant, clutch, vessel),
     clutch: clutch.name,
   });
   const turn = analysis.rotation.atFlywheel;

@@ -1,9 +1,9 @@
-import { asStated } from '@tailshaft/vocabulary';
 import { gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
 import { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { GearChange } from '../gear-edits.js';
+import { writtenRatio } from '../ratio/written-ratio.js';
 
 /** Another ratio that the gear of the line is offered with. */
 export interface OfferedRatio {
@@ -39,7 +39,7 @@ export function findOffered(
       return [
         {
           ratio: variant.nominalFact.written,
-          gear: { ratio: asStated(variant.nominalFact), clutch: clutch.name },
+          gear: { ratio: writtenRatio(variant, clutch, vessel), clutch: clutch.name },
           change: `the shaft turns ${percent(Math.abs(faster))} ${faster > 0 ? 'faster' : 'slower'}`,
           other,
         },

@@ -87,7 +87,7 @@ function check(context: LineContext): Verdict | undefined {
     balance: over
       ? { more: given('demand at most', 'k', 'ratio', most), less: demand }
       : { more: demand, less: given('demand at least', 'k', 'ratio', least) },
-    message: `${asks}: ${over ? 'too much, so the engine does not reach its rated speed' : 'too little, so its full power is never used'}${ends}`,
+    message: `${asks}: ${over ? `too much, so the ${line.engine ? 'engine' : 'motor'} does not reach its rated speed` : 'too little, so its full power is never used'}${ends}`,
     routes: () => routes(context, propulsion, least, most),
   });
 }

@@ -1,4 +1,3 @@
-import { asStated } from '@tailshaft/vocabulary';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
@@ -8,11 +7,13 @@ import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
 import { nameOf } from '../../model/part.js';
+import type { Vessel } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
+import { writtenRatio } from './written-ratio.js';
 
 const INFO: RuleInfo = {
   id: 'ratio/not-offered',
@@ -40,7 +41,7 @@ const INFO: RuleInfo = {
 
 export const notOffered: Rule = { ...INFO, scope: 'line', check };
 
-function check({ line }: LineContext): Verdict | undefined {
+function check({ line, vessel }: LineContext): Verdict | undefined {
   const { gear } = line;
   if (!gear || gear.ratios.length === 0) return undefined;
   const say = sayFor(INFO, line.path);
@@ -74,7 +75,7 @@ function check({ line }: LineContext): Verdict | undefined {
       'Sense, ahead clutch and rating of this ratio are therefore unknown.',
     related: gear.ratios.map(one => ({ at: one.origin, message: `offered: ${one.nominalFact.written}` })),
     explains,
-    routes: () => nearestOffered(gear, written.si),
+    routes: () => nearestOffered(gear, written.si, vessel),
   });
 }
 
@@ -92,7 +93,7 @@ const WAITING = [
 ];
 
 /** The offered ratios on both sides of the written one, the nearest first. */
-function nearestOffered(gear: Gear, turns: number): Route[] {
+function nearestOffered(gear: Gear, turns: number, vessel: Vessel): Route[] {
   const clutch = gear.aheadClutch?.value;
   return [...gear.ratios]
     .filter(one => clutch === undefined || clutchesOf(gear, one).some(two => two.name === clutch))
@@ -104,11 +105,12 @@ function nearestOffered(gear: Gear, turns: number): Route[] {
     .slice(0, 2)
     .map((one, index) => {
       const change = turns / (one.exact?.value?.si ?? one.nominal.si) - 1;
+      const ahead = clutchesOf(gear, one).find(two => two.name === clutch);
       return {
         title:
           `Use ${one.nominalFact.written}${isTurnedRound(one, turns) ? ', the same turned round' : index === 0 ? ', the nearest offered' : ''}: the shaft turns ` +
           `${percent(Math.abs(change))} ${change > 0 ? 'faster' : 'slower'} than with ${gear.ratioUsed!.written}`,
-        edits: gearEdits(gear, { ratio: asStated(one.nominalFact) }),
+        edits: gearEdits(gear, { ratio: writtenRatio(one, ahead, vessel) }),
       };
     });
 }

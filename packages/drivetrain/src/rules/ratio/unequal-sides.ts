@@ -1,5 +1,4 @@
 import type { Value } from '@tailshaft/mechanics';
-import { asStated } from '@tailshaft/vocabulary';
 import { gearsThatTurn } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
@@ -21,6 +20,7 @@ import { ratioTolerance } from '../planned.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { TOOTH_COUNTS } from './sources.js';
+import { writtenRatio } from './written-ratio.js';
 
 const INFO: RuleInfo = {
   id: 'ratio/unequal-sides',
@@ -172,7 +172,7 @@ function takeRatioOf(
   from: ShaftLine,
   to: ShaftLine,
   side: string,
-  { analysisOf }: ArrangementContext,
+  { analysisOf, vessel }: ArrangementContext,
 ): Route[] {
   const [theirs, gear] = [from.gear!, to.gear!];
   const wanted = theirs.variant?.nominal;
@@ -190,7 +190,7 @@ function takeRatioOf(
   return [
     {
       title: `Give ${side} the ratio ${offered.nominalFact.written} of the other side${how}`,
-      edits: gearEdits(gear, { ratio: asStated(offered.nominalFact) }),
+      edits: gearEdits(gear, { ratio: writtenRatio(offered, analysisOf(to).aheadClutch.value, vessel) }),
     },
   ];
 }
@@ -200,7 +200,7 @@ function takeGearOf(
   from: ShaftLine,
   to: ShaftLine,
   side: string,
-  { analysisOf, catalogue, arrangement }: ArrangementContext,
+  { analysisOf, catalogue, arrangement, vessel }: ArrangementContext,
 ): Route[] {
   const [theirs, gear] = [from.gear!, to.gear!];
   const entry = catalogue.gears.filter(one => one.name === theirs.entry?.name);
@@ -212,7 +212,7 @@ function takeGearOf(
       title: `Fit gear ${name} at ${variant.nominalFact.written} to ${side} as on the other side, with clutch ${clutch.name} ahead`,
       edits: gearEdits(gear, {
         name,
-        ratio: asStated(variant.nominalFact),
+        ratio: writtenRatio(variant, clutch, vessel),
         clutch: clutch.name,
         fitted: arrangement.revises === undefined ? 'here' : 'in its place',
       }),

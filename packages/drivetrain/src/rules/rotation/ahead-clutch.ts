@@ -1,5 +1,4 @@
 import { otherHand } from '@tailshaft/mechanics';
-import { handOf } from '../../analysis/hand.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -51,8 +50,11 @@ function check(context: LineContext): Verdict | undefined {
   if (said === 'continuous') {
     return say.holds({ place, message: `${line.name}: ${subject} may run ahead continuously.` });
   }
-  const hand = handOf(line);
-  const other = hand ? ` The other clutch needs a ${otherHand(hand)}-hand propeller.` : '';
+  // What this clutch needs follows from how the shaft turns, whatever hand is listed.
+  const { neededHand } = analysis.rotation;
+  const other = neededHand
+    ? ` A clutch that turns the shaft the other way needs a ${otherHand(neededHand)}-hand propeller.`
+    : '';
   return say.fails({
     place,
     message:

@@ -5,7 +5,6 @@ import {
   type Sense,
   senseThatDrivesAhead,
 } from '@tailshaft/mechanics';
-import { asStated } from '@tailshaft/vocabulary';
 import { type GearChoice, gearsThatTurn } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { handOf } from '../../analysis/hand.js';
@@ -18,6 +17,7 @@ import { isWeak } from '../../model/fact.js';
 import type { Clutch, Gear } from '../../model/gear.js';
 import type { ShaftLine } from '../../model/vessel.js';
 import { type GearChange, gearEdits } from '../gear-edits.js';
+import { writtenRatio } from '../ratio/written-ratio.js';
 import { fitHand, handWords, pumpFor, turnWords, useClutch } from './edits.js';
 import { otherEngineRoutes } from './other-engine-routes.js';
 import { isWelcome } from './turning-routes.js';
@@ -76,7 +76,7 @@ function clutchRoutes({ line, arrangement }: About, hand: Hand): Route[] {
 
 /** Catalogue gears that turn the shaft this way. */
 export function gearRoutes(
-  { line, arrangement, catalogue }: About,
+  { line, arrangement, catalogue, vessel }: About,
   wanted: Sense,
   without?: Offered,
 ): Route[] {
@@ -93,7 +93,7 @@ export function gearRoutes(
       title:
         `Fit gear ${one.entry.name} at ${nominalWords(one)} with clutch ${one.clutch.name} ahead: the shaft then ` +
         `turns ${turnWords(wanted)}${fasterWords(one.ratioChange)}`,
-      edits: gearEdits(gear, wordsOf(line, one, arrangement)),
+      edits: gearEdits(gear, wordsOf(line, one, { arrangement, vessel })),
     }));
 }
 
@@ -178,13 +178,13 @@ function suitsOtherSide(
 function wordsOf(
   line: ShaftLine,
   { entry, variant, clutch }: GearChoice,
-  arrangement: About['arrangement'],
+  { arrangement, vessel }: Pick<About, 'arrangement' | 'vessel'>,
 ): GearChange {
   const byPump = entry.facts.inputRotation?.value?.word === 'either by pump index';
   const atFlywheel = rotationOf(line).atFlywheel;
   return {
     name: entry.name,
-    ratio: asStated(variant.nominalFact),
+    ratio: writtenRatio(variant, clutch, vessel),
     clutch: clutch.name,
     ...(byPump && atFlywheel ? { pump: pumpFor(atFlywheel) } : {}),
     fitted: arrangement.revises === undefined ? 'here' : 'in its place',

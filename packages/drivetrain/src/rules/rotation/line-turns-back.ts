@@ -1,5 +1,5 @@
 import type { FlywheelFacing } from '@tailshaft/mechanics';
-import { type NewValue, newWord, spell } from '@tailshaft/vocabulary';
+import { type NewValue, spell } from '@tailshaft/vocabulary';
 import { rotationOf } from '../../analysis/rotation.js';
 import { turnsBack } from '../../analysis/stages.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
@@ -14,7 +14,8 @@ import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { stubRoutes, turnWords, writeInPlace } from './edits.js';
+import { stubRoutes } from './edits.js';
+import { facingNeeded, facingRoute } from './flywheel-facing.js';
 import { ALGEBRA, DOCK_CAUTION } from './sources.js';
 import { foldOn } from './uses.js';
 
@@ -79,8 +80,8 @@ function check(context: LineContext): Verdict | undefined {
       ],
     });
   }
-  const aft = (facing === 'aft') === (backs.length % 2 === 0);
-  if (aft) {
+  const other = facingNeeded(line);
+  if (other === undefined) {
     return say.holds({
       place,
       message: `${line.name}: the flywheel faces ${facing} and ${turning ? `the line turns back in ${turning}` : 'the line runs straight on'}; the power leaves aft.`,
@@ -89,7 +90,6 @@ function check(context: LineContext): Verdict | undefined {
   const why = turning
     ? `the flywheel faces ${facing}, but the line turns back in ${turning}, so the power would leave forward`
     : 'the flywheel faces forward, but nothing turns the line back aft';
-  const other = facing === 'aft' ? 'forward' : 'aft';
   return say.fails({
     place,
     message: `${line.name}: ${why}. With the flywheel ${other} the same engine turns the other way as seen from aft, and the propeller hand follows.`,
@@ -133,20 +133,6 @@ function facingRoutes(line: ShaftLine, boxes: readonly (Gear | Transfer)[]): Rou
     ? (['aft', 'forward'] as const)
     : [turns.filter(Boolean).length % 2 === 0 ? ('aft' as const) : ('forward' as const)];
   return ways.map(way => facingRoute(line, way));
-}
-
-/** What follows when the flywheel faces this way. */
-function facingRoute(line: ShaftLine, way: FlywheelFacing): Route {
-  const engine = line.engine!;
-  const flywheelFaces = { value: way, written: way, origin: engine.flywheelFaces?.origin ?? engine.origin };
-  const { ahead, neededHand } = rotationOf({ ...line, engine: { ...engine, flywheelFaces } });
-  const then = ahead
-    ? `: the shaft then turns ${turnWords(ahead)} ahead and needs a ${neededHand}-hand propeller`
-    : '';
-  return {
-    title: `Face the flywheel of ${line.name} ${way}${then}`,
-    edits: [writeInPlace(engine, 'flywheel', newWord(way))],
-  };
 }
 
 /** Both ways of comparing the ends of a box that turns the line back. */

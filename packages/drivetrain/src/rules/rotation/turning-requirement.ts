@@ -13,6 +13,7 @@ import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { stubRoutes } from './edits.js';
+import { facingsPutRight } from './flywheel-facing.js';
 import { sidesNeeded } from './inward-turning.js';
 import { handNeeded, twoPropellers } from './same-hand.js';
 import { DOCK_CAUTION, PRACTICE } from './sources.js';
@@ -137,6 +138,9 @@ function judge(context: ArrangementContext, requirement: Requirement, wanted: Tu
       rule,
       subject: arrangement.path,
     })),
-    routes: () => turningRoutes(context, wanted),
+    routes: () => {
+      const faced = facingsPutRight(two);
+      return faced ? [faced] : turningRoutes(context, wanted);
+    },
   });
 }
