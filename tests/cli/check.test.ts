@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import Ajv from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { changed, SINGLE_LINE, TWIN_LINES } from '../../packages/drivetrain/src/rules/example-specs.js';
+import { FRESH } from '../fixes/fresh-vessels.js';
 import { folders, TRACE, tailshaft } from './run.js';
 
 const folder = folders();
@@ -233,6 +234,36 @@ describe('JSON', () => {
     expect(tailshaft(`check far.shaft ${today}`, { cwd: own }).stdout).toMatch(
       /way out: Make the overhang of the shaft 65 mm/,
     );
+  });
+
+  it('names in the text the ways out that were tried, in the order in which an editor offers them', () => {
+    const twin = FRESH['V-drives'];
+    const broken = {
+      'hand.shaft': twin.replace('propeller hand right', 'propeller hand left'),
+      'facing.shaft': twin.replace('flywheel forward', 'flywheel aft'),
+      'gear.shaft': FRESH.hybrid.replace('rated medium 0.072', 'rated medium 0.05'),
+      'pitch.shaft': FRESH.leg.replace('pitch 17.5 in', 'pitch 22 in'),
+    };
+    const own = folder(broken);
+    for (const path of Object.keys(broken)) {
+      const answer = JSON.parse(tailshaft(`check ${path} --json ${today}`, { cwd: own }).stdout);
+      const { stdout } = tailshaft(`check ${path} ${today}`, { cwd: own });
+      const told = stdout.replace(/\n {11}(?! )/g, ' ');
+      expect(told).not.toContain('not tried');
+      const [first] = answer.files[0].findings.filter(
+        (one: { severity: string }) => one.severity === 'error' || one.severity === 'warning',
+      );
+      const offered = first.waysOutTried.map((one: { title: string }) => one.title);
+      const named = [
+        ...told.slice(0, told.indexOf('\n\n', told.indexOf('way out:'))).matchAll(/way out: (.*)/g),
+      ].map(one => one[1]);
+      expect(offered[0], path).toBe(named[0]);
+      // What was searched for besides stands in the editor, and is not searched for here where something does without harm.
+      expect(
+        named.filter(one => !offered.includes(one)),
+        path,
+      ).toEqual([]);
+    }
   });
 
   it('says the same as the text, and in the same order every time', () => {

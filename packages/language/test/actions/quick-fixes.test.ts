@@ -1,5 +1,6 @@
 import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
+import { FRESH } from '../../../../tests/fixes/fresh-vessels.js';
 import { share, times } from '../../../../tests/support/share.js';
 import { changed, TWIN_LINES } from '../../../drivetrain/src/rules/example-specs.js';
 import { questions } from '../../src/actions/quick-fixes.js';
@@ -152,5 +153,16 @@ describe('every fix of every rule', () => {
         }
       }
     }
+  });
+});
+
+describe('a line that mirrors another', () => {
+  it.each([
+    ['pitch 27 in', 'pitch <|>32 in', /^\*? ?Change the pitch of Port to 28 1\/2 in: .*; Starboard follows/],
+    ['flywheel forward', 'flywheel <|>aft', /^\*? ?Face the flywheel of Port forward: .*; Starboard follows/],
+  ])('is put right with it, and by no edit of its own: %s', async (from, to, first) => {
+    const { actions, titles } = await Offers.at(FRESH['V-drives'].replace(from, to), 'quickfix');
+    expect(actions[0]!.title).toMatch(first);
+    expect(titles).not.toMatch(/of Starboard/);
   });
 });
