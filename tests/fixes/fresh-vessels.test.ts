@@ -1,6 +1,6 @@
 import { applyEdits } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
-import { gravestFirst } from '../../packages/cli/src/report/severity.js';
+import { gravestFirst, rankOf } from '../../packages/cli/src/report/severity.js';
 import { checkText } from '../support/check.js';
 import { share } from '../support/share.js';
 import { FRESH } from './fresh-vessels.js';
@@ -163,7 +163,7 @@ describe('vessels of kinds that nobody wrote for a test', () => {
       const text = FRESH[kind].replace(from, to);
       const offered = [...(await offeredFor(text))]
         .filter(({ finding }) => finding.severity === 'error' || finding.severity === 'warning')
-        .sort((one, other) => gravestFirst(one.finding, other.finding));
+        .sort((one, other) => gravestFirst(rankOf(one.finding), rankOf(other.finding)));
       const [{ finding, cures }] = offered as [(typeof offered)[number]];
       expect([finding.code, text.slice(finding.place.start, finding.place.end)]).toEqual([code, underlined]);
       const [cure] = cures;

@@ -72,7 +72,7 @@ export class CheckReport implements Form {
     if (wanted.summary) return;
     const findings = wanted.all ? spec.findings : underImports(spec.findings);
     // The gravest is tried first: so many tries are made for a whole run, and no more.
-    for (const finding of [...findings].sort(gravestFirst)) {
+    for (const finding of [...findings].sort((a, b) => gravestFirst(rankOf(a), rankOf(b)))) {
       if (severityOf(finding) === 'information') continue;
       if (isKnown(judged, finding))
         this.known.push({ rank: rankOf(finding), text: knownText(io, specs, finding) });

@@ -1,4 +1,4 @@
-import { byGravity, type Verdict, type Weighed } from '@tailshaft/drivetrain';
+import { byGravity, depthOf, type Verdict, type Weighed } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
 
 /** Gravest first. What cannot be told is `information`: it is not a fault, and it has not been checked either. */
@@ -25,12 +25,14 @@ export function rankOf(finding: Finding): Rank {
   return { severity: severityOf(finding), ...(verdict ? { verdict: weightOf(verdict) } : {}) };
 }
 
-export function weightOf({ rule, severity, margin, asFound, explains }: Verdict): Weighed {
+export function weightOf(verdict: Verdict): Weighed {
+  const { rule, severity, asFound, explains } = verdict;
+  const depth = depthOf(verdict);
   return {
     rule,
     severity,
     explains,
-    ...(margin === undefined ? {} : { margin }),
+    ...(depth === undefined ? {} : { depth }),
     ...(asFound === undefined ? {} : { asFound }),
   };
 }

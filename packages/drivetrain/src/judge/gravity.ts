@@ -17,7 +17,10 @@ export function byGravity(one: Weighed, other: Weighed): number {
 }
 
 export type Weighed = Pick<Verdict, 'rule' | 'severity' | 'margin' | 'asFound'> &
-  Partial<Pick<Verdict, 'explains' | 'over' | 'balance'>>;
+  Partial<Pick<Verdict, 'explains' | 'over' | 'balance'>> & {
+    /** How far below nil it is, where that is worked out already. */
+    readonly depth?: number;
+  };
 
 function kindOf(verdict: Weighed): number {
   const { rule, explains = [] } = verdict;
@@ -27,7 +30,7 @@ function kindOf(verdict: Weighed): number {
 }
 
 /** Capacity over demand less one. A tolerance that is overstepped, as often as it may be, says nothing of the kind. */
-function depthOf({ margin, over, balance }: Weighed): number | undefined {
-  if (margin !== undefined) return margin;
+export function depthOf({ margin, over, balance, depth }: Weighed): number | undefined {
+  if (depth !== undefined || margin !== undefined) return depth ?? margin;
   return over !== undefined && balance && 'more' in balance ? 1 / over - 1 : undefined;
 }
