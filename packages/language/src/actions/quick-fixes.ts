@@ -63,7 +63,7 @@ export function* curingAll(...[finding, ...rest]: Parameters<typeof curing>): Ge
  * The same of one finding, with a rest before each route that is tried: whoever runs it can see to other things there, or give
  * up. Sizes and parts are searched for only where nothing else does, if `search` says so.
  */
-export function* curing(
+function* curing(
   finding: Finding,
   textOf: TextOf,
   judge: Judge,
