@@ -1,4 +1,4 @@
-import { resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import type { AcceptancePolicy } from '@tailshaft/drivetrain';
 import {
   consequenceOf,
@@ -44,6 +44,8 @@ export interface SpecsOptions {
 /** Opens and judges specs, each file once. */
 export class Specs implements Spots {
   private readonly core;
+  /** By folder: a thousand files of one folder have one root. */
+  private readonly roots = new Map<string, string>();
 
   constructor(private readonly options: SpecsOptions) {
     const files = options.files ?? new GuardedFiles(options.cwd);
@@ -136,7 +138,11 @@ export class Specs implements Spots {
 
   private rootAround(path: string): string {
     const { root, cwd } = this.options;
-    return root ? resolve(cwd, root) : rootOf(path, cwd);
+    if (root) return resolve(cwd, root);
+    const folder = dirname(path);
+    const found = this.roots.get(folder) ?? rootOf(path, cwd);
+    this.roots.set(folder, found);
+    return found;
   }
 
   private async judge(path: string, open: () => Promise<LangiumDocument>): Promise<CheckedSpec> {
@@ -177,6 +183,10 @@ class GuardedFiles extends DiskFiles {
 
   override readDirectory(uri: URI): Promise<FileSystemNode[]> {
     return this.once(`folder ${uri.fsPath}`, () => super.readDirectory(uri));
+  }
+
+  override realPath(uri: URI): Promise<URI> {
+    return this.once(`real ${uri.fsPath}`, () => super.realPath(uri));
   }
 
   private once<T>(key: string, ask: () => Promise<T>): Promise<T> {

@@ -7,6 +7,7 @@ import type { EntryReading } from '../reading/document.js';
 export class EntryTable {
   private readonly byKind = new Map<string, Map<string, EntryReading>>();
   private readonly passedOver = new Map<EntryReading, EntryReading>();
+  private readonly listed = new Map<string, readonly string[]>();
   private made: Catalogue | undefined;
 
   constructor(readonly lists: readonly (readonly EntryReading[])[]) {
@@ -32,8 +33,13 @@ export class EntryTable {
     return this.passedOver.get(entry);
   }
 
-  names(kind: string): string[] {
-    return [...(this.byKind.get(kind)?.keys() ?? [])];
+  /** The same list whenever it is asked for: whatever is worked out of it can be kept by it. */
+  names(kind: string): readonly string[] {
+    const had = this.listed.get(kind);
+    if (had) return had;
+    const names = [...(this.byKind.get(kind)?.keys() ?? [])];
+    this.listed.set(kind, names);
+    return names;
   }
 
   entries(kind: EntryKind | Role): EntryReading[] {

@@ -35,6 +35,7 @@ function isOneOfMany({ vessel }: JudgedVessel): boolean {
 }
 
 function says(message: string, name: string): boolean {
+  if (!message.includes(name)) return false;
   return new RegExp(`(^|[^\\p{L}\\d-])${escaped(name)}([^\\p{L}\\d-]|$)`, 'u').test(message);
 }
 

@@ -51,10 +51,9 @@ function lineKeys({ verdict, vessel: judged, entryKey: ofEntry }: Finding): stri
   const keys = ofEntry ? [`entry ${ofEntry}`] : [];
   const { arrangement, line } = aboutOf(verdict, vessel);
   if (!line) return keys;
-  const names = namesIn(vessel);
-  const common = `${commonOf(verdict)} ${vessel.name} ${arrangement!.name}`;
-  const alike = wordsOnly(verdict.message, names);
-  keys.push(`words ${common} ${withoutNames(verdict.message, names)}`);
+  const { common: ofVerdict, named, alike } = spokenBy(verdict, vessel);
+  const common = `${ofVerdict} ${vessel.name} ${arrangement!.name}`;
+  keys.push(`words ${common} ${named}`);
   keys.push(`place ${common} ${keyOf(placeOf(verdict.place))} ${alike}`);
   const ratings = ratingsOf(verdict, vessel.origin as Place);
   if (ratings && verdict.outcome === 'fails') keys.push(`rating ${common} ${ratings} ${alike}`);
@@ -63,7 +62,33 @@ function lineKeys({ verdict, vessel: judged, entryKey: ofEntry }: Finding): stri
 
 /** What makes a fact of a catalogue entry, as several vessels and lines see it, one. */
 export function entryKey(verdict: Verdict, vessel: Vessel, place: Place): string {
-  return `${commonOf(verdict)} ${keyOf(place)} ${wordsOnly(verdict.message, namesIn(vessel))}`;
+  const { common, alike } = spokenBy(verdict, vessel);
+  return `${common} ${keyOf(place)} ${alike}`;
+}
+
+interface Spoken {
+  readonly common: string;
+  /** The message without the names of lines, and without its figures too. */
+  readonly named: string;
+  readonly alike: string;
+}
+
+const SPOKEN = new WeakMap<Verdict, Spoken>();
+
+/** With every key all vessels of a file are asked, and the verdicts on all but one are the same as before. */
+function spokenBy(verdict: Verdict, vessel: Vessel): Spoken {
+  let had = SPOKEN.get(verdict);
+  if (!had) {
+    const names = namesIn(vessel);
+    const { message } = verdict;
+    had = {
+      common: commonOf(verdict),
+      named: withoutNames(message, names),
+      alike: wordsOnly(message, names),
+    };
+    SPOKEN.set(verdict, had);
+  }
+  return had;
 }
 
 function commonOf({ rule, outcome, severity, asFound, missing }: Verdict): string {

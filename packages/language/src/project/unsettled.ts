@@ -3,6 +3,7 @@ import { HEADER_ROWS, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { LineReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import { type BlockReading, type FactReading, hostOf, placeOf } from '../reading/place.js';
+import type { VesselReading } from '../reading/vessel.js';
 import type { FileCheck, JudgedVessel } from './project.js';
 
 /** A `cannot tell` whose data are missing only because the text there could not be read, or a verdict on just that. */
@@ -32,20 +33,49 @@ const ROLES = Object.keys(PLACE_VOCABULARY);
  * only the ratio is half typed, what holds or fails without it stays, and what waits for it is not asked for again.
  */
 export function isUnsettled(verdict: Verdict, judged: JudgedVessel): boolean {
+  const { lacksPart, lacksAny } = unsettledIn(judged.reading);
   const waits = verdict.outcome === 'cannot tell' || verdict.rule === 'ratio/not-offered';
-  for (const arrangement of judged.reading.arrangements) {
-    const unsettled = arrangement.lines
-      .filter(one => lacksPart(one) || (waits && lacksRatio(one)))
-      .map(one => one.name);
-    for (const line of arrangement.lines) {
-      const mirrored = line.mirrors && (line.mirrors.name || arrangement.lines[0]?.name);
-      if (!unsettled.includes(line.name) && !unsettled.includes(mirrored ?? '')) continue;
-      const path = `${arrangement.name}.${line.name}`;
-      const { subject } = verdict;
-      if (subject === path || subject.startsWith(`${path}.`) || subject === arrangement.name) return true;
-    }
+  const { subject } = verdict;
+  return (waits ? lacksAny : lacksPart).some(
+    ({ path, arrangement }) => subject === path || subject.startsWith(`${path}.`) || subject === arrangement,
+  );
+}
+
+interface UnsettledLine {
+  readonly path: string;
+  readonly arrangement: string;
+}
+
+/** The lines of which a part, or a part or a ratio, cannot be read. */
+interface UnsettledLines {
+  readonly lacksPart: readonly UnsettledLine[];
+  readonly lacksAny: readonly UnsettledLine[];
+}
+
+const UNSETTLED = new WeakMap<VesselReading, UnsettledLines>();
+
+/** Asked for every verdict of every vessel of a file, and hardly ever anything but nothing. */
+function unsettledIn(reading: VesselReading): UnsettledLines {
+  let had = UNSETTLED.get(reading);
+  if (!had) {
+    had = {
+      lacksPart: linesThat(lacksPart, reading),
+      lacksAny: linesThat(line => lacksPart(line) || lacksRatio(line), reading),
+    };
+    UNSETTLED.set(reading, had);
   }
-  return false;
+  return had;
+}
+
+function linesThat(lacks: (line: LineReading) => boolean, { arrangements }: VesselReading): UnsettledLine[] {
+  return arrangements.flatMap(arrangement => {
+    const unsettled = arrangement.lines.filter(lacks).map(one => one.name);
+    return arrangement.lines.flatMap(({ name, mirrors }) => {
+      const mirrored = mirrors && (mirrors.name || arrangement.lines[0]?.name);
+      if (!unsettled.includes(name) && !unsettled.includes(mirrored ?? '')) return [];
+      return [{ path: `${arrangement.name}.${name}`, arrangement: arrangement.name }];
+    });
+  });
 }
 
 /** Whether a gear of the line begins to say its ratio, and does not. */

@@ -176,6 +176,7 @@ function namesFor(
   const { of, values } = fact.value!;
   const kind = of as Role;
   if (values !== 'any') return areNames(fact, values, kind, around) ? values : undefined;
+  if (asSpelling(of) !== 'engine') return orNone(around.table.names(kind), fact, around);
   // Another engine is used at the rating that the line names.
   const duties = new Set(places.map(one => (one.facts.fields.ratedAt as Fact<string> | undefined)?.value));
   const duty = duties.size === 1 ? [...duties][0] : undefined;
@@ -183,12 +184,19 @@ function namesFor(
     .entries(kind)
     .filter(entry => {
       const ratings = entry.facts.fields.ratings as readonly { readonly duty?: string }[] | undefined;
-      return asSpelling(of) !== 'engine' || duty === undefined || ratings?.some(one => one.duty === duty);
+      return duty === undefined || ratings?.some(one => one.duty === duty);
     })
     .map(entry => entry.name);
-  return names.length > 0
-    ? names
-    : problem(around.tell, fact, 'text/value', `No ${of} is declared or imported here.`);
+  return orNone(names, fact, around);
+}
+
+function orNone(
+  names: readonly string[],
+  fact: Fact<Variation>,
+  { tell }: Around,
+): readonly string[] | undefined {
+  if (names.length > 0) return names;
+  return problem(tell, fact, 'text/value', `No ${fact.value!.of} is declared or imported here.`);
 }
 
 function areNames(
@@ -256,17 +264,15 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
   if (!names) return undefined;
   const listed = ofRatios && ofRatios.value!.values !== 'any' ? ofRatios.value!.values : undefined;
   // Thousands of gears share a few lists of ratios, and what a ratio writes is the same whichever gear offers it.
-  const chosen = new Map<string, readonly string[]>();
-  const ratiosOf = (name: string) => {
-    const offered = offersOf(around.table, name);
-    const key = offered.join();
-    const ratios =
-      chosen.get(key) ??
-      (listed ? listed.filter(one => offered.some(other => isSameRatio(one, other))) : offered);
-    chosen.set(key, ratios);
-    return ratios;
-  };
-  const many = names.reduce((sum, name) => sum + ratiosOf(name).length, 0);
+  const offering = offeringEach(around.table, names);
+  const chosen = new Map(
+    [...offering.keys()].map(offered => [
+      offered,
+      listed ? listed.filter(one => offered.some(other => isSameRatio(one, other))) : offered,
+    ]),
+  );
+  let many = 0;
+  for (const [offered, gears] of offering) many += gears * chosen.get(offered)!.length;
   const ratiosWritten = new Map<string, Writing[]>();
   for (const ratio of new Set([...chosen.values()].flat())) {
     const ratioWritten = written(first, HEADER_ROWS.ratio, ratio, places, around);
@@ -275,7 +281,7 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
   }
   const make = (): Option[] =>
     names.flatMap(name =>
-      ratiosOf(name).map(ratio => ({
+      chosen.get(offersOf(around.table, name))!.map(ratio => ({
         text: ofNames ? `${name} ${ratio}` : ratio,
         writings: [...(ofNames ? named(places, name) : []), ...ratiosWritten.get(ratio)!],
         gear: { name, ratio },
@@ -299,18 +305,47 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
   );
 }
 
-const offers = new WeakMap<EntryTable, Map<string, readonly string[]>>();
+interface Offers {
+  readonly ofGear: Map<string, readonly string[]>;
+  /** Gears with the same ratios share one list. */
+  readonly lists: Map<string, readonly string[]>;
+  readonly counts: WeakMap<readonly string[], ReadonlyMap<readonly string[], number>>;
+}
+
+const offers = new WeakMap<EntryTable, Offers>();
+
+function offersIn(table: EntryTable): Offers {
+  const known = offers.get(table) ?? { ofGear: new Map(), lists: new Map(), counts: new WeakMap() };
+  offers.set(table, known);
+  return known;
+}
 
 /** The ratios of a gear, as its entry writes them. */
 function offersOf(table: EntryTable, name: string): readonly string[] {
-  const known = offers.get(table) ?? new Map<string, readonly string[]>();
-  offers.set(table, known);
-  const had = known.get(name);
+  const { ofGear, lists } = offersIn(table);
+  const had = ofGear.get(name);
   if (had) return had;
   const ratios = (table.find('gear', name)?.facts.fields.ratios ?? []) as readonly RatioVariant[];
-  const found = ratios.map(one => one.nominalFact.written);
-  known.set(name, found);
+  const written = ratios.map(one => one.nominalFact.written);
+  const key = written.join();
+  const found = lists.get(key) ?? written;
+  lists.set(key, found);
+  ofGear.set(name, found);
   return found;
+}
+
+/** How many of these gears offer each list of ratios: asked with every key that is typed into a vessel with a study. */
+function offeringEach(table: EntryTable, names: readonly string[]): ReadonlyMap<readonly string[], number> {
+  const { counts } = offersIn(table);
+  const had = counts.get(names);
+  if (had) return had;
+  const made = new Map<readonly string[], number>();
+  for (const name of names) {
+    const offered = offersOf(table, name);
+    made.set(offered, (made.get(offered) ?? 0) + 1);
+  }
+  counts.set(names, made);
+  return made;
 }
 
 function isSameRatio(one: string, other: string): boolean {
