@@ -5,7 +5,7 @@ import { PROPELLED } from '../../../packages/drivetrain/src/rules/propeller/exam
 import { WITH_BEARINGS } from '../../../packages/drivetrain/src/rules/shafting/bearing-specs.js';
 import { AFTER_BREAK, MADE_GOOD } from '../../../packages/drivetrain/src/rules/shafting/damage-specs.js';
 import { checkText } from '../../support/check.js';
-import { changed, verdictsBy } from './spec-of.js';
+import { changed, verdictsBy, withStatements } from './spec-of.js';
 
 const DAMAGE = 'damage cracked { at keyway  dated 2025-11-03  seen by "yard foreman" }';
 
@@ -43,6 +43,34 @@ describe('a part that was found damaged and not made good', () => {
     const [finding] = told.filter(one => one.rule === 'shafting/damage-made-good');
     expect(finding?.message).toContain('was found cracked at the keyway on 2025-11-03');
     expect(finding?.folds?.map(one => one.rule)).toContain('shafting/diameter');
+  });
+
+  it('again where it was made good once: the second crack at one place is another one', async () => {
+    const mended = DAMAGE.replace(
+      'seen by',
+      'made good "ground out, crack-tested"  made good on 2025-11-20  seen by',
+    );
+    const again = hurt(
+      SINGLE_LINE,
+      '      shaft {',
+      `${mended} ${DAMAGE.replace('2025-11-03', '2026-01-09')}`,
+    );
+    const found = (await outcomesOf(again)).filter(one => one.rule === 'shafting/damage-made-good');
+    expect(found.map(one => one.outcome).sort()).toEqual(['fails', 'holds']);
+  });
+
+  it('is made good by a modification that does not say again when it was found', async () => {
+    const spec = withStatements(
+      hurt(SINGLE_LINE, '      shaft {'),
+      `  arrangement repaired revises proposed { shaftline Centre { retain engine  retain gear  retain propeller
+        modify shaft { damage cracked { at keyway  made good "ground out, crack-tested"  made good on 2025-12-01 } } } }`,
+    );
+    const found = (await outcomesOf(spec)).filter(one => one.rule === 'shafting/damage-made-good');
+    expect(found.map(one => `${one.subject}: ${one.outcome}`)).toEqual([
+      'proposed.Centre.shaft: fails',
+      'repaired.Centre.shaft: holds',
+    ]);
+    expect(found[1]?.message).toContain('2025-11-03');
   });
 
   it('fails all the more where it failed', async () => {

@@ -77,7 +77,7 @@ function changedFields(was: Part, is: Part): Set<string> {
       // A fact that was not there before was found out since: it changes nothing about the thing.
       if (old![field] === undefined || now![field] === undefined) return false;
       // What only lapsed follows from another change, which is told.
-      if ((now![field] as { lapsed?: string }).lapsed) return false;
+      if ([now![field]].flat().some(one => (one as { lapsed?: string }).lapsed)) return false;
       return meaningOf(old![field]) !== meaningOf(now![field]);
     }),
   );

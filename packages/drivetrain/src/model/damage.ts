@@ -1,16 +1,15 @@
 import type { Dimension } from '@tailshaft/mechanics';
 import type { Damage, Damageable } from '@tailshaft/vocabulary';
-import { homeOfFact, valueUnnoticed } from './declared-fact.js';
+import { homeOfFact } from './declared-fact.js';
 import type { Fact } from './fact.js';
 import type { Part } from './part.js';
+import { aside } from './reads.js';
 
 export type { Damage, DamageKind } from '@tailshaft/vocabulary';
 
-/** What happened to a part; of two records of one place and kind the upper counts, as when a part is modified. */
+/** What happened to a part. A crack made good years ago and one found at the same place since are two. */
 export function damagesOf(part: Part): readonly Damage[] {
-  const all = (part as Damageable).damages ?? [];
-  const key = (one: Damage) => `${one.what} ${one.at?.written ?? ''}`;
-  return all.filter((one, index) => all.findIndex(other => key(other) === key(one)) === index);
+  return (part as Damageable).damages ?? [];
 }
 
 /** `cracked at the keyway on 2025-11-03` */
@@ -32,8 +31,8 @@ function* factsIn(block: Record<string, unknown>): Generator<Fact<unknown>> {
     for (const inner of Array.isArray(one) ? one : [one]) {
       if (typeof inner !== 'object' || inner === null || 'si' in inner) continue;
       if (homeOfFact(inner as Fact<unknown>)) {
-        if (field === 'material' || isSize(valueUnnoticed(inner as Fact<unknown>)))
-          yield inner as Fact<unknown>;
+        const fact = inner as Fact<unknown>;
+        if (field === 'material' || aside(() => isSize(fact.value))) yield fact;
       } else if (!('written' in inner)) yield* factsIn(inner as Record<string, unknown>);
     }
   }

@@ -1,6 +1,7 @@
 import { declareFact, type Fact, isWeak, meaningOf } from '@tailshaft/drivetrain';
 import { formatValue, renamed, tipClearanceAfterChange, type Value } from '@tailshaft/mechanics';
 import { PLACE_VOCABULARY, type Row } from '@tailshaft/vocabulary';
+import { instead } from './overlay.js';
 import type { PartLayers } from './part.js';
 import { fieldsOf } from './part.js';
 
@@ -11,31 +12,26 @@ type Fields = Readonly<Record<string, unknown>>;
  * what is there now where there is a formula, and is unknown where there is none. `olds` is the line before.
  */
 export function withLapsed(layers: readonly PartLayers[], olds: readonly PartLayers[]): PartLayers[] {
-  const fieldsOfRole = (some: readonly PartLayers[], role: string) => {
-    const found = some.filter(one => one.role === role).at(-1);
-    return found && fieldsOf(found);
-  };
   return layers.map(one => {
     const old = one.old && fieldsOf(one.old);
     if (!old) return one;
     const now = fieldsOf(one);
     const lapsed: Record<string, unknown> = {};
     for (const row of PLACE_VOCABULARY[one.role]?.rows ?? []) {
-      if (!row.measuredWith || row.many || old[row.field] === undefined || row.field in one.said) continue;
-      const changed = row.measuredWith.flatMap(path => {
-        const [role, field] = path.includes('.') ? path.split('.') : [one.role, path];
-        const [was, is] =
-          role === one.role ? [old, now] : [fieldsOfRole(olds, role!), fieldsOfRole(layers, role!)];
-        return isChanged(was?.[field!], is?.[field!])
-          ? [{ field: field!, was: was![field!], is: is![field!] }]
-          : [];
-      });
-      const fact = old[row.field] as Fact<unknown>;
-      if (changed.length > 0 && fact.value !== undefined)
-        lapsed[row.field] = declareFact(anew(row, fact, old, now, changed), {
-          host: one.origin,
-          property: row.words,
-        });
+      if (!row.measuredWith || old[row.field] === undefined) continue;
+      // What is said anew, here or by another catalogue entry, was measured with what is there now.
+      const said = [now[row.field]].flat() as Fact<unknown>[];
+      const had = [old[row.field]].flat() as Fact<unknown>[];
+      const facts = had.filter(fact => fact.value !== undefined && said.includes(fact));
+      if (facts.length === 0) continue;
+      const changed = row.measuredWith.flatMap(path => changedAt(path, { old, now }, { olds, layers }));
+      if (changed.length === 0) continue;
+      const left = facts.map(fact =>
+        declareFact(anew(row, fact, old, now, changed), { host: one.origin, property: row.words }),
+      );
+      // Points of a curve that are said anew are another curve: none of the old ones belongs to it.
+      const fresh = said.filter(fact => !had.includes(fact));
+      lapsed[row.field] = row.many ? instead(fresh.length > 0 ? fresh : left) : left[0];
     }
     if (Object.keys(lapsed).length === 0) return one;
     return { ...one, facts: [...one.facts, lapsed] };
@@ -44,13 +40,30 @@ export function withLapsed(layers: readonly PartLayers[], olds: readonly PartLay
 
 interface ChangedFact {
   readonly field: string;
-  readonly was: unknown;
-  readonly is: unknown;
+  readonly was: Fact<unknown> | undefined;
+  readonly is: Fact<unknown> | undefined;
+  /** Set where another part has come in its place: which it is. */
+  readonly part?: string;
 }
 
-/** A fact that was not there before was only found out since: nothing was measured with another one. */
-function isChanged(was: unknown, is: unknown): boolean {
-  return was !== undefined && is !== undefined && meaningOf(was) !== meaningOf(is);
+/** What has become of the fact of this part, or of another one in its line, that something was measured with. */
+function changedAt(
+  path: string,
+  own: { readonly old: Fields; readonly now: Fields },
+  line: { readonly olds: readonly PartLayers[]; readonly layers: readonly PartLayers[] },
+): ChangedFact[] {
+  const [role, field] = path.includes('.') ? (path.split('.') as [string, string]) : [undefined, path];
+  const [before, after] = [line.olds, line.layers].map(
+    some => role && some.filter(one => one.role === role).at(-1),
+  ) as (PartLayers | undefined)[];
+  const was = (role ? before && fieldsOf(before) : own.old)?.[field] as Fact<unknown> | undefined;
+  const is = (role ? after && fieldsOf(after) : own.now)?.[field] as Fact<unknown> | undefined;
+  const same = was !== undefined && is !== undefined && meaningOf(was) === meaningOf(is);
+  if (same || (!before && role)) return [];
+  // Of another part nobody knows that it agrees with the one before until both say so.
+  if (role && after?.old === undefined) return [{ field, was, is, part: role }];
+  // A fact of the same part that was not there before was only found out since: nothing was measured with another one.
+  return was !== undefined && is !== undefined ? [{ field, was, is }] : [];
 }
 
 function anew(
@@ -63,20 +76,25 @@ function anew(
   const value = WORKED_OUT[row.field]?.(old, now, changed);
   if (value) {
     // As well known as the least known of what it follows from.
-    const evidence = [fact, ...changed.flatMap(one => [one.was, one.is] as Fact<unknown>[])].find(
-      isWeak,
+    const evidence = [fact, ...changed.flatMap(one => [one.was, one.is])].find(
+      one => one && isWeak(one),
     )?.evidence;
     return { value, written: formatValue(value), origin: fact.origin, ...(evidence ? { evidence } : {}) };
   }
-  const with_ = changed.map(
-    ({ field, was, is }) => `${wordsOf(field)} ${writtenOf(was)}, which is ${writtenOf(is)} now`,
-  );
+  const with_ = [...new Set(changed.map(wordsOfChange))];
   return {
     value: undefined,
     written: 'unknown',
     origin: fact.origin,
     lapsed: `${fact.written} was measured with ${with_.join(', and ')}`,
   };
+}
+
+/** `diameter 26 in, which is 27 in now`, or that the part is another. */
+function wordsOfChange({ field, was, is, part }: ChangedFact): string {
+  if (was?.written !== undefined && is?.written !== undefined)
+    return `${wordsOf(field)} ${was.written}, which is ${is.written} now`;
+  return `another ${part ?? wordsOf(field)}`;
 }
 
 /** How a fact follows what it was measured with, by its field. */
@@ -100,10 +118,6 @@ const WORKED_OUT: Readonly<
     );
   },
 };
-
-function writtenOf(fact: unknown): string {
-  return (fact as { written?: string }).written ?? 'another';
-}
 
 function wordsOf(field: string): string {
   return field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);

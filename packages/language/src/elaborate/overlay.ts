@@ -9,7 +9,23 @@ type Fields = Readonly<Record<string, unknown>>;
  * come first.
  */
 export function overlay(beneath: Record<string, unknown>, upper: Fields, vocabulary: Vocabulary): void {
-  lay(beneath, upper, vocabulary, (value, old) => (value.length === 0 ? old : [...value, ...old]));
+  lay(beneath, upper, vocabulary, (value, old) =>
+    value.length === 0 ? old : whole.has(value) ? value : [...value, ...old.filter(one => !isLapsed(one))],
+  );
+}
+
+const whole = new WeakSet<readonly unknown[]>();
+
+/** A list that stands in the place of what is beneath it, and not before it. */
+export function instead<T>(list: readonly T[]): readonly T[] {
+  const copy = [...list];
+  whole.add(copy);
+  return copy;
+}
+
+/** What only says that it is not known any longer makes room for whatever is said anew. */
+function isLapsed(one: unknown): boolean {
+  return (one as { readonly lapsed?: string } | undefined)?.lapsed !== undefined;
 }
 
 type Join = (value: readonly unknown[], old: readonly unknown[]) => readonly unknown[];
@@ -34,10 +50,26 @@ function joined(block: BlockRow, upper: readonly Fields[], beneath: readonly Fie
     return [...upper, ...beneath.filter(other => !upper.some(one => isSameHead(block, one, other)))];
   const rest = [...beneath];
   const said = upper.map(one => {
-    const at = rest.findIndex(other => isSameBlock(block, one, other));
+    const at = placeOf(block, one, rest);
     return at < 0 ? one : merged(block, one, rest.splice(at, 1)[0]);
   });
   return [...said, ...rest];
+}
+
+/** Which one is said again: the same, or the only one that agrees in all that is said of what several differ by. */
+function placeOf(block: BlockRow, one: Fields, beneath: readonly Fields[]): number {
+  const same = beneath.findIndex(other => isSameBlock(block, one, other));
+  if (same >= 0) return same;
+  const unsaid = (block.again as readonly string[] | undefined)?.filter(
+    words => saidOf(one, fieldOf(block, words)) === '',
+  );
+  if (!unsaid || unsaid.length === 0) return -1;
+  const rest = {
+    ...block,
+    again: (block.again as readonly string[]).filter(words => !unsaid.includes(words)),
+  };
+  const alike = beneath.filter(other => isSameBlock(rest, one, other));
+  return alike.length === 1 ? beneath.indexOf(alike[0]!) : -1;
 }
 
 /** One block over another; what is a list in it is said whole. */
@@ -50,10 +82,14 @@ function merged(block: BlockRow, upper: Fields, beneath: unknown): Fields {
 
 /** Whether two blocks of one list say the same thing: by their head, and what several with one head differ by. */
 export function isSameBlock(row: BlockRow, one: Fields, other: Fields): boolean {
-  const { block, again } = row;
+  const { again } = row;
   const differing = again === undefined || again === 'freely' ? [] : again;
-  const fields = differing.map(words => block.rows.find(row => row.words === words)!.field);
+  const fields = differing.map(words => fieldOf(row, words));
   return isSameHead(row, one, other) && fields.every(field => saidOf(one, field) === saidOf(other, field));
+}
+
+function fieldOf({ block }: BlockRow, words: string): string {
+  return block.rows.find(one => one.words === words)!.field;
 }
 
 export function isSameHead({ head }: BlockRow, one: Fields, other: Fields): boolean {
