@@ -9,6 +9,8 @@ interface Exception {
   readonly how?: RegExp;
   /** Only where the sheet says that nothing of it was assessed. */
   readonly notAssessed?: true;
+  /** Only where this rule fails there instead. */
+  readonly tellsInstead?: string;
   /** Only where the verdict tells what it takes the property for that is left out. */
   readonly saysSo?: true;
   readonly because: string;
@@ -18,8 +20,9 @@ interface Exception {
 export const EXCEPTIONS: readonly Exception[] = [
   {
     letters: 'aij',
-    about: /^(shaft diameter by|(tip|rudder|strut) clearance at least|overhang at most|tip speed at most)$/,
-    rule: /^(shafting\/(diameter|service-factor|overhang)|propeller\/(tip|other)-clearance|speed\/tip-speed)/,
+    about:
+      /^(shaft diameter by|(tip|rudder|strut) clearance at least|(overhang|tip speed|span diameters|source age) at most)$/,
+    rule: /^(shafting\/(diameter|service-factor|overhang|span-guide)|propeller\/(tip|other)-clearance|speed\/tip-speed|paper\/sheet-age)/,
     because: 'the author chose that criterion; without it the default one judges, and the verdict says which',
   },
   {
@@ -176,6 +179,20 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'a',
+    rule: /^interface\/barred-range$/,
+    how: /became silence/,
+    tellsInstead: 'interface/torsional-stress',
+    because:
+      'where the stress may not even be passed, barring its speeds is no answer: the graver failure is told',
+  },
+  {
+    letters: 'e',
+    rule: /^paper\/sister-vessel$/,
+    because:
+      'what fails is where the value was taken from; of one that is only assumed nothing holds, as every check says',
+  },
+  {
+    letters: 'a',
     rule: /^(units\/|propeller\/stamped-size)/,
     how: /became silence$/,
     because:
@@ -198,6 +215,7 @@ export function exceptionFor(
       (one.about?.test(about) ?? true) &&
       (one.how?.test(how) ?? true) &&
       (!one.notAssessed || after.isNotAssessed(rule, subject)) &&
+      (!one.tellsInstead || fails(after.told, one.tellsInstead, subject)) &&
       (!one.saysSo || saysSo(after.told, rule, subject, about)),
   );
   if (found) {
@@ -211,4 +229,8 @@ export function exceptionFor(
 function saysSo(told: Judged['told'], rule: string, subject: string, about: string): boolean {
   const holding = told.filter(one => one.rule === rule && one.subject === subject && one.outcome === 'holds');
   return holding.length > 0 && holding.every(one => one.assumed.includes(about));
+}
+
+function fails(told: Judged['told'], rule: string, subject: string): boolean {
+  return told.some(one => one.rule === rule && one.subject === subject && one.outcome === 'fails');
 }

@@ -1,5 +1,6 @@
 import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
+import { HYBRID } from '../../../packages/drivetrain/src/rules/hybrid-specs.js';
 import { Bench } from '../rejudge.js';
 import { passing } from './verdicts.js';
 
@@ -59,5 +60,21 @@ describe('what rests on facts that contradict cannot be told', () => {
     const said = (await judge(spec)).find(one => one.rule === 'shafting/coupling-bolts')!;
     expect(said.outcome).toBe('fails');
     expect(said.disputes?.map(one => one.written)).toEqual(['80 kN', '4 x 6 mm']);
+  });
+
+  it('in one mode of a line, and not in another that holds: what cannot be told is told', async () => {
+    const spec = HYBRID.replace(/\n {6}mode [^\n]*/g, '').replace(
+      'ahead clutch B',
+      'ahead clutch B\n      mode passage { driven by engine }\n      mode harbour { driven by motor }',
+    );
+    const of = async (text: string) =>
+      (await judge(text)).filter(one => one.rule === 'speed/gear-input-maximum').map(one => one.outcome);
+    expect(await of(spec)).toEqual(['holds']);
+    // Below the rated 2300 rpm: one of the two is wrong.
+    expect(await of(spec.replace('high idle 2530 rpm', 'high idle 900 rpm'))).toEqual([]);
+    const told = (await judge(spec.replace('high idle 2530 rpm', 'high idle 900 rpm')))
+      .flatMap(one => [one, ...(one.folds ?? [])])
+      .filter(one => one.rule === 'speed/gear-input-maximum');
+    expect(told.map(one => one.outcome)).toEqual(['cannot tell']);
   });
 });

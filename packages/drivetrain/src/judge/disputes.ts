@@ -48,6 +48,12 @@ function whileOutweighed(
   };
 }
 
+/** What each of some verdicts comes to while facts contradict, or are outweighed by what happened to their part. */
+export function standingOf(all: readonly Resting[]): (one: Resting) => Verdict {
+  const [disputed, outweighed] = [disputedBy(all), outweighedBy(all)];
+  return one => whileOutweighed(whileDisputed(one, disputed), one, outweighed);
+}
+
 /**
  * Every verdict while facts contradict, or are outweighed by what happened to their part: what waits for it is told under
  * the failure that says so, once.

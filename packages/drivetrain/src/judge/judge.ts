@@ -13,7 +13,7 @@ import type { AcceptancePolicy } from './acceptance-policy.js';
 import { withAnswers } from './answers.js';
 import { choosableOf } from './choosable.js';
 import type { Context, EntryContext, LineContext } from './context.js';
-import { disputedBy, underTheirDispute } from './disputes.js';
+import { disputedBy, standingOf, underTheirDispute } from './disputes.js';
 import type { Judged } from './isolate.js';
 import { worstOfModes } from './modes.js';
 import { asGraveAs, practicePolicy } from './practice.js';
@@ -154,7 +154,8 @@ export function concluded(
   policy?: AcceptancePolicy,
 ): Verdict[] {
   const weighed = all.map(one => ({ ...one, verdict: asGraveAs(vessel.practice, one.verdict) }));
-  const covered = worstOfModes(whileUncovered(weighed, vessel));
+  const uncovered = whileUncovered(weighed, vessel);
+  const covered = worstOfModes(uncovered, standingOf(uncovered));
   const disputed = disputedBy(covered);
   const verdicts = underTheirDispute(covered, disputed);
   const accepted = applyAcceptances(

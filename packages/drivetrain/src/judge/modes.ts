@@ -9,9 +9,13 @@ import type { Verdict } from './verdict.js';
 
 /**
  * Of what a check says of a line in each of its modes, what is told is the worst: a failure before what cannot be told, and
- * of what holds the least margin. It names its mode unless every mode comes to the same.
+ * of what holds the least margin. It names its mode unless every mode comes to the same. `standing` is what a verdict comes
+ * to while facts contradict: a mode in which it is withheld is not passed over for one in which it holds.
  */
-export function worstOfModes(all: readonly Resting[]): readonly Resting[] {
+export function worstOfModes(
+  all: readonly Resting[],
+  standing: (one: Resting) => Verdict,
+): readonly Resting[] {
   if (!all.some(one => one.running)) return all;
   const groups = new Map<string, Resting[]>();
   // Of several verdicts on one subject the first of each mode belong together, and so on.
@@ -34,16 +38,13 @@ export function worstOfModes(all: readonly Resting[]): readonly Resting[] {
     if (key === undefined) return [one];
     if (told.has(key)) return [];
     told.add(key);
-    return [worst(groups.get(key)!)];
+    return [worst(groups.get(key)!, standing)];
   });
 }
 
-function worst(group: readonly Resting[]): Resting {
-  const [first, ...rest] = group;
-  const found = rest.reduce(
-    (one, other) => (weight(other.verdict) > weight(one.verdict) ? other : one),
-    first!,
-  );
+function worst(group: readonly Resting[], standing: (one: Resting) => Verdict): Resting {
+  const [first, ...rest] = group.map(one => ({ one, weighs: weight(standing(one)) }));
+  const { one: found } = rest.reduce((most, other) => (other.weighs > most.weighs ? other : most), first!);
   const plain = new Set(group.map(one => `${one.verdict.outcome} ${withoutMode(one)}`));
   const told = withOpenOfAll(withNeededOfAll(found, group), group);
   const verdict = { ...told.verdict, ...(plain.size > 1 ? {} : { message: withoutMode(told) }) };
