@@ -44,11 +44,13 @@ function packed() {
     for (const name of ['dist', 'schema']) cpSync(from(name), join(stage, name), { recursive: true });
     cpSync(join(home, 'LICENSE'), join(stage, 'LICENSE'));
     cpSync(join(home, 'README.md'), join(stage, 'README.md'));
-    const { name, version, description, license, bin, types, exports, files } = JSON.parse(
-      readFileSync(from('package.json'), 'utf8'),
+    const own = new Set(['type', 'private', 'scripts', 'dependencies', 'devDependencies']);
+    const told = Object.fromEntries(
+      Object.entries(JSON.parse(readFileSync(from('package.json'), 'utf8'))).filter(([key]) => !own.has(key)),
     );
     const { engines } = JSON.parse(readFileSync(join(home, 'package.json'), 'utf8'));
-    const manifest = { name, version, description, license, bin, types, exports, files, engines };
+    const manifest = { ...told, engines };
+    const { name, version } = told;
     writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
     // Who may read a file in a checkout depends on who made it.
     for (const file of readdirSync(stage, { recursive: true, withFileTypes: true }))
