@@ -151,16 +151,16 @@ function near(one: number, other: number, share: number): boolean {
   return Math.abs(one - other) <= share * Math.max(Math.abs(one), Math.abs(other));
 }
 
-/** Statements that carry a date which is still to come: on their evidence, as a document, or as the day of what was done. */
-export function datedAfter(today: string, fields: object, vocabulary: Vocabulary): DatedFact[] {
+/** Statements that carry a date: on their evidence, as a document, or as the day of what was done. */
+export function datedIn(fields: object, vocabulary: Vocabulary): DatedFact[] {
   const dated: DatedFact[] = [];
   for (const { field, words } of vocabulary.rows)
     for (const fact of saidOf<Fact<unknown>>(fields as Fields, field)) {
       const date = homeOfFact(fact) && dateOf(fact, DONE_ON.includes(field));
-      if (date && date > today) dated.push({ fact, date, words });
+      if (date) dated.push({ fact, date, words });
     }
   for (const { field, block } of vocabulary.blocks)
-    for (const one of saidOf(fields as Fields, field)) dated.push(...datedAfter(today, one, block));
+    for (const one of saidOf(fields as Fields, field)) dated.push(...datedIn(one, block));
   return dated;
 }
 

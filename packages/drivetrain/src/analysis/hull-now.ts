@@ -31,12 +31,18 @@ export function vesselOf(line: ShaftLine, vessel: Vessel): Vessel {
     return [[row.field, Array.isArray(was) ? was.map(outdated) : outdated(was as Fact<unknown>)] as const];
   });
   if (now.length === 0) return vessel;
+  return withFields(vessel, { hull: withFields(hull, Object.fromEntries(now)) });
+}
+
+/** A copy that looks where the object itself looks, but for these fields. */
+function withFields<T extends object>(object: T, fields: Readonly<Record<string, unknown>>): T {
   const copy = Object.create(
-    Object.getPrototypeOf(hull) as object,
-    Object.getOwnPropertyDescriptors(hull),
-  ) as Record<string, unknown>;
-  for (const [field, value] of now) Object.defineProperty(copy, field, { value, enumerable: true });
-  return { ...vessel, hull: copy as unknown as NonNullable<Vessel['hull']> };
+    Object.getPrototypeOf(object) as object,
+    Object.getOwnPropertyDescriptors(object),
+  ) as T;
+  for (const [field, value] of Object.entries(fields))
+    Object.defineProperty(copy, field, { value, enumerable: true });
+  return copy;
 }
 
 /** `propeller diameter 22 in, which is 24 in now`; nothing where all is as it was, or was not known. */

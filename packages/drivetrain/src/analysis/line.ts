@@ -116,17 +116,18 @@ export class LineAnalysis {
    * propeller is set under way within a range that nobody says.
    */
   get propulsion(): PropulsionResult | undefined {
-    const { line, vessel } = this;
-    if (!line.propeller || !(line.engine || line.motor) || !speedIsAsked(vessel)) return undefined;
+    const { line } = this;
     const { propeller } = line;
-    if (hasPitchRange(propeller)) return this.#once('propulsion', () => atSetPitch(line, vessel));
+    if (!propeller || !(line.engine || line.motor) || !speedIsAsked(this.vessel)) return undefined;
+    if (hasPitchRange(propeller)) return this.#once('at set pitch', () => atSetPitch(line, this.vessel));
     if (propeller.kind?.value === 'controllable pitch') return undefined;
-    return this.#once('propulsion', () => propulsionOf(line, vessel));
+    return this.#once('propulsion', () => propulsionOf(line, this.vessel));
   }
 
   /** Speed, torque and power at every part for one full-load point. */
   loads(point: FullLoadPoint, direction: Direction = 'ahead'): LineLoads {
-    return this.#once(`loads ${point.name} ${point.speed.si} ${direction}`, () =>
+    const { name, speed, power } = point;
+    return this.#once(`loads ${name} ${speed.si} ${power.si} ${direction}`, () =>
       loadsAlong(this.line, this.vessel, point, direction),
     );
   }

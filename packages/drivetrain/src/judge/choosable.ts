@@ -1,7 +1,7 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
 import { homeOfFact, valueUnnoticed } from '../model/declared-fact.js';
 import type { Fact } from '../model/fact.js';
-import { aside } from '../model/reads.js';
+import { aside, KeptBy } from '../model/reads.js';
 import type { ShaftLine } from '../model/vessel.js';
 import type { Choosable } from './needed.js';
 
@@ -12,11 +12,13 @@ export function choosableOf(lines: readonly ShaftLine[]): Choosable {
   return new Map(lines.flatMap(one => [...choosableOf([one])]));
 }
 
-const kept = new WeakMap<ShaftLine, Choosable>();
+const kept = new KeptBy<ShaftLine>();
 
 function figuresOf(line: ShaftLine): Choosable {
-  const had = kept.get(line);
-  if (had) return had;
+  return kept.once(line, () => figuresIn(line));
+}
+
+function figuresIn(line: ShaftLine): Choosable {
   const found = new Map<Origin, { fact: Fact<unknown>; figure: Value }>();
   const seen = new Set<object>();
   const visit = (value: unknown): void => {
@@ -24,13 +26,12 @@ function figuresOf(line: ShaftLine): Choosable {
     seen.add(value);
     if (homeOfFact(value as Fact<unknown>)) {
       const fact = value as Fact<unknown>;
-      for (const figure of figuresIn(valueUnnoticed(fact))) found.set(figure.origin!, { fact, figure });
+      for (const figure of figuresOfValue(valueUnnoticed(fact))) found.set(figure.origin!, { fact, figure });
       return;
     }
     for (const [key, one] of Object.entries(value)) if (!LEFT.has(key)) visit(one);
   };
   visit(line.chain);
-  kept.set(line, found);
   return found;
 }
 
@@ -38,8 +39,8 @@ function figuresOf(line: ShaftLine): Choosable {
 const LEFT = new Set(['before', 'origin', 'nameOrigin', 'entry', 'grade', 'keptFrom', 'reference']);
 
 /** The figures of a value: one, the two of a point or a range, several of a list. */
-function figuresIn(value: unknown): Value[] {
+function figuresOfValue(value: unknown): Value[] {
   if (typeof value !== 'object' || value === null) return [];
   if ('si' in value) return (value as Value).origin ? [value as Value] : [];
-  return Object.values(value).flatMap(figuresIn);
+  return Object.values(value).flatMap(figuresOfValue);
 }

@@ -135,7 +135,7 @@ function besides(line: ShaftLine): readonly ShaftLine[] {
 
 /** One analysis for each line, made when somebody asks. */
 export function analysesOf(vessel: Vessel): Context['analysisOf'] {
-  const analyses = new Map<ShaftLine, LineAnalysis>();
+  const analyses = new WeakMap<ShaftLine, LineAnalysis>();
   return line => {
     const had = analyses.get(line);
     if (had) return had;

@@ -2,6 +2,7 @@ import { INPUT_SHAFTS, type Mode } from '@tailshaft/vocabulary';
 import type { Engine, Motor } from './engine.js';
 import type { Gear, InputShaft } from './gear.js';
 import { home, nameOf, type Part } from './part.js';
+import { KeptBy } from './reads.js';
 import type { Unclear } from './unclear.js';
 import type { ShaftLine } from './vessel.js';
 
@@ -97,15 +98,14 @@ function hasInputs(gear: Gear): boolean {
   return gear.inputs.length > 0 || (gear.variant?.inputs.length ?? 0) > 0;
 }
 
-const views = new WeakMap<Gear, Map<InputShaft['name'], Gear>>();
+const views: Readonly<Record<InputShaft['name'], KeptBy<Gear>>> = {
+  first: new KeptBy(),
+  second: new KeptBy(),
+};
 
 /** The gear as the engine on this input sees it: what the input says goes before what the gear says of itself. */
 function throughInput(gear: Gear, by: InputShaft['name']): Gear | undefined {
-  const had = views.get(gear) ?? new Map<InputShaft['name'], Gear>();
-  views.set(gear, had);
-  const made = had.get(by) ?? viewOf(gear, by);
-  if (made) had.set(by, made);
-  return made;
+  return views[by].once(gear, () => viewOf(gear, by));
 }
 
 function viewOf(gear: Gear, by: InputShaft['name']): Gear | undefined {

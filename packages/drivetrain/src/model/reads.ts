@@ -181,77 +181,164 @@ export function noteSlot(slot: number): void {
   openSlots?.add(slot);
 }
 
-/** Does a piece of work and tells which varied places it looked at; whoever asked for it looked at them too. */
-export function slotted<T>(work: () => T): { readonly value: T; readonly slots: ReadonlySet<number> } {
-  const outer = openSlots;
-  const own = new Gathered<number>();
-  openSlots = own;
-  try {
-    return { value: work(), slots: own.all };
-  } finally {
-    openSlots = outer;
-    outer?.take(own);
-  }
+/** What stands in each varied place of the candidate that is looked at, by the number of the place. */
+let standing: readonly number[] = [];
+
+/** From here on this candidate of a study is the one that is looked at. */
+export function standsNow(leaves: readonly number[]): void {
+  standing = leaves;
+}
+
+/** What stands in a varied place; that it was looked at is noted. */
+export function leafAt(slot: number): number {
+  openSlots?.add(slot);
+  return standing[slot]!;
 }
 
 /** A result with everything that its making looked at. */
-interface Made {
+export interface Made {
   readonly value: unknown;
   readonly reads: Reads;
   readonly slots: Gathered<number>;
-  readonly touched: Gathered<number>;
+  /** Those places one by one, and what was found in them. */
+  readonly places: readonly number[];
+  readonly leaves: readonly number[];
+  /** Absent where it was made for a study, in which nobody asks. */
+  readonly touched?: Gathered<number>;
 }
 
-function made(make: () => unknown): Made {
+function madeBy(make: () => unknown): Made {
   const outer = { open, openTouched, openSlots };
   const reads = new Reads();
-  const touched = new Gathered<number>();
+  const touched = standing.length > 0 && !openTouched ? undefined : new Gathered<number>();
   const slots = new Gathered<number>();
   open = reads;
   openTouched = touched;
   openSlots = slots;
+  let value: unknown;
   try {
-    return { value: make(), reads, touched, slots };
+    value = make();
   } finally {
     ({ open, openTouched, openSlots } = outer);
     // What broke off half way was looked at too.
-    openTouched?.take(touched);
+    if (touched) openTouched?.take(touched);
     openSlots?.take(slots);
+  }
+  const places = slots.isEmpty ? NOWHERE : [...slots.all].sort((a, b) => a - b);
+  const leaves = slots.isEmpty ? NOWHERE : places.map(slot => standing[slot]!);
+  return { value, reads, slots, places, leaves, ...(touched ? { touched } : {}) };
+}
+
+const NOWHERE: readonly number[] = [];
+
+/** So many results are kept of one piece of work that looked at the same places. */
+const MOST = 32;
+
+/** Results of one piece of work, one for each content of the varied places that it looked at. */
+class Results {
+  #last: Made | undefined;
+  #groups: { readonly places: readonly number[]; readonly made: Map<string, Made> }[] | undefined;
+
+  constructor(private readonly most: number) {}
+
+  /** The result for what stands there now. */
+  find(): Made | undefined {
+    const last = this.#last;
+    if (!last) return undefined;
+    // Made for a study, it does not tell what it touched.
+    if (openTouched && !last.touched) return undefined;
+    if (isAsNow(last)) return last;
+    for (const { places, made } of this.#groups!) {
+      const had = made.get(keyOf(places));
+      if (had) {
+        this.#last = had;
+        return had;
+      }
+    }
+    return undefined;
+  }
+
+  keep(one: Made): void {
+    this.#last = one;
+    const { places } = one;
+    if (places.length === 0) return;
+    this.#groups ??= [];
+    let group = this.#groups.find(other => isSame(other.places, places));
+    if (!group) {
+      group = { places, made: new Map() };
+      this.#groups.push(group);
+    }
+    if (group.made.size >= this.most) group.made.delete(group.made.keys().next().value!);
+    group.made.set(keyOf(places), one);
   }
 }
 
-/** Results kept by key. Whoever takes one rests on what its making read, as if it had been made for him. */
+function isAsNow({ places, leaves }: Made): boolean {
+  for (let at = 0; at < places.length; at += 1) if (standing[places[at]!] !== leaves[at]) return false;
+  return true;
+}
+
+function isSame(some: readonly number[], others: readonly number[]): boolean {
+  return some.length === others.length && some.every((one, at) => one === others[at]);
+}
+
+function keyOf(places: readonly number[]): string {
+  let key = '';
+  for (const slot of places) key += `${standing[slot]},`;
+  return key;
+}
+
+function onceIn(results: Results, make: () => unknown): Made {
+  let had = results.find();
+  if (!had) {
+    had = madeBy(make);
+    results.keep(had);
+  }
+  replay(had);
+  return had;
+}
+
+/**
+ * Results kept by key. Whoever takes one rests on what its making read, as if it had been made for him. In a study it is made
+ * anew for a candidate that has something else in a varied place that its making looked at: so nothing but the key, and what is
+ * the same for all candidates, may come in from outside of `make`.
+ */
 export class Kept {
-  readonly #made = new Map<string, Made>();
+  readonly #results = new Map<string, Results>();
 
   once<T>(key: string, make: () => T): T {
-    let had = this.#made.get(key);
-    if (!had) {
-      had = made(make);
-      this.#made.set(key, had);
+    let results = this.#results.get(key);
+    if (!results) {
+      results = new Results(MOST);
+      this.#results.set(key, results);
     }
-    replay(had);
-    return had.value as T;
+    return onceIn(results, make).value as T;
   }
 }
 
 /** As `Kept`, by object: what is worked out once for each. */
 export class KeptBy<K extends object> {
-  readonly #made = new WeakMap<K, Made>();
+  readonly #results = new WeakMap<K, Results>();
+
+  constructor(private readonly most = MOST) {}
 
   once<T>(key: K, make: () => T): T {
-    let had = this.#made.get(key);
-    if (!had) {
-      had = made(make);
-      this.#made.set(key, had);
+    return this.made(key, make).value as T;
+  }
+
+  /** The result with what its making looked at. */
+  made(key: K, make: () => unknown): Made {
+    let results = this.#results.get(key);
+    if (!results) {
+      results = new Results(this.most);
+      this.#results.set(key, results);
     }
-    replay(had);
-    return had.value as T;
+    return onceIn(results, make);
   }
 }
 
 function replay({ reads, slots, touched }: Made): void {
   openSlots?.take(slots);
-  openTouched?.take(touched);
+  if (touched) openTouched?.take(touched);
   open?.take(reads);
 }

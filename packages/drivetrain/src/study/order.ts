@@ -17,9 +17,11 @@ export function* orderOf(judge: Judge, of: StudyCase, first: number): Generator<
   const { dimensions } = of;
   const base = choiceAt(dimensions, first);
   // Seen once to find all varied places, and once more with all of them known.
+  const shape = judge.judging(of.vesselWith(base)!).shape;
   const leaves = (choice: Choice) => {
     const vessel = of.vesselWith(choice);
-    return vessel && judge.judging(vessel).leaves;
+    const judging = vessel && judge.judging(vessel);
+    return judging?.shape === shape ? judging.leaves : undefined;
   };
   function* look(): Generator<void, Set<number>[]> {
     const own = leaves(base)!;
@@ -44,7 +46,7 @@ export function* orderOf(judge: Judge, of: StudyCase, first: number): Generator<
     const looked = judging.slotsOf(check);
     const distinct = dimensions.reduce(
       (product, { options }, at) =>
-        [...slotsOfDimension[at]!].some(slot => looked.has(slot)) ? product * options.length : product,
+        looked.some(slot => slotsOfDimension[at]!.has(slot)) ? product * options.length : product,
       1,
     );
     return { check, distinct };

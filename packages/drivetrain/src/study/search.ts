@@ -1,9 +1,8 @@
 import { given } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../analysis/line.js';
-import { isDisputed, isUncovered } from '../judge/all-together.js';
+import { isDisputed } from '../judge/all-together.js';
 import type { Resting } from '../judge/settle.js';
 import type { Verdict } from '../judge/verdict.js';
-import { slotted } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { type Asked, askedOf, unfolded } from './asked.js';
 import { compareBy, frontOf } from './front.js';
@@ -164,7 +163,7 @@ function candidateOf(
 ): Candidate {
   const { vessel } = judging;
   const asked = askedOf(of.study, of.arrangement, vessel);
-  const wholeOnly = thorough || vessel.acceptances.length > 0 || isUncovered(vessel);
+  const wholeOnly = thorough || vessel.acceptances.length > 0 || judging.isUncovered;
   const failed = wholeOnly ? [] : failedEarly(judging, shared, own, asked);
   if (failed.length > 0)
     return { ...which, outcome: 'fails', failing: failed, unknown: [], warnings: 0, ranks: [] };
@@ -240,7 +239,7 @@ function ranksOf(
   const lines = vessel.arrangements.find(one => one.name === arrangement)?.lines ?? [];
   return rankings.map(one => {
     if (one.fromLimit) return limit && limitValue(limit);
-    const { value } = slotted(() => one.of(lines, analysisOf));
+    const value = one.of(lines, analysisOf);
     // Without its working, which would keep the whole candidate alive.
     return value && given(one.words, value.symbol, value.dimension, value.si);
   });

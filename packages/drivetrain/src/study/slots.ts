@@ -1,4 +1,4 @@
-import { noteSlot } from '../model/reads.js';
+import { leafAt, noteSlot } from '../model/reads.js';
 import { same } from './same.js';
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -26,6 +26,11 @@ class Slot {
   valueOf(leaf: number): unknown {
     return this.#distinct[leaf];
   }
+
+  /** Whether something stands there in some candidates and nothing in others. */
+  get comesAndGoes(): boolean {
+    return this.#distinct.includes(undefined);
+  }
 }
 
 function isObject(value: unknown): value is object {
@@ -39,7 +44,7 @@ function isObject(value: unknown): value is object {
 export class Slots {
   readonly #slots: Slot[] = [];
   readonly #byPlace = new Map<string, Map<string, number>>();
-  readonly #views = new Map<string, object>();
+  readonly #views = new Map<string, View>();
 
   /** A place for something that no two candidates share. */
   reserve(): number {
@@ -55,6 +60,16 @@ export class Slots {
     this.#views.clear();
   }
 
+  /** Gives the objects the fields that this candidate has, and no others. */
+  stand(leaves: readonly number[]): void {
+    for (const { made, comesAndGoes } of this.#views.values())
+      for (const [field, slot] of comesAndGoes) {
+        const enumerable = this.#slots[slot]!.valueOf(leaves[slot]!) !== undefined;
+        if (Object.getOwnPropertyDescriptor(made, field)!.enumerable !== enumerable)
+          Object.defineProperty(made, field, { enumerable });
+      }
+  }
+
   /**
    * What an object of a candidate has in its varied places, into `leaves`; true where it differs from the first one's in a
    * place that was not known to vary.
@@ -66,7 +81,7 @@ export class Slots {
       if (known.has(field)) return;
       const [was, is] = [ownOf(base, field), ownOf(now, field)];
       if (was === is || same(was, is)) return;
-      known.set(field, this.#slots.push(new Slot()) - 1);
+      known.set(field, this.reserve());
       this.#byPlace.set(place, known);
       grown = true;
     };
@@ -74,36 +89,74 @@ export class Slots {
       for (const field of Object.keys(base)) compare(field);
       for (const field of Object.keys(now)) if (!Object.hasOwn(base, field)) compare(field);
     }
-    for (const [field, slot] of known) leaves[slot] = this.#slots[slot]!.leafOf(ownOf(now, field));
+    for (const [field, number] of known) {
+      const slot = this.#slots[number]!;
+      const before = slot.comesAndGoes;
+      leaves[number] = slot.leafOf(ownOf(now, field));
+      if (slot.comesAndGoes !== before) grown = true;
+    }
     return grown;
   }
 
-  /** The object with what the candidate has in its varied places; all else is what the first one has. */
-  view<T extends object>(place: string, base: T, leaves: readonly number[]): T {
+  /**
+   * One object for all candidates: it has in its varied places what the candidate has that stands now, and in all others what the
+   * first one has.
+   */
+  view<T extends object>(place: string, base: T): T {
     const known = this.#byPlace.get(place);
     if (!known) return base;
-    const key = `${place} ${[...known.values()].map(slot => leaves[slot]).join()}`;
-    const had = this.#views.get(key);
-    if (had) return had as T;
+    const had = this.#views.get(place);
+    if (had) return had.seen as T;
     const made: object = Object.create(Object.getPrototypeOf(base));
     for (const [field, value] of Object.entries(base)) if (!known.has(field)) define(made, field, value);
-    for (const [field, slot] of known) this.#look(made, field, slot, leaves[slot]!);
-    this.#views.set(key, made);
-    return made as T;
+    for (const [field, slot] of known) this.#look(made, field, slot);
+    const comesAndGoes = [...known].filter(([, slot]) => this.#slots[slot]!.comesAndGoes);
+    const seen = comesAndGoes.length > 0 ? tellingItsFields(made, comesAndGoes) : made;
+    this.#views.set(place, { made, seen, comesAndGoes });
+    return seen as T;
   }
 
-  #look(made: object, field: string, slot: number, leaf: number): void {
-    const value = this.#slots[slot]!.valueOf(leaf);
+  #look(made: object, field: string, slot: number): void {
     const proto = Object.getPrototypeOf(made) as object;
+    const place = this.#slots[slot]!;
     Object.defineProperty(made, field, {
-      enumerable: value !== undefined,
+      enumerable: true,
+      configurable: true,
       get() {
-        noteSlot(slot);
+        const value = place.valueOf(leafAt(slot));
         // What is not there is told of by what the object is made of.
         return value === undefined ? Reflect.get(proto, field, this) : value;
       },
     });
   }
+}
+
+interface View {
+  readonly made: object;
+  /** The object as others see it. */
+  readonly seen: object;
+  readonly comesAndGoes: readonly (readonly [field: string, slot: number])[];
+}
+
+/** Whoever asks which fields there are looks at those that some candidates have and others have not. */
+function tellingItsFields(made: object, comesAndGoes: View['comesAndGoes']): object {
+  const look = () => {
+    for (const [, slot] of comesAndGoes) noteSlot(slot);
+  };
+  return new Proxy(made, {
+    ownKeys: target => {
+      look();
+      return Reflect.ownKeys(target);
+    },
+    has: (target, key) => {
+      look();
+      return Reflect.has(target, key);
+    },
+    getOwnPropertyDescriptor: (target, key) => {
+      look();
+      return Reflect.getOwnPropertyDescriptor(target, key);
+    },
+  });
 }
 
 function define(made: object, field: string, value: unknown): void {

@@ -1,15 +1,17 @@
 import type { Part } from '../model/part.js';
-import { noteSlot } from '../model/reads.js';
+import { noteSlot, standsNow } from '../model/reads.js';
 import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
 import { same } from './same.js';
 import { Slots } from './slots.js';
 
 /** A candidate as the checks see it, with what it has in each varied place. */
 export interface Viewed {
+  /**
+   * The same object for all candidates, until a place was found that was not known to vary: what was worked out before does not
+   * tell of that.
+   */
   readonly vessel: Vessel;
   readonly leaves: readonly number[];
-  /** Set where a place was found that was not known to vary: what was worked out before does not tell of it. */
-  readonly grown: boolean;
 }
 
 /** Fields that are taken apart themselves, or hold what is. */
@@ -18,20 +20,24 @@ const TAKEN_APART = new Set([
   ...['lines', 'arrangements', 'hull', 'quantities', 'unitConcerns', 'openQuestions'],
 ]);
 
-/** Lists of the whole text: each candidate has its own. */
+/** Lists of the whole text. */
 const LISTS = ['quantities', 'unitConcerns', 'openQuestions'] as const;
 
 /**
- * Shows candidates as variants of the first one: whatever is the same is the same object, and every varied place tells when it
- * is looked at.
+ * Shows candidates one after the other as one vessel, which has in every varied place what the candidate has that stands now, and
+ * tells when somebody looks there. So whatever was worked out for one candidate serves every other in which it looked at the same.
  */
 export class Views {
   readonly #slots = new Slots();
   readonly #lists = LISTS.map(list => ({ list, slot: this.#slots.reserve() }));
   readonly #varied = new Set<number>();
   #count = 0;
+  #now: Vessel;
+  #seen: Vessel | undefined;
 
-  constructor(readonly base: Vessel) {}
+  constructor(readonly base: Vessel) {
+    this.#now = base;
+  }
 
   /** Undefined where a candidate is built otherwise than the first one: it is judged by itself then. */
   of(vessel: Vessel): Viewed | undefined {
@@ -39,9 +45,15 @@ export class Views {
     const leaves: number[] = [];
     this.#count += 1;
     for (const { slot } of this.#lists) leaves[slot] = this.#count;
-    const grown = this.#find(vessel, leaves);
-    if (grown) this.#slots.forgetViews();
-    return { vessel: this.#view(vessel, leaves), leaves, grown };
+    this.#now = vessel;
+    if (this.#find(vessel, leaves)) {
+      this.#slots.forgetViews();
+      this.#seen = undefined;
+    }
+    this.#seen ??= this.#view();
+    this.#slots.stand(leaves);
+    standsNow(leaves);
+    return { vessel: this.#seen, leaves };
   }
 
   /** Whether there are the same arrangements, lines and parts, and nothing else differs. */
@@ -86,31 +98,33 @@ export class Views {
     return grown;
   }
 
-  #view(vessel: Vessel, leaves: readonly number[]): Vessel {
+  #view(): Vessel {
     const { base } = this;
     const arrangements = base.arrangements.map((one, at) =>
-      this.#varied.has(at) ? this.#arrangement(one, at, leaves) : one,
+      this.#varied.has(at) ? this.#arrangement(one, at) : one,
     );
     const made = { ...base, arrangements };
-    if (base.hull) made.hull = this.#slots.view('hull', base.hull, leaves);
+    if (base.hull) made.hull = this.#slots.view('hull', base.hull);
+    const now = () => this.#now;
     for (const { list, slot } of this.#lists)
       Object.defineProperty(made, list, {
-        enumerable: true,
+        // Whoever copies the vessel does not look at them.
+        enumerable: false,
         get() {
           noteSlot(slot);
-          return vessel[list];
+          return now()[list];
         },
       });
     return made;
   }
 
-  #arrangement(base: Arrangement, at: number, leaves: readonly number[]): Arrangement {
-    return { ...base, lines: base.lines.map((line, index) => this.#line(line, `${at}.${index}`, leaves)) };
+  #arrangement(base: Arrangement, at: number): Arrangement {
+    return { ...base, lines: base.lines.map((line, index) => this.#line(line, `${at}.${index}`)) };
   }
 
-  #line(base: ShaftLine, path: string, leaves: readonly number[]): ShaftLine {
+  #line(base: ShaftLine, path: string): ShaftLine {
     const views = new Map<Part, Part>(
-      base.chain.map((part, place) => [part, this.#slots.view(`${path}.${place}`, part, leaves)]),
+      base.chain.map((part, place) => [part, this.#slots.view(`${path}.${place}`, part)]),
     );
     const seen = <P>(part: P): P => views.get(part as Part) as P;
     return {

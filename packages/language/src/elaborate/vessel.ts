@@ -94,8 +94,8 @@ export function makeVessel(
       origin: place,
     })),
     unitConcerns: [...blocks.flatMap((block): readonly UnitConcern[] => block.concerns), ...ofRequirements],
-    quantities: blocks.flatMap(quantitiesOf),
-    openQuestions: blocks.flatMap(openQuestionsOf),
+    quantities: blocks.flatMap(one => onceOf(QUANTITIES, one, quantitiesOf)),
+    openQuestions: blocks.flatMap(one => onceOf(OPEN_QUESTIONS, one, openQuestionsOf)),
   };
 }
 
@@ -320,6 +320,18 @@ export function quantitiesOf(block: BlockReading): Vessel['quantities'] {
       fact ? numbersIn(fact.value).map(value => ({ property: row.words, value, origin: fact.origin })) : [],
     ),
   );
+}
+
+const QUANTITIES = new WeakMap<BlockReading, Vessel['quantities']>();
+const OPEN_QUESTIONS = new WeakMap<BlockReading, Vessel['openQuestions']>();
+
+/** A block is gone through once, however many vessels are made of it. */
+function onceOf<T>(kept: WeakMap<BlockReading, T>, block: BlockReading, find: (block: BlockReading) => T): T {
+  const had = kept.get(block);
+  if (had) return had;
+  const found = find(block);
+  kept.set(block, found);
+  return found;
 }
 
 function numbersIn(value: unknown): Value[] {

@@ -78,7 +78,7 @@ export function readyStudy(
       return [...option.writings, ...(clutches.get(option) ?? [])];
     });
   const reuse: Reuse = new Map();
-  makeVessel({ ...reading, studies: [] }, table, () => {}, reuse);
+  const standing = makeVessel({ ...reading, studies: [] }, table, () => {}, reuse);
   forget(reuse, reading, arrangement);
   return {
     study: studied,
@@ -86,8 +86,17 @@ export function readyStudy(
     dimensions,
     catalogue: table.catalogue,
     ...judged,
-    vesselWith: choice =>
-      makeVessel(readingWith(reading, arrangement, writingsOf(choice)), table, () => {}, new Map(reuse)),
+    vesselWith: choice => ({
+      ...makeVessel(
+        readingWith({ ...reading, requirements: [] }, arrangement, writingsOf(choice)),
+        table,
+        () => {},
+        new Map(reuse),
+      ),
+      // No option is written into them.
+      requirements: standing.requirements,
+      unitConcerns: standing.unitConcerns,
+    }),
     editsFor: choice => writingsOf(choice).map(editOf),
   };
 }

@@ -154,7 +154,13 @@ function withAppendages(
       : planingAppendageEfficiency({
           volumeFroudeNumber: volumeFroudeNumber({ vesselSpeed, displacedVolume: displaced }),
         });
-  const at = (V: number) => efficiency(given('vessel speed', 'V', 'speed', V)).si;
+  // On bare numbers, for the loops that look for a balance.
+  const known = share && efficiency(given('vessel speed', 'V', 'speed', 1)).si;
+  const at = (V: number) =>
+    known ??
+    planingAppendageEfficiency.spec.compute({
+      volumeFroudeNumber: volumeFroudeNumber.spec.compute({ vesselSpeed: V, displacedVolume: displaced.si }),
+    });
   return {
     applies: true,
     method: bare.method,

@@ -1,8 +1,8 @@
-import { PLACE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import { PLACE_VOCABULARY, VESSEL_VOCABULARY, type Vocabulary } from '@tailshaft/vocabulary';
 import {
   type DatedFact,
   type Disagreeing,
-  datedAfter,
+  datedIn,
   disagreeingIn,
   disagreeingInPart,
 } from '../../analysis/disagreeing.js';
@@ -10,7 +10,7 @@ import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { nameOf, type Part } from '../../model/part.js';
-import { type Apart, apart, each } from '../../model/reads.js';
+import { type Apart, apart, each, KeptBy } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -56,18 +56,33 @@ function check(context: LineContext): Apart<Verdict> {
       each(line.chain, part => {
         const vocabulary = PLACE_VOCABULARY[part.role]!;
         const about = { subject: part.path, who: `${line.name}: ${nameOf(part)}`, context };
-        return against(about, disagreeingInPart(part), datedAfter(context.today, part, vocabulary));
+        const { disagreeing, dated } = statedOf(part, vocabulary);
+        return against(
+          about,
+          disagreeing,
+          dated.filter(one => one.date > context.today),
+        );
       }),
     () =>
       hull && isFirst
         ? against(
             { subject: vessel.name, who: `the hull of ${vessel.name}`, context },
             disagreeingIn(hull, VESSEL_VOCABULARY.hull!),
-            datedAfter(context.today, hull, VESSEL_VOCABULARY.hull!),
+            datedIn(hull, VESSEL_VOCABULARY.hull!).filter(one => one.date > context.today),
           )
         : undefined,
   );
 }
+
+/** What a part states against itself, and when: looked through once, for all candidates of a study in which it is the same. */
+function statedOf(part: Part, vocabulary: Vocabulary) {
+  return stated.once(part, () => ({
+    disagreeing: disagreeingInPart(part),
+    dated: datedIn(part, vocabulary),
+  }));
+}
+
+const stated = new KeptBy<Part>();
 
 interface About {
   readonly subject: string;

@@ -12,7 +12,7 @@ import type { Verdict } from '../../judge/verdict.js';
 import { proposalsOf } from '../../model/as-found.js';
 import type { Fact } from '../../model/fact.js';
 import { nameOf } from '../../model/part.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, each, KeptBy } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -58,7 +58,7 @@ function check({ vessel }: Context): Verdict | Apart<Verdict> {
   const found = new Map<Origin, Stated>();
   const look = (block: object | undefined, of: string, vocabulary: Vocabulary | undefined) => {
     if (block)
-      for (const [what, fact] of copiedFacts(block, vocabulary)) {
+      for (const [what, fact] of copiedIn(block, vocabulary)) {
         if (!found.has(fact.origin)) found.set(fact.origin, { what, of, fact });
       }
   };
@@ -78,6 +78,12 @@ function check({ vessel }: Context): Verdict | Apart<Verdict> {
     }),
   );
 }
+
+function copiedIn(block: object, vocabulary: Vocabulary | undefined) {
+  return copied.once(block, () => [...copiedFacts(block, vocabulary)]);
+}
+
+const copied = new KeptBy<object>();
 
 /** Facts of a block and of the blocks in it that a sister vessel lent, with their words. */
 function* copiedFacts(
