@@ -78,6 +78,63 @@ describe('a catalogue as a table and back', () => {
     );
   });
 
+  it('carries comments: each stands before its entry when it comes back, and those of a vessel stay with it', async () => {
+    const spec = [
+      '// From the list of 2025.',
+      '',
+      '/// A remark.',
+      '// Asked for again.',
+      '/// Its last line.',
+      'coupling Elm-4 {',
+      '  mass 14 kg // weighed',
+      '  /* two lines,',
+      '   * "quoted" */',
+      '  torque at most 950 N.m',
+      '}',
+      'vessel Ternhaven {',
+      '  // stays here',
+      '}',
+      'coupling Elm-6 { mass 16 kg }',
+      '/// The end.',
+      '',
+    ].join('\n');
+    const { stdout, stderr } = toCsv(spec);
+    expect(stdout.split('\n')[0]).toBe('kind,name,title,remark,comments,mass [kg],torque at most [N.m]');
+    expect(stderr).toContain('comments stand in the column "comments", and before their entry');
+    const back = fromCsv(stdout);
+    expect(back.status).toBe(0);
+    expect(back.stdout).toBe(
+      [
+        '// From the list of 2025.',
+        '// A remark.',
+        '// Asked for again.',
+        '// weighed',
+        '// two lines,',
+        '// "quoted"',
+        '/// Its last line.',
+        'coupling Elm-4 {',
+        '  mass 14 kg',
+        '  torque at most 950 N.m',
+        '}',
+        '',
+        '// The end.',
+        'coupling Elm-6 {',
+        '  mass 16 kg',
+        '}',
+        '',
+      ].join('\n'),
+    );
+    await roundTrip(spec.replace(/vessel[^}]*}\n/, ''));
+    expect(toCsv(back.stdout).stdout).toBe(stdout);
+  });
+
+  it('makes nothing but comments of a column of them', () => {
+    const { stdout } = fromCsv(
+      'kind,name,comments,mass [kg]\ncoupling,Elm-4,"one\n} vessel X {\n/ /* three",14\n',
+    );
+    expect(stdout).toBe('// one\n// } vessel X {\n// / /* three\ncoupling Elm-4 {\n  mass 14 kg\n}\n');
+  });
+
   it('round-trips generated entries', async () => {
     const number = fc
       .double({ min: 1.5, max: 900, noNaN: true })

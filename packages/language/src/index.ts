@@ -19,5 +19,6 @@ export * from './services/keywords.js';
 export * from './services/module.js';
 export * from './study/index.js';
 export * from './table/columns.js';
+export * from './table/comments.js';
 export * from './table/row-text.js';
 export * from './table/table.js';

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { commentsLost, EXTENSION, type Problem, placeOf, tableOf } from '@tailshaft/language';
+import { COMMENTS, commentsByEntry, EXTENSION, type Problem, placeOf, tableOf } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, oneOf, TODAY, textOf } from '../command.js';
 import { readCsv, writeCsv } from '../convert/csv.js';
@@ -21,7 +21,7 @@ export const convert: Command = {
   ],
   about:
     'Catalogue entries from a table and back without loss, and trial readings from a table. The first row names the columns: kind, ' +
-    'name, title, remark, and properties by their words, with the unit of the column in brackets: "mass [kg]". A property of a ' +
+    'name, title, remark, comments, and properties by their words, with the unit of the column in brackets: "mass [kg]". A property of a ' +
     'block stands behind the block: "ratio 2.04:1 / clutch A / output". What has no unit in its header has it in the cell, as in a ' +
     'spec. A table of runs has the columns run (the shaft line) and at, and the readings.',
   options: [
@@ -98,14 +98,16 @@ async function toCsv(
     .filter(one => kind === undefined || one.kind === kind);
   if (entries.length === 0)
     throw new CannotRun(`${shown} has no catalogue entry${kind === undefined ? '' : ` of kind ${kind}`}`);
-  const { head, rows } = tableOf(entries, () => text);
+  const vessels = check.vessels.map(one => placeOf(one.vessel.origin));
+  const all = check.entries.map(one => one.reading);
+  const comments = commentsByEntry(text, all, vessels);
+  const { head, rows } = tableOf(entries, () => text, comments);
   await put(io, given, writeCsv(head, rows));
-  const lost = commentsLost(text);
   const left = check.vessels.length;
   io.complain(
     `${count(rows.length, 'entry', 'entries')} of ${shown}` +
       `${left > 0 ? `; ${count(left, 'vessel')} stays, a table holds parts only` : ''}` +
-      `${lost > 0 ? `; ${count(lost, 'comment')} not carried: a table has remarks of entries only` : ''}`,
+      `${head.includes(COMMENTS) ? `; comments stand in the column "${COMMENTS}", and before their entry when they come back` : ''}`,
   );
   return 0;
 }

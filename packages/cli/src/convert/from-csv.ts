@@ -1,4 +1,13 @@
-import { type Column, columnOf, formatText, LEAD, type Problem, rowText } from '@tailshaft/language';
+import {
+  COMMENTS,
+  type Column,
+  columnOf,
+  commentLines,
+  formatText,
+  LEAD,
+  type Problem,
+  rowText,
+} from '@tailshaft/language';
 import { isEntryKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { CsvTable } from './csv.js';
 
@@ -31,17 +40,14 @@ interface Row {
 /** A table of parts as catalogue entries. A row that cannot be read whole is refused whole, and the others are taken. */
 export async function entriesFrom(table: CsvTable, problemsOf: ReadProblems): Promise<Converted> {
   const refused: Refusal[] = [];
-  const at = LEAD.map(name => table.head.indexOf(name));
-  const [kindAt, nameAt, titleAt, remarkAt] = at as [number, number, number, number];
+  const at = [...LEAD, COMMENTS].map(name => table.head.indexOf(name));
+  const [kindAt, nameAt, titleAt, remarkAt, commentsAt] = at as [number, number, number, number, number];
   const known = new Set<string>();
   const rows = table.rows.flatMap(({ line, cells }): Row[] => {
     const cell = (index: number) => (index < 0 ? '' : (cells[index] ?? '').trim());
-    const [kind, name, title, remark] = [kindAt, nameAt, titleAt, remarkAt].map(cell) as [
-      string,
-      string,
-      string,
-      string,
-    ];
+    const [kind, name, title, remark, comments] = [kindAt, nameAt, titleAt, remarkAt, commentsAt].map(
+      cell,
+    ) as [string, string, string, string, string];
     const refuse = (column: string, why: string) => {
       refused.push({ line, column, why });
       return [];
@@ -66,7 +72,9 @@ export async function entriesFrom(table: CsvTable, problemsOf: ReadProblems): Pr
       .split(/\r?\n/)
       .flatMap(one => (remark === '' ? [] : [`/// ${one}`.trimEnd(), '\n']))
       .join('');
-    return [{ line, head: `${doc}${kind} ${name}${title ? ` "${title}"` : ''}`, cells }];
+    return [
+      { line, head: `${commentLines(comments)}${doc}${kind} ${name}${title ? ` "${title}"` : ''}`, cells },
+    ];
   });
   return converted(table, new Set(at.filter(one => one >= 0)), rows, refused, problemsOf, body => ({
     text: body,
