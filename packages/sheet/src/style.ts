@@ -81,6 +81,7 @@ const TABLES = `
 .sheet .scroll { overflow-x: auto; margin: 0.75rem 0 1.25rem; }
 .sheet table { border-collapse: collapse; width: 100%; font-size: 0.875rem; line-height: 1.4; }
 .sheet caption { text-align: left; color: var(--soft); padding: 0 0 0.35rem; caption-side: top; }
+.sheet caption > span { display: inline-block; position: sticky; left: 0; max-width: calc(100vw - 3rem); }
 .sheet th, .sheet td { text-align: left; vertical-align: top; padding: 0.3rem 0.6rem; border-bottom: 1px solid var(--faint); font-weight: 400; }
 .sheet thead th { font-weight: 600; border-bottom: 1.5px solid var(--ink); vertical-align: bottom; }
 .sheet tbody { border-bottom: 1px solid var(--rule); }
@@ -122,7 +123,7 @@ const ON_PAPER = `
   .sheet tbody:first-of-type > tr:first-child, .sheet tr.group + tr { break-before: avoid; }
   .sheet details > p { break-after: avoid; }
   .sheet table:not(:has(tbody + tbody, tr:nth-child(15))) { break-inside: avoid; }
-  .sheet .scroll { overflow: visible; } .sheet td.wide { min-width: 0; } .sheet svg { max-width: 150mm; } .sheet figcaption { font-size: 8pt; }
+  .sheet .scroll { overflow: visible; } .sheet td.wide { min-width: 0; } .sheet caption > span { max-width: none; } .sheet svg { max-width: 150mm; } .sheet figcaption { font-size: 8pt; }
   .sheet details { border: 0; padding: 0; } .sheet summary { list-style: none; padding: 2mm 0 0; }
   .sheet details::details-content { display: block; content-visibility: visible; block-size: auto; }
   .sheet .row { grid-template-columns: 1fr 1fr; gap: 0 5mm; } .sheet .row svg { max-width: 100%; }

@@ -17,10 +17,11 @@ import { comparisonJson } from '../report/compare-json.js';
 import { comparisonText, summaryText } from '../report/compare-text.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { isRevision, mergeBaseOf, RevisionFiles, repositoryOf, STAGED } from '../specs/git-files.js';
+import { judgedSide, judgedSides, type OpenSide } from '../specs/open-side.js';
 import { isPattern, patternBase } from '../specs/pattern.js';
 import { decodeSpec } from '../specs/read-text.js';
-import { comparable, judgedOf, type NamedSet, unread } from '../specs/spec-set.js';
-import { type CheckedSpec, Specs } from '../specs/specs.js';
+import { comparable, judgedOf, unread } from '../specs/spec-set.js';
+import { Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { jsonText } from '../terminal/visible.js';
 
@@ -139,14 +140,14 @@ async function betweenSides(io: Io, given: Given, words: readonly string[]): Pro
     );
   }
   if (one === '-' && other === '-') throw new CannotRun('only one side can come from standard input');
-  return finish(await sideOf(io, given, one), await sideOf(io, given, other));
+  return finish(io, await sideOf(io, given, one), await sideOf(io, given, other));
 }
 
 function isRange(io: Io, word: string): boolean {
   return /[^./]\.{2,3}($|[^./])/.test(word) && !existsOnDisk(resolve(io.cwd, word));
 }
 
-async function sideOf(io: Io, given: Given, word: string): Promise<NamedSet> {
+async function sideOf(io: Io, given: Given, word: string): Promise<OpenSide> {
   if (word === '-') return setOfStdin(io, given);
   if (existsOnDisk(resolve(io.cwd, word))) return setOnDisk(io, given, word);
   const [revision = '', path] = word.split(/:(.*)/s);
@@ -184,10 +185,9 @@ async function betweenRevisions(io: Io, given: Given, words: readonly string[]):
   const from = first || 'HEAD';
   const base = dots === '...' ? mergeBaseOf(top, from, second!) : from;
   return finish(
-    await setOfRevision(io, given, top, base, inside),
-    second === undefined
-      ? await setOnDisk(io, given, path)
-      : await setOfRevision(io, given, top, second, inside),
+    io,
+    setOfRevision(io, given, top, base, inside),
+    second === undefined ? await setOnDisk(io, given, path) : setOfRevision(io, given, top, second, inside),
   );
 }
 
@@ -201,7 +201,7 @@ async function betweenArrangements(io: Io, given: Given, words: readonly string[
       'name the file and both arrangements: tailshaft compare spec.shaft --arrangements existing proposed',
     );
   }
-  const set = await setOnDisk(io, given, path);
+  const set = await judgedSide(io, await setOnDisk(io, given, path));
   const all = set.specs.flatMap(spec => spec.check.vessels);
   const wanted = textOf(given, 'vessel');
   const vessels = wanted === undefined ? all : all.filter(one => one.vessel.name === wanted);
@@ -232,8 +232,8 @@ async function betweenArrangements(io: Io, given: Given, words: readonly string[
   return { before, after, comparison };
 }
 
-function finish(before: NamedSet, after: NamedSet): Compared {
-  const sets = comparable(before, after);
+async function finish(io: Io, before: OpenSide, after: OpenSide): Promise<Compared> {
+  const sets = comparable(...(await judgedSides(io, before, after)));
   return {
     before: before.label,
     after: after.label,
@@ -241,61 +241,34 @@ function finish(before: NamedSet, after: NamedSet): Compared {
   };
 }
 
-async function setOnDisk(io: Io, given: Given, path: string): Promise<NamedSet> {
+async function setOnDisk(io: Io, given: Given, path: string): Promise<OpenSide> {
   const { paths, links } = await findSpecs([path], io.cwd);
   if (links.length > 0) io.complain(linksTold(links));
-  const specs = new Specs(optionsOf(io, given));
   return {
     label: path,
-    below: below(resolve(io.cwd, isPattern(path) ? patternBase(path) : path)),
-    ...(await checkAll(io, specs, paths)),
+    base: resolve(io.cwd, isPattern(path) ? patternBase(path) : path),
+    specs: new Specs(optionsOf(io, given)),
+    paths,
+    refused: [],
   };
 }
 
-async function setOfStdin(io: Io, given: Given): Promise<NamedSet> {
+async function setOfStdin(io: Io, given: Given): Promise<OpenSide> {
   const path = resolve(io.cwd, textOf(given, 'stdin-name') ?? 'stdin.shaft');
   const specs = new Specs(optionsOf(io, given));
   const text = decodeSpec(await io.readStdin(), 'standard input');
-  return { label: '-', below: below(path), specs: [await specs.checkText(path, text)], refused: [] };
+  const judged = [await specs.checkText(path, text)];
+  return { label: '-', base: path, specs, paths: [], refused: [], judged };
 }
 
-async function setOfRevision(
-  io: Io,
-  given: Given,
-  top: string,
-  revision: string,
-  path: string,
-): Promise<NamedSet> {
+function setOfRevision(io: Io, given: Given, top: string, revision: string, path: string): OpenSide {
   const files = new RevisionFiles(top, revision);
   const specs = new Specs({ ...optionsOf(io, given), root: top, files });
   const paths = files.specsUnder(path);
-  const withheld = files.withheldUnder(path);
-  if (paths.length + withheld.length === 0)
+  const refused = files.withheldUnder(path);
+  if (paths.length + refused.length === 0)
     throw new CannotRun(`at ${revision} there is no spec in ${shownPath(path, io.cwd)}`);
-  const { specs: checked, refused } = await checkAll(io, specs, paths);
-  return { label: revision, below: below(path), specs: checked, refused: [...refused, ...withheld] };
-}
-
-async function checkAll(io: Io, specs: Specs, paths: readonly string[]) {
-  const checked: CheckedSpec[] = [];
-  const refused: string[] = [];
-  for (const [index, path] of paths.entries()) {
-    if (paths.length > 20) io.progress(`${index + 1} of ${paths.length}: ${shownPath(path, io.cwd)}`);
-    try {
-      checked.push(await specs.check(path));
-    } catch (error) {
-      // Where others can be compared, one that cannot be opened is told with them; alone it is the whole answer.
-      if (!(error instanceof CannotRun) || paths.length === 1) throw error;
-      refused.push(error.message);
-    }
-  }
-  io.progress('');
-  return { specs: checked, refused };
-}
-
-/** What a spec is called below the folder or file that was named. */
-function below(base: string): (path: string) => string {
-  return path => relative(base, path);
+  return { label: revision, base: path, specs, paths, refused };
 }
 
 function optionsOf(io: Io, given: Given) {

@@ -8,7 +8,7 @@ import {
 import type { JudgedVessel } from '@tailshaft/language';
 import { severityOf } from '../report/severity.js';
 import { count } from '../terminal/layout.js';
-import type { CheckedSpec } from './specs.js';
+import type { CheckedSpec, SeenSpec } from './specs.js';
 
 /** One of the two things that are compared, with what to call it. */
 export interface NamedSet {
@@ -18,6 +18,8 @@ export interface NamedSet {
   readonly below: (path: string) => string;
   /** Specs that could not be opened at all, in a sentence each. */
   readonly refused: readonly string[];
+  /** What reads the same on both sides, with all that it sees: read, and not judged. */
+  readonly untouched?: readonly SeenSpec[];
 }
 
 /** Two sets ready to be compared. A name that two vessels of a set share is told apart by their files. */
@@ -27,8 +29,8 @@ export function comparable(before: NamedSet, after: NamedSet): { before: SpecSet
 }
 
 /** Texts that cannot be read whole, in a sentence each: what they hide cannot be compared either. */
-export function unread({ label, specs, refused }: NamedSet): string[] {
-  const broken = specs.flatMap(({ shown, findings }) => {
+export function unread({ label, specs, refused, untouched = [] }: NamedSet): string[] {
+  const broken = [...specs, ...untouched.map(one => one.spec)].flatMap(({ shown, findings }) => {
     const errors = findings.filter(one => one.problem && severityOf(one) === 'error');
     if (errors.length === 0) return [];
     const at = label === shown || label === '.' ? shown : `${shown} at ${label}`;
@@ -61,8 +63,9 @@ export function judgedOf(
   };
 }
 
-function doubled({ specs }: NamedSet): string[] {
-  const names = specs.flatMap(one => one.check.vessels.map(({ vessel }) => vessel.name));
+function doubled({ specs, untouched = [] }: NamedSet): string[] {
+  const judged = specs.flatMap(one => one.check.vessels.map(({ vessel }) => vessel.name));
+  const names = [...judged, ...untouched.flatMap(one => one.vessels)];
   return names.filter((one, index) => names.indexOf(one) !== index);
 }
 

@@ -30,6 +30,13 @@ export interface CheckedSpec {
   readonly findings: readonly Finding[];
 }
 
+/** A spec with what it imports, before anything is judged. */
+export interface SeenSpec {
+  readonly texts: ReadonlyMap<string, string>;
+  readonly vessels: readonly string[];
+  readonly spec: CheckedSpec;
+}
+
 export interface SpecsOptions {
   readonly cwd: string;
   readonly today: string;
@@ -59,6 +66,33 @@ export class Specs implements Spots {
     return this.judge(path, () =>
       this.core.shared.workspace.LangiumDocuments.getOrCreateDocument(URI.file(path)),
     );
+  }
+
+  /** The texts of a spec and of all that it sees, by their paths, and what cannot be read of it; nothing is judged. */
+  async seen(path: string): Promise<SeenSpec> {
+    const { project } = this.core.language;
+    const document = await this.opened(path);
+    const visible = project.visible(document);
+    const check = project.unjudged(document);
+    return {
+      texts: new Map(visible.map(({ uri }) => [URI.parse(uri).fsPath, this.textOf(uri)])),
+      vessels: visible[0]!.vessels.map(one => one.name),
+      spec: { path, shown: shownPath(path, this.options.cwd), check, findings: findingsOf(check) },
+    };
+  }
+
+  /** Lets go of what was worked out of a spec; its text stays. */
+  rest(path: string): void {
+    const document = this.core.shared.workspace.LangiumDocuments.getDocument(URI.file(path));
+    if (document) this.core.language.project.rest(document);
+  }
+
+  private async opened(path: string): Promise<LangiumDocument> {
+    const { project } = this.core.language;
+    project.roots = [URI.file(this.rootAround(path))];
+    const document = await this.core.shared.workspace.LangiumDocuments.getOrCreateDocument(URI.file(path));
+    await project.load(document);
+    return document;
   }
 
   /** Judges a text as if it stood at this path. */

@@ -271,12 +271,21 @@ export class Project {
     return made;
   }
 
-  private makeCheck(
+  /** What cannot be read of a loaded document, without a verdict. */
+  unjudged(document: LangiumDocument): FileCheck {
+    const reading = this.reading(document);
+    const visible = this.visible(document);
+    const problems = this.problemsOf(document, reading, visible);
+    const table = this.tableOf(visible);
+    for (const one of reading.vessels) vesselOf(one, table, problem => problems.push(problem));
+    return { uri: reading.uri, problems, vessels: [], entries: [] };
+  }
+
+  private problemsOf(
     document: LangiumDocument,
     reading: DocumentReading,
-    visible: DocumentReading[],
-    today: string,
-  ): FileCheck {
+    visible: readonly DocumentReading[],
+  ): Problem[] {
     const problems = [...this.file(document).syntax, ...reading.problems, ...duplicateNames(reading)];
     for (const outcome of this.imports.get(reading)?.values() ?? [])
       if (outcome.problem) problems.push(outcome.problem);
@@ -284,6 +293,16 @@ export class Project {
       problems.push(
         ...strayImports(reading, visible, path => this.imports.get(reading)?.get(path)?.files ?? []),
       );
+    return problems;
+  }
+
+  private makeCheck(
+    document: LangiumDocument,
+    reading: DocumentReading,
+    visible: DocumentReading[],
+    today: string,
+  ): FileCheck {
+    const problems = this.problemsOf(document, reading, visible);
     const table = this.tableOf(visible);
     const before = this.judgements.get(document);
     const vessels = reading.vessels.map(one => this.judgedVessel(one, table, today, before?.get(one.name)));

@@ -139,7 +139,7 @@ function tableHtml(table: Table, options: HtmlOptions): Markup {
     element(
       'table',
       { class: table.form ? 'form' : undefined },
-      element('caption', {}, table.caption),
+      element('caption', {}, element('span', {}, table.caption)),
       element('thead', {}, element('tr', {}, head)),
       table.groups.filter(one => one.rows.length > 0 || one.title !== undefined).map(group),
     ),

@@ -88,7 +88,11 @@ function propeller(
     element('circle', { cx: x, cy: y, r: radius, class: wrong ? 'disc wrong' : 'disc' }),
     blades(x, y, radius, line.propeller?.blades?.value?.si, hand?.hand),
     element('circle', { cx: x, cy: y, r: radius * 0.18, class: 'part' }),
-    turn ? turnArrow(x, y, radius + 8, turn) : label(x, y - radius - 8, '?', 'label warning'),
+    turn
+      ? turnArrow(x, y, radius + 8, turn)
+      : analysis.rotation.either
+        ? joined()
+        : label(x, y - radius - 8, '?', 'label warning'),
     below.map(([text, kind], row) => label(x, y + radius + 24 + row * LEADING, text, kind)),
   );
 }
@@ -99,6 +103,8 @@ function turnOf(analysis: LineAnalysis, view: LinesView): Turn | undefined {
 }
 
 function turnText(turn: Turn | undefined, analysis: LineAnalysis, view: LinesView): string {
+  // A motor of no fixed rotation turns either way.
+  if (!turn && analysis.rotation.either) return `${view.direction} as the drive is set`;
   if (!turn) return `turn ${view.direction}: cannot tell`;
   const way = turningOf(analysis, view, turn);
   return `${turn} ${view.direction}${way ? `, ${way}-turning` : ''}`;

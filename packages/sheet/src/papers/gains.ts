@@ -42,7 +42,7 @@ export function gainsTable(sheet: Sheet, before: Arrangement | undefined, after:
   const columns = [
     { title: 'Figure', wide: true },
     { title: before ? `Before: ${before.name}` : 'Before', numeric: true },
-    { title: `After: ${after.name}`, numeric: true },
+    { title: before ? `After: ${after.name}` : after.name, numeric: true },
     { title: 'Change', numeric: true },
   ];
   const shown: Table = table(

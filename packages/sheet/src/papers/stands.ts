@@ -114,10 +114,17 @@ function acceptedWords(one: OfSides<Verdict>, brief: boolean): Text {
   const by = one.first.acceptance;
   return separated(
     ' ',
-    told(one, brief),
+    told({ ...one, first: unaccepted(one.first) }, brief),
     by &&
       `Accepted by ${by.by ?? 'nobody named'}${by.dated ? ` on ${by.dated}` : ''}${by.until ? ` until ${by.until}` : ''}${by.because ? `: ${by.because}` : ''}.`,
   );
+}
+
+/** The verdict as it was before somebody accepted it: who did is told once, behind it. */
+function unaccepted(verdict: Verdict): Verdict {
+  const { acceptance, message } = verdict;
+  const at = acceptance?.by === undefined ? -1 : message.indexOf(` Accepted by ${acceptance.by}`);
+  return at < 0 ? verdict : { ...verdict, message: message.slice(0, at) };
 }
 
 /** What cannot be told goes by what is missing, with the checks that wait for it. */

@@ -78,7 +78,7 @@ export function profileTable(
   const columns = [
     { title: 'Running profile', wide: true },
     { title: before ? `Before: ${before.name}` : 'Before', numeric: true },
-    { title: `After: ${after.name}`, numeric: true },
+    { title: before ? `After: ${after.name}` : after.name, numeric: true },
     { title: 'Change', numeric: true },
   ];
   return table(
