@@ -120,7 +120,7 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
     pair('humidity', 'referenceHumidity', { within: [[0, 0], [1, 1]], beyond: [[1.000_01, 0.5], [0.5, 1.000_01], [-0.000_01, 0.5], [0.5, -0.000_01]] }), // biome-ignore format: pairs
   ],
   'both joint angles are below 90 degrees and lie in one plane': [
-    pair('firstAngle', 'secondAngle', { within: [[1.5707, -1.5707], [0, 0]], beyond: [[1.5708, 0], [0, 1.5708], [-1.5708, 0]] }), // biome-ignore format: pairs
+    pair('firstAngle', 'secondAngle', { within: [[1.5707, -1.5707], [0, 0]], beyond: [[1.5708, 0], [0, 1.5708], [-1.5708, 0], [Math.PI / 2, 0]] }), // biome-ignore format: pairs
   ],
   'all three inertias are positive': [
     { inputs: ['J1', 'J2', 'J3'], within: [[1, 1, 1]], beyond: [[0, 1, 1], [1, 0, 1], [1, 1, 0], [-1, 1, 1]] }, // biome-ignore format: rows
@@ -156,7 +156,7 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
   'hull straight over the disc, rising aft by δ; shaft falling aft by α; together below 45 degrees': [
     pair('shaftAngle', 'hullRise', {
       within: [[0.7853, 0], [0, 0.7853], [-0.7853, 0], [0.4, 0.385], [0.9, -0.2]], // biome-ignore format: pairs
-      beyond: [[0.7854, 0], [0, 0.7854], [-0.7854, 0], [0.4, 0.386], [0.9, -0.1]], // biome-ignore format: pairs
+      beyond: [[0.7854, 0], [0, 0.7854], [-0.7854, 0], [0.4, 0.386], [0.9, -0.1], [Math.PI / 4, 0]], // biome-ignore format: pairs
     }),
   ],
   'open propeller at the bollard': [
