@@ -32,6 +32,26 @@ const STARTER = (rotation: string, engine: string, flywheel: string): Changes =>
   ['flywheel aft', `flywheel ${flywheel}`],
 ];
 
+/** A coupling rated for so much, wherever it stands in the line. */
+const COUPLING = (rating: string): Changes => [
+  [
+    'shaft material high-strength',
+    `coupling Flex-4 { kind flexible  torque at most ${rating} N.m }\n\nshaft material high-strength`,
+  ],
+];
+const FLEX = '      coupling Flex-4\n';
+const BEFORE_GEAR: Changes = [['      gear Alder-63', `${FLEX}      gear Alder-63`]];
+const BEHIND_GEAR: Changes = [['      shaft { material', `${FLEX}      shaft { material`]];
+const WITHOUT_GEAR: Changes = [...BEHIND_GEAR, ['      gear Alder-63 ratio 2.04:1 ahead clutch B\n', '']];
+const MOTOR_ALONE: Changes = [
+  [
+    'shaft material high-strength',
+    'motor Eider-40 { rotation either  power 40 kW at 1500 rpm  torque 255 N.m  base speed 1500 rpm  top speed 2950 rpm }\n\nshaft material high-strength',
+  ],
+  ['      engine Kittiwake-9 at medium { flywheel aft }', '      motor Eider-40'],
+  ...BEFORE_GEAR,
+];
+
 /** By the sheets alone: 300 kW at 2300 rpm and 1480 N·m; 0.155 kW/rpm are 0.155 · 60 000/2π = 1480.1 N·m. */
 const CASES: readonly (readonly [
   what: string,
@@ -85,6 +105,29 @@ const CASES: readonly (readonly [
         [['rated medium 0.18 kW/rpm', `rated medium ${rating} kW/rpm`]],
         says,
       ] as const,
+  ),
+  ...(
+    [
+      // 1480 N·m of the engine, behind the gear times 2.043 and 0.97, the efficiency of a gear that states none; 255 of the motor.
+      ['before the gear', BEFORE_GEAR, 1480],
+      ['behind the gear', BEHIND_GEAR, 1480 * 2.043 * 0.97],
+      ['behind the engine', WITHOUT_GEAR, 1480],
+      ['before the gear', MOTOR_ALONE, 255],
+    ] as const
+  ).flatMap(([where, changes, torque]) =>
+    [
+      [torque * 1.002, `holds: Flex-4, ${where}`],
+      [torque * 0.998, `fails: Flex-4, ${where}`],
+    ].map(
+      ([rating, says]) =>
+        [
+          `a coupling ${where} rated for ${Number(rating).toFixed(1)} N·m`,
+          'capacity/coupling-torque',
+          SINGLE_LINE,
+          [...COUPLING(Number(rating).toFixed(1)), ...changes],
+          says as string,
+        ] as const,
+    ),
   ),
   ...(
     [
