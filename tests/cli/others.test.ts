@@ -87,6 +87,17 @@ describe('format', () => {
     expect(readdirSync(here).sort()).toEqual(['link.shaft', 'one.shaft', 'other.txt']);
   });
 
+  it('counts none that could not be written', () => {
+    // The file is written beside itself first, under a name that is too long then.
+    const long = `${'x'.repeat(244)}.shaft`;
+    const here = folder({ [long]: untidy, 'empty.shaft': '' });
+    const answer = tailshaft('format', { cwd: here });
+    expect(answer).toMatchObject({ status: 2, stdout: '' });
+    expect(answer.stderr).toContain('cannot be written: its name is too long');
+    expect(answer.stderr).toContain('0 files laid out, 1 as they should be');
+    expect(readFileSync(join(here, long), 'utf8')).toBe(untidy);
+  });
+
   it('keeps meaning, line ends and a byte order mark', () => {
     const here = folder({ 'dos.shaft': `\ufeff${untidy.replaceAll('\n', '\r\n')}`, 'before.shaft': untidy });
     expect(tailshaft('format dos.shaft', { cwd: here }).status).toBe(0);

@@ -1,5 +1,5 @@
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
-import { cpSync, statSync } from 'node:fs';
+import { cpSync, existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { changed, SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
@@ -43,6 +43,18 @@ describe('the built program, as a process', () => {
     expect(answer.status).toBe(0);
     expect(answer).toEqual(tailshaft(words, { cwd, input: SINGLE_LINE }));
   });
+
+  it.runIf(existsSync('/dev/full'))(
+    'ends in a sentence and status 2 where what it says cannot be written',
+    () => {
+      for (const words of ['check right.shaft', 'check --json right.shaft', 'explain', 'sheet right.shaft']) {
+        const shell = `${JSON.stringify(process.execPath)} ${JSON.stringify(bundle)} ${words} > /dev/full`;
+        const { stderr, status } = spawnSync('sh', ['-c', shell], { cwd, encoding: 'utf8' });
+        expect(stderr).toBe('tailshaft: what it says could not be written: the disk is full\n');
+        expect(status).toBe(2);
+      }
+    },
+  );
 
   it('can be run by its name', () => {
     expect(statSync(bundle).mode & 0o111).toBe(0o111);

@@ -35,10 +35,12 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
       const bytes = await readBytes(path, shown);
       const text = decodeSpec(bytes, shown);
       const laidOut = formatText(text);
+      if (laidOut !== text) {
+        if (!given.check) await writeWhole(path, byteOrderMark(bytes) + laidOut, shown);
+        changed.push(shown);
+      }
+      // One that could not be written is neither laid out nor as it should be.
       seen += 1;
-      if (laidOut === text) continue;
-      changed.push(shown);
-      if (!given.check) await writeWhole(path, byteOrderMark(bytes) + laidOut, shown);
     } catch (error) {
       if (!(error instanceof CannotRun)) throw error;
       failures.push(error.message);

@@ -1,4 +1,5 @@
 import { isatty } from 'node:tty';
+import { reasonOf } from '../cannot-run.js';
 import { type Paint, painter } from './paint.js';
 import { visible, visibleReport } from './visible.js';
 
@@ -50,8 +51,13 @@ interface Sink {
 export function processStreams(): Streams {
   // A reader that has seen enough, like head, is no failure, and changes nothing of what the status says.
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
+    if (error.code === 'EPIPE') return;
+    // A report that was cut off must not end with the status of a whole one.
+    process.stderr.write(`tailshaft: what it says could not be written: ${reasonOf(error)}\n`);
+    process.exit(2);
   });
+  // Where nobody can be told, the status still says it.
+  process.stderr.on('error', () => {});
   return {
     cwd: process.cwd(),
     env: process.env,
