@@ -48,9 +48,9 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   }
   for (const shown of changed) io.out(shown);
   for (const failure of failures) io.complain(failure);
-  const verb = given.check ? 'would change' : 'laid out';
+  const verb = given.check ? 'would change' : 'formatted';
   if (seen > 0)
-    io.complain(`${count(changed.length, 'file')} ${verb}, ${seen - changed.length} as they should be`);
+    io.complain(`${count(changed.length, 'file')} ${verb}, ${seen - changed.length} already formatted`);
   return failures.length > 0 ? 2 : given.check && changed.length > 0 ? 1 : 0;
 }
 

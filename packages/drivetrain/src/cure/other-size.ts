@@ -40,7 +40,8 @@ interface Found {
 export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
   const rule = findRule(verdict.rule);
   const line = lineOf(verdict, judgement.vessel);
-  if (!rule || !line || verdict.outcome !== 'fails') return [];
+  // No size turns a shaft the other way.
+  if (!rule || !line || verdict.outcome !== 'fails' || verdict.rule.startsWith('rotation/')) return [];
   const outcome = (fact: Fact<Value>, value: Value): Tried =>
     sameCheck(
       verdict,

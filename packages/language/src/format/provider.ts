@@ -35,9 +35,12 @@ export class TailshaftFormatter implements Omit<Formatter, 'formatOnTypeOptions'
     return this.edits(document, document.textDocument.offsetAt({ line, character: 0 }), end - 1);
   }
 
+  /** Somebody who types fast has left a brace behind before the editor drew it back: it goes to its place with the next line. */
   private newLine(document: LangiumDocument, offset: number): TextEdit[] {
-    const edit = indentNewLine(document.textDocument.getText(), offset);
-    return edit ? [toEdit(document, edit)] : [];
+    const text = document.textDocument.getText();
+    const brace = braceAbove(text, offset);
+    const edits = [...(brace === undefined ? [] : [indentNewLine(text, brace)]), indentNewLine(text, offset)];
+    return edits.flatMap(edit => (edit ? [toEdit(document, edit)] : []));
   }
 
   private edits(document: LangiumDocument, from = 0, to = Number.POSITIVE_INFINITY): TextEdit[] {
@@ -52,6 +55,13 @@ export class TailshaftFormatter implements Omit<Formatter, 'formatOnTypeOptions'
 
 function toEdit({ textDocument }: LangiumDocument, { start, end, text: newText }: Replacement): TextEdit {
   return { range: { start: textDocument.positionAt(start), end: textDocument.positionAt(end) }, newText };
+}
+
+/** Where the last line above that is not empty begins, if it is a closing brace alone. */
+function braceAbove(text: string, offset: number): number | undefined {
+  const above = text.slice(0, text.lastIndexOf('\n', offset - 1) + 1).trimEnd();
+  const start = above.lastIndexOf('\n') + 1;
+  return above.slice(start).trim() === '}' ? start : undefined;
 }
 
 /** The brace that the last one of a text closes. */

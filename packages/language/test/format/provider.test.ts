@@ -107,6 +107,16 @@ describe('formatting in the editor', () => {
       'vessel V {\n  require speed at most 5 kn at idle ahead\n  \n}\n',
     ],
     ['inside a comment, as it is', 'gear G {\n  /* one\n <|>two */\n}\n', 'gear G {\n  /* one\n two */\n}\n'],
+    [
+      'below a brace that was left behind',
+      'vessel V {\n  hull planing {\n    mass 9 kg\n    }\n<|>\n}\n',
+      'vessel V {\n  hull planing {\n    mass 9 kg\n  }\n  \n}\n',
+    ],
+    [
+      'and an empty one below such a brace',
+      'vessel V {\n  hull planing {\n    mass 9 kg\n    }\n\n<|>arrangement a {\n  }\n}\n',
+      'vessel V {\n  hull planing {\n    mass 9 kg\n  }\n\n  arrangement a {\n  }\n}\n',
+    ],
     ['with other line ends', 'gear G {\r\n<|>\r\n}\r\n', 'gear G {\r\n  \r\n}\r\n'],
   ];
   it.each(lines)('indents the line that Enter begins %s', async (_what, typed, then) => {

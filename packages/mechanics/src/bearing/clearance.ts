@@ -11,7 +11,7 @@ export const bearingClearance = /* @__PURE__ */ formula({
   text: 'c = D − d',
   symbols: { bearingBore: 'D', shaftDiameter: 'd' },
   source: { title: 'definition', confidence: 'derived' },
-  range: [{ condition: 'the shaft goes into the bearing', met: si => si.bearingBore > si.shaftDiameter }],
+  range: [{ condition: 'bearing bore larger than the shaft', met: si => si.bearingBore > si.shaftDiameter }],
   compute: ({ bearingBore, shaftDiameter }) => bearingBore - shaftDiameter,
 });
 

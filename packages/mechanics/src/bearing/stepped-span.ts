@@ -10,7 +10,7 @@ const BOUNDS: Source = {
   confidence: 'derived',
 };
 const RANGE =
-  'A bound, not the speed itself: the truth lies between the two, and nearer to which depends on where the steps are.';
+  'A bound, not the speed itself: the true speed lies between the two bounds. Which one it is nearer to depends on where the steps are.';
 const inputs = {
   whirlingSpeed: 'rotational speed',
   massPerLength: 'mass per length',

@@ -9,7 +9,7 @@ export const clutchServiceFactor = /* @__PURE__ */ formula({
   text: 'S = T_c / T_e',
   symbols: { holdingTorque: 'T_c', engineTorque: 'T_e' },
   source: { title: 'definition of the service factor', confidence: 'derived' },
-  range: [{ condition: 'the engine gives torque', met: ({ engineTorque }) => engineTorque > 0 }],
+  range: [{ condition: 'engine torque above zero', met: ({ engineTorque }) => engineTorque > 0 }],
   compute: ({ holdingTorque, engineTorque }) => holdingTorque / engineTorque,
 });
 

@@ -10,7 +10,7 @@ export const boltTorqueByFriction = /* @__PURE__ */ formula({
   text: 'T = μ n F D/2',
   symbols: { friction: 'μ', bolts: 'n', preload: 'F', boltCircle: 'D' },
   source: { title: 'statics of friction at the bolt circle', confidence: 'derived' },
-  range: 'Preload as it stays after settling; faces without grease or paint.',
+  range: 'Preload remaining after settling; faces free of grease and paint.',
   compute: ({ friction, bolts, preload, boltCircle }) => (friction * bolts * preload * boltCircle) / 2,
 });
 

@@ -70,6 +70,6 @@ export const angleInHand = /* @__PURE__ */ formula({
   text: 'Δα = α_max − α',
   symbols: { limit: 'α_max', angle: 'α' },
   source: ANGLES,
-  range: 'The limit is the maker’s, for the state (static or under way) that the angle is for.',
+  range: 'The limit is the maker’s, for the condition (static or under way) in which the angle is measured.',
   compute: ({ limit, angle }) => limit - angle,
 });

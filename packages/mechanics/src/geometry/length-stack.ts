@@ -12,7 +12,7 @@ export const lengthSum = /* @__PURE__ */ formula({
   inputs: {} as Record<string, 'length'>,
   text: 'ΣL = L₁ + L₂ + …',
   source: LENGTHS,
-  range: 'Parts one behind another; gaps count as parts.',
+  range: 'Parts in series; gaps count as parts.',
   compute: si => Object.values(si).reduce((total, length) => total + length, 0),
 });
 

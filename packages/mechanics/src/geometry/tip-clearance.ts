@@ -58,6 +58,6 @@ export const tipGapNeeded = /* @__PURE__ */ formula({
   text: 'c = (c/D) D',
   symbols: { propellerDiameter: 'D', clearanceShare: 'c/D' },
   source: GEOMETRY,
-  range: 'The share is that of the guide chosen.',
+  range: 'The share is the one that the chosen guide gives.',
   compute: si => si.clearanceShare * si.propellerDiameter,
 });

@@ -11,7 +11,7 @@ export const wallInTube = /* @__PURE__ */ formula({
   text: 'w = (D − d) / 2',
   symbols: { tubeBore: 'D', shaftDiameter: 'd' },
   source: SLEEVE,
-  range: [{ condition: 'the shaft passes the tube', met: si => si.tubeBore > si.shaftDiameter }],
+  range: [{ condition: 'tube bore larger than the shaft', met: si => si.tubeBore > si.shaftDiameter }],
   compute: ({ tubeBore, shaftDiameter }) => (tubeBore - shaftDiameter) / 2,
 });
 

@@ -70,7 +70,7 @@ export const newCentreOfGravity = /* @__PURE__ */ formula({
     { condition: 'mass is left after the change', met: si => si.displacement + si.massChange > 0 },
     {
       condition:
-        'the change is at most a tenth of the displacement; beyond, the stability book must be done again',
+        'change at most a tenth of the displacement; beyond that the stability calculations must be redone',
       met: si => Math.abs(si.massChange) <= 0.1 * si.displacement,
     },
   ],

@@ -27,7 +27,7 @@ export const blockCoefficient = /* @__PURE__ */ formula({
   source: TERMS,
   range: [
     {
-      condition: 'the hull fits in the box of its length, beam and draught',
+      condition: 'displaced volume at most length × beam × draught',
       met: si => si.displacedVolume <= si.waterlineLength * si.beam * si.draught,
     },
   ],

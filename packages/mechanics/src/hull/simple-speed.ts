@@ -74,7 +74,10 @@ export const hullSpeed = /* @__PURE__ */ formula({
   symbols: { waterlineLength: 'LWL' },
   source: { title: 'length of a deep-water wave that travels with the hull', confidence: 'published' },
   range: [
-    { condition: 'displacement hull of some length', met: ({ waterlineLength }) => waterlineLength > 0 },
+    {
+      condition: 'displacement hull; waterline length above zero',
+      met: ({ waterlineLength }) => waterlineLength > 0,
+    },
   ],
   compute: ({ waterlineLength }) => 1.34 * Math.sqrt(Math.max(0, waterlineLength) / FOOT) * KNOT,
 });
@@ -126,7 +129,7 @@ export const displacementSpeed = /* @__PURE__ */ formula({
     },
     {
       condition:
-        'power not beyond what the hull can use; past it the speed shown is the cap and this method does not apply',
+        'power at most what the hull can use; beyond it the speed shown is the cap and the method does not apply',
       met: si => poweredSpeedLength(si) <= 8.26 / displacementLength(si) ** 0.311,
     },
   ],

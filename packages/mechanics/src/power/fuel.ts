@@ -35,7 +35,7 @@ export const fuelInProportion = /* @__PURE__ */ formula({
   compute: si => (si.declaredFlow * si.power) / si.declaredPower,
 });
 
-/** Fuel between two declared points: at a speed of the engine it grows almost straight with power. */
+/** Fuel between two declared points: at a speed of the engine it is almost linear in power. */
 export const fuelBetween = /* @__PURE__ */ formula({
   name: 'fuel between declared points',
   symbol: 'q',
@@ -50,7 +50,7 @@ export const fuelBetween = /* @__PURE__ */ formula({
   text: 'q = q₁ + (q₂ − q₁) (P − P₁) / (P₂ − P₁)',
   symbols: { power: 'P', lowerPower: 'P₁', lowerFlow: 'q₁', upperPower: 'P₂', upperFlow: 'q₂' },
   source: {
-    title: 'fuel of a diesel engine grows almost straight with power (Willans line)',
+    title: 'fuel of a diesel engine is almost linear in power (Willans line)',
     confidence: 'common practice',
   },
   range: [
@@ -73,7 +73,7 @@ export const fuelForDistance = /* @__PURE__ */ formula({
   text: 'F = q s / V',
   symbols: { flow: 'q', distance: 's', vesselSpeed: 'V' },
   source: { title: 'definition', confidence: 'derived' },
-  range: [{ condition: 'the vessel moves', met: si => si.vesselSpeed > 0 }],
+  range: [{ condition: 'vessel speed above zero', met: si => si.vesselSpeed > 0 }],
   compute: si => (si.flow * si.distance) / si.vesselSpeed,
 });
 

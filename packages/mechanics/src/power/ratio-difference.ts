@@ -52,6 +52,6 @@ export const ratioForSpeed = /* @__PURE__ */ formula({
   text: 'i = n_e / n_s',
   symbols: { engineSpeed: 'n_e', shaftSpeed: 'n_s' },
   source: DEFINITION,
-  range: [{ condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 }],
+  range: [{ condition: 'shaft speed above zero', met: ({ shaftSpeed }) => shaftSpeed > 0 }],
   compute: ({ engineSpeed, shaftSpeed }) => engineSpeed / shaftSpeed,
 });

@@ -11,7 +11,7 @@ export const powerLessTakeOff = /* @__PURE__ */ formula({
   source: { title: 'balance of power at the crankshaft', confidence: 'derived' },
   range: [
     {
-      condition: 'the take-off asks less than the engine gives',
+      condition: 'take-off power below engine power',
       met: ({ power, takeOff }) => takeOff >= 0 && takeOff < power,
     },
   ],

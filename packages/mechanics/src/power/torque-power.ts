@@ -3,7 +3,7 @@ import type { Source } from '../core/source.js';
 
 const POWER: Source = { title: 'definition of power, P = T ω', confidence: 'derived' };
 const TURNS = {
-  condition: 'the shaft turns',
+  condition: 'shaft speed above zero',
   met: (si: { readonly speed: number }) => si.speed > 0,
 };
 

@@ -26,7 +26,7 @@ export const resultantSpeed = /* @__PURE__ */ formula({
   text: 'V0.7R = √(VA² + (0.7 ω D / 2)²)',
   symbols: { speedOfAdvance: 'VA', shaftSpeed: 'ω', diameter: 'D' },
   source: BURRILL,
-  range: 'Holds everywhere: it adds two speeds at right angles.',
+  range: 'No limit: it adds two velocities at right angles.',
   compute: ({ speedOfAdvance, shaftSpeed, diameter }) =>
     Math.hypot(speedOfAdvance, 0.35 * shaftSpeed * diameter),
 });
@@ -39,7 +39,7 @@ export const cavitationNumber = /* @__PURE__ */ formula({
   text: 'σ0.7R = (p0 - pv) / (½ ρ V0.7R²)',
   symbols: { pressureAboveVapour: 'p0 - pv', density: 'ρ', resultantSpeed: 'V0.7R' },
   source: BURRILL,
-  range: [{ condition: 'the propeller moves', met: ({ resultantSpeed: v }) => v > 0 }],
+  range: [{ condition: 'resultant speed at the blade above zero', met: ({ resultantSpeed: v }) => v > 0 }],
   compute: ({ pressureAboveVapour, density, resultantSpeed }) =>
     pressureAboveVapour / (0.5 * density * resultantSpeed ** 2),
 });
@@ -113,7 +113,7 @@ export const burrillAreaRatio = /* @__PURE__ */ formula({
     diameter: 'D',
   },
   source: { ...BURRILL, title: `${BURRILL.title}, solved for the area`, confidence: 'derived' },
-  range: [{ condition: 'a limit of thrust loading above zero', met: ({ loadingLimit }) => loadingLimit > 0 }],
+  range: [{ condition: 'thrust loading limit above zero', met: ({ loadingLimit }) => loadingLimit > 0 }],
   compute: ({ thrust, density, resultantSpeed, loadingLimit, projectedFactor, diameter }) =>
     thrust /
     (0.5 * density * resultantSpeed ** 2 * loadingLimit * projectedFactor * ((Math.PI * diameter ** 2) / 4)),

@@ -49,7 +49,12 @@ export const engineLoadFraction = /* @__PURE__ */ formula({
   text: 'load = Q / (i η Qe,max)',
   symbols: { propellerTorque: 'Q', torqueAvailable: 'Qe,max', ratio: 'i', efficiency: 'η' },
   source: DEFINITION,
-  range: [{ condition: 'the engine gives torque here', met: ({ torqueAvailable }) => torqueAvailable > 0 }],
+  range: [
+    {
+      condition: 'engine torque at this speed above zero',
+      met: ({ torqueAvailable }) => torqueAvailable > 0,
+    },
+  ],
   compute: ({ propellerTorque, torqueAvailable, ratio, efficiency }) =>
     propellerTorque / (ratio * efficiency * torqueAvailable),
 });

@@ -17,7 +17,7 @@ export const handbookDiameter = /* @__PURE__ */ formula({
   source: handbook('5-3, diameter from power and shaft speed; three blades of ordinary width'),
   range: [
     { condition: 'power above zero', met: ({ power }) => power > 0 },
-    { condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 },
+    { condition: 'shaft speed above zero', met: ({ shaftSpeed }) => shaftSpeed > 0 },
   ],
   compute: ({ power, shaftSpeed }) =>
     ((632.7 * (power / HORSEPOWER) ** 0.2) / (shaftSpeed / RPM) ** 0.6) * INCH,

@@ -23,7 +23,7 @@ export const advanceRatio = /* @__PURE__ */ formula({
   text: 'J = 2π VA / (ω D)',
   symbols: { speedOfAdvance: 'VA', shaftSpeed: 'ω', diameter: 'D' },
   source: DEFINITION,
-  range: [{ condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 }],
+  range: [{ condition: 'shaft speed above zero', met: ({ shaftSpeed }) => shaftSpeed > 0 }],
   compute: ({ speedOfAdvance, shaftSpeed, diameter }) =>
     (2 * Math.PI * speedOfAdvance) / (shaftSpeed * diameter),
 });

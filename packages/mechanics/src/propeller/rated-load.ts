@@ -35,7 +35,7 @@ export const ratedDemand = /* @__PURE__ */ formula({
   text: 'demand = PD / PD,max',
   symbols: { absorbed: 'PD', delivered: 'PD,max' },
   source: DEFINITION,
-  range: [{ condition: 'the engine delivers power', met: ({ delivered }) => delivered > 0 }],
+  range: [{ condition: 'delivered power above zero', met: ({ delivered }) => delivered > 0 }],
   compute: ({ absorbed, delivered }) => absorbed / delivered,
 });
 

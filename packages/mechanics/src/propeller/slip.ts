@@ -61,7 +61,7 @@ export const pitchFromSlip = /* @__PURE__ */ formula({
   source: DEFINITION,
   range: [
     { condition: 'slip from 0 to less than 1', met: ({ slip }) => slip >= 0 && slip < 1 },
-    { condition: 'the shaft turns', met: ({ shaftSpeed }) => shaftSpeed > 0 },
+    { condition: 'shaft speed above zero', met: ({ shaftSpeed }) => shaftSpeed > 0 },
   ],
   compute: ({ vesselSpeed, shaftSpeed, slip }) => (2 * Math.PI * vesselSpeed) / (shaftSpeed * (1 - slip)),
 });

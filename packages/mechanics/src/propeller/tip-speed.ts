@@ -10,7 +10,7 @@ export const tipSpeed = /* @__PURE__ */ formula({
   text: 'u = ω D / 2',
   symbols: { shaftSpeed: 'ω', diameter: 'D' },
   source: DEFINITION,
-  range: 'Geometry; the forward speed is left out, as the limits in use do.',
+  range: 'Geometry; forward speed is left out, as in the limits in use.',
   compute: ({ shaftSpeed, diameter }) => (shaftSpeed * diameter) / 2,
 });
 

@@ -26,7 +26,7 @@ export const torqueCoefficientRead = /* @__PURE__ */ formula({
   text: 'KQ = 4π² ηR P / (ρ ω³ D⁵)',
   symbols: { power: 'P', shaftSpeed: 'ω', density: 'ρ', diameter: 'D', relativeRotativeEfficiency: 'ηR' },
   source: IDENTITY,
-  range: [{ condition: 'the shaft turns', met: si => si.shaftSpeed > 0 }],
+  range: [{ condition: 'shaft speed above zero', met: si => si.shaftSpeed > 0 }],
   compute: si =>
     (si.relativeRotativeEfficiency * si.power) /
     (2 * Math.PI * si.density * (si.shaftSpeed / (2 * Math.PI)) ** 3 * si.diameter ** 5),
@@ -76,6 +76,6 @@ export const wakeOfTrial = /* @__PURE__ */ formula({
   text: 'w = 1 - VA / V',
   symbols: { speedOfAdvance: 'VA', vesselSpeed: 'V' },
   source: IDENTITY,
-  range: [{ condition: 'the vessel moves', met: si => si.vesselSpeed > 0 }],
+  range: [{ condition: 'vessel speed above zero', met: si => si.vesselSpeed > 0 }],
   compute: si => 1 - si.speedOfAdvance / si.vesselSpeed,
 });

@@ -25,7 +25,7 @@ export const countedTensileStrength = /* @__PURE__ */ formula({
   text: 'R_m = min(R_m, cap)',
   symbols: { tensileStrength: 'R_m', cap: 'cap' },
   source: M68,
-  range: 'A cap holds for any strength.',
+  range: 'A cap, whatever the strength.',
   compute: ({ tensileStrength, cap }) => Math.min(tensileStrength, cap),
 });
 

@@ -40,7 +40,7 @@ export const overhungPropellerMoment = /* @__PURE__ */ formula({
     title: 'statics of an overhung weight, standard gravity, at rest and in air',
     confidence: 'derived',
   },
-  range: 'Statics; blade forces out of centre, buoyancy and grounding are not in it.',
+  range: 'Statics; eccentric blade forces, buoyancy and grounding are not included.',
   compute: ({ propellerMass, overhang }) => propellerMass * 9.80665 * overhang,
 });
 
@@ -109,7 +109,7 @@ export const fatigueSafetyFactor = /* @__PURE__ */ formula({
   range: [
     boreInside,
     {
-      condition: 'an endurance limit above zero, that already holds size, finish, notch and corrosion',
+      condition: 'endurance limit above zero, already reduced for size, finish, notches and corrosion',
       met: ({ enduranceLimit }) => enduranceLimit > 0,
     },
   ],

@@ -50,7 +50,7 @@ export const classKeyArea = /* @__PURE__ */ formula({
   source: { title: 'class rules for propeller keys', clause: 'shear area', confidence: 'from memory' },
   range: [
     {
-      condition: 'the shaft at the key is thinner than the rule diameter or equal',
+      condition: 'shaft diameter at the key at most the rule diameter',
       met: si => atMost(si.diameterAtKey, si.ruleDiameter),
     },
   ],

@@ -14,7 +14,7 @@ export const taperSmallEnd = /* @__PURE__ */ formula({
   symbols: { largeEnd: 'd', taperLength: 'L', taper: 't' },
   source: { ...CONE, title: 'SAE J755', clause: 'every row of the table', confidence: 'published' },
   range: [
-    { condition: 'something is left at the small end', met: si => si.largeEnd > si.taperLength * si.taper },
+    { condition: 'diameter at the small end above zero', met: si => si.largeEnd > si.taperLength * si.taper },
   ],
   compute: ({ largeEnd, taperLength, taper }) => largeEnd - taperLength * taper,
 });
@@ -28,7 +28,7 @@ export const diameterOnTaper = /* @__PURE__ */ formula({
   text: 'd_x = d − x t',
   symbols: { largeEnd: 'd', distance: 'x', taper: 't' },
   source: CONE,
-  range: [{ condition: 'something is left there', met: si => si.largeEnd > si.distance * si.taper }],
+  range: [{ condition: 'diameter there above zero', met: si => si.largeEnd > si.distance * si.taper }],
   compute: ({ largeEnd, distance, taper }) => largeEnd - distance * taper,
 });
 

@@ -2,7 +2,7 @@ import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
 
 const inputs = { tensileYield: 'pressure' } as const;
-const anyYield = 'A fixed share of the tensile yield: it holds wherever the named alloys do.';
+const anyYield = 'A fixed share of tensile yield, for the alloys named.';
 
 const _SMALL_CRAFT: Source = {
   title: 'ABYC P-6',

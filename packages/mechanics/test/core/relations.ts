@@ -57,15 +57,13 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
       beyond: [...RING.beyond, [1, 0], [1, -1]],
     }),
   ],
-  'the shaft goes into the bearing': [pair('bearingBore', 'shaftDiameter', ABOVE)],
-  'the shaft passes the tube': [pair('tubeBore', 'shaftDiameter', ABOVE)],
+  'bearing bore larger than the shaft': [pair('bearingBore', 'shaftDiameter', ABOVE)],
+  'tube bore larger than the shaft': [pair('tubeBore', 'shaftDiameter', ABOVE)],
   'the tip clears the hull': [
     pair('axisToHull', 'propellerDiameter', { within: [[0.500_001, 1]], beyond: [[0.5, 1], [0.499_999, 1]] }), // biome-ignore format: pairs
   ],
   'block at most prismatic': [pair('blockCoefficient', 'prismaticCoefficient', NOT_ABOVE)],
-  'the shaft at the key is thinner than the rule diameter or equal': [
-    pair('diameterAtKey', 'ruleDiameter', NOT_ABOVE),
-  ],
+  'shaft diameter at the key at most the rule diameter': [pair('diameterAtKey', 'ruleDiameter', NOT_ABOVE)],
   'the speed is at most the motor’s greatest': [pair('speed', 'greatestSpeed', NOT_ABOVE)],
   'the load is at most half the dynamic rating': [
     pair('equivalentLoad', 'dynamicRating', { within: [[0.5, 1], [0.49, 1]], beyond: [[0.500_001, 1]] }), // biome-ignore format: pairs
@@ -82,7 +80,7 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
   'mass is left after the change': [
     pair('displacement', 'massChange', { within: [[1, -0.999_999], [1, 5]], beyond: [[1, -1], [1, -1.000_001]] }), // biome-ignore format: pairs
   ],
-  'the change is at most a tenth of the displacement; beyond, the stability book must be done again': [
+  'change at most a tenth of the displacement; beyond that the stability calculations must be redone': [
     pair('displacement', 'massChange', { within: [[1, 0.1], [1, -0.1], [1, 0]], beyond: [[1, 0.100_01], [1, -0.100_01]] }), // biome-ignore format: pairs
   ],
   'the mass sits between the supports': [pair('a', 'b', POSITIVE_PAIR)],
@@ -104,7 +102,7 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
   'length over beam 3.9 to 9.5 (from memory)': [
     pair('waterlineLength', 'beam', { within: [[3.9, 1], [9.5, 1], [6, 1]], beyond: [[3.899_99, 1], [9.500_01, 1]] }), // biome-ignore format: pairs
   ],
-  'the take-off asks less than the engine gives': [
+  'take-off power below engine power': [
     pair('power', 'takeOff', { within: [[1, 0.999_999], [1, 0]], beyond: [[1, 1], [1, 1.000_001]] }), // biome-ignore format: pairs
   ],
   'hours a year from 0 to the 8766 of a year, years not negative': [
@@ -125,13 +123,13 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
   'all three inertias are positive': [
     { inputs: ['J1', 'J2', 'J3'], within: [[1, 1, 1]], beyond: [[0, 1, 1], [1, 0, 1], [1, 1, 0], [-1, 1, 1]] }, // biome-ignore format: rows
   ],
-  'something is left at the small end': [
+  'diameter at the small end above zero': [
     { inputs: ['largeEnd', 'taperLength', 'taper'], within: [[1, 2, 0.499_999]], beyond: [[1, 2, 0.5], [1, 2, 0.51]] }, // biome-ignore format: rows
   ],
-  'something is left there': [
+  'diameter there above zero': [
     { inputs: ['largeEnd', 'distance', 'taper'], within: [[1, 2, 0.499_999]], beyond: [[1, 2, 0.5], [1, 2, 0.51]] }, // biome-ignore format: rows
   ],
-  'the hull fits in the box of its length, beam and draught': [
+  'displaced volume at most length × beam × draught': [
     {
       inputs: ['displacedVolume', 'waterlineLength', 'beam', 'draught'],
       within: [[6, 1, 2, 3], [5, 1, 2, 3]], // biome-ignore format: rows
@@ -182,15 +180,14 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
       beyond: [[59.99 * LONG_TON, 30.48], [600.1 * LONG_TON, 30.48], [7.49 * LONG_TON, 15.24], [75.1 * LONG_TON, 15.24]], // biome-ignore format: pairs
     }),
   ],
-  'power not beyond what the hull can use; past it the speed shown is the cap and this method does not apply':
-    [
-      // 100 ft and 100 long tons: 8.26 / 100^0.311 = 1.97233 = 10.665 / (224 000 lb / P)^(1/3), so P = 1416.8 hp.
-      {
-        inputs: ['displacement', 'power', 'waterlineLength'],
-        within: [[100 * LONG_TON, 1416 * HORSE, 30.48]],
-        beyond: [[100 * LONG_TON, 1418 * HORSE, 30.48]],
-      },
-    ],
+  'power at most what the hull can use; beyond it the speed shown is the cap and the method does not apply': [
+    // 100 ft and 100 long tons: 8.26 / 100^0.311 = 1.97233 = 10.665 / (224 000 lb / P)^(1/3), so P = 1416.8 hp.
+    {
+      inputs: ['displacement', 'power', 'waterlineLength'],
+      within: [[100 * LONG_TON, 1416 * HORSE, 30.48]],
+      beyond: [[100 * LONG_TON, 1418 * HORSE, 30.48]],
+    },
+  ],
   'planing: speed-length ratio of the result at least 2.5 (from memory); below it this hull does not plane': [
     // 25 ft: 12.5 kn = 200 √(P / 20 000 lb), so P = 78.125 hp.
     {

@@ -11,7 +11,7 @@ export const thrustFromEfficiency = /* @__PURE__ */ formula({
   symbols: { power: 'PD', efficiency: 'η0', speedOfAdvance: 'VA' },
   source: DEFINITION,
   range: [
-    { condition: 'the vessel moves', met: ({ speedOfAdvance }) => speedOfAdvance > 0 },
+    { condition: 'speed of advance above zero', met: ({ speedOfAdvance }) => speedOfAdvance > 0 },
     { condition: 'efficiency 0 to 1', met: ({ efficiency: e }) => e >= 0 && e <= 1 },
   ],
   compute: ({ power, efficiency, speedOfAdvance }) => (power * efficiency) / speedOfAdvance,

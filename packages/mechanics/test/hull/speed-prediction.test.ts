@@ -136,7 +136,7 @@ describe('operating points', () => {
     expect(loads.every(load => load > 0 && Number.isFinite(load))).toBe(true);
     // No torque is left at the highest no-load speed, so there is no load fraction to give.
     expect(outsideRange(must(points.at(-1)!.point).loadFraction!).join()).toContain(
-      'the engine gives torque here',
+      'engine torque at this speed above zero',
     );
   });
   it('answers at idle, below the engine table, without a load', () => {

@@ -23,7 +23,7 @@ import { otherEngineRoutes } from './other-engine-routes.js';
 import { isWelcome } from './turning-routes.js';
 
 /** How many catalogue gears are offered. */
-const MOST_GEARS = 6;
+const MOST_GEARS = 3;
 
 /** A ratio further off than this makes another propeller of it, which no fix of the rotation should bring along. */
 const LIKE_RATIO = 0.03;
