@@ -1,3 +1,4 @@
+import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { SINGLE_LINE } from '../../packages/drivetrain/src/rules/example-specs.js';
 import { HYBRID } from '../../packages/drivetrain/src/rules/hybrid-specs.js';
@@ -181,5 +182,22 @@ describe('a line with modes that is kept', () => {
       'fails',
       expect.stringContaining('before, in mode boost'),
     ]);
+  });
+});
+
+describe('a line with one mover and one mode is a line without modes', () => {
+  it.each([
+    ['capacity/motor-equivalent', 'motor'],
+    ['shafting/thrust-path', 'motor'],
+    ['trial/dock-steps', 'engine'],
+    ['trial/no-load', 'engine'],
+  ])('%s', async (rule, mover) => {
+    const { failing, passing } = RULES.find(one => one.id === rule)!.examples();
+    const inMode = (spec: string) =>
+      spec.replace(/(shaftline Centre \{)/, `$1\n      mode passage { driven by ${mover} }`);
+    const outcomes = async (spec: string) => (await verdictsBy(spec, rule)).map(one => one.outcome).sort();
+    expect(await outcomes(inMode(failing))).toEqual(await outcomes(failing));
+    expect(await outcomes(failing)).toContain('fails');
+    expect(await outcomes(inMode(passing))).toEqual(await outcomes(passing));
   });
 });

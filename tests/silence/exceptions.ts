@@ -9,6 +9,8 @@ interface Exception {
   readonly how?: RegExp;
   /** Only where the sheet says that nothing of it was assessed. */
   readonly notAssessed?: true;
+  /** Only where the verdict says this there. */
+  readonly says?: RegExp;
   /** Only where this rule fails there instead. */
   readonly tellsInstead?: string;
   /** Only where the verdict tells what it takes the property for that is left out. */
@@ -109,6 +111,13 @@ export const EXCEPTIONS: readonly Exception[] = [
     how: /^silence became fails$/,
     because:
       'what the first step fits for the old load is kept by the second under the new one: it is compared with where it was declared',
+  },
+  {
+    letters: 'c',
+    how: /^fails became cannot tell$/,
+    says: /was measured with/,
+    because:
+      'what the first step measures is measured with a part that the second one replaces: it lapses with that',
   },
   {
     letters: 'a',
@@ -215,6 +224,8 @@ export function exceptionFor(
       (one.about?.test(about) ?? true) &&
       (one.how?.test(how) ?? true) &&
       (!one.notAssessed || after.isNotAssessed(rule, subject)) &&
+      (!one.says ||
+        after.told.some(it => it.rule === rule && it.subject === subject && one.says!.test(it.message))) &&
       (!one.tellsInstead || fails(after.told, one.tellsInstead, subject)) &&
       (!one.saysSo || saysSo(after.told, rule, subject, about)),
   );

@@ -1,7 +1,7 @@
 import type { Base } from './base-specs.js';
 import { type Change, type Letter, type Lost, lostBy } from './change.js';
 import { add } from './changes/add.js';
-import { insertUnchanged, splitRevision } from './changes/arrangements.js';
+import { inOneMode, insertUnchanged, splitRevision } from './changes/arrangements.js';
 import { doubt } from './changes/doubt.js';
 import { modify } from './changes/modify.js';
 import { move } from './changes/move.js';
@@ -47,6 +47,7 @@ function* changesOf(base: Judged, seed: number): Generator<Change> {
   yield* unknown(base);
   yield* removePairs(base, words => lot(seed, words));
   yield* insertUnchanged(base);
+  yield* inOneMode(base);
   yield* splitRevision(base);
   yield* modify(base);
   yield* doubt(base);

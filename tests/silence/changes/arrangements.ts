@@ -106,3 +106,22 @@ function keptLine(all: readonly Arrangement[], one: Arrangement, name: string): 
 function reasonsOf(text: string, one: Arrangement): string {
   return one.reasons.map(({ place }) => `    ${text.slice(place.start, place.end)}\n`).join('');
 }
+
+/** (b) Each line with one mover, said to be driven by it in the one mode that it has. */
+export function* inOneMode({ text, check }: Judged): Generator<Change> {
+  for (const { reading } of check.vessels) {
+    for (const arrangement of reading.arrangements) {
+      for (const { name, parts, modes, host } of arrangement.lines) {
+        const movers = parts.filter(one => ['engine', 'motor'].includes(one.role) && one.action !== 'remove');
+        if (modes.length > 0 || movers.length !== 1 || !host.block) continue;
+        const end = host.block.end - 1;
+        yield {
+          letter: 'b',
+          what: `${arrangement.name}.${name} in one mode`,
+          about: 'one mode',
+          text: edited(text, { start: end, end, text: `\n mode passage { driven by ${movers[0]!.role} }\n` }),
+        };
+      }
+    }
+  }
+}

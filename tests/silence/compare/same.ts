@@ -21,7 +21,7 @@ export function compareSame(change: Change, before: Judged, after: Judged): read
     if (is.fails === was.fails && is.holds === was.holds && is.open === was.open) return [];
     return [{ rule, subject, how: `${wordOf(was)} became ${wordOf(is)}` }];
   });
-  return [...found, ...againElsewhere(change, now)];
+  return [...found, ...againElsewhere(change, now), ...notAgain(change, now)];
 }
 
 /** Ways of saying exactly the same; a modification says something new, which may fail. */
@@ -42,6 +42,18 @@ function againElsewhere(change: Change, now: ReadonlyMap<string, Tally>): Lost[]
     const there = now.get(`${rule} ${repeats}${subject.slice(adds.length)}`);
     if (is.fails <= (there?.fails ?? 0)) return [];
     return [{ rule, subject, how: `${there ? wordOf(there) : 'silence'} became fails when repeated` }];
+  });
+}
+
+/** What an arrangement fails in and the one behind it, which keeps all of it, does not. */
+function notAgain({ adds = '', repeats = '', about }: Change, now: ReadonlyMap<string, Tally>): Lost[] {
+  if (about !== 'behind') return [];
+  return [...now.values()].flatMap(was => {
+    const { rule, subject } = was;
+    if (was.fails === 0 || !(subject === repeats || subject.startsWith(`${repeats}.`))) return [];
+    const there = now.get(`${rule} ${adds}${subject.slice(repeats.length)}`);
+    if ((there?.fails ?? 0) >= was.fails) return [];
+    return [{ rule, subject, how: `fails became ${there ? wordOf(there) : 'silence'} when kept` }];
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import { MODE_VOCABULARY, type Mode } from '@tailshaft/vocabulary';
 import type { Fact } from '../model/fact.js';
 import { home, nameOf, type Part, type Role } from '../model/part.js';
 import { runningLines } from '../model/running.js';
@@ -67,6 +68,8 @@ export function severalMovers(line: ShaftLine): Uncovered | undefined {
   const { modes, mode, joined } = line;
   if (!joined && !(modes && modes.length > 0)) return undefined;
   const movers = line.chain.filter(one => one.role === 'engine' || one.role === 'motor');
+  // One mover that drives in every mode, and modes that say nothing else, are a line without modes.
+  if (!joined && movers.length === 1 && modes!.every(saysOnlyWhatDrives)) return undefined;
   const what = joined
     ? `what the movers of ${line.name} come to together for this check`
     : `what the modes of ${line.name} come to for this check`;
@@ -79,6 +82,10 @@ export function severalMovers(line: ShaftLine): Uncovered | undefined {
     facts: factsOf(movers),
     hosts: hostsOf(movers),
   };
+}
+
+function saysOnlyWhatDrives(mode: Mode): boolean {
+  return MODE_VOCABULARY.rows.every(({ field }) => field === 'drivenBy' || !Object.hasOwn(mode, field));
 }
 
 function hostsOf(parts: readonly Part[]): ReadonlySet<Origin> {

@@ -41,7 +41,9 @@ export function chainInMode(
   const { whole, by } = seen.get(found) ?? { whole: found };
   const ahead = line.chain.slice(0, line.chain.indexOf(found));
   const behind = from.slice(from.indexOf(found) + 1);
-  if (!hasInputs(whole))
+  // One mover drives by one input, whichever it is: as in a line without modes.
+  const isAlone = !by && line.chain.filter(one => one.role === 'engine' || one.role === 'motor').length === 1;
+  if (!hasInputs(whole) || isAlone)
     return [...from.slice(0, from.indexOf(found)), inClutchOf(mode, whole, whole), ...behind];
   const engines = ahead.filter(one => one.role === 'engine');
   if (!(by && engines.length === 1) && (engines.length !== 2 || ahead.some(one => one.role === 'motor')))

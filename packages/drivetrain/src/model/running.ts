@@ -37,12 +37,13 @@ function inEachMode(line: ShaftLine, modes: readonly Mode[]): Running {
   }
   // What is shown of a line is one of its modes, and one that begins half way through would show half of it. Of those that
   // show it whole, the plainest, so that the order of the text makes no difference.
-  const whole = lines.filter(one => one.engine !== undefined && line.chain.indexOf(one.engine) === 0);
+  const drives = line.chain.some(one => one.role === 'engine') ? 'engine' : 'motor';
+  const whole = lines.filter(one => one[drives] !== undefined && line.chain.indexOf(one[drives]) === 0);
   const shown = [0, 1, 2, 3].flatMap(rank => whole.filter(one => besides(one) === rank))[0];
   if (!shown)
     return {
       unclear: {
-        what: `how ${line.name} runs with its engine driving, as one of its modes`,
+        what: `how ${line.name} runs with its ${drives} driving, as one of its modes`,
         host: line.origin,
         property: 'mode',
       },

@@ -97,15 +97,14 @@ function told(one: Verdict): unknown {
     const { start, end } = placeOf(origin);
     return `${start}-${end}`;
   };
+  const gaps = (all: Verdict['missing']) =>
+    all.map(({ host, at: where, ...gap }) => ({ ...gap, host: at(host), at: where && at(where) }));
   return {
     ...one,
     place: at(one.place),
     related: one.related.map(other => [at(other.at), other.message]),
-    missing: one.missing.map(({ host, at: where, ...gap }) => ({
-      ...gap,
-      host: at(host),
-      at: where && at(where),
-    })),
+    missing: gaps(one.missing),
+    open: one.open && gaps(one.open),
     workings: one.workings.map(value => formatValue(value)),
     capacity: one.capacity && formatValue(one.capacity),
     demand: one.demand && formatValue(one.demand),

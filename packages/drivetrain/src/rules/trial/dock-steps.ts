@@ -29,6 +29,7 @@ const INFO: RuleInfo = {
   title: 'Each line drives the way of its lever, from each station',
   mistakes: [],
   severity: 'error',
+  overModes: 'fails in any',
   criterion:
     'lever ahead pulls ahead, lever astern pulls astern, neutral drives nothing, for each line and station',
   source: TRIAL_PRACTICE,

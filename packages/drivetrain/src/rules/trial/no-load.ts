@@ -20,6 +20,7 @@ const INFO: RuleInfo = {
   title: 'Out of gear at full throttle the engine reaches its high idle',
   mistakes: [],
   severity: 'warning',
+  overModes: 'fails in any',
   estimate: USUAL_ESTIMATE,
   criterion: 'engine speed read at no load against high idle, at most 2 % apart (common practice, no source)',
   source: TRIAL_PRACTICE,
