@@ -1,4 +1,4 @@
-import { compareSpecs, isSame, type SpecSet } from '@tailshaft/drivetrain';
+import { compareSpecs, describeEntry, describeVessel, isSame, type SpecSet } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
 import { Bench, type Judged } from './silence/rejudge.js';
 import { edited, factsOf, type WrittenFact } from './silence/written.js';
@@ -18,6 +18,10 @@ function setOf({ check }: Judged): SpecSet {
     unread: check.problems.filter(one => one.severity === 'error').map(one => one.message),
   };
 }
+
+/** What git shows in its own diffs must differ as well. */
+const linesOf = ({ vessels, entries }: SpecSet) =>
+  [...vessels.flatMap(describeVessel), ...entries.flatMap(describeEntry)].join('\n');
 
 const EDITS: readonly (readonly [string, (text: string, fact: WrittenFact) => string | undefined])[] = [
   ['taken out', (text, { start, end }) => edited(text, { start, end, text: '' })],
@@ -59,11 +63,12 @@ describe.each(share(exampleSpecs, 1))('%s', path => {
       times(15, 40),
     );
     const untold: string[] = [];
+    const lines = linesOf(set);
     for (const fact of facts) {
       const changed = edit(text, fact);
       if (changed === undefined || changed === text) continue;
-      const comparison = compareSpecs(set, setOf(await bench.judge(changed)));
-      if (isSame(comparison))
+      const after = setOf(await bench.judge(changed));
+      if (isSame(compareSpecs(set, after)) || (after.unread?.length === 0 && linesOf(after) === lines))
         untold.push(`${fact.path.join(' ')} ${fact.property}: ${text.slice(fact.start, fact.end)}`);
     }
     expect(untold).toEqual([]);

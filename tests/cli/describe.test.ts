@@ -34,9 +34,40 @@ describe('describe', () => {
   });
 
   it('begins with what cannot be read whole', () => {
-    expect(said('describe a.shaft', 'vessel A { duty medium { hours many } }').stdout).toMatch(
-      /^NOT READ WHOLE: 1 error/,
+    const broken = 'vessel A { duty medium { hours many } }';
+    const { stdout } = said('describe a.shaft', broken);
+    expect(stdout).toMatch(/^NOT READ WHOLE: 1 error/);
+    // What is broken is described by nothing else: another text must not read the same.
+    expect(stdout).toContain(broken);
+  });
+
+  it('tells the entries of a catalogue and what a practice sets, fact by fact', () => {
+    const text =
+      'coupling Elm-4 { mass 14 kg  torque at most 950 N.m [sheet] }\npractice Office {\n  acceptances of "rotation/" by "class"\n  gravity of "speed/" is error\n}\n';
+    expect(
+      said('describe a.shaft', text)
+        .stdout.split('\n')
+        .filter(one => one.includes(', ')),
+    ).toEqual([
+      'coupling Elm-4 fact, mass: 14 kg',
+      'coupling Elm-4 fact, torque at most: 950 N.m [sheet]',
+      'practice Office fact, acceptances of rotation/ by: "class"',
+      'practice Office fact, acceptances of rotation/: "rotation/"',
+      'practice Office fact, gravity of speed/ is: error',
+      'practice Office fact, gravity of speed/: "speed/"',
+    ]);
+  });
+
+  it('tells what stands beside the parts: trials, modes and arrangements', () => {
+    const text = changed(TWIN_LINES, [
+      '  arrangement proposed',
+      '  trial "sea trial" dated 2026-02-24 { run Port at full throttle { engine speed 2290 rpm [measured] } }\n  arrangement proposed',
+    ]);
+    const { stdout } = said('describe a.shaft', text);
+    expect(stdout).toContain(
+      'Ternhaven fact trial, "sea trial": Port at full throttle: engine speed: 2290 rpm [measured]',
     );
+    expect(stdout).toContain('Ternhaven fact arrangement proposed\n');
   });
 });
 

@@ -1,5 +1,5 @@
 import { basename, join, resolve } from 'node:path';
-import { describeVessel } from '@tailshaft/drivetrain';
+import { describeEntry, describeVessel } from '@tailshaft/drivetrain';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
 import { severityOf } from '../report/severity.js';
@@ -49,11 +49,16 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   } else for (const path of (await findSpecs([word], io.cwd)).paths) checked.push(await specs.check(path));
   for (const { findings, check } of checked) {
     const errors = findings.filter(one => one.problem && severityOf(one) === 'error');
-    if (errors.length > 0) io.out(`NOT READ WHOLE: ${count(errors.length, 'error')} in the text`);
+    // What cannot be read is told by nothing below: then the text itself stands there.
+    if (errors.length > 0)
+      io.out(
+        `NOT READ WHOLE: ${count(errors.length, 'error')} in the text, which follows\n${specs.textOf(check.uri)}`,
+      );
     for (const one of check.vessels) io.out(describeVessel(judgedOf(one)).join('\n'));
-    const entries = check.entries.flatMap(({ reading, verdicts }) =>
-      verdicts.map(one => `${reading.kind} ${reading.name} verdict ${one.rule}: ${one.outcome}`),
-    );
+    const entries = check.entries.flatMap(({ reading, verdicts }) => [
+      ...describeEntry({ kind: reading.kind, name: reading.name, facts: reading.facts.fields }),
+      ...verdicts.map(one => `${reading.kind} ${reading.name} verdict ${one.rule}: ${one.outcome}`),
+    ]);
     if (entries.length > 0) io.out([...entries].sort().join('\n'));
   }
   return 0;

@@ -68,7 +68,7 @@ export function compareEntries({ pairs, removed, added }: Paired<KnownEntry>): E
   return changes.sort((a, b) => compareText(`${a.kind} ${a.name}`, `${b.kind} ${b.name}`));
 }
 
-function factsWithSource({ kind, facts }: KnownEntry) {
+export function factsWithSource({ kind, facts }: KnownEntry) {
   const { source, ...rest } = facts as { source?: unknown };
   return flatFacts({ ...rest, 'document behind it': source }, ENTRY_VOCABULARY[kind]);
 }

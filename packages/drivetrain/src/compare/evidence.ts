@@ -29,7 +29,7 @@ export function marksOf(all: readonly (Evidence | undefined)[]): Marks {
   };
 }
 
-const NONE = 'none written';
+export const NONE = 'none written';
 
 function evidenceWords(evidence: Evidence | undefined): string {
   if (!evidence) return NONE;

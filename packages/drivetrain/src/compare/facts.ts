@@ -137,7 +137,8 @@ export function markChanges(
 /** `diameter 23 in → 24 in`. */
 export function factChangeWords({ what, before, after }: FactChange): string {
   // A block that is called by its first fact has said it: `damage cracked`.
-  const whole = (written: string) => (what.endsWith(` ${written}`) ? what : `${what} ${written}`);
+  const whole = (written: string) =>
+    what.endsWith(` ${written.replaceAll('"', '')}`) ? what : `${what} ${written}`;
   if (before === undefined) return `${whole(after ?? '')} added`;
   if (after === undefined) return `${whole(before)} taken out`;
   return `${what} ${before} → ${after}`;
@@ -221,9 +222,9 @@ function addList(
 }
 
 function blockName(block: object): string {
-  const { name, what, duty, nominal, order, fuel, direction } = block as Record<string, unknown>;
+  const { name, what, duty, rules, nominal, order, fuel, direction } = block as Record<string, unknown>;
   const also = [fuel, direction].filter(isFact).map(one => one.written);
-  const own = name ?? what ?? duty ?? ((nominal ?? order) as Value | undefined)?.written ?? '';
+  const own = name ?? what ?? duty ?? rules ?? ((nominal ?? order) as Value | undefined)?.written ?? '';
   return [String(own), ...also].filter(Boolean).join(' ');
 }
 

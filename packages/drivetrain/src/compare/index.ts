@@ -1,6 +1,6 @@
 export * from './change.js';
 export * from './compare.js';
-export { describeVessel } from './describe-vessel.js';
+export { describeEntry, describeVessel } from './describe-vessel.js';
 export * from './entries.js';
 export { factChangeWords } from './facts.js';
 export { fleetHeadline, summaryLines } from './fleet.js';
