@@ -37,6 +37,43 @@ describe('the built program, as a process', () => {
     expect(answer).toEqual(tailshaft(words, { cwd, env }));
   });
 
+  // Enough files for two threads, most of them wrong, so that more ways out are asked for than are tried.
+  const fleet = () => {
+    const wrong = changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [drawing]']);
+    const text = (at: number) => (at % 9 ? wrong : SINGLE_LINE).replace(/^vessel \S+/m, `vessel Boat-${at}`);
+    const files = Object.fromEntries(
+      Array.from({ length: 124 }, (_, at) => [`fleet/boat-${String(at).padStart(3, '0')}.shaft`, text(at)]),
+    );
+    return folder({ ...files, 'fleet/boat-050.shaft': 'import "nowhere"\n', 'fleet/boat-070.shaft': '\0' });
+  };
+  it.each([
+    '',
+    '--json',
+    '--all --verdicts',
+    '--summary',
+    '--csv',
+    '--junit',
+    '--annotations',
+    '--code-quality',
+  ])(
+    'says the same in one thread and in two: check %s',
+    form => {
+      const cwd = fleet();
+      const said = (threads: string) =>
+        tailshaftProcess(`check fleet --today 2026-03-01 ${form}`, {
+          cwd,
+          env: { TAILSHAFT_THREADS: threads },
+        });
+      const one = said('1');
+      expect(one.status).toBe(2);
+      expect(one.stderr).toContain('boat-070.shaft');
+      expect(one.stdout.length).toBeGreaterThan(1000);
+      if (form === '--json') expect(one.stdout).toContain('"triesEnded": true');
+      expect(said('2')).toEqual(one);
+    },
+    60_000,
+  );
+
   it('reads its standard input to the end', () => {
     const words = 'check --stdin --today 2026-03-01';
     const answer = tailshaftProcess(words, { cwd, input: SINGLE_LINE });

@@ -1,3 +1,4 @@
+import { isMainThread } from 'node:worker_threads';
 import { runProgram } from './program.js';
 import { ioOf, processStreams, type Streams } from './terminal/io.js';
 
@@ -12,6 +13,9 @@ async function main(): Promise<number> {
   return runProgram(process.argv.slice(2), ioOf(streams));
 }
 
-main().then(status => {
-  process.exitCode = status;
-});
+if (isMainThread)
+  main().then(status => {
+    process.exitCode = status;
+  });
+// A thread of the program judges what the first thread sends it.
+else import('./threads/check-thread.js').then(one => one.answerFirstThread());

@@ -1,35 +1,20 @@
 import { resolve } from 'node:path';
 import { EXTENSION } from '@tailshaft/language';
 import { CannotRun } from '../cannot-run.js';
-import {
-  ACCEPTANCES,
-  type Command,
-  dayOf,
-  type Given,
-  oneOf,
-  policyOf,
-  ROOT,
-  TODAY,
-  textOf,
-} from '../command.js';
-import { Annotations } from '../forms/annotations.js';
-import { CodeQuality } from '../forms/code-quality.js';
-import { CsvForm } from '../forms/csv.js';
-import type { Form } from '../forms/form.js';
-import { JsonForm } from '../forms/json.js';
-import { JunitForm } from '../forms/junit.js';
-import { SarifForm } from '../forms/sarif.js';
+import { ACCEPTANCES, type Command, dayOf, type Given, oneOf, ROOT, TODAY, textOf } from '../command.js';
+import { formOf, specsFor } from '../forms/form-of.js';
 import { Baseline, baselineText, knownOf } from '../report/baseline.js';
-import { CheckReport } from '../report/check-report.js';
-import { isKnown } from '../report/judged.js';
-import { counts, SEVERITIES } from '../report/severity.js';
-import { addTo, emptyTally } from '../report/tally.js';
+import { SEVERITIES } from '../report/severity.js';
+import { addAll, emptyTally } from '../report/tally.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { decodeSpec, readBytes } from '../specs/read-text.js';
-import { type CheckedSpec, Specs } from '../specs/specs.js';
+import type { CheckedSpec, Specs } from '../specs/specs.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
 import { count } from '../terminal/layout.js';
+import type { ThreadTask } from '../threads/check-thread.js';
+import { inThreads, threadsFor } from '../threads/in-threads.js';
+import { pieceOf, type SpecPiece } from '../threads/piece.js';
 import { againWhenChanged } from './watch.js';
 
 export const check: Command = {
@@ -117,13 +102,7 @@ async function once(
 ): Promise<{ status: number; read: ReadonlySet<string> }> {
   const from = oneOf(given, 'severity', SEVERITIES, 'error');
   const today = dayOf(given);
-  const root = textOf(given, 'root');
-  const specs = new Specs({
-    cwd: io.cwd,
-    today,
-    policy: policyOf(given),
-    ...(root === undefined ? {} : { root }),
-  });
+  const specs = specsFor(io.cwd, given);
   const baseline = await baselineOf(io, given);
   const form = formOf(io, given, specs, baseline);
   const tally = emptyTally();
@@ -131,44 +110,33 @@ async function once(
   const read = new Set<string>();
   const found: ReturnType<typeof knownOf>[number][] = [];
   let failed = false;
-  for await (const outcome of specsToJudge(io, given, words, specs)) {
+  const judged = (spec: CheckedSpec): SpecPiece => {
+    const standings = baseline?.standingsOf(specs, spec);
+    const piece = pieceOf(form, { spec, ...(standings ? { standings } : {}) }, from);
+    if (given['write-baseline'] !== undefined) found.push(...knownOf(specs, spec));
+    if (given.watch) for (const path of specs.filesRead()) read.add(path);
+    if (!form.keepsSpecs) specs.drop(spec);
+    return piece;
+  };
+  // What is asked of all specs together, or goes by what is kept of each, one thread answers.
+  const together = baseline || given['write-baseline'] !== undefined || given.watch || form.keepsSpecs;
+  const { cwd, width, colours } = io;
+  const task = together ? undefined : { given: { ...given, today }, cwd, width, colours, from };
+  for await (const outcome of piecesOf(io, given, words, specs, judged, task)) {
     if (outcome instanceof CannotRun) {
       failures.push(outcome.message);
       io.complain(outcome.message);
       continue;
     }
-    const standings = baseline?.standingsOf(specs, outcome);
-    const judged = { spec: outcome, ...(standings ? { standings } : {}) };
-    addTo(tally, judged);
-    failed ||= outcome.findings.some(
-      one => !one.verdict?.asFound && !isKnown(judged, one) && counts(one, from),
-    );
-    form.add(judged);
-    if (given['write-baseline'] !== undefined) found.push(...knownOf(specs, outcome));
-    if (given.watch) for (const path of specs.filesRead()) read.add(path);
-    if (!form.keepsSpecs) specs.drop(outcome);
+    addAll(tally, outcome.tally);
+    failed ||= outcome.failed;
+    form.take(outcome.said);
   }
   const wanted = textOf(given, 'write-baseline');
   if (wanted !== undefined) return { status: await writeBaseline(io, wanted, today, found, failures), read };
   const text = form.text({ tally, today, failures });
   if (text) io.out(text);
   return { status: failures.length > 0 ? 2 : failed ? 1 : 0, read };
-}
-
-function formOf(io: Io, given: Given, specs: Specs, baseline: Baseline | undefined): Form {
-  if (given.json) return new JsonForm(specs);
-  if (given.csv) return new CsvForm();
-  if (given.sarif) return new SarifForm(specs);
-  if (given.junit) return new JunitForm();
-  if (given.annotations) return new Annotations(specs);
-  if (given['code-quality']) return new CodeQuality(specs);
-  const wanted = {
-    all: given.all === true,
-    quiet: given.quiet === true,
-    summary: given.summary === true,
-    verdicts: given.verdicts === true,
-  };
-  return new CheckReport(io, specs, wanted, baseline);
 }
 
 async function baselineOf(io: Io, given: Given): Promise<Baseline | undefined> {
@@ -195,13 +163,15 @@ async function writeBaseline(
   return 0;
 }
 
-/** Each spec as it is judged, or why one could not be: the others are judged all the same. */
-async function* specsToJudge(
+/** What is said of each spec, in the order of their paths, or why one could not be judged: the others are all the same. */
+async function* piecesOf(
   io: Io,
   given: Given,
   words: readonly string[],
   specs: Specs,
-): AsyncGenerator<CheckedSpec | CannotRun> {
+  judged: (spec: CheckedSpec) => SpecPiece,
+  task: ThreadTask | undefined,
+): AsyncGenerator<SpecPiece | CannotRun> {
   // A lone dash is the usual word for standard input.
   const dash = words.length === 1 && words[0] === '-';
   if (given.stdin || dash) {
@@ -209,7 +179,7 @@ async function* specsToJudge(
       throw new CannotRun('--stdin takes no paths: name the spec with --stdin-name');
     const name = textOf(given, 'stdin-name') ?? 'stdin.shaft';
     const text = decodeSpec(await io.readStdin(), 'standard input');
-    yield await specs.checkText(resolve(io.cwd, name), text);
+    yield judged(await specs.checkText(resolve(io.cwd, name), text));
     return;
   }
   if (given['stdin-name'] !== undefined) throw new CannotRun('--stdin-name belongs to --stdin');
@@ -226,15 +196,34 @@ async function* specsToJudge(
     }
   }
   const each = [...new Set(paths)].sort();
-  for (const [index, path] of each.entries()) {
-    if (each.length > 20) io.progress(`${index + 1} of ${each.length}: ${shownPath(path, io.cwd)}`);
+  const threads = task ? threadsFor(each.length) : 1;
+  const outcomes = task && threads > 1 ? inThreads(each, task, threads) : inTurn(each, specs, judged);
+  let index = 0;
+  const progress = () => {
+    const path = each[index];
+    index += 1;
+    if (each.length > 20 && path) io.progress(`${index} of ${each.length}: ${shownPath(path, io.cwd)}`);
+  };
+  progress();
+  for await (const outcome of outcomes) {
+    yield outcome;
+    progress();
+  }
+  io.progress('');
+}
+
+async function* inTurn(
+  paths: readonly string[],
+  specs: Specs,
+  judged: (spec: CheckedSpec) => SpecPiece,
+): AsyncGenerator<SpecPiece | CannotRun> {
+  for (const path of paths) {
     try {
-      yield await specs.check(path);
+      yield judged(await specs.check(path));
     } catch (error) {
       yield asCannotRun(error);
     }
   }
-  io.progress('');
 }
 
 function asCannotRun(error: unknown): CannotRun {

@@ -8,19 +8,28 @@ import type { Form, Run } from './form.js';
 
 const COMMAND = { error: 'error', warning: 'warning', note: 'notice', information: 'notice' } as const;
 
+interface Ranked {
+  readonly rank: Rank;
+  readonly command: string;
+}
+
 /**
  * Findings as workflow commands of GitHub Actions, one a line: the site shows each beside its line of the change. It
  * shows the first ten of each kind in a step, so the gravest come first; checks that wait for data are left to the log.
  */
-export class Annotations implements Form {
-  private readonly found: { readonly rank: Rank; readonly command: string }[] = [];
+export class Annotations implements Form<readonly Ranked[]> {
+  private readonly found: Ranked[] = [];
 
   constructor(private readonly specs: Specs) {}
 
-  add(judged: Judged): void {
-    for (const finding of judged.spec.findings)
-      if (severityOf(finding) !== 'information' && !finding.verdict?.asFound && !isKnown(judged, finding))
-        this.found.push({ rank: rankOf(finding), command: this.command(finding) });
+  pieceOf(judged: Judged): readonly Ranked[] {
+    return judged.spec.findings
+      .filter(one => severityOf(one) !== 'information' && !one.verdict?.asFound && !isKnown(judged, one))
+      .map(one => ({ rank: rankOf(one), command: this.command(one) }));
+  }
+
+  take(found: readonly Ranked[]): void {
+    this.found.push(...found);
   }
 
   text({ failures, tally }: Run): string {

@@ -8,19 +8,26 @@ import type { Form } from './form.js';
 
 const SEVERITY = { error: 'critical', warning: 'major', note: 'minor', information: 'info' } as const;
 
+interface Ranked {
+  readonly rank: Rank;
+  readonly issue: object;
+}
+
 /** A Code Quality report, as GitLab takes it: the site itself tells new findings from those of the target branch. */
-export class CodeQuality implements Form {
-  private readonly issues: { readonly rank: Rank; readonly issue: object }[] = [];
+export class CodeQuality implements Form<readonly Ranked[]> {
+  private readonly issues: Ranked[] = [];
 
   constructor(private readonly specs: Specs) {}
 
-  add({ spec }: Judged): void {
+  pieceOf({ spec }: Judged): readonly Ranked[] {
     const identities = identitiesOf(this.specs, spec);
-    for (const finding of spec.findings)
-      if (!finding.verdict?.asFound) {
-        const issue = this.issueOf(finding, spec, identities.get(finding)!);
-        this.issues.push({ rank: rankOf(finding), issue });
-      }
+    return spec.findings
+      .filter(one => !one.verdict?.asFound)
+      .map(one => ({ rank: rankOf(one), issue: this.issueOf(one, spec, identities.get(one)!) }));
+  }
+
+  take(issues: readonly Ranked[]): void {
+    this.issues.push(...issues);
   }
 
   text(): string {

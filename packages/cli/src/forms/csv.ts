@@ -10,14 +10,19 @@ const COLUMNS = [
 ];
 
 /** Every verdict as a row of a table, with its margin: cells as RFC 4180 has them. What has no margin leaves it empty. */
-export class CsvForm implements Form {
+export class CsvForm implements Form<readonly string[]> {
   private readonly rows: string[] = [csvRow(COLUMNS)];
 
-  add({ spec }: Judged): void {
-    for (const { vessel, verdicts } of spec.check.vessels)
-      for (const one of verdicts) this.rows.push(csvRow([spec.shown, vessel.name, ...cells(one)]));
-    for (const { reading, verdicts } of spec.check.entries)
-      for (const one of verdicts) this.rows.push(csvRow([spec.shown, reading.name, ...cells(one)]));
+  pieceOf({ spec }: Judged): readonly string[] {
+    const row = (name: string, one: Verdict) => csvRow([spec.shown, name, ...cells(one)]);
+    return [
+      ...spec.check.vessels.flatMap(({ vessel, verdicts }) => verdicts.map(one => row(vessel.name, one))),
+      ...spec.check.entries.flatMap(({ reading, verdicts }) => verdicts.map(one => row(reading.name, one))),
+    ];
+  }
+
+  take(rows: readonly string[]): void {
+    for (const row of rows) this.rows.push(row);
   }
 
   text(): string {

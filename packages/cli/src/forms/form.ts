@@ -9,9 +9,13 @@ export interface Run {
   readonly failures: readonly string[];
 }
 
-/** One form of the answer of check: specs are added one by one, and the text follows from all of them. */
-export interface Form {
-  add(judged: Judged): void;
+/**
+ * One form of the answer of check: what it says of each spec is plain data, which another thread may make, and the text
+ * follows from all of them, taken in their order.
+ */
+export interface Form<P = unknown> {
+  pieceOf(judged: Judged): P;
+  take(piece: P): void;
   text(run: Run): string;
   /** Set where the specs are still looked into at the end. */
   readonly keepsSpecs?: true;

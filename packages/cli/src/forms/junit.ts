@@ -5,10 +5,10 @@ import { severityOf } from '../report/severity.js';
 import type { Form } from './form.js';
 
 /** A suite for each file, a case for each check: a check that cannot tell is skipped, never passed. */
-export class JunitForm implements Form {
+export class JunitForm implements Form<string> {
   private readonly suites: string[] = [];
 
-  add(judged: Judged): void {
+  pieceOf(judged: Judged): string {
     const { spec } = judged;
     const known = new Set(
       everyFinding(spec.findings.filter(one => isKnown(judged, one))).map(one => one.verdict ?? one.problem),
@@ -31,9 +31,11 @@ export class JunitForm implements Form {
     const failing = cases.filter(one => one.includes('<failure')).length;
     const waiting = cases.filter(one => one.includes('<skipped')).length;
     const counts = `tests="${cases.length}" failures="${failing}" skipped="${waiting}" errors="0"`;
-    this.suites.push(
-      `  <testsuite name="${escaped(spec.shown)}" ${counts}>\n${cases.join('\n')}\n  </testsuite>`,
-    );
+    return `  <testsuite name="${escaped(spec.shown)}" ${counts}>\n${cases.join('\n')}\n  </testsuite>`;
+  }
+
+  take(suite: string): void {
+    this.suites.push(suite);
   }
 
   text(): string {

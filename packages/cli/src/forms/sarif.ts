@@ -19,20 +19,27 @@ interface Result {
  * The findings as a SARIF 2.1.0 log (OASIS, 2020), with paths relative to the folder the command ran in. What is
  * accepted is in it, suppressed, with its justification: a reader sees it as such, and never as absent.
  */
-export class SarifForm implements Form {
+export class SarifForm implements Form<readonly Result[]> {
   readonly keepsSpecs = true;
   private readonly results: Result[] = [];
 
   constructor(private readonly specs: Specs) {}
 
-  add({ spec, standings }: Judged): void {
+  pieceOf({ spec, standings }: Judged): readonly Result[] {
     const identities = identitiesOf(this.specs, spec);
-    for (const finding of spec.findings)
-      this.results.push(resultOf(this.specs, finding, identities.get(finding)!, standings?.get(finding)));
-    for (const { vessel, verdicts } of spec.check.vessels)
-      for (const verdict of verdicts)
-        if (verdict.outcome === 'accepted')
-          this.results.push(acceptedResult(this.specs, spec, vessel.name, verdict));
+    const accepted = spec.check.vessels.flatMap(({ vessel, verdicts }) =>
+      verdicts
+        .filter(one => one.outcome === 'accepted')
+        .map(one => acceptedResult(this.specs, spec, vessel.name, one)),
+    );
+    return [
+      ...spec.findings.map(one => resultOf(this.specs, one, identities.get(one)!, standings?.get(one))),
+      ...accepted,
+    ];
+  }
+
+  take(results: readonly Result[]): void {
+    this.results.push(...results);
   }
 
   text(): string {

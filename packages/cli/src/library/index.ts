@@ -20,7 +20,7 @@ const library: Library = {
     const tally = emptyTally();
     addTo(tally, { spec });
     const questions = new OpenQuestions();
-    questions.add(spots, spec);
+    questions.take(questions.askedIn(spots, spec));
     const asked = questions.list.map(one => questionJson(one));
     return checkJson([specJson(spots, spec)], [], tally, today, asked);
   },

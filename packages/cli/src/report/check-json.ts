@@ -9,7 +9,6 @@ import type { Standing } from './judged.js';
 import type { Question } from './open-questions.js';
 import { gravestFirst, rankOf, severityOf } from './severity.js';
 import type { Tally } from './tally.js';
-import type { TriedWays } from './tried-ways.js';
 
 /** Grows by one when a reader of the old form would misread the new one. */
 export const FORM = 1 as const;
@@ -19,17 +18,17 @@ export function specJson(
   specs: Spots,
   spec: CheckedSpec,
   standings?: ReadonlyMap<Finding, Standing>,
-  tried?: (finding: Finding) => TriedWays | undefined,
+  told?: (finding: Finding) => void,
 ) {
   return {
     path: spec.shown,
     findings: spec.findings
       .map(finding => ({ finding, rank: rankOf(finding) }))
       .sort((a, b) => gravestFirst(a.rank, b.rank))
-      .map(({ finding }) => ({
-        ...findingJson(specs, finding, standings?.get(finding)),
-        ...tried?.(finding),
-      })),
+      .map(({ finding }) => {
+        told?.(finding);
+        return findingJson(specs, finding, standings?.get(finding));
+      }),
     vessels: spec.check.vessels.map(({ vessel, verdicts }) => ({
       name: vessel.name,
       ...(vessel.title ? { title: vessel.title } : {}),

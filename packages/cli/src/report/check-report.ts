@@ -10,11 +10,11 @@ import { acceptedText, asFoundText, findingText, knownText } from './finding-tex
 import { isKnown, type Judged } from './judged.js';
 import { marginLines, type VesselMargins, vesselMargins } from './margins.js';
 import { underImports } from './missing-import.js';
-import { NotAssessed } from './not-assessed.js';
-import { OpenQuestions } from './open-questions.js';
+import { NotAssessed, type SilentVessel, silentIn } from './not-assessed.js';
+import { type Asked, OpenQuestions } from './open-questions.js';
 import { gravestFirst, type Rank, rankOf, severityOf, weightOf } from './severity.js';
 import { percentWords, shortName, type Tally } from './tally.js';
-import { WaysTried } from './tried-ways.js';
+import { TRIES_ENDED, type TriedWays, type Tries, TriesGranted, WaysTried } from './tried-ways.js';
 import { verdictTable } from './verdict-table.js';
 import { byWorst, type Standing, standingLines, standingsOf } from './vessel-lines.js';
 
@@ -27,6 +27,30 @@ export interface Wanted {
   readonly quiet: boolean;
   /** A line for each vessel alone. */
   readonly summary: boolean;
+}
+
+/** What is said of one spec, as plain data. */
+interface Piece {
+  readonly standings: readonly Standing[];
+  readonly told: readonly ToldOnce[];
+  readonly known: readonly RankedText[];
+  readonly accepted: readonly { readonly weight: Weighed; readonly text: string }[];
+  readonly asked?: Asked;
+  readonly silent?: readonly SilentVessel[];
+  readonly margins: readonly VesselMargins[];
+  readonly table?: string;
+}
+
+interface RankedText {
+  readonly rank: Rank;
+  readonly text: string;
+}
+
+interface ToldOnce extends RankedText {
+  readonly of: string;
+  readonly key?: string;
+  /** What was tried to find its ways out, and what it says without them. */
+  readonly tried?: { readonly tries: Tries; readonly without: string };
 }
 
 interface Told {
@@ -44,17 +68,18 @@ interface Told {
  * accepted, what is as found, the data that checks wait for, the margins, the caution. Specs are added one by one and
  * need not be kept.
  */
-export class CheckReport implements Form {
+export class CheckReport implements Form<Piece> {
   private readonly standings: Standing[] = [];
   private readonly told: Told[] = [];
   private readonly atEntries = new Map<string, Told>();
   private readonly accepted: { readonly weight: Weighed; readonly text: string }[] = [];
-  private readonly known: { readonly rank: Rank; readonly text: string }[] = [];
+  private readonly known: RankedText[] = [];
   private readonly questions = new OpenQuestions();
   private readonly notAssessed = new NotAssessed();
   private readonly margins: VesselMargins[] = [];
   private readonly tables: string[] = [];
   private readonly waysTried: WaysTried;
+  private readonly granted = new TriesGranted();
 
   constructor(
     private readonly io: Io,
@@ -65,30 +90,49 @@ export class CheckReport implements Form {
     this.waysTried = new WaysTried(specs, 'in need');
   }
 
-  add(judged: Judged): void {
+  pieceOf(judged: Judged): Piece {
     const { io, specs, wanted } = this;
     const { spec } = judged;
-    this.standings.push(...standingsOf(spec));
-    if (wanted.summary) return;
-    const findings = wanted.all ? spec.findings : underImports(spec.findings);
-    // The gravest is tried first: so many tries are made for a whole run, and no more.
-    for (const finding of [...findings].sort((a, b) => gravestFirst(rankOf(a), rankOf(b)))) {
-      if (severityOf(finding) === 'information') continue;
-      if (isKnown(judged, finding))
-        this.known.push({ rank: rankOf(finding), text: knownText(io, specs, finding) });
-      else this.tell(finding, spec, judged.standings?.get(finding) === 'worse');
-    }
-    for (const { vessel, verdicts } of spec.check.vessels)
-      for (const verdict of verdicts)
-        if (verdict.outcome === 'accepted') {
-          const text = acceptedText(io, specs, verdict, vessel.name);
-          this.accepted.push({ weight: weightOf(verdict), text });
-        }
-    if (wanted.quiet) return;
-    this.questions.add(specs, spec);
-    this.notAssessed.add(spec);
-    this.margins.push(...spec.check.vessels.flatMap(one => vesselMargins(one)));
-    if (wanted.verdicts) this.tables.push(`${io.paint.strong(spec.shown)}\n${verdictTable(io, specs, spec)}`);
+    const standings = standingsOf(spec);
+    if (wanted.summary) return { standings, told: [], known: [], accepted: [], margins: [] };
+    const findings = (wanted.all ? spec.findings : underImports(spec.findings)).filter(
+      one => severityOf(one) !== 'information',
+    );
+    const short = {
+      standings,
+      told: findings
+        .filter(one => !isKnown(judged, one))
+        .map(one => this.toldOnce(one, spec, judged.standings?.get(one) === 'worse')),
+      known: findings
+        .filter(one => isKnown(judged, one))
+        .map(one => ({ rank: rankOf(one), text: knownText(io, specs, one) })),
+      accepted: spec.check.vessels.flatMap(({ vessel, verdicts }) =>
+        verdicts
+          .filter(one => one.outcome === 'accepted')
+          .map(one => ({ weight: weightOf(one), text: acceptedText(io, specs, one, vessel.name) })),
+      ),
+    };
+    if (wanted.quiet) return { ...short, margins: [] };
+    return {
+      ...short,
+      asked: this.questions.askedIn(specs, spec),
+      silent: silentIn(spec),
+      margins: spec.check.vessels.flatMap(one => vesselMargins(one)),
+      ...(wanted.verdicts
+        ? { table: `${io.paint.strong(spec.shown)}\n${verdictTable(io, specs, spec)}` }
+        : {}),
+    };
+  }
+
+  take({ standings, told, known, accepted, asked, silent, margins, table }: Piece): void {
+    this.standings.push(...standings);
+    for (const one of told) this.tell(one);
+    this.known.push(...known);
+    this.accepted.push(...accepted);
+    if (asked) this.questions.take(asked);
+    if (silent) this.notAssessed.take(silent);
+    this.margins.push(...margins);
+    if (table !== undefined) this.tables.push(table);
   }
 
   text({ tally }: Run): string {
@@ -115,18 +159,28 @@ export class CheckReport implements Form {
     return ended(blocks);
   }
 
-  private tell(finding: Finding, spec: CheckedSpec, worse: boolean): void {
+  private toldOnce(finding: Finding, spec: CheckedSpec, worse: boolean): ToldOnce {
     const { io, specs, wanted } = this;
+    const marked = (text: string) =>
+      worse ? `${text}\n  ${io.paint.warning('worse than in the baseline')}` : text;
     const rank = rankOf(finding);
     const key = finding.entryKey;
-    const had = key === undefined ? undefined : this.atEntries.get(key);
     const of = `${finding.vessel?.vessel.name} (${spec.shown})`;
-    const short = finding.verdict?.asFound === true && !wanted.all;
-    const full = short
-      ? asFoundText(io, specs, finding)
-      : findingText(io, specs, finding, wanted.all, this.waysTried.of(spec, finding));
-    const text = worse ? `${full}\n  ${io.paint.warning('worse than in the baseline')}` : full;
-    if (!had || wanted.all) {
+    const told = { rank, of, ...(key === undefined ? {} : { key }) };
+    if (finding.verdict?.asFound === true && !wanted.all)
+      return { ...told, text: marked(asFoundText(io, specs, finding)) };
+    const tries = this.waysTried.of(spec, finding);
+    const textWith = (tried?: TriedWays) => marked(findingText(io, specs, finding, wanted.all, tried));
+    if (!tries) return { ...told, text: textWith() };
+    const without = textWith(TRIES_ENDED);
+    const text = tries.ways ? textWith({ waysOutTried: tries.ways }) : without;
+    return { ...told, text, tried: { tries, without } };
+  }
+
+  private tell({ rank, of, key, tried, text: whole }: ToldOnce): void {
+    const text = tried && !this.granted.grants(tried.tries) ? tried.without : whole;
+    const had = key === undefined ? undefined : this.atEntries.get(key);
+    if (!had || this.wanted.all) {
       const told: Told = { rank, text, of, others: [] };
       this.told.push(told);
       if (key !== undefined) this.atEntries.set(key, told);

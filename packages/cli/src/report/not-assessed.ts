@@ -4,16 +4,28 @@ import type { Io } from '../terminal/io.js';
 import { wrapped } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
 
+/** What rules say nothing of in one vessel. */
+export interface SilentVessel {
+  readonly name: string;
+  readonly topics: readonly string[];
+}
+
+export function silentIn({ check }: CheckedSpec): SilentVessel[] {
+  return check.vessels.map(({ vessel, verdicts }) => ({
+    name: vessel.name,
+    topics: silentTopics(vessel, verdicts).map(one => one.of),
+  }));
+}
+
 /** What rules say nothing of, because the specs declare nothing of it. Silence is no consent. */
 export class NotAssessed {
   private readonly vessels: string[] = [];
   private readonly topics = new Map<string, Set<number>>();
 
-  add(spec: CheckedSpec): void {
-    for (const { vessel, verdicts } of spec.check.vessels) {
-      const at = this.vessels.push(vessel.name) - 1;
-      for (const { of } of silentTopics(vessel, verdicts))
-        this.topics.set(of, (this.topics.get(of) ?? new Set()).add(at));
+  take(vessels: readonly SilentVessel[]): void {
+    for (const { name, topics } of vessels) {
+      const at = this.vessels.push(name) - 1;
+      for (const of of topics) this.topics.set(of, (this.topics.get(of) ?? new Set()).add(at));
     }
   }
 

@@ -22,6 +22,31 @@ export interface Question {
 
 type Gap = ReturnType<typeof gapsOf>[number];
 
+/** What one spec asks for, as plain data. */
+export interface Asked {
+  readonly shown: string;
+  readonly checks: number;
+  readonly behindText: number;
+  readonly tables: readonly (readonly [string, readonly ByAnswer[]])[];
+  readonly numberless: readonly (readonly [string, string])[];
+  readonly data: readonly AskedDatum[];
+}
+
+interface AskedDatum extends Pick<Question, 'what' | 'property' | 'spot' | 'written'> {
+  readonly key: string;
+  readonly waits: string;
+  readonly rule: string;
+  readonly worth: number;
+}
+
+interface Asking {
+  checks: number;
+  behindText: number;
+  readonly tables: (readonly [string, readonly ByAnswer[]])[];
+  readonly numberless: (readonly [string, string])[];
+  readonly data: AskedDatum[];
+}
+
 const MOST = 10;
 /** Rules named beside a datum; `--all` lists every check. */
 const MOST_RULES = 4;
@@ -30,19 +55,35 @@ const MOST_RULES = 4;
 export class OpenQuestions {
   private readonly byDatum = new Map<string, Question>();
   private readonly numberless = new Map<string, string>();
-  private readonly tables = new Map<string, Verdict['byAnswer'] & object>();
+  private readonly tables = new Map<string, readonly ByAnswer[]>();
   private behindText = 0;
   private checks = 0;
   private readonly files = new Set<string>();
 
-  add(specs: Spots, spec: CheckedSpec): void {
-    this.files.add(spec.shown);
+  askedIn(specs: Spots, spec: CheckedSpec): Asked {
+    const asking: Asking = { checks: 0, behindText: 0, tables: [], numberless: [], data: [] };
     for (const judged of spec.check.vessels)
       for (const verdict of judged.verdicts)
-        this.take(specs, spec, verdict, judged.vessel.name, waitsForText(verdict, spec.check, judged));
+        ask(asking, specs, spec, verdict, judged.vessel.name, waitsForText(verdict, spec.check, judged));
     for (const { reading, verdicts } of spec.check.entries)
       for (const verdict of verdicts)
-        this.take(specs, spec, verdict, reading.name, waitsForText(verdict, spec.check));
+        ask(asking, specs, spec, verdict, reading.name, waitsForText(verdict, spec.check));
+    return { ...asking, shown: spec.shown };
+  }
+
+  take({ shown, checks, behindText, tables, numberless, data }: Asked): void {
+    this.files.add(shown);
+    this.checks += checks;
+    this.behindText += behindText;
+    for (const [of, rows] of tables) this.tables.set(of, rows);
+    for (const [key, message] of numberless) this.numberless.set(key, message);
+    for (const { key, waits, rule, worth, ...datum } of data) {
+      const asked = this.byDatum.get(key) ?? { ...datum, waiting: new Set(), rules: new Set(), value: 0 };
+      this.byDatum.set(key, asked);
+      asked.waiting.add(waits);
+      asked.rules.add(rule);
+      asked.value += worth;
+    }
   }
 
   /** The datum whose answer settles most comes first. */
@@ -73,45 +114,44 @@ export class OpenQuestions {
     const { shown, line } = spot;
     return this.files.size === 1 && this.files.has(shown) ? `, line ${line}` : `, ${shown}:${line}`;
   }
+}
 
-  private take(specs: Spots, spec: CheckedSpec, verdict: Verdict, of: string, behindText: boolean): void {
-    // What is not known of the vessel as found is asked for by the proposals that rest on it.
-    if (!isOpenCheck(verdict)) return;
-    this.checks += 1;
-    if (verdict.byAnswer)
-      this.tables.set(`${shortName(verdict.rule)} of ${of}, ${verdict.subject}`, verdict.byAnswer);
-    if (behindText) this.behindText += 1;
-    else if (verdict.missing.length === 0) {
-      const spot = specs.spot(verdict.place as Place);
-      const at = spot ? ` (${spot.shown}:${spot.line})` : '';
-      this.numberless.set(
-        `${verdict.rule} ${spec.shown} ${verdict.subject}`,
-        `${verdict.rule}: ${verdict.message}${at}`,
-      );
-    } else for (const one of gapsOf(verdict)) this.ask(specs, verdict, one, of);
-  }
+function ask(
+  asking: Asking,
+  specs: Spots,
+  spec: CheckedSpec,
+  verdict: Verdict,
+  of: string,
+  behindText: boolean,
+): void {
+  // What is not known of the vessel as found is asked for by the proposals that rest on it.
+  if (!isOpenCheck(verdict)) return;
+  asking.checks += 1;
+  if (verdict.byAnswer)
+    asking.tables.push([`${shortName(verdict.rule)} of ${of}, ${verdict.subject}`, verdict.byAnswer]);
+  if (behindText) asking.behindText += 1;
+  else if (verdict.missing.length === 0) {
+    const spot = specs.spot(verdict.place as Place);
+    const at = spot ? ` (${spot.shown}:${spot.line})` : '';
+    asking.numberless.push([
+      `${verdict.rule} ${spec.shown} ${verdict.subject}`,
+      `${verdict.rule}: ${verdict.message}${at}`,
+    ]);
+  } else for (const one of gapsOf(verdict)) asking.data.push(datumOf(specs, verdict, one, of));
+}
 
-  private ask(specs: Spots, verdict: Verdict, { gap, worth, ...at }: Gap, of: string): void {
-    const place = at.place as Place;
-    const key = `${place.uri} ${place.start} ${place.end} ${gap.property}`;
-    let asked = this.byDatum.get(key);
-    if (!asked) {
-      const spot = specs.spot(place);
-      asked = {
-        what: gap.what,
-        property: gap.property,
-        spot,
-        written: gap.at !== undefined,
-        waiting: new Set(),
-        rules: new Set(),
-        value: 0,
-      };
-      this.byDatum.set(key, asked);
-    }
-    asked.waiting.add(`${verdict.rule} on ${of === verdict.subject ? of : `${of}, ${verdict.subject}`}`);
-    asked.rules.add(verdict.rule);
-    asked.value += worth;
-  }
+function datumOf(specs: Spots, verdict: Verdict, { gap, worth, ...at }: Gap, of: string): AskedDatum {
+  const place = at.place as Place;
+  return {
+    key: `${place.uri} ${place.start} ${place.end} ${gap.property}`,
+    what: gap.what,
+    property: gap.property,
+    spot: specs.spot(place),
+    written: gap.at !== undefined,
+    waits: `${verdict.rule} on ${of === verdict.subject ? of : `${of}, ${verdict.subject}`}`,
+    rule: verdict.rule,
+    worth,
+  };
 }
 
 /** Which answer gives what. */

@@ -75,6 +75,14 @@ export function addTo(tally: Tally, judged: Judged): void {
   }
 }
 
+/** Adds what other specs came to, which stand behind those that are counted already. */
+export function addAll(tally: Tally, { smallest, ...numbers }: Tally): void {
+  for (const [name, number] of Object.entries(numbers) as [keyof typeof numbers, number][])
+    tally[name] += number;
+  const least = tally.smallest?.margin ?? Number.POSITIVE_INFINITY;
+  if (smallest?.margin !== undefined && smallest.margin < least) tally.smallest = smallest;
+}
+
 /** Every verdict of a file, on its vessels and on its entries. */
 export function verdictsOf(spec: CheckedSpec): Verdict[] {
   return [...spec.check.vessels, ...spec.check.entries].flatMap(one => one.verdicts);

@@ -18,6 +18,12 @@ export interface TriedWay {
   readonly makesWorse?: true;
 }
 
+/** What trying came to, and how many tries it took; without ways it was given up. */
+export interface Tries {
+  readonly taken: number;
+  readonly ways: readonly TriedWay[] | undefined;
+}
+
 /**
  * The ways out of failures as the editor would offer them: each has been judged. So many tries, and no time of a clock,
  * bound them for a whole run: the same specs give the same answer.
@@ -30,19 +36,33 @@ export class WaysTried {
     private readonly search: 'always' | 'in need',
   ) {}
 
-  of(spec: CheckedSpec, finding: Finding): TriedWays | undefined {
+  of(spec: CheckedSpec, finding: Finding): Tries | undefined {
     const severity = severityOf(finding);
     if (severity !== 'error' && severity !== 'warning') return undefined;
     const steps = this.specs.waysOut(spec, finding, this.search);
     if (!steps) return undefined;
-    for (;;) {
+    for (let taken = 0; ; taken++) {
       const { done, value } = steps.next();
-      if (done) return { waysOutTried: value.map(wayOf) };
-      if (this.left === 0) return { waysOutTried: [], triesEnded: true };
+      if (done) return { taken, ways: value.map(wayOf) };
+      if (this.left === 0) return { taken, ways: undefined };
       this.left -= 1;
     }
   }
 }
+
+/** Grants tries in the order of the report, wherever they were made: several threads together try more than one may. */
+export class TriesGranted {
+  private left = MOST_TRIES;
+
+  grants({ taken, ways }: Tries): boolean {
+    const granted = ways !== undefined && taken <= this.left;
+    this.left = granted ? this.left - taken : 0;
+    return granted;
+  }
+}
+
+/** What is said where too much had been tried by then. */
+export const TRIES_ENDED: TriedWays = { waysOutTried: [], triesEnded: true };
 
 /** About two seconds of a quiet machine. */
 const MOST_TRIES = 200;

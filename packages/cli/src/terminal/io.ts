@@ -7,6 +7,8 @@ import { visible, visibleReport } from './visible.js';
 export interface Io {
   readonly cwd: string;
   readonly paint: Paint;
+  /** Whether `paint` gives colours. */
+  readonly colours: boolean;
   /** Whether a person looks at the results. */
   readonly screen: boolean;
   /** Columns to fill. */
@@ -83,9 +85,11 @@ export function ioOf(streams: Streams): Io {
     if (shown > 0) stderr.write(`\r${' '.repeat(shown)}\r`);
     shown = 0;
   };
+  const colours = wantsColour(env, stdout.isTTY === true);
   return {
     cwd,
-    paint: painter(wantsColour(env, stdout.isTTY === true)),
+    paint: painter(colours),
+    colours,
     screen: stdout.isTTY === true,
     width: Math.max(40, Math.min(stdout.columns ?? WIDEST, WIDEST)),
     out(text) {
