@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { Source } from '../core/source.js';
+import { atMost } from '../geometry/rounding-slack.js';
 import { doesNotApply, type Outcome } from '../propeller/outcome.js';
 import { type Edition, HOLTROP_GRAVITY, holtropComponents, holtropHull } from './holtrop-terms.js';
 import { HULL_FORM, type HullForm, type HullNumbers } from './hull-form.js';
@@ -32,7 +33,8 @@ function limits(edition: Edition) {
         edition === '1982'
           ? 'Froude number up to 0.45 (from memory)'
           : 'Froude number up to 0.82, about the fastest of the worked example (from memory)',
-      met: (h: Case) => froudeNumberOf(h.vesselSpeed, h.waterlineLength) <= highest && h.vesselSpeed >= 0,
+      met: (h: Case) =>
+        atMost(froudeNumberOf(h.vesselSpeed, h.waterlineLength), highest) && h.vesselSpeed >= 0,
     },
     {
       condition: 'prismatic coefficient 0.55 to 0.85 (from memory)',
