@@ -204,7 +204,7 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
   const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
   const preferred = route.preferred === true && others.length === 0 && open.length === 0;
   return {
-    title: `${route.title}${withIt(finding, edits, judged)}${stillOpen(open)}${thenWorse(others)} (${kind})`,
+    title: `${worseFirst(route.title, thenWorse(others))}${withIt(finding, edits, judged)}${stillOpen(open)} (${kind})`,
     kind: 'quickfix',
     edits,
     finding,
@@ -239,6 +239,12 @@ function stillOpen(open: readonly Missing[]): string {
   const what = [...new Set(open.map(one => one.what))];
   if (what.length === 0) return '';
   return `; ${what.join(' and ')} ${what.length === 1 ? 'stays an open question' : 'stay open questions'}`;
+}
+
+/** What gets worse stands behind what is done: a menu cuts off the end of a long title. */
+function worseFirst(title: string, worse: string): string {
+  const end = title.indexOf(': ');
+  return end < 0 ? title + worse : title.slice(0, end) + worse + title.slice(end);
 }
 
 /** What a way out makes worse, in its title: the first two by name, the rest by number. */

@@ -166,3 +166,15 @@ describe('a line that mirrors another', () => {
     expect(titles).not.toMatch(/of Starboard/);
   });
 });
+
+describe('a way out that makes something worse', () => {
+  it('says so behind what it does, where a menu does not cut it off', async () => {
+    const { titles } = await Offers.at(
+      FRESH['V-drives'].replace('propeller hand right', 'propeller hand <|>left'),
+      'quickfix',
+    );
+    expect(titles).toMatch(
+      /Run Starboard ahead on clutch A; but then "The propellers turn as required" fails: /,
+    );
+  });
+});
