@@ -1,5 +1,6 @@
-import { isMainThread } from 'node:worker_threads';
+import { isMainThread, workerData } from 'node:worker_threads';
 import { runProgram } from './program.js';
+import { SHARE } from './study/threads.js';
 import { ioOf, processStreams, type Streams } from './terminal/io.js';
 
 async function main(): Promise<number> {
@@ -17,5 +18,7 @@ if (isMainThread)
   main().then(status => {
     process.exitCode = status;
   });
-// A thread of the program judges what the first thread sends it.
+// A thread of the program searches its share of a study, or judges what the first thread sends it.
+else if (workerData?.[SHARE])
+  import('./study/search-share.js').then(one => one.searchShare(workerData[SHARE]));
 else import('./threads/check-thread.js').then(one => one.answerFirstThread());

@@ -39,6 +39,7 @@ export const study: Command = {
   ],
   notes: [
     'Status: 0 each study has a candidate that holds, 1 none does, 2 something could not be read, searched or written.',
+    'Thousands of candidates are searched in several threads, as the processors allow: what is found is the same.',
     'Where a person watches, progress goes to standard error. Ctrl-C ends the search: what was found so far is printed, with how ' +
       'far it came; once more ends the program.',
   ],
@@ -54,19 +55,21 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
   const show = countOf(given, 'show');
   const write = countOf(given, 'write');
   const root = textOf(given, 'root');
-  const specs = new Specs({
+  const policy = policyOf(given);
+  const read = {
     cwd: io.cwd,
     today: dayOf(given),
-    policy: policyOf(given),
+    ...(policy ? { policy } : {}),
     ...(root === undefined ? {} : { root }),
-  });
+  };
+  const specs = new Specs(read);
   const spec = await specs.check(resolve(io.cwd, path));
   const chosen = chosenStudies(specs, spec, name);
   if (write !== undefined && chosen.length > 1)
     throw new CannotRun(`${spec.shown} holds several studies: name the one that --write is about`);
   const searchedStudies: SearchedStudy[] = [];
-  for (const { vessel, ready } of chosen)
-    searchedStudies.push(await searchedBy(io, vessel.vessel.name, ready));
+  for (const { vessel, ready, at } of chosen)
+    searchedStudies.push(await searchedBy(io, vessel.vessel.name, ready, { ...read, path, ...at }));
   if (write !== undefined)
     return writeCandidate(io, specs, spec, chosen[0]!.ready, searchedStudies[0]!, write);
   if (given.json) io.out(jsonText(studiesJson(searchedStudies, show)));
@@ -78,19 +81,23 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
 interface ChosenStudy {
   readonly vessel: JudgedVessel;
   readonly ready: ReadyStudy;
+  /** Which vessel of the file, and which of its studies. */
+  readonly at: { readonly vessel: number; readonly study: number };
 }
 
 function chosenStudies(specs: Specs, spec: CheckedSpec, name: string | undefined): readonly ChosenStudy[] {
-  const all = spec.check.vessels.flatMap(vessel => vessel.reading.studies.map(one => ({ vessel, one })));
+  const all = spec.check.vessels.flatMap((vessel, nr) =>
+    vessel.reading.studies.map((one, study) => ({ vessel, one, at: { vessel: nr, study } })),
+  );
   if (all.length === 0) throw new CannotRun(`${spec.shown} holds no study`);
   const found = name === undefined ? all : all.filter(({ one }) => one.name === name);
   if (found.length === 0) {
     const names = all.map(({ one }) => one.name).join(', ');
     throw new CannotRun(`${spec.shown} holds no study called ${name}: there are ${names}`);
   }
-  return found.map(({ vessel, one }) => {
+  return found.map(({ vessel, one, at }) => {
     const ready = specs.studyOf(spec, vessel, one);
-    if (ready) return { vessel, ready };
+    if (ready) return { vessel, ready, at };
     const why = spec.findings.find(
       ({ place }) =>
         place.uri === one.place.uri && place.start >= one.place.start && place.end <= one.place.end,

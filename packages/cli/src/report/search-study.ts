@@ -1,34 +1,86 @@
 import { performance } from 'node:perf_hooks';
-import { setImmediate } from 'node:timers/promises';
-import { resultOf, search } from '@tailshaft/drivetrain';
+import { setImmediate, setTimeout } from 'node:timers/promises';
+import { combinationsOf, type Found, resultOf, search } from '@tailshaft/drivetrain';
 import type { ReadyStudy } from '@tailshaft/language';
+import { endAll, type Share } from '../study/share.js';
+import { searchInThreads, threadsFor } from '../study/threads.js';
 import type { Io } from '../terminal/io.js';
 import type { SearchedStudy } from './study-words.js';
 
-/** Searches, telling how far it is, until the end or until somebody ends it. */
-export async function searchedBy(io: Io, vessel: string, ready: ReadyStudy): Promise<SearchedStudy> {
+/** Where a study stands, for threads that read it themselves. */
+export type Searched = Omit<Share, 'combinations' | 'next'>;
+
+/** Searches, telling how far it is, until the end or until somebody ends it; in several threads where that pays. */
+export async function searchedBy(
+  io: Io,
+  vessel: string,
+  ready: ReadyStudy,
+  where?: Searched,
+): Promise<SearchedStudy> {
   let ended = false;
   const listening = io.onInterrupt(() => {
     ended = true;
   });
   const began = performance.now();
-  let rested = began;
+  const watch: Watch = {
+    isEnded: () => ended,
+    tell: (looked, of) =>
+      io.progress(
+        `study ${ready.study.name}: ${looked.toLocaleString('en')} of ${of.toLocaleString('en')}; Ctrl-C ends it`,
+      ),
+  };
+  const shares = (where && (await inThreads(ready, where, watch))) ?? [await inOneThread(ready, watch)];
+  listening();
+  io.progress('');
+  return { vessel, result: resultOf(ready, shares), seconds: (performance.now() - began) / 1000 };
+}
+
+interface Watch {
+  readonly isEnded: () => boolean;
+  readonly tell: (looked: number, of: number) => void;
+}
+
+async function inThreads(
+  ready: ReadyStudy,
+  where: Searched,
+  { isEnded, tell }: Watch,
+): Promise<readonly Found[] | undefined> {
+  const combinations = combinationsOf(ready.dimensions);
+  const next = new SharedArrayBuffer(4);
+  const threads = searchInThreads(threadsFor(combinations), { ...where, combinations, next });
+  if (!threads) return undefined;
+  const counter = new Int32Array(next);
+  let done = false;
+  let stopped = false;
+  const found = threads.found.finally(() => {
+    done = true;
+  });
+  while (!done) {
+    await Promise.race([found, setTimeout(RESTS, undefined, { ref: false })]);
+    if (isEnded() && !stopped) {
+      stopped = true;
+      endAll(next, combinations);
+    }
+    if (!done) tell(Math.min(Atomics.load(counter, 0), combinations), combinations);
+  }
+  const shares = await found;
+  const looked = shares?.reduce((sum, one) => sum + one.looked, 0);
+  return stopped && looked !== combinations ? shares?.map(one => ({ ...one, stopped: true })) : shares;
+}
+
+async function inOneThread(ready: ReadyStudy, { isEnded, tell }: Watch): Promise<Found> {
+  let rested = performance.now();
   const steps = search(ready);
   let step = steps.next();
   while (!step.done) {
     if (performance.now() - rested > RESTS) {
-      const { looked, of } = step.value;
-      io.progress(
-        `study ${ready.study.name}: ${looked.toLocaleString('en')} of ${of.toLocaleString('en')}; Ctrl-C ends it`,
-      );
+      tell(step.value.looked, step.value.of);
       await setImmediate();
       rested = performance.now();
     }
-    step = steps.next(ended);
+    step = steps.next(isEnded());
   }
-  listening();
-  io.progress('');
-  return { vessel, result: resultOf(ready, [step.value]), seconds: (performance.now() - began) / 1000 };
+  return step.value;
 }
 
 /** Milliseconds between two looks at what the person does. */

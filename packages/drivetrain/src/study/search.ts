@@ -26,6 +26,9 @@ export interface SearchOptions {
   /** Combinations from this one to before that one, for a share of the work. */
   readonly from?: number;
   readonly to?: number;
+  /** Where several search together: gives the first of so many candidates that nobody else looks at. */
+  readonly claim?: () => number;
+  readonly piece?: number;
 }
 
 /** How far a search is. */
@@ -50,7 +53,7 @@ export interface Found {
  */
 export function* search(
   of: StudyCase,
-  { thorough = false, from = 0, to }: SearchOptions = {},
+  { thorough = false, from = 0, to, claim, piece = 1 }: SearchOptions = {},
 ): Generator<Progress, Found, boolean | undefined> {
   const end = to ?? combinationsOf(of.dimensions);
   const judge = new Judge(of);
@@ -67,9 +70,10 @@ export function* search(
     looked,
     stopped,
   });
-  for (let index = from; index < end; index += 1) {
-    if ((index - from) % REST === 0 && (yield { looked: index - from, of: end - from }))
-      return found(index - from, true);
+  let looked = -1;
+  for (const index of numbersOf(from, end, claim, piece)) {
+    looked += 1;
+    if (looked % REST === 0 && (yield { looked, of: end - from })) return found(looked, true);
     const choice = choiceAt(of.dimensions, index);
     const vessel = of.vesselWith(choice);
     if (!vessel) {
@@ -80,7 +84,7 @@ export function* search(
       const steps = orderOf(judge, of, firstThatGoes(of));
       let step = steps.next();
       for (; !step.done; step = steps.next())
-        if (yield { looked: index - from, of: end - from }) return found(index - from, true);
+        if (yield { looked, of: end - from }) return found(looked, true);
       order = step.value;
     }
     const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough);
@@ -97,7 +101,19 @@ export function* search(
       }
     }
   }
-  return found(end - from, false);
+  return found(looked + 1, false);
+}
+
+function* numbersOf(
+  from: number,
+  end: number,
+  claim: (() => number) | undefined,
+  piece: number,
+): Generator<number> {
+  if (!claim) for (let index = from; index < end; index += 1) yield index;
+  else
+    for (let first = claim(); first < end; first = claim())
+      for (let index = first; index < Math.min(first + piece, end); index += 1) yield index;
 }
 
 /** So many candidates are judged before the search rests. */
