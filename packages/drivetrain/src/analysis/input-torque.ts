@@ -37,9 +37,15 @@ export function inputTorques(analysis: LineAnalysis, duty: string, direction: Di
   const compared: InputTorque[] = [];
   const gaps: RatingGap[] = [];
   for (const point of [needs.take(analysis.rated), needs.take(analysis.peakTorque)]) {
-    const demand = point && analysis.loads(point, direction).entering.get(gear)?.torque;
-    if (!point || !demand) continue;
-    const speed = analysis.loads(point, direction).entering.get(gear)!.speed;
+    if (!point) continue;
+    const loads = analysis.loads(point, direction);
+    const load = loads.entering.get(gear);
+    // A point at which nobody knows what enters is no reason to go by the others alone.
+    if (!load) {
+      needs.take({ value: undefined, missing: loads.missing });
+      continue;
+    }
+    const { torque: demand, speed } = load;
     const choice = chooseRating(ratings, { duty, fuel: line.engine?.fuel?.value, direction, speed });
     if ('gap' in choice) {
       gaps.push(choice.gap);

@@ -1,6 +1,7 @@
 import type {
   Change,
   EntryNote,
+  Fact,
   Gear,
   KeptFrom,
   Part,
@@ -8,7 +9,7 @@ import type {
   Role,
   Shaft,
 } from '@tailshaft/drivetrain';
-import { findVariant, known } from '@tailshaft/drivetrain';
+import { findVariant, isWeak, known } from '@tailshaft/drivetrain';
 import { ENTRY_VOCABULARY, PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { PartReading } from '../reading/arrangement.js';
@@ -122,7 +123,19 @@ function withVariant(gear: Gear): Gear {
       inputs: [],
     };
   }
-  return variant ? { ...gear, variant } : gear;
+  return variant ? chosenBy(gear, 'variant', variant, gear.ratioUsed) : gear;
+}
+
+/** What a doubted fact chooses is looked at by way of that fact, so that nothing holds on the choice. */
+function chosenBy<P extends object>(
+  part: P,
+  field: string,
+  chosen: object,
+  by: Fact<unknown> | undefined,
+): P {
+  if (!by || !isWeak(by)) return { ...part, [field]: chosen };
+  const get = () => (by.value === undefined ? undefined : chosen);
+  return Object.defineProperty({ ...part }, field, { get, enumerable: true, configurable: true });
 }
 
 function withRating(part: Part): Part {
@@ -135,7 +148,7 @@ function withRating(part: Part): Part {
         ? ratings[0]
         : undefined
       : ratings.find(one => one.duty === duty);
-  return rating ? ({ ...engine, rating } as Part) : part;
+  return rating ? chosenBy(engine, 'rating', rating, engine.ratedAt) : part;
 }
 
 function withGrade(shaft: Shaft, table: EntryTable): Shaft {

@@ -122,11 +122,13 @@ export interface AheadFact extends langium.AstNode {
     readonly $container: PartUse | ShaftLine;
     readonly $type: 'AheadFact';
     clutch?: string;
+    evidence?: Evidence;
 }
 
 export const AheadFact = {
     $type: 'AheadFact',
-    clutch: 'clutch'
+    clutch: 'clutch',
+    evidence: 'evidence'
 } as const;
 
 export function isAheadFact(item: unknown): item is AheadFact {
@@ -187,11 +189,13 @@ export interface AtFact extends langium.AstNode {
     readonly $container: PartUse;
     readonly $type: 'AtFact';
     duty?: string;
+    evidence?: Evidence;
 }
 
 export const AtFact = {
     $type: 'AtFact',
-    duty: 'duty'
+    duty: 'duty',
+    evidence: 'evidence'
 } as const;
 
 export function isAtFact(item: unknown): item is AtFact {
@@ -250,7 +254,7 @@ export function isEntryKind(item: unknown): item is EntryKind {
 }
 
 export interface Evidence extends langium.AstNode {
-    readonly $container: FactBlock | HandFact | Settings;
+    readonly $container: AheadFact | AtFact | FactBlock | HandFact | RatioFact | Settings | SideFact;
     readonly $type: 'Evidence';
     tokens: Array<Token>;
 }
@@ -403,11 +407,13 @@ export function isPartUse(item: unknown): item is PartUse {
 export interface RatioFact extends langium.AstNode {
     readonly $container: PartUse;
     readonly $type: 'RatioFact';
+    evidence?: Evidence;
     ratio?: string;
 }
 
 export const RatioFact = {
     $type: 'RatioFact',
+    evidence: 'evidence',
     ratio: 'ratio'
 } as const;
 
@@ -542,11 +548,13 @@ export function isShaftLine(item: unknown): item is ShaftLine {
 export interface SideFact extends langium.AstNode {
     readonly $container: ShaftLine;
     readonly $type: 'SideFact';
+    evidence?: Evidence;
     side?: string;
 }
 
 export const SideFact = {
     $type: 'SideFact',
+    evidence: 'evidence',
     side: 'side'
 } as const;
 
@@ -760,6 +768,10 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
                 clutch: {
                     name: AheadFact.clutch,
                     optional: true
+                },
+                evidence: {
+                    name: AheadFact.evidence,
+                    optional: true
                 }
             },
             superTypes: [HeaderFact.$type, LineMember.$type]
@@ -817,6 +829,10 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
             properties: {
                 duty: {
                     name: AtFact.duty,
+                    optional: true
+                },
+                evidence: {
+                    name: AtFact.evidence,
                     optional: true
                 }
             },
@@ -985,6 +1001,10 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
         RatioFact: {
             name: RatioFact.$type,
             properties: {
+                evidence: {
+                    name: RatioFact.evidence,
+                    optional: true
+                },
                 ratio: {
                     name: RatioFact.ratio,
                     optional: true
@@ -1101,6 +1121,10 @@ export class TailshaftAstReflection extends langium.AbstractAstReflection {
         SideFact: {
             name: SideFact.$type,
             properties: {
+                evidence: {
+                    name: SideFact.evidence,
+                    optional: true
+                },
                 side: {
                     name: SideFact.side,
                     optional: true

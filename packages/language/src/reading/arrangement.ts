@@ -24,7 +24,7 @@ import { unquoted } from './forms/words.js';
 import { misplaced } from './misplaced.js';
 import { nearest } from './misspelt.js';
 import type { Host, Place } from './place.js';
-import { type EvidenceTok, kindOfText } from './token.js';
+import { kindOfText } from './token.js';
 
 /** A part as a line names it. */
 export interface PartReading {
@@ -287,7 +287,7 @@ function readPart(
     if (ast.isAtFact(fact)) header(context, facts, fact, HEADER_ROWS.at, 'duty');
     else if (ast.isRatioFact(fact)) header(context, facts, fact, HEADER_ROWS.ratio, 'ratio');
     else if (ast.isAheadFact(fact)) header(context, facts, fact, HEADER_ROWS.ahead, 'clutch');
-    else header(context, facts, fact, HEADER_ROWS.hand, 'hand', fact.evidence && evidenceOf(fact.evidence));
+    else header(context, facts, fact, HEADER_ROWS.hand, 'hand');
   }
   if (node.block) readFacts(facts, atomsOf(node.block).atoms);
   else if (
@@ -324,8 +324,8 @@ function header(
   node: ast.HeaderFact | ast.SideFact,
   row: Row,
   property: string,
-  mark?: EvidenceTok,
 ): void {
+  const mark = node.evidence && evidenceOf(node.evidence);
   const whole = placeOfNode(context, node);
   const value = (node as unknown as Record<string, unknown>)[property];
   if (value === undefined) {
