@@ -3,6 +3,7 @@ export * from './analysis/criticals.js';
 export * from './analysis/derived.js';
 export * from './analysis/engine-points.js';
 export { hullFigures, lineFigures } from './analysis/figures.js';
+export { fuelWords } from './analysis/fuel-words.js';
 export { gearsThatTurn, withGear } from './analysis/gear-choice.js';
 export * from './analysis/gear-data.js';
 export * from './analysis/line.js';

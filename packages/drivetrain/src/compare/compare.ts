@@ -9,6 +9,7 @@ import {
   type SpecChange,
 } from './change.js';
 import { derivedChanges } from './derived.js';
+import { fuelChanges } from './derived-fuel.js';
 import { compareEntries, type EntryChange, type KnownEntry } from './entries.js';
 import { lineChanges } from './line-facts.js';
 import { oneSidedChanges } from './one-sided.js';
@@ -150,6 +151,7 @@ function compareSides(before: Side, after: Side, revision: boolean): Parts {
     changes: [
       ...moves,
       ...derivedChanges(before, after),
+      ...fuelChanges(before, after),
       ...changed,
       ...lineChanges(before, after),
       ...silentChanges(before, after, parts),

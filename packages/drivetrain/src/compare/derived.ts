@@ -92,7 +92,8 @@ const tipSpeedAtRated = (one: LineAnalysis) =>
   one.operatingPoints.find(point => point.name === 'rated power' && point.direction === 'ahead')?.tipSpeed;
 
 /** Differences below this are rounding. */
-const SAME = 1e-9;
+export const SAME = 1e-9;
+
 /** Both sides are told in the units of the later one. A larger change is graver than a smaller one of its kind. */
 function rowChange(row: Row, old: SideLine, now: SideLine): DerivedChange[] {
   const [was, is] = [usable(row.of(old.analysis)), usable(row.of(now.analysis))];
@@ -126,13 +127,14 @@ function rowChange(row: Row, old: SideLine, now: SideLine): DerivedChange[] {
 }
 
 /** A figure that was known and no longer is weighs more than one that changed. */
-const LOST = 15;
+export const LOST = 15;
 
 function usable(value: Value | string | undefined): Value | string | undefined {
   return typeof value === 'object' && !Number.isFinite(value.si) ? undefined : value;
 }
 
-function shareOf(was: Value | string | undefined, is: Value | string | undefined): number | undefined {
+/** After over before, less one; undefined where either is no number. */
+export function shareOf(was: Value | string | undefined, is: Value | string | undefined): number | undefined {
   if (typeof was !== 'object' || typeof is !== 'object') return undefined;
   if (was.si === is.si) return 0;
   const share = is.si / was.si - 1;

@@ -1,6 +1,7 @@
 import { ENTRY_VOCABULARY, MODE_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { derivedOf } from './derived.js';
+import { fuelsTold } from './derived-fuel.js';
 import { factsWithSource, type KnownEntry } from './entries.js';
 import { NONE } from './evidence.js';
 import { type FlatFact, flatFacts } from './facts.js';
@@ -38,6 +39,7 @@ export function describeVessel(judged: Judged): string[] {
   const derived = [...side.lines.values()].flatMap(line =>
     derivedOf(line).map(({ what, words }) => `${line.key}: ${what}: ${words}`),
   );
+  derived.push(...fuelsTold(side).map(({ key, what, words }) => `${key}: ${what}: ${words}`));
   const verdicts = judged.verdicts.map(
     one => `${one.subject}: ${one.rule}: ${outcomeWords(one)}${one.asFound ? ', as found' : ''}`,
   );

@@ -1,5 +1,6 @@
 import {
   type Arrangement,
+  fuelWords,
   type ProfileRun,
   type RunningProfile,
   ratingOf,
@@ -109,19 +110,7 @@ function rowOf({ vesselSpeed, hours, lines, flow, perMile, perPassage, range }: 
 const UNKNOWN = quiet('not known');
 
 function said(value: Value | undefined): Text {
-  return value ? sizeWords(value) : UNKNOWN;
-}
-
-/** Fuel in litres and ranges in miles, as they are asked for. */
-function sizeWords(value: Value): string {
-  if (value.dimension === 'volume') return `${digits(value.si * 1000)} L`;
-  if (value.dimension === 'volume flow') return `${digits(value.si * 3.6e6)} L/h`;
-  if (value.dimension === 'length') return `${digits(value.si / 1852)} nmi`;
-  return formatValue(value, 3);
-}
-
-function digits(number: number): string {
-  return Number(number.toPrecision(3)).toLocaleString('en');
+  return value ? fuelWords(value) : UNKNOWN;
 }
 
 function change(was: Value | undefined, is: Value | undefined): Text {
@@ -136,7 +125,7 @@ function yearWords({ perYear, perMile, hours, runs, uncertainty }: RunningProfil
     return warning(
       `? Fuel a year is not known: ${open} of ${runs.length} speeds of the profile cannot be worked out.`,
     );
-  return `In ${(hours.si / 3600).toLocaleString('en')} hours a year: ${sizeWords(perYear)}, ${sizeWords(perMile)} a nautical mile, within about ${percentWords(uncertainty!)} for the declared consumption alone.`;
+  return `In ${(hours.si / 3600).toLocaleString('en')} hours a year: ${fuelWords(perYear)}, ${fuelWords(perMile)} a nautical mile, within about ${percentWords(uncertainty!)} for the declared consumption alone.`;
 }
 
 function cycleWords({ meanLoad }: RunningProfile): Text {
