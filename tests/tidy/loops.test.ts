@@ -24,6 +24,8 @@ const ENDS: readonly (readonly [file: string, holds: string, end: string])[] = [
   ['study/order.ts', 'judging.checks', 'the rules on the lines'],
   ['study/result.ts', 'at >= 0', 'the things that are varied'],
   ['study/search.ts', 'index < end', 'the combinations, a million at most'],
+  ['study/search.ts', 'first < end', 'the combinations, a million at most'],
+  ['study/search.ts', 'first + piece', 'the combinations of one piece'],
   ['study/search.ts', 'vesselWith', 'the combinations, of which one is known to go together'],
   ['study/search.ts', 'steps.next()', 'the end of the search'],
   ['train/linear-equations.ts', 'unknowns', 'the members of the train'],
