@@ -1,7 +1,17 @@
-import { angleLeftOpen, angleUnderWay, given, renamed, type Value } from '@tailshaft/mechanics';
+import {
+  angleLeftOpen,
+  angleUnderWay,
+  downAngleOfTwo,
+  given,
+  renamed,
+  type Value,
+} from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import type { Gear, Transfer } from '../model/gear.js';
 import { home, nameOf } from '../model/part.js';
+import { isSaid } from '../model/reads.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
+import { turnsBack } from './stages.js';
 
 /** Angle of engine or motor at rest. */
 export function engineAngle(line: ShaftLine, needs: Needs): Value<'angle'> | undefined {
@@ -27,52 +37,104 @@ export function declaredShaftAngle(line: ShaftLine, needs: Needs): Value<'angle'
   return angle && renamed(angle, 'shaft angle', 'α_s');
 }
 
-/** How much steeper the output of the gear lies; 0 without a gear and for parallel ones. */
-export function gearDownAngle(line: ShaftLine, needs: Needs): Value<'angle'> | undefined {
-  const { gear } = line;
-  if (!gear) return given('gear down-angle', 'α_g', 'angle', 0, { assumed: 'no gear in the line' });
-  const wanted = { what: `layout of ${nameOf(gear)} with its angle`, host: home(gear), property: 'layout' };
-  const layout = needs.fact(gear.layout, wanted);
-  if (!layout) return undefined;
-  if (layout.word === 'coaxial' || layout.word === 'parallel-offset') {
-    return given('gear down-angle', 'α_g', 'angle', 0, {
-      assumed: `${layout.word}: output parallel to input`,
+type Box = Gear | Transfer;
+
+/** How much steeper the output of one box lies than its input, as its sheet says it; 0 where the two are parallel. */
+function downAngleOf(box: Box, needs: Needs): Value<'angle'> | undefined {
+  const parallel = (why: string) =>
+    given(`down-angle of ${nameOf(box)}`, 'α_g', 'angle', 0, { assumed: `${why}: output parallel to input` });
+  if (box.role === 'transfer') {
+    const kind = box.kind?.value;
+    if (!isSaid(() => box.downAngle) && (kind === 'belt' || kind === 'chain')) return parallel(kind);
+    const said = needs.fact(box.downAngle, {
+      what: `down-angle of ${nameOf(box)}`,
+      host: home(box),
+      property: 'down-angle',
+      example: '12 deg',
     });
+    return said && renamed(said, `down-angle of ${nameOf(box)}`, 'α_g');
   }
-  if (!layout.downAngle) return needs.miss(wanted, gear.layout?.origin);
-  return renamed(layout.downAngle, 'gear down-angle', 'α_g');
+  const wanted = { what: `layout of ${nameOf(box)} with its angle`, host: home(box), property: 'layout' };
+  const layout = needs.fact(box.layout, wanted);
+  if (!layout) return undefined;
+  if (layout.downAngle) return renamed(layout.downAngle, 'gear down-angle', 'α_g');
+  if (PARALLEL.has(layout.word)) return parallel(layout.word);
+  return needs.miss(wanted, box.layout?.origin);
+}
+
+const PARALLEL: ReadonlySet<string> = new Set(['coaxial', 'parallel-offset', 'U-drive']);
+
+function boxesOf(line: ShaftLine): readonly Box[] {
+  return line.chain.flatMap(part => {
+    const box = part.role === 'gear' ? line.gear : line.transfers.find(one => one === part);
+    return box ?? [];
+  });
 }
 
 /**
- * Whether engine, gear and shaft lie in one chain of angles: no joint and no box that turns the line between them. A belt or
- * a chain runs between parallel shafts only.
+ * How much steeper a box lays the line, aft end down. Where the line turns back behind it, its output looks forward, and what
+ * leads down there leads up on the way aft.
  */
-export function hasAngleStack(line: ShaftLine): boolean {
-  const word = line.gear?.layout?.value?.word;
-  const turns = word === 'V-drive' || word === 'U-drive';
-  const parallel = line.transfers.every(
-    one => PARALLEL.has(one.kind?.value) && one.turnsBack?.value !== 'yes',
-  );
-  return parallel && !turns && !line.couplings.some(one => one.kind?.value === 'joint');
+function steepens(line: ShaftLine, box: Box, needs: Needs): Value<'angle'> | undefined {
+  const down = downAngleOf(box, needs);
+  if (!down || down.si === 0) return down;
+  const boxes = boxesOf(line);
+  const behind = boxes.slice(boxes.indexOf(box) + 1);
+  // As for rotation: with the flywheel aft, and no box that turns back, the line runs straight through.
+  const straight = line.engine?.flywheelFaces?.value === 'aft' && !boxes.some(turnsBack);
+  const open = straight ? undefined : behind.find(one => turnsBack(one) === undefined);
+  if (open)
+    return needs.miss({
+      what: `whether ${nameOf(open)} turns the line back`,
+      host: home(open),
+      property: open.role === 'gear' ? 'layout' : 'turns the line back',
+    });
+  const looksAft = straight || behind.filter(turnsBack).length % 2 === 0;
+  if (looksAft) return down;
+  return given(`down-angle of ${nameOf(box)}, output forward`, 'α_g', 'angle', -down.si, {
+    ...(down.origin ? { origin: down.origin } : {}),
+    assumed: 'declared down-angle, counted negative because its output looks forward',
+  });
 }
 
-const PARALLEL: ReadonlySet<string | undefined> = new Set(['belt', 'chain']);
+/** How much steeper several boxes lay the line together; 0 without any. */
+function steepenedBy(line: ShaftLine, boxes: readonly Box[], needs: Needs): Value<'angle'> | undefined {
+  const angles = boxes.map(one => steepens(line, one, needs));
+  if (angles.length === 0)
+    return given('gear down-angle', 'α_g', 'angle', 0, { assumed: 'no gear in the line' });
+  return angles.reduce((first, second) => first && second && downAngleOfTwo({ first, second }));
+}
+
+/** Whether engine, gear and shaft lie in one chain of angles: no joint between them. */
+export function hasAngleStack(line: ShaftLine): boolean {
+  return !line.couplings.some(one => one.kind?.value === 'joint');
+}
 
 export interface AngleStack {
   readonly engine: Value<'angle'>;
+  /** Of the gear and of every other box together. */
   readonly gear: Value<'angle'>;
+  /** What the boxes are called. */
+  readonly boxes: readonly string[];
   readonly shaft: Value<'angle'>;
   readonly leftOpen: Value<'angle'>;
 }
 
 /** The three angles and what they leave open. */
 export function angleStack(line: ShaftLine, needs: Needs): AngleStack | undefined {
+  const boxes = boxesOf(line);
   const engine = engineAngle(line, needs);
-  const gear = gearDownAngle(line, needs);
+  const gear = steepenedBy(line, boxes, needs);
   const shaft = declaredShaftAngle(line, needs);
   if (!engine || !gear || !shaft) return undefined;
   const leftOpen = angleLeftOpen({ engineAngle: engine, gearDownAngle: gear, shaftAngle: shaft });
-  return { engine, gear, shaft, leftOpen };
+  return {
+    engine,
+    gear,
+    boxes: boxes.map(one => (one.role === 'gear' ? 'gear' : nameOf(one))),
+    shaft,
+    leftOpen,
+  };
 }
 
 /** Trim by the stern under way added. */

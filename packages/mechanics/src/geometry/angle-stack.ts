@@ -22,6 +22,19 @@ export const shaftAngle = /* @__PURE__ */ formula({
   compute: ({ engineAngle, gearDownAngle }) => engineAngle + gearDownAngle,
 });
 
+/** Down-angle of two boxes behind each other. rad. */
+export const downAngleOfTwo = /* @__PURE__ */ formula({
+  name: 'down-angle of two boxes together',
+  symbol: 'α_g',
+  dimension: 'angle',
+  inputs: { first: 'angle', second: 'angle' },
+  text: 'α_g = α_1 + α_2',
+  symbols: { first: 'α_1', second: 'α_2' },
+  source: ANGLES,
+  range: `${plane} A box whose output looks forward counts the other way round.`,
+  compute: ({ first, second }) => first + second,
+});
+
 /** Engine angle that closes the stack. rad. */
 export const engineAngleNeeded = /* @__PURE__ */ formula({
   name: 'engine angle that the shaft line needs',

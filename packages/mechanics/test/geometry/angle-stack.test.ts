@@ -2,6 +2,7 @@ import {
   angleInHand,
   angleLeftOpen,
   angleUnderWay,
+  downAngleOfTwo,
   engineAngleNeeded,
   installationAngleGuides,
   shaftAngle,
@@ -29,6 +30,19 @@ published(angleLeftOpen, stack, [
     unit: DEG,
   },
 ]);
+published(
+  downAngleOfTwo,
+  'worked by hand: gear 8 deg down, its output forward, behind it a V-drive of 14 deg',
+  [
+    {
+      case: 'two boxes',
+      inputs: { first: -8 * DEG, second: 14 * DEG },
+      gives: 6,
+      within: 1e-9,
+      unit: DEG,
+    },
+  ],
+);
 published(engineAngleNeeded, stack, [
   {
     case: 'engine to close it',

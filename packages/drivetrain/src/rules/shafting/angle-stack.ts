@@ -20,12 +20,12 @@ const INFO: RuleInfo = {
   mistakes: ['L18'],
   severity: 'error',
   estimate: USUAL_ESTIMATE,
-  criterion: 'engine angle plus gear down-angle against the shaft angle',
+  criterion: 'engine angle plus down-angle of gear and transfers against the shaft angle',
   source: GEOMETRY,
   manual:
     'Hull and tube fix the shaft angle; the engine lies at that angle less the down-angle of the gear. Figures ' +
     'from three drawings that do not add up end in beds at the wrong height, or in a coupling pulled together by ' +
-    'its bolts. The declared angles are added, aft end down positive. Half a degree is taken as drawing accuracy ' +
+    'its bolts. The declared angles are added, aft end down positive, with the angle of a V-drive. Half a degree is taken as drawing accuracy ' +
     'unless the criteria say "angle difference at most". Correct the figure that is wrong.',
   caution:
     `${DEFER} The coupling faces must agree within 0.003 in: that is alignment, done afloat. The half degree is ` +
@@ -61,7 +61,8 @@ function check(context: LineContext): Verdict | undefined {
   const own = vessel.criteria?.angleDifference?.value;
   const allowed: Value<'angle'> = own ?? DRAWING_ACCURACY;
   const tell = (value: Value) => analysis.tell(value, 3);
-  const sum = `engine ${tell(stack.engine)} and gear ${tell(stack.gear)} add up to ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}; the shaft is at ${tell(stack.shaft)}`;
+  const boxes = stack.boxes.length > 0 ? stack.boxes.join(' and ') : 'gear';
+  const sum = `engine ${tell(stack.engine)} and ${boxes} ${tell(stack.gear)} add up to ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}; the shaft is at ${tell(stack.shaft)}`;
   const criterion: Criterion = {
     said: `${INFO.criterion}, within ${own?.written ?? 'half a degree (common practice)'}`,
     chosenBy: own ? 'author' : 'default',
@@ -78,6 +79,9 @@ function check(context: LineContext): Verdict | undefined {
     related: [
       ...(prime.angle ? [{ at: prime.angle.origin, message: 'engine angle' }] : []),
       ...(line.gear?.layout ? [{ at: line.gear.layout.origin, message: 'down-angle of the gear' }] : []),
+      ...line.transfers.flatMap(({ downAngle }) =>
+        downAngle ? [{ at: downAngle.origin, message: 'down-angle of the transfer' }] : [],
+      ),
     ],
     routes: () => routes(context, stack),
   });
