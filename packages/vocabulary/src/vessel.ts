@@ -1,7 +1,20 @@
 import { HULL_CRITERIA, HULL_FORM_ROWS } from './hull-form.js';
-import { between, perYear, point, quantity, row, shaftCriterion, text, vocabulary, word } from './kinds.js';
+import {
+  anyWord,
+  between,
+  block,
+  perYear,
+  point,
+  quantity,
+  row,
+  shaftCriterion,
+  text,
+  vocabulary,
+  word,
+} from './kinds.js';
 import { PROPELLER_CRITERIA } from './propeller.js';
 import { STRENGTH_CRITERIA } from './strength.js';
+import { WEIGHT } from './weight.js';
 
 export const DUTY = vocabulary({
   title: 'duty',
@@ -97,7 +110,21 @@ export const HULL = vocabulary({
     ),
     ...HULL_FORM_ROWS,
   ],
-  blocks: [],
+  blocks: [
+    block(
+      'weights',
+      'weight',
+      WEIGHT,
+      'A tank, ballast or other mass beside the machinery that comes aboard or goes ashore under an arrangement.',
+      'weight lead-pigs { moves ashore  under proposed  mass 320 kg  position 1.1 m }',
+      {
+        many: true,
+        head: { field: 'name', kind: anyWord('name of the weight') },
+        absent: 'nothing beside the machinery comes or goes',
+        because: 'what is counted beside the machinery is written',
+      },
+    ),
+  ],
 });
 
 export const CRITERIA = vocabulary({

@@ -2,6 +2,7 @@ import {
   given,
   momentOfMass,
   newCentreOfGravity,
+  type Origin,
   totalMass,
   totalMoment,
   type Value,
@@ -9,17 +10,25 @@ import {
 import type { Needs } from '../judge/needs.js';
 import type { Quantity } from '../model/fact.js';
 import { home, nameOf, type Part } from '../model/part.js';
-import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
+import type { Arrangement, ShaftLine, Vessel, Weight } from '../model/vessel.js';
 
-/** A heavy part that comes or goes. */
-interface Moved {
-  readonly part: Part & { readonly mass?: Quantity<'mass'>; readonly position?: Quantity<'length'> };
-  readonly line: ShaftLine;
-  readonly sign: 1 | -1;
+/** Something heavy that comes or goes. */
+export interface HeavyChange {
+  readonly name: string;
+  /** Its shaft line; undefined beside the machinery. */
+  readonly line?: ShaftLine;
+  readonly mass: Quantity<'mass'> | undefined;
+  readonly position: Quantity<'length'> | undefined;
+  /** Where its mass and its position are stated. */
+  readonly massHost: Origin;
+  readonly positionHost: Origin;
+  /** Undefined where nobody knows whether it comes or goes; `ask` says what is missing. */
+  readonly sign: 1 | -1 | undefined;
+  readonly ask?: (needs: Needs) => void;
 }
 
-/** Engines, motors, gears and transfers that differ between an arrangement and the one it revises. */
-export function heavyChanges(arrangement: Arrangement): Moved[] {
+/** Engines, motors, gears, transfers and stated weights that differ between an arrangement and what was found. */
+export function heavyChanges(arrangement: Arrangement, vessel: Vessel): HeavyChange[] {
   const before = arrangement.before?.lines ?? [];
   const now = arrangement.lines.flatMap(line => heavyParts(line).map(part => ({ part, line })));
   const then = before.flatMap(line => heavyParts(line).map(part => ({ part, line })));
@@ -31,18 +40,74 @@ export function heavyChanges(arrangement: Arrangement): Moved[] {
         other.part.change === 'retained',
     );
   return [
-    ...now.filter(one => one.part.change !== 'retained').map(one => ({ ...one, sign: 1 as const })),
-    ...then.filter(one => !kept(one)).map(one => ({ ...one, sign: -1 as const })),
+    ...now.filter(one => one.part.change !== 'retained').map(one => ofPart(one, 1)),
+    ...then.filter(one => !kept(one)).map(one => ofPart(one, -1)),
+    ...(vessel.hull?.weights ?? []).flatMap(one => ofWeight(one, arrangement, vessel)),
   ];
 }
 
-function heavyParts(line: ShaftLine): Moved['part'][] {
+interface Heavy {
+  readonly part: Part & { readonly mass?: Quantity<'mass'>; readonly position?: Quantity<'length'> };
+  readonly line: ShaftLine;
+}
+
+function heavyParts(line: ShaftLine): Heavy['part'][] {
   return [line.engine, line.motor, line.gear, ...line.transfers].flatMap(part => (part ? [part] : []));
 }
 
+function ofPart({ part, line }: Heavy, sign: 1 | -1): HeavyChange {
+  return {
+    name: nameOf(part),
+    line,
+    mass: part.mass,
+    position: part.position,
+    massHost: home(part),
+    positionHost: part.origin,
+    sign,
+  };
+}
+
+/** A weight counts in the arrangement that it is stated with and in those that revise it; where that is open, in each. */
+function ofWeight(weight: Weight, arrangement: Arrangement, vessel: Vessel): HeavyChange[] {
+  const { name, origin, mass, position } = weight;
+  const change = { name: `weight ${name}`, mass, position, massHost: origin, positionHost: origin };
+  const wanted = (what: string, property: string) => ({
+    what: `${what} weight ${name}`,
+    host: origin,
+    property,
+  });
+  const ask = (needs: Needs): void => {
+    needs.fact(weight.moves, wanted('whether it comes aboard or goes ashore, of', 'moves'));
+    const of = needs.fact(weight.arrangement, wanted('arrangement that moves', 'under'));
+    if (of !== undefined && !vessel.arrangements.some(one => one.name === of))
+      needs.miss(wanted(`an arrangement of this vessel (none is called ${of}) that moves`, 'under'));
+  };
+  const of = weight.arrangement?.value;
+  const known = vessel.arrangements.some(one => one.name === of);
+  if (known && !stepsTo(arrangement, vessel).has(of!)) return [];
+  const moves = known ? weight.moves?.value : undefined;
+  return [{ ...change, sign: moves && (moves === 'aboard' ? 1 : -1), ask }];
+}
+
+/** The names of an arrangement and of those that it revises, without the one that was found. */
+function stepsTo(arrangement: Arrangement, { arrangements }: Vessel): ReadonlySet<string> {
+  const names = new Set<string>();
+  let step: Arrangement | undefined = arrangement;
+  while (step?.revises && !names.has(step.name)) {
+    names.add(step.name);
+    const { revises }: Arrangement = step;
+    step = arrangements.find(one => one.name === revises);
+  }
+  return names;
+}
+
 /** Sum of what comes less what goes. */
-export function massChange(arrangement: Arrangement, needs: Needs): Value<'mass'> | undefined {
-  const masses = heavyChanges(arrangement).map(one => signedMass(one, needs));
+export function massChange(
+  arrangement: Arrangement,
+  vessel: Vessel,
+  needs: Needs,
+): Value<'mass'> | undefined {
+  const masses = heavyChanges(arrangement, vessel).map(one => signedMass(one, needs));
   if (masses.some(one => one === undefined)) return undefined;
   return totalMass(masses.map(one => one!));
 }
@@ -64,12 +129,12 @@ export function balanceChange(
     host,
     property: 'centre of gravity at',
   });
-  const change = massChange(arrangement, needs);
-  const moments = heavyChanges(arrangement).map(one => {
+  const change = massChange(arrangement, vessel, needs);
+  const moments = heavyChanges(arrangement, vessel).map(one => {
     const mass = signedMass(one, needs);
-    const lever = needs.fact(one.part.position, {
-      what: `position of ${nameOf(one.part)} of ${one.line.name} in ${one.line.arrangement}`,
-      host: one.part.origin,
+    const lever = needs.fact(one.position, {
+      what: `position of ${one.name}${one.line ? ` of ${one.line.name} in ${one.line.arrangement}` : ''}`,
+      host: one.positionHost,
       property: 'position',
     });
     return mass && lever && momentOfMass({ mass, lever });
@@ -84,10 +149,13 @@ export function balanceChange(
   return { before, after };
 }
 
-function signedMass({ part, line, sign }: Moved, needs: Needs): Value<'mass'> | undefined {
-  const mass = needs.fact(part.mass, { what: `mass of ${nameOf(part)}`, host: home(part), property: 'mass' });
-  if (!mass || sign > 0) return mass;
-  return given(`mass of ${nameOf(part)} taken out of ${line.name}`, 'm', 'mass', -mass.si, {
+function signedMass(change: HeavyChange, needs: Needs): Value<'mass'> | undefined {
+  const { name, line, sign } = change;
+  change.ask?.(needs);
+  const mass = needs.fact(change.mass, { what: `mass of ${name}`, host: change.massHost, property: 'mass' });
+  if (!mass || sign === undefined) return undefined;
+  if (sign > 0) return mass;
+  return given(`mass of ${name} taken out${line ? ` of ${line.name}` : ''}`, 'm', 'mass', -mass.si, {
     ...(mass.origin ? { origin: mass.origin } : {}),
     assumed: 'declared mass, counted negative because it goes',
   });

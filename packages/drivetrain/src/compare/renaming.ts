@@ -3,7 +3,7 @@ import { LineAnalysis as Analysis } from '../analysis/line.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Part } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
-import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
+import type { Arrangement, ShaftLine, Vessel, Weight } from '../model/vessel.js';
 import type { Judged } from './side.js';
 
 /** What goes by another name than before. Names are the later ones' by the earlier ones'. */
@@ -36,6 +36,9 @@ export function renamed(judged: Judged, names: Renames): Judged {
       ...vessel,
       name,
       arrangements,
+      ...(vessel.hull?.weights
+        ? { hull: { ...vessel.hull, weights: vessel.hull.weights.map(one => weightOf(one, words)) } }
+        : {}),
       acceptances: vessel.acceptances.map(one => ({ ...one, on: words.path(one.on) })),
     },
     verdicts: verdicts.map(one => verdictOf(one, words)),
@@ -65,6 +68,15 @@ function arrangementOf(one: Arrangement, words: Words, originals: Map<ShaftLine,
     ...(one.revises ? { revises: words.arrangement(one.revises) } : {}),
     lines: one.lines.map(line => lineOf(line, words, originals)),
   };
+}
+
+function weightOf(weight: Weight, words: Words): Weight {
+  const { arrangement } = weight;
+  if (arrangement?.value === undefined) return weight;
+  const name = words.arrangement(arrangement.value);
+  return name === arrangement.value
+    ? weight
+    : { ...weight, arrangement: { ...arrangement, value: name, written: name } };
 }
 
 function lineOf(line: ShaftLine, words: Words, originals: Map<ShaftLine, ShaftLine>): ShaftLine {

@@ -38,6 +38,7 @@ export type {
   Signatures,
   Study,
   Variation,
+  Weight,
 } from '@tailshaft/vocabulary';
 
 /** What drives to one propeller: one engine or motor, or several, used by turns or together as its modes say. */

@@ -1,11 +1,4 @@
-import {
-  type Arrangement,
-  balanceChange,
-  heavyChanges,
-  massChange,
-  Needs,
-  nameOf,
-} from '@tailshaft/drivetrain';
+import { type Arrangement, balanceChange, heavyChanges, massChange, Needs } from '@tailshaft/drivetrain';
 import { formatValue, momentOfMass, type Value } from '@tailshaft/mechanics';
 import { customaryText } from '../both-units.js';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
@@ -25,7 +18,7 @@ export function weightsBlocks(sheet: Sheet): Block[] {
     ...lastArrangements(sheet.vessel).flatMap(after => [
       section(`weights-${after.path}`, `Arrangement ${arrangementWords(after)}`, [
         after.before
-          ? changes(after)
+          ? changes(sheet, after)
           : paragraph('Nothing comes or goes: the spec has no earlier arrangement to compare with.'),
         after.before ? outcome(sheet, after) : undefined,
         checks(sheet, after),
@@ -48,18 +41,20 @@ const COLUMNS = [
   { title: 'Moment, US', numeric: true },
 ];
 
-/** Engines, motors and gears that come or go; masses that go count negative. Shafts and propellers are not in it. */
-function changes(after: Arrangement): Block {
-  const rows = heavyChanges(after).map(({ part, line, sign }): Text[] => {
+/** What comes or goes; masses that go count negative. Shafts and propellers are not in it. */
+function changes(sheet: Sheet, after: Arrangement): Block {
+  const rows = heavyChanges(after, sheet.vessel).map(({ name, line, sign, ...part }): Text[] => {
     const mass = part.mass?.value;
     const position = part.position?.value;
-    const signed = mass && { ...mass, si: mass.si * sign };
+    const signed = mass && sign && { ...mass, si: mass.si * sign };
     const moment = signed && position && momentOfMass({ mass: signed, lever: position });
     return [
-      line.name,
-      nameOf(part),
-      sign > 0 ? 'comes aboard' : 'goes ashore',
-      signed ? formatValue(signed) : warning('not declared'),
+      line?.name ?? quiet('—'),
+      name,
+      sign === undefined ? warning('not declared') : sign > 0 ? 'comes aboard' : 'goes ashore',
+      signed
+        ? formatValue(signed)
+        : warning(mass ? `${formatValue(mass)}, aboard or ashore not known` : 'not declared'),
       signed ? (customaryText(signed) ?? '') : '',
       position ? formatValue(position) : warning('not declared'),
       position ? (customaryText(position) ?? '') : '',
@@ -67,9 +62,9 @@ function changes(after: Arrangement): Block {
       moment ? (customaryText(moment) ?? '') : '',
     ];
   });
-  if (rows.length === 0) return paragraph('No engine, motor, gear or transfer comes or goes.');
+  if (rows.length === 0) return paragraph('No engine, motor, gear, transfer or stated weight comes or goes.');
   return table(
-    'Engines, motors, gears and transfers that come or go; positions from the declared reference, forward positive',
+    'Engines, motors, gears, transfers and stated weights that come or go; positions from the declared reference, forward positive',
     COLUMNS,
     rows,
   );
@@ -77,7 +72,7 @@ function changes(after: Arrangement): Block {
 
 function outcome(sheet: Sheet, after: Arrangement): Block {
   const needs = new Needs();
-  const change = massChange(after, needs);
+  const change = massChange(after, sheet.vessel, needs);
   const balance = balanceChange(after, sheet.vessel, needs);
   const { hull } = sheet.vessel;
   const rows: (readonly [string, Value | undefined])[] = [
@@ -109,7 +104,7 @@ function outcome(sheet: Sheet, after: Arrangement): Block {
     shown,
     missing.length > 0 ? paragraph([warning('Missing: '), missing.join('; '), '.']) : undefined,
     paragraph(
-      'Shafts, propellers, couplings, mounts, tanks, oil, exhaust and cabling are not counted, nor are heights: trim and stability are not judged here.',
+      'Shafts, propellers, couplings and mounts are not counted, nor are tanks, oil, exhaust and cabling that no weight of the hull states, nor heights: trim and stability are not judged here.',
     ),
   ]);
 }

@@ -1,6 +1,7 @@
 import type { Origin } from '@tailshaft/mechanics';
 import type { FactsOf } from '../kinds.js';
 import type { CERTIFICATE, CRITERIA, DUTY, HULL } from '../vessel.js';
+import type { WEIGHT } from '../weight.js';
 import type { Fact } from './fact.js';
 
 export interface Duty extends FactsOf<typeof DUTY> {
@@ -8,9 +9,16 @@ export interface Duty extends FactsOf<typeof DUTY> {
   readonly class?: Fact<string>;
 }
 
+/** A mass beside the machinery, with the arrangement that it comes or goes with. */
+export interface Weight extends FactsOf<typeof WEIGHT> {
+  readonly name: string;
+  readonly origin: Origin;
+}
+
 export interface Hull extends FactsOf<typeof HULL> {
   readonly origin: Origin;
   readonly form?: Fact<string>;
+  readonly weights?: readonly Weight[];
 }
 
 /** A named published criterion or limit that the author chose; absent ones have defaults. */

@@ -40,8 +40,8 @@ const INFO: RuleInfo = {
   severity: 'warning',
   estimate: USUAL_ESTIMATE,
   criterion:
-    'weight change of the machinery against a share of lightship; shift of the centre of gravity against a share ' +
-    'of length',
+    'weight change of machinery and stated weights against a share of lightship; shift of the centre of gravity ' +
+    'against a share of length',
   source: {
     title: 'inspection practice for vessels with a running weight record: 2 % of lightship, 1 % of length',
     confidence: 'common practice',
@@ -50,11 +50,12 @@ const INFO: RuleInfo = {
     'A new engine is often some hundred kilograms lighter or heavier than the old one. The vessel trims, ballast ' +
     'is added or removed, and a stability record no longer describes the vessel. State the mass of engines and ' +
     'gears, lightship, centre of gravity and positions: the change is compared with 2 % of lightship and 1 % of ' +
-    'waterline length, or with "weight change at most" and "balance change at most" in the criteria. Put ballast ' +
-    'or a stability review into the scope of the work.',
+    'waterline length, or with "weight change at most" and "balance change at most" in the criteria. Tanks, ' +
+    'ballast and whatever else comes or goes under an arrangement is a "weight" of the hull. Put ballast or a ' +
+    'stability review into the scope of the work.',
   caution:
-    `${DEFER} Only engines, motors, gears and transfers are counted; height of weights, tanks and exhaust are ` +
-    'not.',
+    `${DEFER} Only engines, motors, gears, transfers and stated weights are counted; heights are not, nor is ` +
+    'what is in the tanks.',
   noCure: 'The weights are those of the parts; whoever keeps the stability record must update it.',
   overModes: 'asks every mover',
   examples: examples(() => ({
@@ -76,7 +77,7 @@ function check(context: ArrangementContext): Apart<Verdict> | undefined {
   const { arrangement, vessel } = context;
   if (!arrangement.before) return undefined;
   const { hull, criteria } = vessel;
-  const moved = heavyChanges(arrangement);
+  const moved = heavyChanges(arrangement, vessel);
   if (moved.length === 0) return undefined;
   return apart(
     () => ((hull?.lightship ?? criteria?.weightChange) ? judgeWeight(context) : undefined),
@@ -92,7 +93,7 @@ function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {
     host: vessel.hull?.origin ?? vessel.origin,
     property: vessel.hull ? 'lightship' : 'hull',
   });
-  const change = massChange(arrangement, needs);
+  const change = massChange(arrangement, vessel, needs);
   if (change) needs.found(change);
   const place = arrangement.nameOrigin;
   if (!lightship || !change) {
@@ -108,7 +109,7 @@ function judgeWeight({ arrangement, vessel }: ArrangementContext): Verdict {
     criterion: within('weight change of the machinery', `${percent(share)} of lightship`, own),
     change,
     allowed,
-    numbers: `machinery changes by ${signed(change)} (${percent(change.si / lightship.si)} of lightship); up to ${percent(share)} needs no review`,
+    numbers: `${(vessel.hull?.weights ?? []).length > 0 ? 'machinery and stated weights change' : 'machinery changes'} by ${signed(change)} (${percent(change.si / lightship.si)} of lightship); up to ${percent(share)} needs no review`,
     name: arrangement.name,
   });
 }
