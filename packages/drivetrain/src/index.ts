@@ -83,6 +83,6 @@ export {
   type Verification,
   verificationOf,
 } from './rules/trace/index.js';
-export { differenceWords, type PlacedRun, runsOf } from './rules/trial/index.js';
+export { differenceWords, isOfLine, type PlacedRun, possibleModes, runsOf } from './rules/trial/index.js';
 export * from './study/index.js';
 export { type Suiting, type SuitingRatio, suiting } from './suits/index.js';

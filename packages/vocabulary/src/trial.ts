@@ -12,6 +12,18 @@ export const TRIAL_RUN = vocabulary({
       'at full throttle',
     ),
     row(
+      'mode',
+      'mode',
+      anyWord('mode'),
+      'Way of running in which the line was run, one of its modes.',
+      'mode passage',
+      {
+        absent: 'any of the modes of the line: judged where all of them come to the same',
+        because:
+          'a line mostly has one way of running, and where its modes differ the check asks it by itself',
+      },
+    ),
+    row(
       'engineSpeed',
       'engine speed',
       quantity('rotational speed'),

@@ -25,6 +25,9 @@ export function trialReadings(run: TrialRun, analysis: LineAnalysis): TrialReadi
   return readingsOf(run, analysis).flatMap(make => make() ?? []);
 }
 
+/** What can be predicted of a run, in the order of `readingsOf`. */
+export const READINGS = ['engine speed', 'shaft speed', 'speed', 'shaft power'] as const;
+
 /** The same, each to be made by itself: what one reading leaves open says nothing of another. */
 export function readingsOf(run: TrialRun, analysis: LineAnalysis): (() => TrialReading | undefined)[] {
   const engine = () => run.engineSpeed?.value ?? predictedEngineSpeed(run, analysis).value;

@@ -75,6 +75,7 @@ describe('a number below zero', () => {
       'axis height',
       'axis offset',
       'centre of gravity at',
+      'down-angle',
       'from',
       'installed angle at most',
       'output drop',

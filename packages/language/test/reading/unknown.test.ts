@@ -10,6 +10,7 @@ const NOTHING_KNOWN = {
   duties: [],
   clutches: [],
   lines: [],
+  modes: [],
   materials: () => [],
   sizes: () => [],
   today: '',

@@ -2,8 +2,11 @@ import {
   type BackSpan,
   bareReadings,
   differenceWords,
+  isOfLine,
   type PlacedRun,
+  possibleModes,
   runsOf,
+  type ShaftLine,
   type Trial,
   type TrialReading,
   trialReadings,
@@ -67,9 +70,17 @@ const STATE = [
   ['astern and stop', 'sternAndStop'],
 ] as const;
 
-function rowsOf(sheet: Sheet, { run, line }: PlacedRun): Text[][] {
-  const name: Text = separated(', ', strong(run.line), run.at?.written ?? warning('? point not stated'));
-  if (!line) return [[name, warning('? no line of that name'), '', '', '']];
+function rowsOf(sheet: Sheet, one: PlacedRun): Text[][] {
+  const { run } = one;
+  const name: Text = separated(
+    ', ',
+    strong(run.line),
+    ...(run.mode ? [run.mode.written] : []),
+    run.at?.written ?? warning('? point not stated'),
+  );
+  if (!isOfLine(one)) return [[name, warning('? no line of that name'), '', '', '']];
+  const line = lineRun(one);
+  if (!line) return [...asRead(run, name)];
   const analysis = sheet.analysis(line);
   const computed = trialReadings(run, analysis).map(one => [
     name,
@@ -78,14 +89,31 @@ function rowsOf(sheet: Sheet, { run, line }: PlacedRun): Text[][] {
     predictedText(sheet, one, line.path, analysis.tell),
     one.difference ? differenceWords(one.difference.si) : quiet('—'),
   ]);
-  const bare = bareReadings(run).map(one => [
-    name,
-    one.what,
-    one.written,
-    quiet('not predicted'),
-    quiet('—'),
-  ]);
-  return [...computed, ...bare];
+  return [...computed, ...bareRows(run, name)];
+}
+
+/** The line in the one mode in which it was run; nothing where the run leaves that open. */
+function lineRun(one: PlacedRun): ShaftLine | undefined {
+  const modes = isOfLine(one) ? possibleModes(one) : [];
+  return modes.length === 1 ? modes[0] : undefined;
+}
+
+/** Readings of a run of which nobody knows the mode, beside no prediction. */
+function asRead(run: PlacedRun['run'], name: Text): Text[][] {
+  const read = [
+    ['engine speed', run.engineSpeed],
+    ['shaft speed', run.shaftSpeed],
+    ['speed', run.speed],
+    ['shaft power', run.shaftPower],
+  ] as const;
+  const rows = read.flatMap(([what, fact]): Text[][] =>
+    fact ? [[name, what, fact.written, warning('? needs the mode in which it was run'), quiet('—')]] : [],
+  );
+  return [...rows, ...bareRows(run, name)];
+}
+
+function bareRows(run: PlacedRun['run'], name: Text): Text[][] {
+  return bareReadings(run).map(one => [name, one.what, one.written, quiet('not predicted'), quiet('—')]);
 }
 
 function predictedText(
@@ -129,7 +157,9 @@ const LIMITS =
 
 /** What the readings say when they are worked backwards: no prediction, and good as far as its range says. */
 function backOf(sheet: Sheet, own: readonly PlacedRun[], title: string): Block[] {
-  const rows = own.flatMap(({ run, line }) => {
+  const rows = own.flatMap(one => {
+    const { run } = one;
+    const line = lineRun(one);
     if (!line) return [];
     const back = workedBack(run, sheet.analysis(line));
     const name: Text = separated(', ', strong(run.line), run.at?.written ?? '');

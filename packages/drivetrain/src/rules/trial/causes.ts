@@ -2,7 +2,9 @@ import type { LineAnalysis } from '../../analysis/line.js';
 import { percent } from '../../analysis/telling.js';
 import { isSaid } from '../../model/reads.js';
 import type { Trial, TrialRun } from '../../model/trial.js';
-import { type PlacedRun, trialName } from './trial-specs.js';
+import type { ShaftLine } from '../../model/vessel.js';
+import { possibleModes } from './in-modes.js';
+import { isOfLine, type PlacedRun, trialName } from './trial-specs.js';
 
 /** A cause of a speed that is off, with what the readings say of it. */
 interface Cause {
@@ -82,12 +84,17 @@ interface Evidence {
 }
 
 /** Without load no propeller, hull or ratio has part in the speed. */
+function isRunOf(one: PlacedRun, line: ShaftLine | undefined): boolean {
+  const modes = isOfLine(one) ? possibleModes(one) : [];
+  return modes.length === 1 && modes[0] === line;
+}
+
 function fromNoLoad(
   { trial, line }: PlacedRun,
   runs: readonly PlacedRun[],
   analysis: LineAnalysis,
 ): Evidence[] {
-  const free = runs.find(one => one.trial === trial && one.line === line && one.run.at?.value === 'no load');
+  const free = runs.find(one => one.trial === trial && isRunOf(one, line) && one.run.at?.value === 'no load');
   const read = free?.run.engineSpeed?.value;
   const high = analysis.governedSpeed.value;
   if (!read || !high) return [];

@@ -11,7 +11,8 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { runsOf, TRIAL_PRACTICE, TRIED, trialName, triedIn } from './trial-specs.js';
+import { possibleModes } from './in-modes.js';
+import { isOfLine, runsOf, TRIAL_PRACTICE, TRIED, trialName, triedIn } from './trial-specs.js';
 
 const INFO: RuleInfo = {
   id: 'trial/conditions',
@@ -69,6 +70,9 @@ function judge(context: Context, trial: Trial): Verdict {
       property: 'of',
     });
   const strangers = tried ? runsOf(context).filter(one => one.trial === trial && !one.line) : [];
+  const elsewhere = runsOf(context).filter(
+    one => one.trial === trial && isOfLine(one) && possibleModes(one).length === 0,
+  );
   if (trial.runs.length === 0)
     needs.miss({ what: `a run with its readings in ${name}`, host: trial.origin, property: 'run' });
   const wrong = [
@@ -89,13 +93,20 @@ function judge(context: Context, trial: Trial): Verdict {
     ...strangers.map(
       ({ run }) => `it has a run of ${run.line}, and the arrangement that was tried has no line of that name`,
     ),
+    ...elsewhere.map(
+      ({ run }) => `it has a run of ${run.line} in mode ${run.mode!.written}, and that line has no such mode`,
+    ),
   ];
   if (wrong.length > 0) {
     const at = [trial.bottom, trial.tachometers, trial.dockDirection, trial.sternAndStop].find(
       one => one?.value === 'foul' || one?.value?.startsWith('not '),
     );
     return say.fails({
-      place: at?.origin ?? strangers[0]?.run.origin ?? trial.displacement?.origin ?? trial.origin,
+      place:
+        at?.origin ??
+        [...strangers, ...elsewhere][0]?.run.origin ??
+        trial.displacement?.origin ??
+        trial.origin,
       message: `${name}: ${wrong.join('; ')}. Repeat the trial in the required state, or accept it and state why its readings are valid.`,
     });
   }

@@ -11,7 +11,16 @@ import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
 import { causesOf } from './causes.js';
-import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } from './trial-specs.js';
+import { inItsModes, type RunOfLine } from './in-modes.js';
+import {
+  isOfLine,
+  type PlacedRun,
+  runsOf,
+  TRIAL_PRACTICE,
+  TRIED,
+  trialName,
+  wantFit,
+} from './trial-specs.js';
 
 const INFO: RuleInfo = {
   id: 'trial/full-throttle',
@@ -34,7 +43,7 @@ const INFO: RuleInfo = {
   limitOf: 'the speed that the maker rates',
   noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial after the correction settles it.',
-  overModes: 'fails in any',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(TRIED, ['engine speed 2310 rpm', 'engine speed 2150 rpm']),
     passing: TRIED,
@@ -50,11 +59,15 @@ const LIGHT = 0.05;
 function check(context: Context): Apart<Verdict> {
   const runs = runsOf(context);
   return each(runs, one =>
-    one.line && one.run.at?.value === 'full throttle' ? judge(context, one, runs) : undefined,
+    isOfLine(one) && one.run.at?.value === 'full throttle'
+      ? inItsModes(one, sayFor(INFO, one.line.path), REACHES, mode => judge(context, mode, runs))
+      : undefined,
   );
 }
 
-function judge({ analysisOf }: Context, one: PlacedRun, runs: readonly PlacedRun[]): Verdict {
+const REACHES = 'whether it reaches its rated speed';
+
+function judge({ analysisOf }: Context, one: RunOfLine, runs: readonly PlacedRun[]): Verdict {
   const { trial, run, line } = one;
   const say = sayFor(INFO, line!.path);
   const analysis = analysisOf(line!);

@@ -8,8 +8,9 @@ import { trialPair } from './pair.js';
 import { trialPrediction } from './prediction.js';
 import { trialRequirement } from './requirement.js';
 
+export { possibleModes } from './in-modes.js';
 export { differenceWords } from './prediction.js';
-export { type PlacedRun, runsOf } from './trial-specs.js';
+export { isOfLine, type PlacedRun, runsOf } from './trial-specs.js';
 
 /** Rules on trial sheets: their state, and what they read against what was predicted and required. */
 export const TRIAL_RULES: readonly Rule[] = [

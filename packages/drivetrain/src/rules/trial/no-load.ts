@@ -8,7 +8,8 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
+import { inItsModes, type RunOfLine } from './in-modes.js';
+import { isOfLine, runsOf, TRIAL_PRACTICE, TRIED, trialName } from './trial-specs.js';
 
 const UNLOADED = changed(TRIED, [
   '    run Centre at rated speed',
@@ -20,7 +21,7 @@ const INFO: RuleInfo = {
   title: 'Out of gear at full throttle the engine reaches its high idle',
   mistakes: [],
   severity: 'warning',
-  overModes: 'fails in any',
+  overModes: 'asks every mover',
   estimate: USUAL_ESTIMATE,
   criterion: 'engine speed read at no load against high idle, at most 2 % apart (common practice, no source)',
   source: TRIAL_PRACTICE,
@@ -46,11 +47,15 @@ const ALLOWED = 0.02;
 
 function check(context: Context): Apart<Verdict> {
   return each(runsOf(context), one =>
-    one.line && one.run.at?.value === 'no load' ? judge(context, one) : undefined,
+    isOfLine(one) && one.run.at?.value === 'no load'
+      ? inItsModes(one, sayFor(INFO, one.line.path), REACHES, mode => judge(context, mode))
+      : undefined,
   );
 }
 
-function judge({ analysisOf }: Context, { trial, run, line }: PlacedRun): Verdict {
+const REACHES = 'whether it reaches its high idle without load';
+
+function judge({ analysisOf }: Context, { trial, run, line }: RunOfLine): Verdict {
   const say = sayFor(INFO, line!.path);
   const analysis = analysisOf(line!);
   const needs = new Needs();

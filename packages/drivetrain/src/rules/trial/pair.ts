@@ -9,7 +9,8 @@ import { changed, TWIN_LINES } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIAL_PRACTICE, trialName } from './trial-specs.js';
+import { possibleModes, wantMode } from './in-modes.js';
+import { isOfLine, type PlacedRun, runsOf, TRIAL_PRACTICE, trialName } from './trial-specs.js';
 
 const PAIR = changed(TWIN_LINES, [
   '  arrangement proposed {',
@@ -85,10 +86,20 @@ function askedOf(runs: readonly PlacedRun[]): Verdict | undefined {
   return waits(say, needs, first.run.origin, 'Whether both engines run at the same speed');
 }
 
-function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other: PlacedRun): Verdict {
+function judge(
+  { analysisOf }: Context,
+  point: TrialPoint,
+  one: PlacedRun,
+  other: PlacedRun,
+): Verdict | undefined {
   const line = one.line!;
   const say = sayFor(INFO, line.arrangement);
   const needs = new Needs();
+  const pair = [one, other].filter(isOfLine).map(run => ({ run, modes: possibleModes(run) }));
+  const [a, b] = pair.map(({ modes }) => modes.map(({ mode }) => mode?.name));
+  // Runs in two modes are no pair.
+  if (!a!.some(name => b!.includes(name))) return undefined;
+  for (const { run, modes } of pair) if (modes.length > 1) wantMode(run, modes, needs);
   const [first, second] = [one, other].map(({ run, line: own }) =>
     needs.fact(run.engineSpeed, {
       what: `engine speed of ${own!.name} at ${point} in ${trialName(one.trial)}`,
@@ -96,7 +107,7 @@ function judge({ analysisOf }: Context, point: TrialPoint, one: PlacedRun, other
       property: 'engine speed',
     }),
   );
-  if (!first || !second)
+  if (!first || !second || needs.any)
     return waits(say, needs, one.run.origin, `Whether both engines run at the same speed at ${point}`);
   const apart = Math.max(first.si, second.si) / Math.min(first.si, second.si) - 1;
   const { tell } = analysisOf(line);

@@ -1,20 +1,29 @@
 import type { Value } from '@tailshaft/mechanics';
 import type { NewValue } from '@tailshaft/vocabulary';
 import { percent } from '../../analysis/telling.js';
-import { readingsOf, type TrialReading } from '../../analysis/trial.js';
+import { READINGS, readingsOf, type TrialReading } from '../../analysis/trial.js';
 import { workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Criterion, Verdict } from '../../judge/verdict.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, each, isSaid } from '../../model/reads.js';
 import type { Vessel } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIAL_PRACTICE, TRIED, trialName, wantFit } from './trial-specs.js';
+import { inItsModes, type RunOfLine } from './in-modes.js';
+import {
+  isOfLine,
+  type PlacedRun,
+  runsOf,
+  TRIAL_PRACTICE,
+  TRIED,
+  trialName,
+  wantFit,
+} from './trial-specs.js';
 
 const INFO: RuleInfo = {
   id: 'trial/prediction',
@@ -36,6 +45,7 @@ const INFO: RuleInfo = {
     'A prediction is no better than its method, and a reading no better than its instrument and the day.',
   noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial or a better prediction settles it.',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(TRIED, ['shaft speed 1128 rpm', 'shaft speed 913 rpm']),
     passing: TRIED,
@@ -52,27 +62,39 @@ function check(context: Context): Apart<Verdict> {
   const criterion = wanted(context.vessel);
   return each(runsOf(context), one =>
     // What is read out of gear has a check of its own.
-    one.line && one.run.at?.value !== 'no load'
-      ? each(readingsOf(one.run, context.analysisOf(one.line)), make => {
-          const reading = make();
-          const told = reading && (reading.predicted || reading.missing.length > 0);
-          return told ? judge(context, one, reading, criterion) : undefined;
-        })
+    isOfLine(one) && one.run.at?.value !== 'no load'
+      ? each(READINGS, (what, index) =>
+          inItsModes(
+            one,
+            sayFor(INFO, subjectOf(one, what)),
+            `whether the ${what} reading agrees with the prediction`,
+            mode => {
+              const reading = readingsOf(mode.run, context.analysisOf(mode.line))[index]!();
+              const told = reading && (reading.predicted || reading.missing.length > 0);
+              return told ? judge(context, mode, reading, criterion) : undefined;
+            },
+            // By the ratio alone, whatever drives.
+            what === 'shaft speed' && isSaid(() => one.run.engineSpeed),
+          ),
+        )
       : undefined,
   );
 }
 
+/** Each reading is a subject of its own: what is read elsewhere says nothing of one that is left open. */
+function subjectOf({ run, line }: RunOfLine, what: string): string {
+  return `${line.path}.${`${run.at?.value ?? 'run'} ${what}`.replaceAll(' ', '-')}`;
+}
+
 function judge(
   context: Context,
-  one: PlacedRun,
+  one: RunOfLine,
   { what, measured, predicted, missing, difference, origin }: TrialReading,
   { share, criterion }: Wanted,
 ): Verdict {
   const { analysisOf } = context;
   const { trial, run, line } = one;
-  // Each reading is a subject of its own: what is read elsewhere says nothing of one that is left open.
-  const subject = `${run.at?.value ?? 'run'} ${what}`.replaceAll(' ', '-');
-  const say = sayFor(INFO, `${line!.path}.${subject}`);
+  const say = sayFor(INFO, subjectOf(one, what));
   const { tell } = analysisOf(line!);
   const where = `${what} of ${line!.name}${run.at?.value ? ` at ${run.at.value}` : ''} in ${trialName(trial)}`;
   const needs = new Needs();

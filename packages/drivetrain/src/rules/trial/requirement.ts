@@ -9,9 +9,11 @@ import type { TrialPoint, TrialRun } from '../../model/trial.js';
 import type { Requirement } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
+import { stubRoutes } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { waits } from '../waiting.js';
-import { type PlacedRun, runsOf, TRIED, trialName, wantFit } from './trial-specs.js';
+import { modeRoutes, possibleModes, type RunOfLine, wantMode } from './in-modes.js';
+import { isOfLine, type PlacedRun, runsOf, TRIED, trialName, wantFit } from './trial-specs.js';
 
 const REQUIRED = changed(TRIED, [
   '  trial "sea trial"',
@@ -34,6 +36,7 @@ const INFO: RuleInfo = {
   limitOf: 'the owner’s requirement',
   noFigure: 'a reading of a trial',
   noCure: 'Only a repeat trial after the correction settles it.',
+  overModes: 'asks every mover',
   examples: examples(() => ({
     failing: changed(REQUIRED, ['at most 1200 rpm', 'at most 1127 rpm']),
     passing: REQUIRED,
@@ -53,14 +56,39 @@ const POINTS: Readonly<Record<string, TrialPoint>> = {
 
 function check(context: Context): Apart<Verdict> {
   return each(context.vessel.requirements, requirement => {
-    // A trial does not say in which mode it was run.
-    const point = requirement.mode === undefined ? POINTS[requirement.condition ?? ''] : undefined;
+    const point = POINTS[requirement.condition ?? ''];
     if (!point) return undefined;
     return each(runsOf(context), one => {
       const reading = one.line && one.run.at?.value === point ? readingFor(requirement, one.run) : undefined;
-      return reading && judge(context, requirement, one, reading);
+      return reading && isOfLine(one) ? ofItsMode(context, requirement, one, reading) : undefined;
     });
   });
+}
+
+/** A requirement that names no mode speaks of the plainest one, as everywhere. */
+function ofItsMode(
+  context: Context,
+  requirement: Requirement,
+  one: RunOfLine,
+  reading: Quantity,
+): Verdict | undefined {
+  const modes = possibleModes(one);
+  const wanted = requirement.mode ?? one.line.mode?.name;
+  if (!modes.some(({ mode }) => mode?.name === wanted)) return undefined;
+  if (modes.length === 1) return judge(context, requirement, one, reading);
+  const needs = new Needs();
+  wantMode(one, modes, needs);
+  return waits(
+    sayFor(INFO, one.line.path),
+    needs,
+    one.run.origin,
+    `${one.line.name}: whether the trial met "${requirement.written}"`,
+    {
+      related: [{ at: requirement.origin, message: requirement.written }],
+      answers: requirement.origin,
+      routes: () => [...modeRoutes(one, modes), ...stubRoutes(needs.missing)],
+    },
+  );
 }
 
 function readingFor({ about }: Requirement, run: TrialRun): Quantity | undefined {

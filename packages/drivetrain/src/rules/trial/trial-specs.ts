@@ -28,6 +28,10 @@ export interface PlacedRun {
   readonly line: ShaftLine | undefined;
 }
 
+/** The line is one of the arrangement that was tried. */
+export const isOfLine = (one: PlacedRun): one is PlacedRun & { readonly line: ShaftLine } =>
+  one.line !== undefined;
+
 /** Every run of every trial, on the lines of the arrangement that was tried and of no other. */
 export function runsOf({ vessel }: Pick<Context, 'vessel'>): PlacedRun[] {
   return (vessel.trials ?? []).flatMap(trial => {

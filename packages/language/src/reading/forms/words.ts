@@ -1,7 +1,8 @@
 import type { SourceNote } from '@tailshaft/drivetrain';
+import { asSpelling } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { nearest } from '../misspelt.js';
-import { isTok } from '../token.js';
+import { isTok, type Tok } from '../token.js';
 import { takeOpen } from './open.js';
 
 /** One of the listed words, which may be two or three words long. */
@@ -21,9 +22,19 @@ export function takeWord(cursor: Cursor, property: string, words: readonly strin
 
 /** Any single word or number, e.g. a duty class or a size name. */
 export function takeAnyWord(cursor: Cursor, property: string, what: string): string | undefined {
-  const token = cursor.take('number') ?? cursor.takeFreeWord() ?? cursor.take('string');
+  const token =
+    cursor.take('number') ??
+    cursor.takeFreeWord() ??
+    cursor.take('string') ??
+    (asSpelling(what) === 'mode' ? takeNameLikeProperty(cursor) : undefined);
   if (token) return unquoted(token.text);
   return cursor.problem('text/value-missing', wrongToken(cursor), `"${property}" needs a ${what}.`);
+}
+
+/** A name that a property has too, `mode boost`: it is the property only where a number follows, as in `boost 1.6 bar`. */
+function takeNameLikeProperty(cursor: Cursor): Tok | undefined {
+  const next = cursor.peek(1);
+  return isTok(next) && next.kind === 'number' ? undefined : cursor.take('word');
 }
 
 /** Words in quotes. */

@@ -5,6 +5,7 @@ import type { CompletionProvider } from 'langium/lsp';
 import { type CompletionList, type CompletionParams, CompletionTriggerKind } from 'vscode-languageserver';
 import type { EntryTable } from '../../elaborate/catalogue.js';
 import { addedImport, importable } from '../../project/importable.js';
+import type { LineReading } from '../../reading/arrangement.js';
 import { scan } from '../../text/scan.js';
 import { type JudgedLine, linesOf } from '../lines.js';
 import { rangeIn } from '../places.js';
@@ -111,7 +112,8 @@ export class Completions implements CompletionProvider {
     const known: KnownNames = {
       duties: [],
       clutches: clutchNames(gearNamed(table.catalogue.gears, entryName(frames)), undefined),
-      lines: this.linesOfVessel(frames, document),
+      lines: namesOf(this.linesOfVessel(frames, document)),
+      modes: namesOf(this.linesOfVessel(frames, document).flatMap(one => one.modes)),
       materials: () => {
         const declared = entryOffers(
           'shaft material',
@@ -185,11 +187,10 @@ export class Completions implements CompletionProvider {
   }
 
   /** Names of shaft lines in any arrangement of the vessel around the cursor, each once. */
-  private linesOfVessel(frames: readonly Frame[], document: LangiumDocument): string[] {
+  private linesOfVessel(frames: readonly Frame[], document: LangiumDocument): readonly LineReading[] {
     const name = frames.find(one => one.kind === 'vessel')?.header[1]?.text;
     const vessel = this.services.project.reading(document).vessels.find(one => one.name === name);
-    const lines = vessel?.arrangements.flatMap(one => one.lines.map(line => line.name)) ?? [];
-    return [...new Set(lines)].filter(Boolean);
+    return vessel?.arrangements.flatMap(one => one.lines) ?? [];
   }
 
   private surroundings(frames: readonly Frame[], document: LangiumDocument): Surroundings {
@@ -271,6 +272,10 @@ function writtenIn(frame: Frame, text: string, offset: number): Set<string> {
     if (found) written.add(row.words);
   }
   return written;
+}
+
+function namesOf(all: readonly { readonly name: string }[]): string[] {
+  return [...new Set(all.map(one => one.name))].filter(Boolean);
 }
 
 function once(offers: readonly Offer[]): Offer[] {

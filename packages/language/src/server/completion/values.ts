@@ -39,6 +39,8 @@ export interface KnownNames {
   readonly clutches: readonly string[];
   /** Shaft lines of the vessel. */
   readonly lines: readonly string[];
+  /** Ways of running of those lines. */
+  readonly modes: readonly string[];
   readonly materials: () => readonly Offer[];
   /** Standard sizes of the property. */
   readonly sizes: (row: Row) => readonly Offer[];
@@ -268,6 +270,7 @@ const open = (offers: readonly Offer[]): NextInValue => ({ offers, done: false }
 
 function freeWords(what: string, known: KnownNames): readonly string[] {
   if (what === 'shaft line') return known.lines;
+  if (asSpelling(what) === 'mode') return known.modes;
   const usual = (USUAL_WORDS as Readonly<Record<string, readonly string[]>>)[what] ?? [];
   return what === 'duty class' ? [...new Set([...known.duties, ...usual])] : usual;
 }

@@ -101,6 +101,7 @@ const NOTHING_KNOWN = {
   duties: [],
   clutches: [],
   lines: [],
+  modes: [],
   materials: () => [],
   sizes: () => [],
   today: '',
