@@ -1,6 +1,6 @@
 import { realpath, stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
-import type { StudyResult } from '@tailshaft/drivetrain';
+import { type StudyResult, withLoadLines } from '@tailshaft/drivetrain';
 import { behindText, EXTENSION, failuresOf, type JudgedVessel, type Place } from '@tailshaft/language';
 import {
   makePaper,
@@ -141,7 +141,7 @@ async function searchedStudies(
   const results: StudyResult[] = [];
   for (const reading of chosen.reading.studies) {
     const ready = specs.studyOf(spec, chosen, reading);
-    if (ready) results.push((await searchedBy(io, chosen.vessel.name, ready)).result);
+    if (ready) results.push(withLoadLines(ready, (await searchedBy(io, chosen.vessel.name, ready)).result));
     else io.complain(`study ${reading.name} cannot be searched as it stands`);
   }
   return results;

@@ -1,4 +1,5 @@
 export { askedOf, unfolded } from './asked.js';
+export { withLoadLines } from './load-lines.js';
 export { OWN_RANKINGS, rankingProblem } from './rankable.js';
 export * from './result.js';
 export {

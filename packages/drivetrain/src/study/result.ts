@@ -66,6 +66,30 @@ export interface RankColumn {
   readonly best: 'highest' | 'lowest';
 }
 
+/** Engine speed in rad/s and power at the crankshaft in W. */
+export type LoadPoint = readonly [speed: number, power: number];
+
+/** What one candidate asks of its engine, over engine speed. */
+export interface LoadLine {
+  /** What varies from line to line, as the study has it: `34 in`. */
+  readonly option: string;
+  readonly holds: boolean;
+  readonly points: readonly LoadPoint[];
+  /** With the lever right forward; absent where that is not known. */
+  readonly full?: LoadPoint;
+}
+
+/** The load lines over one curve of engine or motor. */
+export interface LoadLines {
+  /** The ratio of the line; absent where it does not vary. */
+  readonly ratio?: string;
+  /** What varies from line to line: `propeller pitch`. */
+  readonly varied: string;
+  readonly line: string;
+  readonly fullLoad: readonly LoadPoint[];
+  readonly lines: readonly LoadLine[];
+}
+
 export interface StudyResult {
   readonly study: Study;
   readonly arrangement: string;
@@ -88,6 +112,8 @@ export interface StudyResult {
   readonly binding: readonly Binding[];
   /** Indices of the candidates that no other one beats in every ranking. */
   readonly front: ReadonlySet<number>;
+  /** Load lines over the curve of the engine, by ratio, for whoever draws them. */
+  readonly loadLines?: readonly LoadLines[];
 }
 
 /** How many combinations the options of all dimensions make. */

@@ -1,4 +1,4 @@
-import { resultOf, type StudyResult, search } from '@tailshaft/drivetrain';
+import { resultOf, type StudyResult, search, withLoadLines } from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import type { WorkspaceEdit } from 'vscode-languageserver';
 import { textsOf, workspaceEdit } from '../actions/workspace-edit.js';
@@ -83,5 +83,5 @@ async function searched(study: ReadyStudy, isWanted: () => boolean): Promise<Stu
     }
     step = steps.next(now - began > LONGEST);
   }
-  return resultOf(study, [step.value]);
+  return withLoadLines(study, resultOf(study, [step.value]));
 }

@@ -9,7 +9,10 @@ export type XY = readonly [x: number, y: number];
 
 /** One thing that a chart shows. Curves differ in dash, points in shape, so that colour is never needed. */
 export interface Series {
+  /** Series of one name share their place in the legend. */
   readonly name: string;
+  /** Written at the end of a line, which tells it from others of its name. */
+  readonly end?: string;
   readonly points: readonly XY[];
   readonly kind: 'solid' | 'dashed' | 'dotted' | 'level' | 'marks' | 'rings' | 'crosses';
 }
@@ -46,15 +49,20 @@ const SECOND = 232;
 /** A line chart from zero with its legend below. */
 export function chart({ id, title, xTitle, yTitle, series, tight, band, barred = [] }: ChartSpec): Markup {
   const all = series.flatMap(one => one.points);
-  const x = scaleLinear(reach(all, 0, 1.04, tight), [LEFT, RIGHT]).nice(6);
+  const ends = series.some(one => one.end !== undefined);
+  const named = series.filter((one, index) => series.findIndex(other => other.name === one.name) === index);
+  const x = scaleLinear(reach(all, 0, ends ? 1.14 : 1.04, tight), [LEFT, RIGHT]).nice(6);
   const y = scaleLinear(reach(all, 1, 1.06, tight), [BASE, TOP]).nice(5);
   return drawing(
     id,
     WIDTH,
-    Math.max(330, BASE + 60 + Math.ceil((series.length + Math.min(barred.length, 1)) / 2) * 18),
+    Math.max(330, BASE + 60 + Math.ceil((named.length + Math.min(barred.length, 1)) / 2) * 18),
     title,
     `${[...(band ? [band] : []), ...barred].map(one => `${one.name}: ${fix(one.from)} to ${fix(one.to)}. `).join('')}${series
-      .map(one => `${one.name}: ${one.points.map(([a, b]) => `${fix(b)} at ${fix(a)}`).join(', ')}.`)
+      .map(
+        one =>
+          `${one.name}${one.end ? `, ${one.end}` : ''}: ${one.points.map(([a, b]) => `${fix(b)} at ${fix(a)}`).join(', ')}.`,
+      )
       .join(' ')}`,
     band ? drawBand(band, x) : undefined,
     barred.map(one => box(x(one.from), TOP, x(one.to) - x(one.from), BASE - TOP, 'barred')),
@@ -75,8 +83,9 @@ export function chart({ id, title, xTitle, yTitle, series, tight, band, barred =
     label(RIGHT, BASE + 36, xTitle, 'label', 'end'),
     label(8, 18, yTitle, 'label', 'start'),
     series.map((one, index) => drawSeries(one, index, x, y)),
-    series.map((one, index) => legend(one, index)),
-    barred.slice(0, 1).map(one => legend({ kind: 'barred', name: one.name }, series.length)),
+    endLabels(series, x, y),
+    named.map((one, index) => legend(one, index)),
+    barred.slice(0, 1).map(one => legend({ kind: 'barred', name: one.name }, named.length)),
   );
 }
 
@@ -107,6 +116,22 @@ function drawSeries({ kind, points }: Series, index: number, x: Scale, y: Scale)
     .curve(curveMonotoneX)(points);
   return drawn ? path(drawn, `series series-${index} ${kind}`) : undefined;
 }
+
+/** In a column behind the lines; those that stand close are moved apart, the lowest first. */
+function endLabels(series: readonly Series[], x: Scale, y: Scale): Markup[] {
+  const ends = series
+    .flatMap(({ end, points }) => (end && points.length > 0 ? [{ end, at: points.at(-1)! }] : []))
+    .sort((a, b) => a.at[1] - b.at[1]);
+  const column = Math.max(...ends.map(one => x(one.at[0]))) + 10;
+  let above = BASE + APART;
+  return ends.map(({ end, at }) => {
+    above = Math.min(y(at[1]) + 4, above - APART);
+    return label(column, above, end, 'label', 'start');
+  });
+}
+
+/** Between the feet of two labels. */
+const APART = 13;
 
 type Scale = ScaleLinear<number, number>;
 

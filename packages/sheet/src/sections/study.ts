@@ -11,6 +11,7 @@ import {
 } from '@tailshaft/drivetrain';
 import { type Block, paragraph, section, type Table, table } from '../document/blocks.js';
 import { code, quiet, separated, strong, type Text, together, warning } from '../document/text.js';
+import { loadLineCharts } from './load-lines.js';
 import { studyChart } from './study-chart.js';
 
 /** The studies that were searched; nothing where none was. */
@@ -31,6 +32,7 @@ export function studySection(result: StudyResult): Block {
       ),
     ),
     studyChart(result),
+    loadLineCharts(result),
     holds.length > 0 ? candidates(result, holds.slice(0, show), 'best candidates') : undefined,
     ...unsure(result, unknown.slice(0, show)),
     bindings(result),
