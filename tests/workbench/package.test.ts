@@ -40,7 +40,7 @@ it('shows every picture in a store, and links the licence and the changelog', ()
   ].map(one => one[1]!);
   const local = addresses.filter(one => one.startsWith(`${page}/`)).map(one => one.slice(page.length + 1));
   expect(addresses).toHaveLength(local.length);
-  expect(local.filter(one => one.endsWith('.png')).length).toBeGreaterThan(3);
+  expect(local.filter(one => /\.(png|webp)$/.test(one)).length).toBeGreaterThan(3);
   for (const one of local)
     expect(existsSync(join(import.meta.dirname, '../../packages/vscode', one)), one).toBe(true);
   expect(local).toContain('LICENSE');

@@ -4,8 +4,8 @@
  */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fewColouredWebp } from './few-coloured-webp.js';
 import { startWorkbench } from './harness.js';
-import { palettePng } from './palette-png.js';
 import { exampleFiles, exampleSpec, extensionUnderTest, withWrongHand } from './subject.js';
 import type { Workbench } from './workbench.js';
 
@@ -39,7 +39,7 @@ async function take({ page, run }: Workbench): Promise<void> {
   await page.locator('.statusbar-item', { hasText: 'failing' }).waitFor();
 
   await run('workbench.action.closeSidebar');
-  await page.setViewportSize({ width: 1240, height: 760 });
+  await page.setViewportSize({ width: 1100, height: 680 });
   await workbench.placeCursor(exampleSpec, 'import');
   await save('example');
 
@@ -52,7 +52,7 @@ async function take({ page, run }: Workbench): Promise<void> {
   await save('tree');
 
   await run('workbench.action.closeSidebar');
-  await page.setViewportSize({ width: 1400, height: 860 });
+  await page.setViewportSize({ width: 1240, height: 760 });
   await workbench.placeCursor(exampleSpec, 'replace gear Alder-63');
   await run('tailshaft.showSheet');
   const sheet = workbench.webview();
@@ -60,7 +60,7 @@ async function take({ page, run }: Workbench): Promise<void> {
   await save('sheet');
 
   await run('test.set', 'workbench.colorTheme', 'Dark Modern');
-  await page.setViewportSize({ width: 1300, height: 900 });
+  await page.setViewportSize({ width: 1160, height: 800 });
   await run('tailshaft.compareArrangements');
   await sheet.locator('.beside > section').nth(1).waitFor();
   await run('workbench.action.focusSecondEditorGroup');
@@ -75,7 +75,7 @@ async function save(name: string, { keepMouse = false } = {}): Promise<void> {
   await new Promise(resolve => setTimeout(resolve, 1500));
   const png = await page.screenshot({ animations: 'disabled', caret: 'hide' });
   const reader = await page.context().newPage();
-  writeFileSync(join(media, `${name}.png`), await palettePng(reader, png));
+  writeFileSync(join(media, `${name}.webp`), await fewColouredWebp(reader, png));
   await reader.close();
   await page.bringToFront();
 }
