@@ -1,4 +1,4 @@
-import type { Severity, Verdict } from './verdict.js';
+import type { Outcome, Severity, Verdict } from './verdict.js';
 
 const SEVERITIES: readonly Severity[] = ['error', 'warning', 'note'];
 
@@ -14,6 +14,16 @@ export function byGravity(one: Weighed, other: Weighed): number {
     kindOf(one) - kindOf(other) ||
     (depthOf(one) ?? 0) - (depthOf(other) ?? 0)
   );
+}
+
+const OUTCOMES: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'];
+
+/** What asks for attention stands first, and of what fails or is accepted the graver; else in the order of the rules. */
+export function worstFirst(verdicts: readonly Verdict[]): Verdict[] {
+  return OUTCOMES.flatMap(outcome => {
+    const all = verdicts.filter(one => one.outcome === outcome);
+    return outcome === 'fails' || outcome === 'accepted' ? all.sort(byGravity) : all;
+  });
 }
 
 export type Weighed = Pick<Verdict, 'rule' | 'severity' | 'margin' | 'asFound'> &

@@ -5,6 +5,7 @@ import {
   type Outcome,
   type Severity,
   type Verdict,
+  worstFirst,
 } from '@tailshaft/drivetrain';
 import { DocumentState, delayNextTick, type LangiumDocument } from 'langium';
 import type { Connection, Location } from 'vscode-languageserver';
@@ -135,7 +136,7 @@ function vesselNode(services: TailshaftServices, judged: JudgedVessel): OutlineN
       counts: countsOf(all),
       ...gravity(all),
       ...(kind === 'arrangement' && all.length > 0 && all.every(one => one.asFound) ? { asFound: true } : {}),
-      checks: own.map(one => checkOf(one, locationOf(placeOf(one.place), documents))).sort(worstFirst),
+      checks: worstFirst(own).map(one => checkOf(one, locationOf(placeOf(one.place), documents))),
       children,
     };
   };
@@ -177,10 +178,4 @@ function checkOf(verdict: Verdict, location: Location | undefined): OutlineCheck
     ...(margin === undefined ? {} : { margin }),
     ...(location ? { location } : {}),
   };
-}
-
-const ORDER: readonly Outcome[] = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'];
-
-function worstFirst(one: OutlineCheck, other: OutlineCheck): number {
-  return ORDER.indexOf(one.outcome) - ORDER.indexOf(other.outcome);
 }

@@ -1,4 +1,4 @@
-import { findRule, type Outcome, type Verdict } from '@tailshaft/drivetrain';
+import { findRule, type Outcome, type Verdict, worstFirst } from '@tailshaft/drivetrain';
 import { element, joined, type Markup } from '../document/markup.js';
 import { VERDICT_SIGN } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -9,10 +9,10 @@ const OPEN = 4;
 
 /** The checks that ask for attention: every failure, and the first of what could not be told. */
 export function openChecksHtml(sheet: Sheet, verdicts: readonly Verdict[]): Markup {
-  const failing = verdicts.filter(one => one.outcome === 'fails');
+  const failing = worstFirst(verdicts).filter(one => one.outcome === 'fails');
   const unsure = [
     ...verdicts.filter(one => one.outcome === 'cannot tell'),
-    ...verdicts.filter(one => one.outcome === 'accepted'),
+    ...worstFirst(verdicts).filter(one => one.outcome === 'accepted'),
   ];
   const shown = [...failing, ...unsure.slice(0, OPEN)];
   if (shown.length === 0)

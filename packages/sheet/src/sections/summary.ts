@@ -1,4 +1,4 @@
-import { type Counts, countsOf, type Verdict } from '@tailshaft/drivetrain';
+import { type Counts, countsOf, type Verdict, worstFirst } from '@tailshaft/drivetrain';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { separated, strong, type Text, verdict as verdictMark } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -25,9 +25,7 @@ export function summarySection(sheet: Sheet): Block {
   ];
   const entries = new Set(sheet.input.entryVerdicts);
   const ofVessel = verdicts.filter(one => !entries.has(one));
-  const failing = (['fails', 'accepted'] as const).flatMap(outcome =>
-    verdicts.filter(one => one.outcome === outcome),
-  );
+  const failing = worstFirst(verdicts).filter(one => one.outcome === 'fails' || one.outcome === 'accepted');
   return section('summary', 'Summary', [
     table(
       'Checks by verdict',

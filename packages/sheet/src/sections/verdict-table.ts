@@ -1,4 +1,4 @@
-import type { Verdict } from '@tailshaft/drivetrain';
+import { type Verdict, worstFirst } from '@tailshaft/drivetrain';
 import {
   type Column,
   paragraph,
@@ -39,10 +39,11 @@ function verdictTable(
   verdicts: readonly Verdict[],
   numbers: readonly Column[],
 ): Table {
-  const groups: RowGroup[] = ORDER.flatMap(outcome => {
-    const rows = verdicts.filter(one => one.outcome === outcome);
-    return rows.length > 0 ? [{ rows: rows.map(one => verdictRow(sheet, of, one)) }] : [];
-  });
+  const ordered = worstFirst(verdicts);
+  const outcomes = [...new Set(ordered.map(one => one.outcome))];
+  const groups: RowGroup[] = outcomes.map(outcome => ({
+    rows: ordered.filter(one => one.outcome === outcome).map(one => verdictRow(sheet, of, one)),
+  }));
   const columns = [
     { title: 'Verdict' },
     { title: 'Check', wide: true },
@@ -51,9 +52,6 @@ function verdictTable(
   ];
   return { block: 'table', caption, columns, groups };
 }
-
-/** What asks for attention stands first. */
-const ORDER = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'] as const;
 
 function verdictRow(sheet: Sheet, of: string, one: Verdict): Text[] {
   for (const value of one.workings) sheet.workings.refer(value, of);
