@@ -94,7 +94,7 @@ describe('format', () => {
     const answer = tailshaft('format', { cwd: here });
     expect(answer).toMatchObject({ status: 2, stdout: '' });
     expect(answer.stderr).toContain('cannot be written: its name is too long');
-    expect(answer.stderr).toContain('0 files laid out, 1 as they should be');
+    expect(answer.stderr).toContain('0 files formatted, 1 already formatted');
     expect(readFileSync(join(here, long), 'utf8')).toBe(untidy);
   });
 

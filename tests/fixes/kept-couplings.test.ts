@@ -96,14 +96,14 @@ describe('a half-coupling for a shaft whose keyway nobody measured', () => {
 
   it('is bored for it, and its key stays an open question, as the title says', async () => {
     expect((await boredAnew(spec(kept))).title).toBe(
-      'Fit a coupling like Sedge-J60 with bore 80 mm, key width unknown; but then "A changed drivetrain has a torsional statement" fails: to be found, and its data sheet must confirm it; key width of coupling Sedge-J60-wanted and key width of the shaft in its coupling stay open questions (changes the design)',
+      'Fit a coupling like Sedge-J60 with bore 80 mm, key width unknown; but then "A changed drivetrain has a torsional statement" fails. To be found, and its data sheet must confirm it; key width of coupling Sedge-J60-wanted and key width of the shaft in its coupling stay open questions (changes the design)',
     );
   });
 
   it('is keyed as the shaft is where that is known, and nothing stays open', async () => {
     const { title } = await boredAnew(spec(kept, '  coupling key width 20 mm'));
     expect(title).toBe(
-      'Fit a coupling like Sedge-J60 with bore 80 mm, key width 20 mm; but then "A changed drivetrain has a torsional statement" fails: to be found, and its data sheet must confirm it (changes the design)',
+      'Fit a coupling like Sedge-J60 with bore 80 mm, key width 20 mm; but then "A changed drivetrain has a torsional statement" fails. To be found, and its data sheet must confirm it (changes the design)',
     );
   });
 });

@@ -194,7 +194,7 @@ describe('capacity/gear-input-torque', () => {
     `);
     expect(verdict!.edits[0]).toMatchObject([
       { do: 'replace', value: named('Cedar-80') },
-      { do: 'replace', value: { is: 'as stated', fact: { written: '2.03:1' } } },
+      { do: 'replace', value: { is: 'as stated', fact: { written: '2.043:1' } } },
     ]);
   });
 });

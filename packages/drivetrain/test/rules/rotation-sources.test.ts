@@ -51,7 +51,7 @@ describe('rotation/viewpoint', () => {
     ]);
   });
 
-  test('one catalogue entry in four lines is asked once', () => {
+  test('one catalogue entry in two lines is asked once, in the record and in the proposal that keeps it', () => {
     const from = engine({ rotation: rotation('clockwise') });
     const lines = (left: boolean) => ({
       Port: line({ engine: { from }, propeller: { hand: left ? 'left' : 'right' } }),
@@ -61,6 +61,7 @@ describe('rotation/viewpoint', () => {
     const after = arrangement('proposed', lines(true), { before });
     expect(findings(vessel({ arrangements: [before, after] }))).toEqual([
       'cannot tell rotation/viewpoint on existing.Port.engine',
+      'cannot tell rotation/viewpoint on proposed.Port.engine',
     ]);
   });
 });

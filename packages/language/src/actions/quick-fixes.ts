@@ -244,7 +244,9 @@ function stillOpen(open: readonly Missing[]): string {
 /** What gets worse stands behind what is done: a menu cuts off the end of a long title. */
 function worseFirst(title: string, worse: string): string {
   const end = title.indexOf(': ');
-  return end < 0 ? title + worse : title.slice(0, end) + worse + title.slice(end);
+  if (end < 0 || worse === '') return title + worse;
+  const follows = title.slice(end + 2);
+  return `${title.slice(0, end)}${worse}. ${follows.charAt(0).toUpperCase()}${follows.slice(1)}`;
 }
 
 /** What a way out makes worse, in its title: the first two by name, the rest by number. */

@@ -174,7 +174,7 @@ describe('a way out that makes something worse', () => {
       'quickfix',
     );
     expect(titles).toMatch(
-      /Run Starboard ahead on clutch A; but then "The propellers turn as required" fails: /,
+      /Run Starboard ahead on clutch A; but then "The propellers turn as required" fails\. /,
     );
   });
 });
