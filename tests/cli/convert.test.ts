@@ -6,6 +6,7 @@ import { ENTRY_VOCABULARY, type Vocabulary } from '@tailshaft/vocabulary';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../support/check.js';
+import { times } from '../support/share.js';
 import { folders, TRACE, tailshaft } from './run.js';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -168,7 +169,7 @@ describe('a catalogue as a table and back', () => {
           .join('\n');
         await roundTrip(spec);
       }),
-      { numRuns: 15 },
+      { numRuns: times(6, 15) },
     );
   });
 });
@@ -250,7 +251,7 @@ describe('rows that are refused', () => {
         expect((stdout.match(/^[a-z ]+ \S+.* \{$/gm) ?? []).length).toBe(Number(told[1]));
         if (Number(told[1]) > 0) expect(toCsv(stdout).status).toBe(0);
       }),
-      { numRuns: 60 },
+      { numRuns: times(20, 60) },
     );
   });
 });

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { LangiumDocument } from 'langium';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { times } from '../../../../tests/support/share.js';
 import { CallHierarchy } from '../../src/server/call-hierarchy.js';
 import { propertyHelp } from '../../src/server/help/property-help.js';
 import { linkedEditing } from '../../src/server/linked-editing.js';
@@ -66,7 +67,7 @@ async function askAll(bed: Testbed, document: LangiumDocument, offset: number): 
   }
 }
 
-const CUTS = Number(process.env.HALF_TYPED_CUTS ?? 25);
+const CUTS = Number(process.env.HALF_TYPED_CUTS ?? times(10, 25));
 
 /** Texts cut where somebody stopped typing, and texts with a piece gone from their middle. */
 describe('half-typed text', () => {

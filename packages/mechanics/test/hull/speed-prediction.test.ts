@@ -14,6 +14,7 @@ import {
 } from '@tailshaft/mechanics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { share } from '../../../../tests/support/share.js';
 import {
   bisect,
   curveOf,
@@ -83,7 +84,7 @@ describe('speed at a shaft speed', () => {
 });
 
 describe('full-throttle speed', () => {
-  it.each([0.8, 0.95, 1.1, 1.25, 1.4])('pitch ratio %f, by two nested bisections', pitch => {
+  it.each(share([0.8, 0.95, 1.1, 1.25, 1.4], 2))('pitch ratio %f, by two nested bisections', pitch => {
     const v = vessel(pitch);
     const found = must(predictTopSpeed(v, driveline, engine));
     // The other way round: for each engine speed the vessel's speed, then the engine's spare torque.
