@@ -1,4 +1,4 @@
-/** A figure that cannot be above another one of the same thing: where it is, one of the two is wrong. */
+/** A figure, or a day, that cannot be above another one of the same thing: where it is, one of the two is wrong. */
 export interface Relation {
   readonly less: string;
   /** Fields of the same block, `^field` of the part around it, `sections.diameter` of blocks in it: the greatest counts. */
@@ -8,7 +8,17 @@ export interface Relation {
 }
 
 /** Days of something that was done: one that is still to come is a slip. Others are days by which something is due. */
-export const DONE_ON: readonly string[] = ['examined', 'dated'];
+export const DONE_ON: readonly string[] = ['examined', 'dated', 'madeGoodOn'];
+
+/**
+ * Days of statements of which one cannot be before the other. The survey is what was measured of the vessel as found; a document
+ * is what the facts of a part come from. `grave` where either date must be wrong; else the text may only lack a later issue.
+ */
+export const ORDER_OF_DAYS = [
+  { before: 'survey', after: 'trial', grave: true },
+  { before: 'document', after: 'trial', grave: false },
+  { before: 'document', after: 'revision', grave: false },
+] as const;
 
 const at = (less: string, ...than: string[]): Relation => ({ less, than });
 
@@ -25,7 +35,9 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
     at('taperLength', 'length'),
     at('bearingSpan', 'length'),
     at('overhang', 'length'),
+    at('examined', 'examDue'),
   ],
+  damage: [at('dated', 'madeGoodOn')],
   key: [
     at('width', '^diameter', '^sections.diameter'),
     at('height', '^diameter', '^sections.diameter'),

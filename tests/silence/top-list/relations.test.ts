@@ -28,6 +28,7 @@ const SPECS: Readonly<Record<string, (facts: string, around: string) => string>>
   shaft: facts => shaft(facts),
   key: (facts, around) => shaft(`${around}  key propeller { ${facts} }`),
   bearing: facts => shaft(`diameter 65 mm  bearing aft { kind thrust  ${facts} }`),
+  damage: (facts, around) => shaft(`${around}  damage bent { ${facts} }`),
   'shaft material': facts =>
     `shaft material Testbar { metal stainless steel  ${facts} }\n${shaft('material Testbar  diameter 65 mm')}`,
   coupling: facts => coupling(facts),
@@ -67,10 +68,14 @@ function rowAt(title: string, path: string): { row: Row; out: boolean; inside?: 
   return { row: inner.block.rows.find(one => one.field === rest)!, out: false, inside: inner.words };
 }
 
-const CASES = Object.entries(RELATIONS).flatMap(([title, all]) =>
+const EVERY = Object.entries(RELATIONS).flatMap(([title, all]) =>
   // A second field only matters where the first is smaller: the first is tried.
   all.map(one => [`${title}: ${one.less} is not above ${one.than.join(', ')}`, title, one] as const),
 );
+
+const isDay = (row: Row) => row.kind.form === 'date';
+const DAYS = EVERY.filter(([, title, { less }]) => isDay(rowAt(title, less).row));
+const CASES = EVERY.filter(one => !DAYS.includes(one));
 
 const UNITS: Readonly<Record<string, string>> = {
   length: 'mm',
@@ -144,6 +149,23 @@ describe('figures of one thing that cannot both be true', () => {
     ).toEqual([]);
     expect((await found(2)).join()).toContain(words);
   });
+});
+
+describe('days of one thing that cannot both be true', () => {
+  it.each(DAYS)('%s', async (_, title, { less, than }) => {
+    const { words } = rowAt(title, less).row;
+    const other = rowAt(title, than[0]!).row;
+    expect(than.map(path => isDay(rowAt(title, path).row))).toEqual(than.map(() => true));
+    const found = async (day: string) => {
+      const spec = SPECS[title]!(`${words} ${day}  ${other.words} 2025-11-10`, 'diameter 65 mm');
+      const said = (await saidBy(RULE, spec)).filter(one => one.outcome === 'fails');
+      return said.map(one => one.message);
+    };
+    expect(await found('2025-11-10')).toEqual([]);
+    expect(await found('2025-11-11')).toEqual([expect.stringContaining(`${words} 2025-11-11 is later than`)]);
+  });
+
+  it('are there', () => expect(DAYS.length).toBeGreaterThan(1));
 });
 
 describe('two points of one curve at one speed', () => {

@@ -11,6 +11,7 @@ import { homeOfFact } from '../model/declared-fact.js';
 import type { Fact } from '../model/fact.js';
 import type { Gear } from '../model/gear.js';
 import { aside } from '../model/reads.js';
+import type { ShaftLine } from '../model/vessel.js';
 import { clutchesOf } from './gear-data.js';
 
 /** Two statements of which one must be wrong, with what is wrong between them in words. */
@@ -96,8 +97,9 @@ function broken(
   // One that nobody knows may be the greater.
   if (others.some(one => one.si === undefined)) return undefined;
   const great = others.reduce((one, other) => (other.si! > one.si! ? other : one));
-  if (small.si <= great.si! * times + Math.abs(great.si!) * ROUNDING) return undefined;
-  const more = times === 1 ? 'more than' : 'far more than';
+  const rounding = small.isDay ? 0 : Math.abs(great.si!) * ROUNDING;
+  if (small.si <= great.si! * times + rounding) return undefined;
+  const more = small.isDay ? 'later than' : times === 1 ? 'more than' : 'far more than';
   return {
     facts: [small.fact, great.fact],
     words: `${small.words} ${small.fact.written} is ${more} ${great.words} ${great.fact.written}`,
@@ -108,6 +110,7 @@ interface Figure {
   readonly fact: Fact<unknown>;
   readonly words: string;
   readonly si: number | undefined;
+  readonly isDay: boolean;
 }
 
 function found(path: string, block: Around, around: Around | undefined): Figure[] {
@@ -123,7 +126,8 @@ function found(path: string, block: Around, around: Around | undefined): Figure[
   const fact = own(block.fields, first) as Fact<unknown> | undefined;
   if (!fact || !homeOfFact(fact)) return [];
   const words = block.vocabulary.rows.find(one => one.field === first)?.words ?? first;
-  return [{ fact, words, si: numberIn(heldBy(fact)) }];
+  const value = heldBy(fact);
+  return [{ fact, words, si: numberIn(value), isDay: typeof value === 'string' }];
 }
 
 /** Two points of one curve at the same place that say different things of it. */
@@ -164,6 +168,20 @@ export function datedIn(fields: object, vocabulary: Vocabulary): DatedFact[] {
   return dated;
 }
 
+/** Everything dated that the parts of these lines say of themselves and of their grades. */
+export function datedOf(lines: readonly ShaftLine[]): DatedFact[] {
+  return lines.flatMap(({ chain }) =>
+    chain.flatMap(part => {
+      const vocabulary = PLACE_VOCABULARY[part.role];
+      const { grade } = part as { readonly grade?: object };
+      return [
+        ...(vocabulary ? datedIn(part, vocabulary) : []),
+        ...(grade ? datedIn(grade, SHAFT_MATERIAL) : []),
+      ];
+    }),
+  );
+}
+
 export interface DatedFact {
   readonly fact: Fact<unknown>;
   readonly date: string;
@@ -196,8 +214,9 @@ function heldBy(fact: Fact<unknown>): unknown {
   return aside(() => fact.value);
 }
 
-/** The number of a quantity, of the first of a point, the diameter of a pilot, the size of bolts. */
+/** The number of a quantity or a day, of the first of a point, the diameter of a pilot, the size of bolts. */
 function numberIn(value: unknown): number | undefined {
+  if (typeof value === 'string') return Date.parse(value);
   if (typeof value !== 'object' || value === null) return undefined;
   if ('si' in value) return value.si as number;
   const inner = value as Readonly<Record<'y' | 'diameter' | 'size', unknown>>;

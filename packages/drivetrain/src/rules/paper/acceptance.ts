@@ -111,6 +111,9 @@ export function wrongWith({ by, because, dated, until, open = [] }: Acceptance, 
     ...(open.includes('dated') ? ['does not know when it was given'] : []),
     ...(open.includes('until') ? ['has an unknown last day'] : []),
     ...(dated !== undefined && dated > today ? [`is dated ${dated}, which is still to come`] : []),
+    ...(dated !== undefined && until !== undefined && dated > until
+      ? [`is dated ${dated}, after its last day, ${until}`]
+      : []),
     ...(until !== undefined && until < today ? [`ran out on ${until}`] : []),
   ];
 }

@@ -1,9 +1,10 @@
+import { laterThanRevision } from '../../analysis/order-of-days.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import { type Apart, each } from '../../model/reads.js';
-import type { Revision } from '../../model/vessel.js';
+import { type Apart, apart, each } from '../../model/reads.js';
+import type { Revision, Vessel } from '../../model/vessel.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -16,7 +17,7 @@ const INFO: RuleInfo = {
   severity: 'warning',
   criterion:
     'each revision has a name of its own and a date, no earlier than that of the revision before it and no ' +
-    'later than the day of the check',
+    'later than the day of the check; no document that a part rests on is later than the last of them',
   source: { title: 'document control as design offices and yards keep it', confidence: 'common practice' },
   manual:
     'Yards, makers and surveyors work from the revision that they hold. Two revisions of one name, or a later one with an ' +
@@ -40,6 +41,27 @@ export const revisionOrder: Rule = { ...INFO, scope: 'vessel', check };
 function check({ vessel, today }: Context): Apart<Verdict> {
   const say = sayFor(INFO, vessel.name);
   const ordered = inOrder(vessel.revisions);
+  return apart(
+    () => inTurn(ordered, say, today),
+    () => each(afterTheLast(ordered, vessel), one => one),
+  );
+}
+
+/** What the record rests on, and is dated after its last revision: that revision was of another text. */
+function afterTheLast(ordered: readonly Revision[], vessel: Vessel): Verdict[] {
+  const last = ordered.at(-1);
+  const say = sayFor(INFO, vessel.name);
+  return (last ? laterThanRevision(last, vessel.arrangements) : []).map(({ fact, date, words }) =>
+    say.fails({
+      place: last!.origin,
+      severity: last!.approved?.length ? 'warning' : 'note',
+      related: [{ at: fact.origin, message: `${words} ${fact.written}` }],
+      message: `Revision ${last!.name} is dated ${last!.dated}, and the record rests on ${words} ${fact.written} of ${date}: ${last!.approved?.length ? 'what was approved is another text' : 'what was issued is another text'}. Correct the date, or issue the next revision.`,
+    }),
+  );
+}
+
+function inTurn(ordered: readonly Revision[], say: ReturnType<typeof sayFor>, today: string): Apart<Verdict> {
   return each(ordered, one => {
     const { origin: place, name, dated } = one;
     const before = ordered[ordered.indexOf(one) - 1];

@@ -1,3 +1,4 @@
+import { laterThanTrial } from '../../analysis/order-of-days.js';
 import { percent } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
@@ -5,7 +6,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Fact } from '../../model/fact.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, apart, each } from '../../model/reads.js';
 import type { Trial } from '../../model/trial.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -21,7 +22,7 @@ const INFO: RuleInfo = {
   severity: 'warning',
   criterion:
     'loaded as in the spec, bottom clean, tachometers checked, direction proven at the dock, astern and stop ' +
-    'recorded',
+    'recorded; dated after the survey of what it replaces, and after the documents of its parts',
   source: TRIAL_PRACTICE,
   manual:
     'Readings are meaningful only with the state they were taken in. A trial run light, or with a foul bottom, ' +
@@ -45,7 +46,28 @@ export const trialConditions: Rule = { ...INFO, scope: 'vessel', check };
 const LOADED = 0.03;
 
 function check(context: Context): Apart<Verdict> {
-  return each(context.vessel.trials ?? [], trial => judge(context, trial));
+  const trials = context.vessel.trials ?? [];
+  return apart(
+    () => each(trials, trial => judge(context, trial)),
+    () => each(trials, trial => each(outOfOrder(context, trial), one => one)),
+  );
+}
+
+/** What the vessel rests on, and is dated after it was tried. */
+function outOfOrder({ vessel }: Context, trial: Trial): Verdict[] {
+  const tried = triedIn(vessel, trial);
+  const say = sayFor(INFO, vessel.name);
+  return (tried ? laterThanTrial(trial, tried) : []).map(({ fact, date, words, grave }) => {
+    const what = `${words} ${fact.written}`;
+    return say.fails({
+      place: trial.origin,
+      severity: grave ? 'warning' : 'note',
+      related: [{ at: fact.origin, message: what }],
+      message: grave
+        ? `${trialName(trial)} is dated ${trial.dated}, and what it replaces was measured aboard on ${date} (${what}): one of the two dates is wrong.`
+        : `${trialName(trial)} is dated ${trial.dated}, before ${what} of ${date}: say whether what was tried is what this document describes, or name the issue it was built to.`,
+    });
+  });
 }
 
 function judge(context: Context, trial: Trial): Verdict {
