@@ -28,3 +28,35 @@ describe('an end that is turned down is in the strength of the shaft', () => {
     expect(said.flatMap(one => one.asked)).toContain(end);
   });
 });
+
+describe('an end that is turned down on a shaft that is kept', () => {
+  const KEPT = 'capacity/retained-shaft-torque';
+  const modified = (end: string) =>
+    changed(passing(KEPT), ['      retain shaft\n', `      modify shaft { ${end} }\n`]);
+
+  it.each([
+    ['at the coupling', 'coupling end diameter 30 mm', 'coupling end diameter'],
+    ['at the taper', 'taper large end 30 mm', 'taper large end'],
+    ['and a bore too', 'bore 60 mm', 'bore'],
+  ])('%s weakens it', async (_, end, words) => {
+    const [said] = await saidBy(KEPT, modified(end));
+    expect(said!.outcome).toBe('fails');
+    expect(said!.message).toContain(`modified in its ${words};`);
+  });
+
+  it('cannot be told while it is open', async () => {
+    expect(await outcomes(KEPT, modified('coupling end diameter unknown'))).toEqual(['cannot tell']);
+  });
+});
+
+describe('the vibratory stress of a shaft', () => {
+  const STRESS = 'interface/torsional-stress';
+  it('is judged where its taper begins', async () => {
+    const [thick] = await saidBy(STRESS, passing(STRESS));
+    expect(thick!.outcome).toBe('holds');
+    const bar = /shaft \{/.exec(passing(STRESS))![0];
+    const [said] = await saidBy(STRESS, changed(passing(STRESS), [bar, `${bar} taper large end 20 mm `]));
+    expect(said!.outcome).toBe('fails');
+    expect(said!.message).toContain('the large end of the taper');
+  });
+});

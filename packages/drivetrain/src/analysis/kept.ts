@@ -1,3 +1,4 @@
+import { PLACE_VOCABULARY, rowOf, wordsOf } from '@tailshaft/vocabulary';
 import type { Needs } from '../judge/needs.js';
 import { meaningOf } from '../model/meaning.js';
 import { nameOf, type Part } from '../model/part.js';
@@ -38,23 +39,29 @@ export function keptOf<P extends Part>(part: P, line: ShaftLine, vessel: Vessel)
 }
 
 /** What of a kept part has changed that a check rests on, in the words of the spec. */
-export function changedOf({ changed }: Kept, restsOn: readonly string[]): string[] {
+export function changedOf<P extends Part>(
+  { changed }: Kept<P>,
+  restsOn: readonly NoInfer<FieldOf<P>>[],
+): string[] {
   return restsOn.filter(field => changed.has(field));
 }
+
+/** A field that a part of one of these kinds has: a name that none has would never be among those that changed. */
+export type FieldOf<P> = P extends unknown ? keyof P & string : never;
 
 /** Notes each of some changed facts as what keeps a check from being made. */
 export function missChanged(needs: Needs, part: Part, fields: readonly string[], why: string): void {
   for (const field of fields)
     needs.miss({
-      what: `${why} with another ${wordsOf(field)} of ${nameOf(part)}`,
+      what: `${why} with another ${fieldWords(part, field)} of ${nameOf(part)}`,
       host: part.origin,
-      property: wordsOf(field),
+      property: fieldWords(part, field),
     });
 }
 
-/** `area ratio` for `areaRatio`. */
-export function wordsOf(field: string): string {
-  return field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
+/** `area ratio` for `areaRatio`, as a spec says it. */
+export function fieldWords({ role }: Part, field: string): string {
+  return wordsOf(PLACE_VOCABULARY[role], field);
 }
 
 const NOT_FACTS = new Set([
@@ -74,8 +81,11 @@ function changedFields(was: Part, is: Part): Set<string> {
   );
   return new Set(
     fields.filter(field => {
-      // A fact that was not there before was found out since: it changes nothing about the thing.
-      if (old![field] === undefined || now![field] === undefined) return false;
+      // A fact that was not there before was found out since: it changes nothing about the thing. Where it was left out
+      // with a meaning, whoever modifies the part and states it says that it is another now.
+      if (old![field] === undefined)
+        return is.change === 'modified' && rowOf(PLACE_VOCABULARY[is.role], field)?.absent !== undefined;
+      if (now![field] === undefined) return false;
       // What only lapsed follows from another change, which is told.
       if ([now![field]].flat().some(one => (one as { lapsed?: string }).lapsed)) return false;
       return meaningOf(old![field]) !== meaningOf(now![field]);

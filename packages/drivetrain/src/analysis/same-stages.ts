@@ -15,7 +15,7 @@ export interface Compared {
   readonly cancels?: true;
 }
 
-const RATIO_RESTS_ON = ['ratioUsed', 'aheadClutch', 'clutches', 'exact', 'train'];
+const RATIO_RESTS_ON = ['ratioUsed', 'aheadClutch', 'clutches', 'exact', 'train'] as const;
 
 /**
  * The two analyses by which a line is compared with what it was. A ratio that nobody knows, of a stage that is kept as it
@@ -45,7 +45,7 @@ function hasRatio(stage: Gear | Transfer): boolean {
 }
 
 function isSame(stage: Gear | Transfer, line: ShaftLine, vessel: Vessel): boolean {
-  const kept = keptOf(stage as Part, line, vessel);
+  const kept = keptOf(stage, line, vessel);
   return kept !== undefined && changedOf(kept, RATIO_RESTS_ON).length === 0;
 }
 

@@ -15,7 +15,7 @@ import {
 import type { Needs } from '../judge/needs.js';
 import { nameOf } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
-import { type ShaftSize, sizesForward, sizesOf } from './shaft-sections.js';
+import { type ShaftSize, sizesForward, sizesOf, sizesWithEnds } from './shaft-sections.js';
 import { gradeOf, wantedOf } from './shaft-strength.js';
 
 /** A cross-section of a shaft with the feature that weakens it. */
@@ -63,13 +63,17 @@ export function stressSections(shaft: Shaft, isPropellerShaft: boolean, needs: N
     };
   };
   const keyed = 'keyway, cylindrical connection';
+  const feature = isPropellerShaft ? 'keyed propeller' : keyed;
   const sections = sizes.map(one =>
     section(
       one.section ? `${one.name} of the shaft` : one.name === 'shaft' ? nameOf(shaft) : `the ${one.name}`,
       one.size,
-      isPropellerShaft ? 'keyed propeller' : keyed,
+      feature,
     ),
   );
+  for (const { size, end } of shaft.taperLargeEnd ? (sizesWithEnds(shaft, needs) ?? []) : [])
+    if (end?.fact === shaft.taperLargeEnd)
+      sections.push(section(`the large end of the taper of ${nameOf(shaft)}`, size, feature));
   if (shaft.couplingKeyWidth || shaft.couplingEnd) {
     const size = sizesForward(shaft, needs)?.[0]?.size;
     const end = shaft.couplingEnd

@@ -1,5 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
-import { changedOf, keptOf, wordsOf } from '../../analysis/kept.js';
+import { changedOf, fieldWords, keptOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { beforeWords } from '../../analysis/mode-before.js';
 import { type Bounds, demandOfModified, POWER_RESTS_ON } from '../../analysis/other-propeller.js';
@@ -58,9 +58,9 @@ export function retainedPropeller(
     for (const field of unscaled.length > 0 ? unscaled : changed)
       open.miss(
         {
-          what: `power that ${line.name}'s propeller absorbs with its ${wordsOf(field)} changed`,
+          what: `power that ${line.name}'s propeller absorbs with its ${fieldWords(propeller, field)} changed`,
           host: propeller.origin,
-          property: wordsOf(field),
+          property: fieldWords(propeller, field),
         },
         originOf(propeller, field),
       );

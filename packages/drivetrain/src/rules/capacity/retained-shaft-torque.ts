@@ -1,11 +1,11 @@
 import { shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
-import { changedOf, keptOf, missChanged, wordsOf } from '../../analysis/kept.js';
+import { changedOf, fieldWords, keptOf, missChanged } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
 import { beforeWords } from '../../analysis/mode-before.js';
 import { comparedWith } from '../../analysis/same-stages.js';
-import { sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
+import { sizesWithEnds, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -55,7 +55,14 @@ const INFO: RuleInfo = {
 export const retainedShaftTorque: Rule = { ...INFO, scope: 'line', check };
 
 /** Facts of the shaft that decide what torque it carries. */
-const STRENGTH_RESTS_ON = ['diameter', 'bore', 'sections', 'material'];
+const STRENGTH_RESTS_ON = [
+  'diameter',
+  'boreDiameter',
+  'sections',
+  'taperLargeEnd',
+  'couplingEnd',
+  'material',
+] as const;
 
 /** The least factor that any published use of the small-craft formula allows. */
 const LEAST_FACTOR = Math.min(...shaftServiceFactors.map(one => one.low));
@@ -167,7 +174,7 @@ function judgeModified(
 ): Verdict {
   const say = sayFor(INFO, line.path);
   const { place, workings, cancels } = said;
-  const words = changed.map(wordsOf).join(' and ');
+  const words = changed.map(one => fieldWords(shaft, one)).join(' and ');
   if (!was || !is) {
     const needs = new Needs();
     missChanged(needs, shaft, changed, 'strength of the shaft');
@@ -266,9 +273,10 @@ function greater(one: Load, other: Load): Load {
 
 /** Torsional yield over torsional stress, which is what the small-craft formula calls its safety factor. */
 function factorOf(shaft: Shaft, load: Load): Value<'number'> | undefined {
-  const sizes = sizesOf(shaft, new Needs());
+  const needs = new Needs();
+  const sizes = sizesWithEnds(shaft, needs);
   const torsionalYield = shaft.grade?.torsionalYield?.value;
-  if (!sizes || !torsionalYield) return undefined;
+  if (!sizes || needs.any || !torsionalYield) return undefined;
   return smallCraftSafetyFactor({
     ...weakestInTorsion(sizes).size,
     torsionalYield,

@@ -47,7 +47,7 @@ const INFO: RuleInfo = {
 export const vesselSpeedPerEngineRpm: Rule = { ...INFO, scope: 'line', check };
 
 /** With another propeller the speed at an engine speed is another, and is no consequence of the gear. */
-const SPEED_RESTS_ON = ['pitch', 'effectivePitch', 'cup'];
+const SPEED_RESTS_ON = ['pitch', 'effectivePitch', 'cup'] as const;
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, analysisOf, vessel } = context;
