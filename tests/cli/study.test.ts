@@ -78,7 +78,7 @@ describe('study', () => {
     const { stdout } = answer(TEXT, `--csv ${TODAY}`);
     const lines = stdout.trimEnd().split('\r\n');
     expect(lines[0]).toBe(
-      'vessel,study,number,outcome,gear,propeller pitch,speed at full power [kn],least margin [1],least margin [1],limit,subject,warnings,non-dominated',
+      'vessel,study,number,outcome,gear,propeller pitch,speed at full power [kn],least margin [1],limit,subject,warnings,non-dominated',
     );
     expect(lines[1]).toMatch(/^Ternhaven,wheel,1,holds,Alder-63 2.04:1,35 in,\d+\.\d+,/);
     expect(lines).toHaveLength(4);
@@ -105,6 +105,25 @@ describe('study', () => {
     const { status, stdout } = answer(none, TODAY);
     expect(status).toBe(1);
     expect(stdout).toContain('No candidate holds.');
+    expect(stdout).not.toContain('--write');
+  });
+
+  it('says which check every candidate fails, where nothing that varies clears it', () => {
+    const wrong = TEXT.replaceAll('tip clearance at least 15 %', 'tip clearance at least 40 %').replace(
+      'vary gear any',
+      'hold every check',
+    );
+    const { stdout } = answer(wrong, TODAY);
+    expect(stdout).toContain(
+      'Every candidate fails propeller/tip-clearance: put it right in the arrangement first, vary what it',
+    );
+    expect(answer(TEXT, TODAY).stdout).not.toContain('Every candidate fails');
+  });
+
+  it('names no unit of a column without a figure', () => {
+    const none = TEXT.replace('34 in, 35 in', '60 in').replace('pitch 33 in, ', 'pitch 58 in, ');
+    const { stdout } = answer(none, `--csv ${TODAY}`);
+    expect(stdout).toContain(',speed at full power,least margin,limit,');
   });
 
   it.each([

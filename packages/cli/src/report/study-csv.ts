@@ -1,4 +1,4 @@
-import { numbered, optionOf } from '@tailshaft/drivetrain';
+import { LEAST_MARGIN, numbered, optionOf } from '@tailshaft/drivetrain';
 import { fromSI, naturalUnit, type Unit } from '@tailshaft/mechanics';
 import type { SearchedStudy } from './study-words.js';
 
@@ -15,14 +15,18 @@ function studyCsv({ vessel, result }: SearchedStudy): string {
     const value = all.map(one => one.ranks[at]).find(one => one !== undefined);
     return value && !words.endsWith('margin') ? naturalUnit(value) : undefined;
   });
+  // A study that ranks by it has that column already.
+  const ranked = ranking.some(one => one.words === LEAST_MARGIN);
   const head = [
     'vessel',
     'study',
     'number',
     'outcome',
     ...dimensions.map(one => one.words),
-    ...ranking.map(({ words }, at) => `${words} [${units[at]?.symbol ?? '1'}]`),
-    'least margin [1]',
+    ...ranking.map(({ words }, at) =>
+      all.some(one => one.ranks[at]) ? `${words} [${units[at]?.symbol ?? '1'}]` : words,
+    ),
+    ...(ranked ? [] : [`${LEAST_MARGIN} [1]`]),
     'limit',
     'subject',
     'warnings',
@@ -37,7 +41,7 @@ function studyCsv({ vessel, result }: SearchedStudy): string {
     ...one.ranks.map((value, index) =>
       value ? number(units[index] ? fromSI(value.si, units[index]) : value.si) : '',
     ),
-    one.limit ? number(one.limit.margin) : '',
+    ...(ranked ? [] : [one.limit ? number(one.limit.margin) : '']),
     one.limit?.rule ?? '',
     one.limit?.subject ?? '',
     String(one.warnings),

@@ -1,5 +1,6 @@
 import {
   type Candidate,
+  failedByAllWords,
   judgedWords,
   limitWords,
   numbered,
@@ -32,19 +33,21 @@ export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, mo
           `${paint.strong(`The best ${Math.min(show, holds.length)}`)} by ${rankingWords(result)}`,
           io.width,
         )
-      : paint.error('No candidate holds.'),
+      : [paint.error('No candidate holds.'), wrapped(failedByAllWords(result) ?? '', io.width)]
+          .filter(Boolean)
+          .join('\n'),
     ...(holds.length > 0 ? [candidates(io, result, holds.slice(0, show))] : []),
     ...unsure(io, result, show),
     ...bindings(io, result),
     '',
-    wrapped(CAUTION, io.width),
+    wrapped(holds.length + unknown.length > 0 ? `${CAUTION} ${WRITE}` : CAUTION, io.width),
   ];
   return parts.join('\n');
 }
 
 const CAUTION =
-  'Screening, not certification: each candidate was judged by every check as if it were written in the arrangement. Write the ' +
-  'chosen one with --write and check it.';
+  'Screening, not certification: each candidate was judged by every check as if it were written in the arrangement.';
+const WRITE = 'Write the chosen one with --write and check it.';
 
 function candidates({ paint }: Io, result: StudyResult, shown: readonly Candidate[]): string {
   const { dimensions, ranking, front } = result;

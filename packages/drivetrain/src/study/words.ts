@@ -43,6 +43,14 @@ export function judgedWords({ judged, apart, combinations, stoppedAt }: StudyRes
     : `stopped after ${number(stoppedAt)} of ${number(combinations)} combinations: ${number(judged)} candidates judged${left}`;
 }
 
+/** `Every candidate fails shafting/span-guide: ...`, where there is such a check; what else rules out is then hidden. */
+export function failedByAllWords({ judged, binding }: StudyResult): string | undefined {
+  const rules = binding.flatMap(({ rule, failed }) => (failed === judged ? [rule] : []));
+  if (rules.length === 0) return undefined;
+  const [them, it] = rules.length === 1 ? ['it', 'depends'] : ['them', 'depend'];
+  return `Every candidate fails ${rules.join(', ')}: put ${them} right in the arrangement first, vary what ${rules.length === 1 ? 'it' : 'they'} ${it} on, or hold fewer checks. What else would rule candidates out may not be counted.`;
+}
+
 /** How the candidates are ordered, and what the star beside one means. */
 export function rankingWords({ ranking }: StudyResult): string {
   const order = ranking.map(({ words, best }) => `${words} (${best} first)`).join(', then ');

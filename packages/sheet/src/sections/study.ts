@@ -1,5 +1,6 @@
 import {
   type Candidate,
+  failedByAllWords,
   judgedWords,
   limitWords,
   numbered,
@@ -29,6 +30,7 @@ export function studySection(result: StudyResult): Block {
         ' ',
         `${judgedWords(result)}: ${holds.length} hold, ${unknown.length} cannot tell, ${failed} fail.`,
         holds.length > 0 ? `Ordered by ${rankingWords(result)}.` : warning('No candidate holds.'),
+        holds.length > 0 ? undefined : failedByAllWords(result),
       ),
     ),
     studyChart(result),
