@@ -64,7 +64,7 @@ describe('read by a parser that had no part in writing it', () => {
 });
 
 describe('of the mistakes', () => {
-  it.each(share(gallerySpecs(), 2).map(one => [one.code, join(root, galleryPath(one.code))] as const))(
+  it.each(share(gallerySpecs(), 2, 80).map(one => [one.code, join(root, galleryPath(one.code))] as const))(
     '%s: every failure stands on the first page of the summary and of the full paper',
     async (_, path) => {
       const checked = await checkFile(path);

@@ -100,7 +100,7 @@ describe('a file read statement by statement', () => {
       '/*',
     ];
     let text = TWO;
-    for (let step = 0; step < times(2, 150); step++) {
+    for (let step = 0; step < times(2, 100); step++) {
       const at = Math.floor(random() * text.length);
       const out = random() < 0.5 ? Math.floor(random() * 12) : 0;
       const into = random() < 0.7 ? bits[Math.floor(random() * bits.length)]! : '';
