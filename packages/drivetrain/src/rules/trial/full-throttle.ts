@@ -60,7 +60,13 @@ function check(context: Context): Apart<Verdict> {
   const runs = runsOf(context);
   return each(runs, one =>
     isOfLine(one) && one.run.at?.value === 'full throttle'
-      ? inItsModes(one, sayFor(INFO, one.line.path), REACHES, mode => judge(context, mode, runs))
+      ? inItsModes(
+          one,
+          sayFor(INFO, one.line.path),
+          REACHES,
+          mode => judge(context, mode, runs),
+          'if it fails',
+        )
       : undefined,
   );
 }

@@ -26,19 +26,21 @@ export function possibleModes({ run, line }: RunOfLine): readonly ShaftLine[] {
 
 /**
  * What a check says of a run in the mode in which it was made: where the run does not say which, what it comes to in each of
- * them, if that is the same. `counts` where the check does not rest on what several movers come to together.
+ * them, if that is the same. `counts` says how far the check knows what several movers come to together: wholly where it does
+ * not rest on that, and where one of them falls short by itself, so far as it fails.
  */
 export function inItsModes(
   one: RunOfLine,
   say: ReturnType<typeof sayFor>,
   what: string,
   judge: (one: RunOfLine) => Verdict | undefined,
-  counts = false,
+  counts: 'wholly' | 'if it fails' | 'not' = 'not',
 ): Verdict | undefined {
   const lines = possibleModes(one);
   const said = lines.map(line => {
-    const several = counts || !line.joined ? undefined : severalMovers(line);
-    if (!several) return judge({ ...one, line });
+    const several = counts === 'wholly' || !line.joined ? undefined : severalMovers(line);
+    const alone = several && counts === 'not' ? undefined : judge({ ...one, line });
+    if (!several || alone?.outcome === 'fails') return alone;
     const needs = new Needs();
     const { at, ...gap } = gapOf(several);
     needs.miss(gap, at);

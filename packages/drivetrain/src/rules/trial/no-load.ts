@@ -48,7 +48,7 @@ const ALLOWED = 0.02;
 function check(context: Context): Apart<Verdict> {
   return each(runsOf(context), one =>
     isOfLine(one) && one.run.at?.value === 'no load'
-      ? inItsModes(one, sayFor(INFO, one.line.path), REACHES, mode => judge(context, mode))
+      ? inItsModes(one, sayFor(INFO, one.line.path), REACHES, mode => judge(context, mode), 'if it fails')
       : undefined,
   );
 }

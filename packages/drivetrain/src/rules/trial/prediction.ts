@@ -74,7 +74,7 @@ function check(context: Context): Apart<Verdict> {
               return told ? judge(context, mode, reading, criterion) : undefined;
             },
             // By the ratio alone, whatever drives.
-            what === 'shaft speed' && isSaid(() => one.run.engineSpeed),
+            what === 'shaft speed' && isSaid(() => one.run.engineSpeed) ? 'wholly' : 'not',
           ),
         )
       : undefined,
