@@ -21,7 +21,7 @@ export const BEARING = vocabulary({
       quantity('length'),
       'Its centre, measured aft from the forward coupling face of the shaft.',
       'at 2.31 m',
-      { signed: true, range: between('-5 m', '100 m') },
+      { signed: true, measuredWith: ['^length'], range: between('-5 m', '100 m') },
     ),
     row('length', 'length', quantity('length'), 'Length of the bearing.', 'length 200 mm', {
       range: between('3 mm', '5 m'),

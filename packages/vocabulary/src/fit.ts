@@ -207,7 +207,7 @@ export const MOUNTS = vocabulary({
       quantity('length'),
       'Movement of the coupling that they allow, either side of its mean position.',
       'deflection 3 mm',
-      { range: between('0 mm', '80 mm') },
+      { measuredWith: ['^mass'], range: between('0 mm', '80 mm') },
     ),
     row(
       'thrust',

@@ -104,7 +104,7 @@ export interface Row<F extends string = string, W extends string = string, T = u
   /** Has a hand: one side never gives it to the other unsaid. */
   readonly handed?: true;
   /**
-   * What it was measured or worked out with, as fields of the same block or as `part.field`: when one of those changes and
+   * What it was measured or worked out with, as fields of the same block, `^field` of the one around it or `part.field`: when one changes and
    * this is not said anew, the old value no longer counts.
    */
   readonly measuredWith?: readonly string[];

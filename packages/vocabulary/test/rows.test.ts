@@ -10,12 +10,15 @@ import {
 import { describe, expect, it } from 'vitest';
 
 const ALL = [ENTRY_VOCABULARY, PLACE_VOCABULARY, VESSEL_VOCABULARY].flatMap(table => Object.entries(table));
-const EVERY: readonly (readonly [string, Row | BlockRow, Vocabulary])[] = ALL.flatMap(([kind, vocabulary]) =>
-  within(vocabulary).flatMap(one =>
-    [...one.rows, ...one.blocks].map(row => [`${kind}: ${row.words}`, row, one] as const),
+type OfVocabulary = readonly [string, Row | BlockRow, Vocabulary, around: Vocabulary | undefined];
+const EVERY: readonly OfVocabulary[] = ALL.flatMap(([kind, vocabulary]) =>
+  within(vocabulary).flatMap(([one, around]) =>
+    [...one.rows, ...one.blocks].map(row => [`${kind}: ${row.words}`, row, one, around] as const),
   ),
 );
-const ROWS = EVERY.filter((one): one is readonly [string, Row, Vocabulary] => 'kind' in one[1]);
+const ROWS = EVERY.filter(
+  (one): one is readonly [string, Row, Vocabulary, Vocabulary | undefined] => 'kind' in one[1],
+);
 
 /** Model fields of a part that no row fills: its header does. */
 const OF_THE_HEADER = ['ratioUsed', 'ratedAt', 'aheadClutch'];
@@ -30,8 +33,9 @@ describe('the rows of the vocabulary', () => {
 
   it.each(ROWS.filter(([, row]) => row.measuredWith))(
     '%s was measured with facts that exist',
-    (_, row, own) => {
-      for (const path of row.measuredWith ?? []) {
+    (_, row, block, around) => {
+      for (const said of row.measuredWith ?? []) {
+        const [own, path] = said.startsWith('^') ? [around, said.slice(1)] : [block, said];
         const [part, field] = path.includes('.') ? path.split('.') : [undefined, path];
         const there = part === undefined ? [own] : [PLACE_VOCABULARY[part!]];
         const fields = there.flatMap(one =>
@@ -56,6 +60,9 @@ describe('the rows of the vocabulary', () => {
   });
 });
 
-function within(vocabulary: Vocabulary): readonly Vocabulary[] {
-  return [vocabulary, ...vocabulary.blocks.flatMap(one => within(one.block))];
+function within(
+  vocabulary: Vocabulary,
+  around?: Vocabulary,
+): readonly (readonly [Vocabulary, Vocabulary | undefined])[] {
+  return [[vocabulary, around], ...vocabulary.blocks.flatMap(one => within(one.block, vocabulary))];
 }

@@ -99,3 +99,29 @@ describe('what the hull states of the propeller that was there', () => {
     expect([said.outcome, said.message]).toEqual(['cannot tell', expect.stringContaining('another engine')]);
   });
 });
+
+describe('where a bearing stands on a shaft of another length', () => {
+  const shaft = (revised: string) =>
+    changed(
+      REPOWER,
+      [
+        /\n {6}shaft \{[^\n]*?\}/.exec(REPOWER)![0],
+        '\n      shaft { material high-strength-stainless  diameter 65 mm  length 3 m  bearing aft { kind strut  at 2.8 m  length 200 mm }  bearing forward { kind strut  at 0.4 m  length 150 mm } }',
+      ],
+      ['retain shaft', revised],
+    );
+  const whirl = async (revised: string) =>
+    (await verdictsBy(shaft(revised), 'shafting/bearing-span')).map(one => [
+      one.outcome,
+      one.missing.map(each => each.what).filter(what => /measured with length 3 m/.test(what)).length > 0,
+    ]);
+
+  it('is not known any longer, until it is said anew', async () => {
+    const [kept] = await whirl('retain shaft');
+    expect(kept![1]).toBe(false);
+    const [longer] = await whirl('modify shaft { length 3.2 m }');
+    expect(longer).toEqual(['cannot tell', true]);
+    const anew = 'modify shaft { length 3.2 m  bearing aft { at 3 m }  bearing forward { at 0.4 m } }';
+    expect((await whirl(anew))[0]).toEqual(kept);
+  });
+});

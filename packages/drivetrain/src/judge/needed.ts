@@ -82,7 +82,10 @@ function measuredWithAnother(facts: readonly Fact<unknown>[]): (fact: Fact<unkno
   return fact => {
     const home = homeOfFact(fact);
     return homes.some(
-      ({ host, row }) => host === home?.host && home.row && row?.measuredWith?.includes(home.row.field),
+      ({ host, row }) =>
+        home?.row &&
+        // A block says what it was measured with of the part around it.
+        row?.measuredWith?.includes(host === home.host ? home.row.field : `^${home.row.field}`),
     );
   };
 }

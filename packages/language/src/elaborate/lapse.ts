@@ -1,7 +1,7 @@
 import { declareFact, type Fact, isWeak, meaningOf } from '@tailshaft/drivetrain';
-import { formatValue, renamed, tipClearanceAfterChange, type Value } from '@tailshaft/mechanics';
-import { PLACE_VOCABULARY, type Row } from '@tailshaft/vocabulary';
-import { instead } from './overlay.js';
+import { formatValue, type Origin, renamed, tipClearanceAfterChange, type Value } from '@tailshaft/mechanics';
+import { PLACE_VOCABULARY, type Row, type Vocabulary } from '@tailshaft/vocabulary';
+import { instead, isSameBlock } from './overlay.js';
 import type { PartLayers } from './part.js';
 import { fieldsOf } from './part.js';
 
@@ -14,28 +14,67 @@ type Fields = Readonly<Record<string, unknown>>;
 export function withLapsed(layers: readonly PartLayers[], olds: readonly PartLayers[]): PartLayers[] {
   return layers.map(one => {
     const old = one.old && fieldsOf(one.old);
-    if (!old) return one;
-    const now = fieldsOf(one);
-    const lapsed: Record<string, unknown> = {};
-    for (const row of PLACE_VOCABULARY[one.role]?.rows ?? []) {
-      if (!row.measuredWith || old[row.field] === undefined) continue;
-      // What is said anew, here or by another catalogue entry, was measured with what is there now.
-      const said = [now[row.field]].flat() as Fact<unknown>[];
-      const had = [old[row.field]].flat() as Fact<unknown>[];
-      const facts = had.filter(fact => fact.value !== undefined && said.includes(fact));
-      if (facts.length === 0) continue;
-      const changed = row.measuredWith.flatMap(path => changedAt(path, { old, now }, { olds, layers }));
-      if (changed.length === 0) continue;
-      const left = facts.map(fact =>
-        declareFact(anew(row, fact, old, now, changed), { host: one.origin, property: row.words }),
-      );
-      // Points of a curve that are said anew are another curve: none of the old ones belongs to it.
-      const fresh = said.filter(fact => !had.includes(fact));
-      lapsed[row.field] = row.many ? instead(fresh.length > 0 ? fresh : left) : left[0];
-    }
+    const vocabulary = PLACE_VOCABULARY[one.role];
+    if (!old || !vocabulary) return one;
+    const lapsed = lapsedIn({ old, now: fieldsOf(one), vocabulary, host: one.origin }, { olds, layers });
     if (Object.keys(lapsed).length === 0) return one;
     return { ...one, facts: [...one.facts, lapsed] };
   });
+}
+
+/** A part, or a block in it, as it was and as it is. */
+interface Block {
+  readonly old: Fields;
+  readonly now: Fields;
+  readonly vocabulary: Vocabulary;
+  readonly host: Origin;
+  readonly around?: Block;
+}
+
+interface Lines {
+  readonly olds: readonly PartLayers[];
+  readonly layers: readonly PartLayers[];
+}
+
+/** What of a block, and of the blocks in it, no longer counts as it was: the fields that stand in the place of those. */
+function lapsedIn(block: Block, lines: Lines): Record<string, unknown> {
+  const { old, now, vocabulary, host } = block;
+  const lapsed: Record<string, unknown> = {};
+  for (const row of vocabulary.rows) {
+    if (!row.measuredWith || !Object.hasOwn(old, row.field) || !Object.hasOwn(now, row.field)) continue;
+    // What is said anew, here or by another catalogue entry, was measured with what is there now.
+    const said = [now[row.field]].flat() as Fact<unknown>[];
+    const had = [old[row.field]].flat() as Fact<unknown>[];
+    const facts = had.filter(fact => fact.value !== undefined && said.includes(fact));
+    if (facts.length === 0) continue;
+    const changed = row.measuredWith.flatMap(path => changedAt(path, block, lines));
+    if (changed.length === 0) continue;
+    const left = facts.map(fact =>
+      declareFact(anew(row, fact, old, now, changed), { host, property: row.words }),
+    );
+    // Points of a curve that are said anew are another curve: none of the old ones belongs to it.
+    const fresh = said.filter(fact => !had.includes(fact));
+    lapsed[row.field] = row.many ? instead(fresh.length > 0 ? fresh : left) : left[0];
+  }
+  for (const row of vocabulary.blocks) {
+    // Of several without a head nobody knows which was which.
+    if (row.many && !row.head) continue;
+    if (!Object.hasOwn(old, row.field) || !Object.hasOwn(now, row.field)) continue;
+    const had = [old[row.field]].flat() as Fields[];
+    const there = [now[row.field]].flat() as Fields[];
+    const all = there.map(one => {
+      const was = row.head ? had.find(other => isSameBlock(row, one, other)) : had[0];
+      if (!was || typeof one !== 'object') return one;
+      const inner = { old: was, now: one, vocabulary: row.block, around: block, host: one.origin as Origin };
+      const less = lapsedIn(inner, lines);
+      return Object.keys(less).length === 0
+        ? one
+        : (Object.setPrototypeOf({ ...one, ...less }, Object.getPrototypeOf(one)) as Fields);
+    });
+    if (all.some((one, at) => one !== there[at]))
+      lapsed[row.field] = Array.isArray(now[row.field]) ? instead(all) : all[0];
+  }
+  return lapsed;
 }
 
 interface ChangedFact {
@@ -47,11 +86,8 @@ interface ChangedFact {
 }
 
 /** What has become of the fact of this part, or of another one in its line, that something was measured with. */
-function changedAt(
-  path: string,
-  own: { readonly old: Fields; readonly now: Fields },
-  line: { readonly olds: readonly PartLayers[]; readonly layers: readonly PartLayers[] },
-): ChangedFact[] {
+function changedAt(path: string, own: Block, line: Lines): ChangedFact[] {
+  if (path.startsWith('^')) return own.around ? changedAt(path.slice(1), own.around, line) : [];
   const [role, field] = path.includes('.') ? (path.split('.') as [string, string]) : [undefined, path];
   const [before, after] = [line.olds, line.layers].map(
     some => role && some.filter(one => one.role === role).at(-1),

@@ -36,9 +36,11 @@ function lay(beneath: Record<string, unknown>, upper: Fields, { blocks }: Vocabu
     const old = beneath[field];
     if (Array.isArray(value)) {
       const had = Array.isArray(old) ? (old as readonly unknown[]) : [];
-      beneath[field] = block
-        ? joined(block, value as readonly Fields[], had as readonly Fields[])
-        : rows(value, had);
+      beneath[field] = whole.has(value)
+        ? value
+        : block
+          ? joined(block, value as readonly Fields[], had as readonly Fields[])
+          : rows(value, had);
     } else if (value !== undefined) beneath[field] = block ? merged(block, value as Fields, old) : value;
   }
 }

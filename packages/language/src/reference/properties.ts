@@ -44,10 +44,11 @@ export function boundOf(range: Range | undefined): string {
   return `${range.whole ? 'a whole number, ' : ''}${range.low} to ${range.high}${range.at ? `, at ${range.at.low} to ${range.at.high}` : ''}`;
 }
 
-/** `propeller.effectivePitch` as a person reads it. */
+/** `propeller.effectivePitch`, or `^length` of the part around a block, as a person reads it. */
 function wordsOfField(field: string): string {
   return field
     .replace('.', ' ')
+    .replace('^', 'its part’s ')
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .toLowerCase();
 }

@@ -1,5 +1,5 @@
 import type { Fact } from '@tailshaft/drivetrain';
-import { PLACE_VOCABULARY, type Row } from '@tailshaft/vocabulary';
+import { type BlockRow, PLACE_VOCABULARY, type Row, type Vocabulary } from '@tailshaft/vocabulary';
 import { describe, expect, it } from 'vitest';
 import { checkText } from '../../../../tests/support/check.js';
 
@@ -44,6 +44,79 @@ async function now({ role, row, ...rest }: Case, revised: string): Promise<reado
 
 const written = (facts: readonly Fact<unknown>[]) =>
   facts.map(({ value, lapsed }) => [value !== undefined, lapsed !== undefined]);
+
+interface Nested {
+  readonly role: string;
+  /** The blocks that the fact stands in, from the outermost. */
+  readonly path: readonly BlockRow[];
+  readonly row: Row;
+  readonly other: Row;
+  /** Whether the other stands in the block around that of the fact. */
+  readonly out: boolean;
+}
+
+function nestedIn(role: string, vocabulary: Vocabulary, path: readonly BlockRow[] = []): Nested[] {
+  return vocabulary.blocks.flatMap(one => {
+    const own = one.block.rows.flatMap(row =>
+      (row.measuredWith ?? []).flatMap((said): Nested[] => {
+        const out = said.startsWith('^');
+        const from = out ? vocabulary : one.block;
+        const other = from.rows.find(each => each.field === said.replace('^', ''));
+        return other ? [{ role, path: [...path, one], row, other, out }] : [];
+      }),
+    );
+    return [...own, ...nestedIn(role, one.block, [...path, one])];
+  });
+}
+
+/** Every fact of a block in a part, with each plain fact that it was measured with. */
+const NESTED = ROLES.flatMap(role => nestedIn(role, PLACE_VOCABULARY[role]!)).map(
+  one =>
+    [
+      `${one.row.words} in ${one.path.map(each => each.words).join(', ')} of the ${one.role}, with ${one.other.words}`,
+      one,
+    ] as const,
+);
+
+/** The part with the fact and the other, or with a statement in the place of both. */
+function around({ role, path, row, other, out }: Nested, said?: string): string {
+  const inner = said ?? [row.example, ...(out ? [] : [other.example])].join('  ');
+  const blocks = path.map(one => one.example.split(/ ?[{]/)[0]!);
+  // The other stands in the last block but one, or in the part itself.
+  return `${role} { ${blocks
+    .slice(0, -1)
+    .map(one => `${one} { `)
+    .join('')}${
+    out ? `${said ?? other.example}  ` : ''
+  }${out && said ? '' : `${blocks.at(-1)} { ${inner} }`}${' }'.repeat(path.length - 1)} }`;
+}
+
+async function nested(one: Nested, revised: string): Promise<Fact<unknown>> {
+  const { check } = await checkText(`vessel Ternhaven {
+  arrangement existing { shaftline Centre { ${around(one)} } }
+  arrangement proposed revises existing { shaftline Centre { ${revised} } }
+}`);
+  const line = check.vessels[0]!.vessel.arrangements[1]!.lines[0]!;
+  let here = line.chain.find(part => part.role === one.role) as unknown as Record<string, unknown>;
+  for (const { field } of one.path) here = [here[field]].flat()[0] as Record<string, unknown>;
+  return [here[one.row.field]].flat()[0] as Fact<unknown>;
+}
+
+describe('a fact of a block in a part, measured with something that is another now', () => {
+  it.each(NESTED)('%s', async (_, one) => {
+    expect(written([await nested(one, `retain ${one.role}`)])).toEqual([[true, false]]);
+    const changes = `modify ${around(one, `${one.other.words} unknown`)}`;
+    expect(written([await nested(one, changes)])).toEqual([[false, true]]);
+  });
+
+  it('is there in parts', () =>
+    expect(NESTED.map(([title]) => title)).toEqual(
+      expect.arrayContaining([
+        'at in bearing of the shaft, with length',
+        'deflection in mounts of the engine, with mass',
+      ]),
+    ));
+});
 
 describe('what was measured with something that is another now', () => {
   it('is every such fact of a part', () => expect(CASES.length).toBeGreaterThan(40));
