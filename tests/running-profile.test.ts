@@ -9,11 +9,15 @@ const DUTY = 'duty medium { hours 1500 per year  passengers none }';
 const PROFILE =
   'duty medium { hours 1500 per year  passengers none  running 900 h at 20 kn  running 100 h at 24 kn  passage 40 nmi }';
 
-function withFacts(text: string, { duty = PROFILE, fuel = 'fuel rate 78 L/h' } = {}): string {
+function withFacts(
+  text: string,
+  { duty = PROFILE, fuel = 'fuel rate 78 L/h', hull = 'displacement 11.8 t' } = {},
+): string {
   const engine = text.indexOf('engine Kittiwake-9');
   const at = text.indexOf('\n', engine);
   return `${text.slice(0, at)}\n  ${fuel}${text.slice(at)}`
     .replace(DUTY, duty)
+    .replace('displacement 11.8 t', hull)
     .replace('  hull planing {\n', '  hull planing {\n    fuel capacity 1200 L\n');
 }
 
@@ -62,6 +66,11 @@ describe('the running profile', () => {
 
   it.each([
     ['no fuel is declared', { fuel: '' }, /declares no fuel/],
+    [
+      'speed cannot be predicted, and why',
+      { duty: PROFILE, fuel: 'fuel rate 78 L/h', hull: 'displacement unknown' },
+      /cannot be predicted for Port: missing displacement/,
+    ],
     ['a speed is out of reach', { duty: PROFILE.replace('24 kn', '45 kn') }, /speed/],
   ])('tells no year where %s', async (_, facts, why) => {
     const profile = (await profileOf(facts))!;

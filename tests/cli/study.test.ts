@@ -120,6 +120,20 @@ describe('study', () => {
     expect(answer(TEXT, TODAY).stdout).not.toContain('Every candidate fails');
   });
 
+  it('says what the checks lack that cannot tell', () => {
+    const open = TEXT.replace('displacement 11.8 t', 'displacement unknown');
+    const { stdout } = answer(open, TODAY);
+    expect(stdout.replace(/\s+/g, ' ')).toMatch(
+      /Checks that lack data: [^.]*trace\/requirement-met \(displacement/,
+    );
+    const { stdout: json } = answer(open, `--json ${TODAY}`);
+    const [study] = (JSON.parse(json) as { studies: { lacking: { rule: string; data: string[] }[] }[] })
+      .studies;
+    expect(study!.lacking.find(one => one.rule === 'trace/requirement-met')!.data[0]).toMatch(
+      /^displacement/,
+    );
+  });
+
   it('names no unit of a column without a figure', () => {
     const none = TEXT.replace('34 in, 35 in', '60 in').replace('pitch 33 in, ', 'pitch 58 in, ');
     const { stdout } = answer(none, `--csv ${TODAY}`);

@@ -40,6 +40,7 @@ function studyJson({ vessel, result, seconds }: SearchedStudy, most: number) {
       .filter(one => result.front.has(one.index))
       .map(one => candidateJson(result, one)),
     binding: result.binding,
+    lacking: result.lacking,
   };
 }
 

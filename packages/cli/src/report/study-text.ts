@@ -2,6 +2,7 @@ import {
   type Candidate,
   failedByAllWords,
   judgedWords,
+  lackingWords,
   limitWords,
   numbered,
   optionOf,
@@ -81,12 +82,11 @@ function candidates({ paint }: Io, result: StudyResult, shown: readonly Candidat
 function unsure(io: Io, result: StudyResult, show: number): string[] {
   const { unknown } = result;
   if (unknown.length === 0) return [];
-  const rules = [...new Set(unknown.flatMap(one => one.unknown))].sort();
   return [
     '',
     `${io.paint.open('Apart, because their checks cannot tell')}: ${count(unknown.length, 'candidate')}`,
     candidates(io, result, unknown.slice(0, show)),
-    wrapped(`Checks that lack data: ${rules.join(', ')}`, io.width, '  '),
+    wrapped(`Checks that lack data: ${lackingWords(result)}`, io.width, '  '),
   ];
 }
 

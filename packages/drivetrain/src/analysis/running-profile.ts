@@ -125,7 +125,8 @@ function lineAt(line: ShaftLine, analysis: LineAnalysis, vesselSpeed: Value<'spe
     return `${line.name} is not driven by one engine alone, and no profile is worked out for it`;
   const rated = analysis.rated.value;
   const at = analysis.propulsion?.value?.atEngineSpeed;
-  if (!rated || !at) return `speed against engine speed cannot be predicted for ${line.name}`;
+  if (!rated || !at)
+    return `speed against engine speed cannot be predicted for ${line.name}${whyNot(analysis)}`;
   const run = settledAt(speed => at(speed), rated.speed, vesselSpeed.si, analysis.governedSpeed.value);
   if (!run) return `${line.name} does not make this speed, or no method covers it`;
   const { engineSpeed, loadFraction } = run;
@@ -144,6 +145,14 @@ function lineAt(line: ShaftLine, analysis: LineAnalysis, vesselSpeed: Value<'spe
   const fuel = fuelBurn(engine, rated, power);
   if (!fuel) return `the sheet of the engine of ${line.name} declares no fuel`;
   return { line, engineSpeed, power, load: power.si / rated.power.si, fuel };
+}
+
+/** What keeps speed from being predicted: the refusal of the methods, or what is missing. */
+function whyNot({ propulsion, rated }: LineAnalysis): string {
+  // The sentence goes on to its full stop.
+  if (propulsion?.refusal) return `. ${propulsion.refusal.replace(/\.$/, '')}`;
+  const missing = new Set([...(propulsion?.missing ?? []), ...rated.missing].map(one => one.what));
+  return missing.size > 0 ? `: missing ${[...missing].join('; ')}` : '';
 }
 
 /** The engine speed at which the vessel makes a speed, halved between a tenth of rated speed and the governor. */

@@ -60,6 +60,12 @@ export interface Binding {
   readonly alone: number;
 }
 
+/** What a check lacks that cannot tell of some candidate; of many data the first few. */
+export interface Lacking {
+  readonly rule: string;
+  readonly data: readonly string[];
+}
+
 /** One ranking of a study, as a column of its table. */
 export interface RankColumn {
   readonly words: string;
@@ -110,6 +116,8 @@ export interface StudyResult {
   readonly failed: number;
   /** What rules candidates out, the most frequent first. */
   readonly binding: readonly Binding[];
+  /** Of the candidates that cannot be told: which checks lack what. */
+  readonly lacking: readonly Lacking[];
   /** Indices of the candidates that no other one beats in every ranking. */
   readonly front: ReadonlySet<number>;
   /** Load lines over the curve of the engine, by ratio, for whoever draws them. */

@@ -15,6 +15,7 @@ import {
   type Choice,
   choiceAt,
   combinationsOf,
+  type Lacking,
   type Limit,
   type StudyCase,
   type StudyResult,
@@ -43,6 +44,8 @@ export interface Found {
   readonly failed: number;
   readonly apart: number;
   readonly binding: ReadonlyMap<string, Binding>;
+  /** What the checks that cannot tell lack, by check. */
+  readonly lacking: ReadonlyMap<string, ReadonlySet<string>>;
   readonly looked: number;
   readonly stopped: boolean;
 }
@@ -60,6 +63,7 @@ export function* search(
   const rankings = rankingsOf(of.study);
   const candidates: Candidate[] = [];
   const binding = new Map<string, Binding>();
+  const lacking = new Map<string, Set<string>>();
   let [failed, apart] = [0, 0];
   let order: Order | undefined;
   const found = (looked: number, stopped: boolean): Found => ({
@@ -67,6 +71,7 @@ export function* search(
     failed,
     apart,
     binding,
+    lacking,
     looked,
     stopped,
   });
@@ -87,7 +92,7 @@ export function* search(
         if (yield { looked, of: end - from }) return found(looked, true);
       order = step.value;
     }
-    const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough);
+    const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough, lacking);
     if (one.outcome !== 'fails') candidates.push(one);
     else {
       failed += 1;
@@ -147,6 +152,7 @@ export function resultOf(of: StudyCase, shares: readonly Found[]): StudyResult {
     unknown: candidates.filter(one => one.outcome === 'cannot tell'),
     failed: sum(one => one.failed),
     binding: joined(shares.map(one => one.binding)),
+    lacking: joinedLacking(shares.map(one => one.lacking)),
     front: frontOf(holds, ranking),
   };
 }
@@ -176,6 +182,7 @@ function candidateOf(
   { shared, own }: Order,
   rankings: readonly Ranked[],
   thorough: boolean,
+  lacking: Map<string, Set<string>>,
 ): Candidate {
   const { vessel } = judging;
   const asked = askedOf(of.study, of.arrangement, vessel);
@@ -193,6 +200,7 @@ function candidateOf(
   ).length;
   const outcome = failing.length > 0 ? 'fails' : unknown.length > 0 ? 'cannot tell' : 'holds';
   if (outcome === 'fails') return { ...which, outcome, failing, unknown, warnings, ranks: [] };
+  for (const one of counted) if (one.outcome === 'cannot tell') noteLacking(lacking, one);
   const limit = limitOf(verdicts);
   return {
     ...which,
@@ -229,6 +237,25 @@ function failedEarly(
     judge(check);
   }
   return [...failing].sort();
+}
+
+/** So many data are told of one check. */
+const TOLD = 4;
+
+/** The first by their words are kept, so that it makes no difference who sees which candidates. */
+function noteLacking(lacking: Map<string, Set<string>>, { rule, missing }: Verdict): void {
+  const had = lacking.get(rule);
+  if (had && missing.every(({ what }) => had.has(what))) return;
+  const data = [...new Set([...(had ?? []), ...missing.map(one => one.what)])].sort();
+  lacking.set(rule, new Set(data.slice(0, TOLD)));
+}
+
+function joinedLacking(all: readonly Found['lacking'][]): Lacking[] {
+  const rules = [...new Set(all.flatMap(one => [...one.keys()]))].sort();
+  return rules.map(rule => {
+    const data = new Set(all.flatMap(one => [...(one.get(rule) ?? [])]));
+    return { rule, data: [...data].sort().slice(0, TOLD) };
+  });
 }
 
 function rulesIn(verdicts: readonly Verdict[], outcome: Verdict['outcome']): string[] {

@@ -43,6 +43,13 @@ export function judgedWords({ judged, apart, combinations, stoppedAt }: StudyRes
     : `stopped after ${number(stoppedAt)} of ${number(combinations)} combinations: ${number(judged)} candidates judged${left}`;
 }
 
+/** `interface/freewheel (freewheel rule of gear Hazel-40); ...`: the checks that cannot tell, each with what it lacks. */
+export function lackingWords({ lacking }: StudyResult): string {
+  return lacking
+    .map(({ rule, data }) => (data.length > 0 ? `${rule} (${data.join('; ')})` : rule))
+    .join(', ');
+}
+
 /** `Every candidate fails shafting/span-guide: ...`, where there is such a check; what else rules out is then hidden. */
 export function failedByAllWords({ judged, binding }: StudyResult): string | undefined {
   const rules = binding.flatMap(({ rule, failed }) => (failed === judged ? [rule] : []));

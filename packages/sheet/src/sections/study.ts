@@ -91,10 +91,20 @@ function number(
 /** What cannot be told stands apart, with the checks that lack data. */
 function unsure(result: StudyResult, shown: readonly Candidate[]): Block[] {
   if (shown.length === 0) return [];
-  const rules = [...new Set(result.unknown.flatMap(one => one.unknown))].sort();
   return [
     candidates(result, shown, 'candidates apart, because their checks cannot tell'),
-    paragraph(separated(' ', quiet('Checks that lack data:'), separated(', ', ...rules.map(code)))),
+    paragraph(
+      separated(
+        ' ',
+        quiet('Checks that lack data:'),
+        separated(
+          ', ',
+          ...result.lacking.map(({ rule, data }) =>
+            data.length > 0 ? separated(' ', code(rule), `(${data.join('; ')})`) : code(rule),
+          ),
+        ),
+      ),
+    ),
   ];
 }
 
