@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { HYBRID } from '../../../packages/drivetrain/src/rules/hybrid-specs.js';
 import { TRIED } from '../../../packages/drivetrain/src/rules/trial/trial-specs.js';
 import { offeredFor } from '../../fixes/offered.js';
-import { changed, saidBy } from './verdicts.js';
+import { changed, passing, saidBy } from './verdicts.js';
 
 const TRIAL = /\n {2}trial "sea trial"[\s\S]*?\n {2}}\n/.exec(TRIED)![0];
 const RUNS = /\n {4}run[\s\S]*(?=\n {2}}\n)/.exec(TRIAL)![0];
@@ -101,5 +101,23 @@ describe('the ways out for a run that does not say its mode', () => {
     );
     expect(boost[0]!.asked).toEqual(['driven by']);
     expect(texts.find(([title]) => /passage/.test(title!))![1]).toMatch(/mode passage/);
+  });
+});
+
+describe('a pair of runs', () => {
+  const pair = (port: string, starboard: string) =>
+    changed(
+      passing('trial/pair').replaceAll('      shaft {', `${BY_ENGINE.slice(1)}\n      shaft {`),
+      ['1800 rpm }', `1800 rpm ${port} }`],
+      ['1815 rpm }', `1815 rpm ${starboard} }`],
+    );
+
+  it.each([
+    ['in one mode', 'mode quiet', 'mode quiet', [['holds', []]]],
+    ['in two modes is none', 'mode quiet', 'mode passage', []],
+    ['of which one says no mode', 'mode quiet', '', [['cannot tell', ['mode']]]],
+  ])('%s', async (_, port, starboard, told) => {
+    const said = await saidBy('trial/pair', pair(port, starboard));
+    expect(said.map(one => [one.outcome, one.asked])).toEqual(told);
   });
 });

@@ -98,7 +98,9 @@ function judge(
   const pair = [one, other].filter(isOfLine).map(run => ({ run, modes: possibleModes(run) }));
   const [a, b] = pair.map(({ modes }) => modes.map(({ mode }) => mode?.name));
   // Runs in two modes are no pair.
-  if (!a!.some(name => b!.includes(name))) return undefined;
+  const meets = (name: string | undefined) =>
+    name === undefined || b!.includes(name) || b!.includes(undefined);
+  if (!a!.some(meets)) return undefined;
   for (const { run, modes } of pair) if (modes.length > 1) wantMode(run, modes, needs);
   const [first, second] = [one, other].map(({ run, line: own }) =>
     needs.fact(run.engineSpeed, {
