@@ -61,7 +61,8 @@ async function inThreads(
       stopped = true;
       endAll(next, combinations);
     }
-    if (!done) tell(Math.min(Atomics.load(counter, 0), combinations), combinations);
+    // Ended, the counter says how many there are and no longer how far it is.
+    if (!done && !stopped) tell(Math.min(Atomics.load(counter, 0), combinations), combinations);
   }
   const shares = await found;
   const looked = shares?.reduce((sum, one) => sum + one.looked, 0);

@@ -51,7 +51,9 @@ export function lackingWords({ lacking }: StudyResult): string {
 }
 
 /** `Every candidate fails shafting/span-guide: ...`, where there is such a check; what else rules out is then hidden. */
-export function failedByAllWords({ judged, binding }: StudyResult): string | undefined {
+export function failedByAllWords({ judged, binding, stoppedAt }: StudyResult): string | undefined {
+  // The first candidates share their first options: those that nobody looked at may differ.
+  if (stoppedAt !== undefined) return undefined;
   const rules = binding.flatMap(({ rule, failed }) => (failed === judged ? [rule] : []));
   if (rules.length === 0) return undefined;
   const [them, it] = rules.length === 1 ? ['it', 'depends'] : ['them', 'depend'];
