@@ -27,7 +27,10 @@ export async function reloaded(workbench: Workbench, vessel: string): Promise<[b
 /** The errors in the console but for those that the workbench prints when its page goes. */
 export function errorsButOfLeaving(lines: readonly string[]): string[] {
   return lines.filter(
-    line => !line.includes('Long running operations during shutdown are unsupported in the web'),
+    line =>
+      !line.includes('Long running operations during shutdown are unsupported in the web') &&
+      // Its own log, written when its database is closed already.
+      !/Unable to write file 'vscode-log:.*IndexedDB database .* is closed/.test(line),
   );
 }
 
