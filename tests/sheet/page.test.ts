@@ -7,7 +7,7 @@ import { sheetOfExample } from './sheet-of.js';
 
 const EXAMPLES = exampleSpecs;
 
-describe.each(share(EXAMPLES, 6))('the sheet of %s', path => {
+describe.each(share(EXAMPLES, 3))('the sheet of %s', path => {
   it('is sound HTML', async () => {
     const { errors, elements } = parsed(vesselSheetHtml(await sheetOfExample(path)));
     expect(errors).toEqual([]);

@@ -25,7 +25,7 @@ function headOf(html: string): { words: string; standing: string } {
 }
 
 describe('the head of the sheet says how the vessel stands', () => {
-  it.each(share(SPECS, 40))('%s, %s', async (_, __, text) => {
+  it.each(share(SPECS, 20))('%s, %s', async (_, __, text) => {
     const checked = await checkText(text);
     if (checked.check.vessels.length === 0) return;
     const input = sheetInput(checked);
@@ -46,7 +46,7 @@ describe('the head of the sheet says how the vessel stands', () => {
     if (standing === 'holds') expect(open.length + failing.length + input.problems.length).toBe(0);
   });
 
-  it.each(share(exampleSpecs, 6))('%s', async path => {
+  it.each(share(exampleSpecs, 3))('%s', async path => {
     expect(headOf(vesselSheetHtml(await sheetOfExample(path))).standing).toBe('holds');
   });
 });

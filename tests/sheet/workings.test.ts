@@ -57,14 +57,14 @@ function everyInputIsTraced(input: SheetInput): number {
 }
 
 describe('every working reaches declared lines or assumptions', () => {
-  it.each(exampleSpecs)('%s', async path => {
+  it.each(share(exampleSpecs, 5))('%s', async path => {
     expect(everyInputIsTraced(await sheetOfExample(path))).toBeGreaterThan(10);
   });
 
   it.each(
     share(
       RULES.filter(rule => /^vessel /m.test(rule.examples().failing)).map(rule => [rule.id, rule] as const),
-      30,
+      15,
     ),
   )('the failing example of %s', async (_, rule) => {
     const checked = await checkText(rule.examples().failing);
