@@ -1,3 +1,4 @@
+import type { ShaftLine } from '@tailshaft/drivetrain';
 import type { Change } from '../change.js';
 import type { Judged } from '../rejudge.js';
 import { edited } from '../written.js';
@@ -107,19 +108,25 @@ function reasonsOf(text: string, one: Arrangement): string {
   return one.reasons.map(({ place }) => `    ${text.slice(place.start, place.end)}\n`).join('');
 }
 
+const moversOf = ({ chain }: ShaftLine) => chain.filter(one => ['engine', 'motor'].includes(one.role));
+
 /** (b) Each line with one mover, said to be driven by it in the one mode that it has. */
 export function* inOneMode({ text, check }: Judged): Generator<Change> {
-  for (const { reading } of check.vessels) {
+  for (const { reading, vessel } of check.vessels) {
     for (const arrangement of reading.arrangements) {
-      for (const { name, parts, modes, host } of arrangement.lines) {
-        const movers = parts.filter(one => ['engine', 'motor'].includes(one.role) && one.action !== 'remove');
-        if (modes.length > 0 || movers.length !== 1 || !host.block) continue;
+      for (const { name, modes, host } of arrangement.lines) {
+        // One `retain engine` keeps as many as there were, and a revision takes the mode over.
+        const lines = vessel.arrangements.flatMap(one => one.lines.filter(line => line.name === name));
+        const own = lines.find(one => one.arrangement === arrangement.name);
+        const [mover] = own ? moversOf(own) : [];
+        if (modes.length > 0 || !mover || lines.some(one => moversOf(one).length !== 1) || !host.block)
+          continue;
         const end = host.block.end - 1;
         yield {
           letter: 'b',
           what: `${arrangement.name}.${name} in one mode`,
           about: 'one mode',
-          text: edited(text, { start: end, end, text: `\n mode passage { driven by ${movers[0]!.role} }\n` }),
+          text: edited(text, { start: end, end, text: `\n mode passage { driven by ${mover.role} }\n` }),
         };
       }
     }

@@ -52,7 +52,7 @@ describe('a vessel that is judged again after a key', () => {
       expect(vessels.flatMap(one => one.verdicts.map(told))).toEqual(await toldAfresh(text));
     };
     await compare();
-    for (let step = 0; step < times(2, 10); step++) {
+    for (let step = 0; step < times(2, 15); step++) {
       const kind = random();
       const change = (all: RegExp, into: (found: string) => string) => {
         const found = [...text.slice(0, vessel).matchAll(all)];

@@ -26,7 +26,7 @@ export function possibleModes({ run, line }: RunOfLine): readonly ShaftLine[] {
 
 /**
  * What a check says of a run in the mode in which it was made: where the run does not say which, what it comes to in each of
- * them, if that is the same. `counts` says how far the check knows what several movers come to together: wholly where it does
+ * them, if that is the same, or what fails in the plainest of them. `counts` says how far the check knows what several movers come to together: wholly where it does
  * not rest on that, and where one of them falls short by itself, so far as it fails.
  */
 export function inItsModes(
@@ -50,6 +50,13 @@ export function inItsModes(
   if (others.every(other => isSame(first, other))) {
     const messages = new Set(said.map((each, at) => each && plain(each.message, lines[at]!, one.line)));
     return first && messages.size === 1 ? { ...first, message: [...messages][0]! } : first;
+  }
+  // What speaks of no mode goes by the plainest one, as everywhere: what fails there is not softened by saying less.
+  const at = lines.findIndex(line => line.mode?.name === one.line.mode?.name);
+  const shown = said[at];
+  if (shown?.outcome === 'fails') {
+    const taken = `Taken as run in mode ${lines[at]!.mode!.name}: ${trialName(one.trial)} does not say in which one it was made.`;
+    return { ...shown, message: `${shown.message} ${taken}` };
   }
   const needs = new Needs();
   wantMode(one, lines, needs);
