@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startWorkbench } from './harness.js';
+import { errorsButOfLeaving } from './reloaded.js';
 import { extensionUnderTest } from './subject.js';
 import { until } from './until.js';
 import type { Workbench } from './workbench.js';
@@ -78,6 +79,6 @@ describe.each([
   });
 
   it('leaves no error in the console', () => {
-    expect(workbench.consoleErrors).toEqual([]);
+    expect(errorsButOfLeaving(workbench.consoleErrors)).toEqual([]);
   });
 });
