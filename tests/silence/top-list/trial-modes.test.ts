@@ -41,6 +41,14 @@ describe('a run of a line that has several modes', () => {
     ['is by both', tried(full('mode boost  engine speed 2310 rpm')), 'cannot tell', ['driven by']],
     ['has modes that come to the same', tried(full('engine speed 2310 rpm'), BY_ENGINE), 'holds', []],
     ['has modes in which it fails alike', tried(full('engine speed 2000 rpm'), BY_ENGINE), 'fails', []],
+    // By the motor it would hold. What fails in the plainest mode is not softened by saying less.
+    ['fails by the engine and says none', tried(full('engine speed 2000 rpm')), 'fails', []],
+    [
+      'fails by the engine and says an unknown one',
+      tried(full('mode unknown  engine speed 2000 rpm')),
+      'fails',
+      [],
+    ],
     ['has a single mode', tried(full('engine speed 2310 rpm'), SOLE), 'holds', []],
   ])('that %s', async (_, spec, outcome, asked) => {
     const [said] = await saidBy('trial/full-throttle', spec);
@@ -50,6 +58,11 @@ describe('a run of a line that has several modes', () => {
   it('says that it does not say which', async () => {
     const [said] = await saidBy('trial/full-throttle', tried(full('engine speed 2310 rpm')));
     expect(said!.message).toMatch(/in which mode \(passage, harbour or boost\) Centre was run.*does not say/);
+  });
+
+  it('says in which mode it is taken as run where that fails', async () => {
+    const [said] = await saidBy('trial/full-throttle', tried(full('engine speed 2000 rpm')));
+    expect(said!.message).toMatch(/Taken as run in mode passage: .* does not say in which one it was made/);
   });
 
   it('names a mode that the line has not', async () => {
