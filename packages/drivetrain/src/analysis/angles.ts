@@ -7,9 +7,11 @@ import {
   type Value,
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
+import type { Quantity } from '../model/fact.js';
 import type { Gear, Transfer } from '../model/gear.js';
 import { home, nameOf } from '../model/part.js';
 import { isSaid } from '../model/reads.js';
+import type { Coupling } from '../model/shafting.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { turnsBack } from './stages.js';
 
@@ -105,9 +107,34 @@ function steepenedBy(line: ShaftLine, boxes: readonly Box[], needs: Needs): Valu
   return angles.reduce((first, second) => first && second && downAngleOfTwo({ first, second }));
 }
 
-/** Whether engine, gear and shaft lie in one chain of angles: no joint between them. */
-export function hasAngleStack(line: ShaftLine): boolean {
-  return !line.couplings.some(one => one.kind?.value === 'joint');
+/** Couplings at which the line may bend: engine, gear and shaft lie in one chain of angles but for what these take up. */
+export function jointsOf(line: ShaftLine): readonly Coupling[] {
+  return line.couplings.filter(one => one.kind?.value === 'joint' || isSaid(() => one.jointAngle));
+}
+
+export interface JointBend {
+  readonly angles: readonly Value<'angle'>[];
+  /** All joints bend the line the same way. */
+  readonly most: number;
+  /** They bend it against each other: a pair at equal angles leaves it straight, one alone cannot. */
+  readonly least: number;
+}
+
+/** How far the joints of a line bend it together; to which side each does, nobody says. */
+export function jointBend(joints: readonly Coupling[], needs: Needs): JointBend | undefined {
+  const found = joints.flatMap(one => {
+    const angle = (fact: Quantity<'angle'> | undefined, property: string) =>
+      needs.fact(fact, { what: `${property} of ${nameOf(one)}`, host: one.origin, property });
+    return [
+      angle(one.jointAngle, 'joint angle'),
+      ...(isSaid(() => one.secondJointAngle) ? [angle(one.secondJointAngle, 'second joint angle')] : []),
+    ];
+  });
+  const angles = found.flatMap(one => one ?? []);
+  if (angles.length < found.length) return undefined;
+  const sizes = angles.map(({ si }) => Math.abs(si));
+  const most = sizes.reduce((sum, one) => sum + one, 0);
+  return { angles, most, least: Math.max(0, 2 * Math.max(...sizes) - most) };
 }
 
 export interface AngleStack {

@@ -58,8 +58,8 @@ export function acceptsRotation(
   if (fact.value.word === 'either' || fact.value.word === 'either by pump index') return true;
   const accepted = turnAtFlywheel(statementOf(fact.value));
   if (rotation.either) return accepted.known ? true : undefined;
-  if (!accepted.known || !rotation.atFlywheel) return undefined;
-  return accepted.value === rotation.atFlywheel;
+  if (!accepted.known || !rotation.atGearInput) return undefined;
+  return accepted.value === rotation.atGearInput;
 }
 
 const BEFORE_GEAR: ReadonlySet<string> = new Set(['engine', 'motor', 'coupling']);

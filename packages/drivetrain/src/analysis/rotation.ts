@@ -6,6 +6,8 @@ import {
   handThatDrivesAhead,
   lineRotation,
   type Origin,
+  otherTurn,
+  powerLeavesAft,
   type RotationStage,
   type RotationStatement,
   type Sense,
@@ -24,7 +26,7 @@ import { home, nameOf } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { clutchInUse } from './ahead-clutch.js';
 import { asternClutchOf } from './gear-data.js';
-import { lineStages, type PlacedStage } from './stages.js';
+import { boxBefore, lineStages, type PlacedStage } from './stages.js';
 
 /** The sense at one station of a line, and the declaration that it rests on. */
 export interface RotationStep {
@@ -53,6 +55,10 @@ export interface RotationAnalysis {
   readonly steps: readonly RotationStep[];
   readonly asternSteps: readonly RotationStep[];
   readonly neededHand: Hand | undefined;
+  /** The turn that enters the gear, as a sheet states it at the flywheel: behind a box between the two it may be another. */
+  readonly atGearInput: Turn | undefined;
+  /** Why that is not known. */
+  readonly missingAtGear: readonly Missing[];
   /** What a pump that must be set for the engine rotation is to be set for. */
   readonly neededPump: 'standard' | 'opposite' | undefined;
   readonly turning: Turning | undefined;
@@ -70,6 +76,7 @@ export function rotationOf(line: ShaftLine): RotationAnalysis {
   const astern = other && follow(line, mover, lineStages(line, other, mover.facing, new Needs()));
   const side = known(line.side);
   const sense = needs.any ? undefined : ahead.sense;
+  const input = atGearInput(line, mover);
   return {
     source: mover.sense,
     either: mover.either,
@@ -81,7 +88,9 @@ export function rotationOf(line: ShaftLine): RotationAnalysis {
     steps: ahead.steps,
     asternSteps: astern?.steps ?? [],
     neededHand: sense && handThatDrivesAhead(sense),
-    neededPump: mover.atFlywheel && (mover.atFlywheel === 'clockwise' ? 'opposite' : 'standard'),
+    atGearInput: input.turn,
+    missingAtGear: input.missing ?? needs.missing.filter(isOfMover),
+    neededPump: input.turn && (input.turn === 'clockwise' ? 'opposite' : 'standard'),
     turning: sense && side && turning(side, sense),
     missing: needs.missing,
   };
@@ -215,6 +224,34 @@ function follow(line: ShaftLine, mover: Mover, placed: readonly PlacedStage[]) {
     });
   }
   return { sense: followed.sense, steps };
+}
+
+const isOfMover = ({ property }: Missing) => property === 'rotation' || property === 'engine';
+
+/** Behind a box the turn is that of its output, looked at against the way that the power goes. */
+function atGearInput(
+  line: ShaftLine,
+  mover: Mover,
+): { readonly turn: Turn | undefined; readonly missing?: readonly Missing[] } {
+  const box = line.gear && boxBefore(line, line.gear);
+  if (!box) return { turn: mover.atFlywheel };
+  const chain = line.chain.slice(0, line.chain.indexOf(line.gear!));
+  const needs = new Needs();
+  const own = moverOf(line, needs);
+  const placed = lineStages({ ...line, chain }, undefined, own.facing, needs);
+  const factor = factorOf(placed);
+  const aft = powerLeavesAft({ facing: own.facing, stages: placed.map(one => one.stage) });
+  if (own.sense && factor && aft !== undefined && !needs.any) {
+    const turn = turnFromAft((own.sense * factor) as Sense);
+    return { turn: aft ? turn : otherTurn(turn) };
+  }
+  if (!needs.any)
+    needs.miss({
+      what: `which way ${nameOf(box)} sends the line`,
+      host: home(box),
+      property: 'turns the line back',
+    });
+  return { turn: undefined, missing: needs.missing };
 }
 
 /** What all stages together do to the sense. */

@@ -1,7 +1,7 @@
-import { given, ratioInSeries, renamed, type Value } from '@tailshaft/mechanics';
+import { given, ratioInSeries, renamed, shaftSpeedThroughGear, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Clutch, Gear, Transfer } from '../model/gear.js';
-import { home, nameOf } from '../model/part.js';
+import { home, nameOf, type Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { type Derived, derive } from './derived.js';
 import { aheadClutchOf, asternClutchOf, clutchesOf } from './gear-data.js';
@@ -92,6 +92,28 @@ export function transferRatio(transfer: Transfer): Derived<StageRatio> {
       transfer.exact?.origin,
     );
   });
+}
+
+/** A speed of the engine, as it enters this part through the stages ahead of it. */
+export function speedEntering(
+  line: ShaftLine,
+  part: Part,
+  engineSpeed: Value<'rotational speed'> | undefined,
+  needs: Needs,
+): Value<'rotational speed'> | undefined {
+  let speed = engineSpeed;
+  for (const before of line.chain.slice(0, line.chain.indexOf(part))) {
+    const box = line.transfers.find(one => one === before);
+    const stage =
+      before === line.gear
+        ? needs.take(gearRatio(line.gear, 'ahead'))
+        : box
+          ? needs.take(transferRatio(box))
+          : undefined;
+    if (before === line.gear || box)
+      speed = speed && stage && shaftSpeedThroughGear({ engineSpeed: speed, ratio: stage.value });
+  }
+  return speed;
 }
 
 /** Engine speed over propeller shaft speed, through gear and transfers. */

@@ -10,7 +10,7 @@ import { Needs } from '../judge/needs.js';
 import type { Fact } from '../model/fact.js';
 import { known } from '../model/fact.js';
 import type { Clutch, Gear, OutputSense, Train, Transfer } from '../model/gear.js';
-import { home, nameOf } from '../model/part.js';
+import { home, nameOf, type Part } from '../model/part.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { trainOf } from './train-of-clutch.js';
 import { signedTrainRatio } from './train-ratio.js';
@@ -21,6 +21,12 @@ export interface PlacedStage {
   readonly at: Origin;
   /** Whether the line turns back in it; undefined where nothing says so. */
   readonly turnsBack: boolean | undefined;
+}
+
+/** The box nearest to a part on the side that drives it: a belt between engine and gear. */
+export function boxBefore({ chain, transfers }: ShaftLine, part: Part): Transfer | undefined {
+  const at = chain.indexOf(part);
+  return transfers.findLast(one => chain.indexOf(one) < at);
 }
 
 /** Everything between prime mover and propeller, in the order that power passes it. */

@@ -1,11 +1,11 @@
-import { meaningOf } from '@tailshaft/drivetrain';
+import { meaningOf, type Role } from '@tailshaft/drivetrain';
 import type { Action, Spelling } from '@tailshaft/vocabulary';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
 import type { Place } from '../reading/place.js';
 import type { Problem } from '../reading/problem.js';
 import type { VesselReading } from '../reading/vessel.js';
-import type { PartLayers } from './part.js';
+import { type PartLayers, roleOf } from './part.js';
 import type { LinePlan } from './plan.js';
 
 const REMOVE = `${'remove' satisfies Action} ${'shaftline' satisfies Spelling}`;
@@ -72,6 +72,39 @@ export function tellActionMissing(tell: Tell, part: PartReading): void {
       text: `${word} ${part.role}`,
     })),
   });
+}
+
+/** Between the first mover and the propeller, which have one place, a line is read in the order of the text. */
+const STAND_BY_ORDER: readonly Role[] = ['motor', 'coupling', 'gear', 'transfer', 'shaft'];
+
+/** A part that is taken to stand elsewhere than it is written: nobody who reads the text would look for it there. */
+export function tellOutOfOrder(
+  tell: Tell,
+  parts: readonly PartReading[],
+  rankOf: (index: number) => number,
+): void {
+  const hasEngine = parts.some(one => one.role === 'engine');
+  const placed = parts.flatMap((part, at) => {
+    const fitted = part.action === undefined || part.action === 'replace';
+    const role = roleOf(part);
+    return fitted && STAND_BY_ORDER.includes(role) && (role !== 'motor' || hasEngine)
+      ? [{ part, role, rank: rankOf(at) }]
+      : [];
+  });
+  for (const [at, { part, role, rank }] of placed.entries()) {
+    const behind = placed.slice(at + 1).findLast(other => other.rank < rank);
+    if (!behind) continue;
+    tell({
+      code: 'text/out-of-order',
+      start: part.whole.start,
+      end: part.whole.start + part.role.length,
+      severity: 'warning',
+      message:
+        `This ${role} is written ahead of ${wordsOf({ role: behind.role, ...(behind.part.name ? { name: behind.part.name } : {}) })}, and is taken to stand behind it: ` +
+        `${role === 'shaft' ? 'a shaft ahead of a gear is read as one only where another follows the gear. ' : ''}Write the parts in the order of the power flow.`,
+    });
+    return;
+  }
 }
 
 /** A part of the line before of which the revision says nothing. */

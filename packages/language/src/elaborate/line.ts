@@ -13,7 +13,14 @@ import { notingAbsence } from '../reading/absent.js';
 import type { LineReading, ModeReading, PartReading } from '../reading/arrangement.js';
 import { nearest } from '../reading/misspelt.js';
 import type { Place } from '../reading/place.js';
-import { type Tell, tellActionMissing, tellNothingToKeep, tellNotMentioned, tellSecond } from './ask.js';
+import {
+  type Tell,
+  tellActionMissing,
+  tellNothingToKeep,
+  tellNotMentioned,
+  tellOutOfOrder,
+  tellSecond,
+} from './ask.js';
 import type { EntryTable } from './catalogue.js';
 import { keep, over } from './keep.js';
 import { inTheirPlaces } from './kept-places.js';
@@ -26,7 +33,7 @@ import { unknownInEntry } from './unknown-in-entry.js';
 
 const GRADE: EntryKind = 'shaft material';
 
-/** Order of a plain line; a coupling stands where it is written, and so does a shaft before a transfer. */
+/** Order of a plain line; a coupling and a transfer stand where they are written, and so does a shaft before a transfer. */
 const ORDER: readonly Role[] = ['engine', 'motor', 'coupling', 'gear', 'transfer', 'shaft', 'propeller'];
 const CHANGE: Readonly<Record<string, Change>> = {
   replace: 'replaced',
@@ -80,6 +87,7 @@ export function planLine(
   if (mirror) layers.push(...mirror.silent(spoken));
   const left = olds.rest.filter(one => !mirrored?.notMentioned.has(one.role));
   for (const old of left) tellNotMentioned(tell, reading, old, olds.ofRole(old.role).length > 1);
+  tellOutOfOrder(tell, reading.parts, index => rankOf(reading.parts, index));
   const ordered = inTheirPlaces([...layers].sort((a, b) => a.rank - b.rank));
   return {
     reading,
@@ -162,42 +170,46 @@ function ownLayers(
   };
 }
 
+/** Where a box stands that is written ahead of the gear; what else is written there comes about it in the order of the text. */
+const AHEAD_OF_GEAR = ORDER.indexOf('gear') - 0.5;
+
 /**
- * Place in the chain: by role, but a coupling behind whatever is written before it, a shaft before a later transfer or, where
- * another one follows, a later gear, and
+ * Place in the chain: by role, but a coupling or a transfer behind whatever is written before it, a shaft before a later
+ * transfer or, where another one follows, a later gear, a transfer before a later gear, and
  * a length of shaft behind the length, and the coupling, that is written before it.
  */
 function rankOf(parts: readonly PartReading[], index: number): number {
   const role = roleOf(parts[index]!);
   const roles = (some: readonly PartReading[]) => some.filter(one => one.action !== 'remove').map(roleOf);
-  if (role === 'coupling') {
-    const before = parts.flatMap((one, at) =>
-      at < index && one.action !== 'remove' && !['coupling', 'propeller'].includes(one.role)
-        ? [rankOf(parts, at) + 0.001]
-        : [],
+  const before = (step: number, ...but: readonly Role[]) =>
+    parts.flatMap((one, at) =>
+      at < index && one.action !== 'remove' && !but.includes(roleOf(one)) ? [rankOf(parts, at) + step] : [],
     );
+  if (role === 'coupling') {
     // In front of a motor beside an engine it stands where it is written: it does not carry what the motor gives.
     const motorBehind =
       roles(parts.slice(0, index)).includes('engine') && roles(parts.slice(index)).includes('motor');
-    return Math.max(motorBehind ? 0 : ORDER.indexOf('coupling'), ...before);
+    return Math.max(motorBehind ? 0 : ORDER.indexOf('coupling'), ...before(0.001, 'coupling', 'propeller'));
   }
   // A motor beside an engine stands where it is written: at the input of the gear, behind it, or on the shaft.
-  if (role === 'motor' && roles(parts).includes('engine')) {
-    const before = parts.flatMap((one, at) =>
-      at < index && one.action !== 'remove' && one.role !== 'propeller' ? [rankOf(parts, at) + 0.002] : [],
-    );
-    return Math.max(ORDER.indexOf('engine'), ...before);
-  }
-  const transferAt = roles(parts).indexOf('transfer');
-  const lengths =
-    role === 'shaft' ? roles(parts.slice(0, index)).filter(one => one === 'shaft').length / 100 : 0;
-  // One between engine and gear stands there where another is written behind the gear; a lone one goes to the propeller.
+  if (role === 'motor' && roles(parts).includes('engine'))
+    return Math.max(ORDER.indexOf('engine'), ...before(0.002, 'propeller'));
   const later = roles(parts.slice(index + 1));
-  if (role === 'shaft' && later.includes('gear') && later.lastIndexOf('shaft') > later.lastIndexOf('gear'))
+  const gearFollows = later.includes('gear');
+  if (role === 'transfer')
+    return Math.max(
+      gearFollows ? AHEAD_OF_GEAR : ORDER.indexOf('transfer'),
+      ...before(0.003, 'coupling', 'propeller'),
+    );
+  if (role !== 'shaft') return ORDER.indexOf(role);
+  const lengths = roles(parts.slice(0, index)).filter(one => one === 'shaft').length / 100;
+  // One between engine and gear stands there where another is written behind the gear, or a box between the two; a lone one
+  // goes to the propeller.
+  const gearAt = later.lastIndexOf('gear');
+  if (gearFollows && (later.lastIndexOf('shaft') > gearAt || later.slice(0, gearAt).includes('transfer')))
     return ORDER.indexOf('gear') - 0.25 + lengths;
-  if (role === 'shaft' && transferAt >= 0 && !roles(parts.slice(0, index)).includes('transfer')) {
-    return ORDER.indexOf('transfer') - 0.25 + lengths;
-  }
+  if (later.includes('transfer'))
+    return Math.max(ORDER.indexOf('transfer') - 0.25, ...before(0.05, 'coupling', 'propeller')) + lengths;
   return ORDER.indexOf(role) + lengths;
 }
 

@@ -35,6 +35,16 @@ const revised = (...parts: string[]) =>
     '}',
   );
 
+const lined = (...parts: string[]) =>
+  vessel(
+    DUTY,
+    'arrangement proposed {',
+    '  shaftline Centre {',
+    ...parts.map(part => `    ${part}`),
+    '  }',
+    '}',
+  );
+
 /** Every finding of the text that can be given, in the order in which a spec is read. */
 export const TEXT_FINDINGS: readonly TextFinding[] = [
   {
@@ -155,6 +165,15 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
       'Two values for one property contradict each other, or will after the next edit. The first is used and the second is marked. Keep the correct one, with its evidence.',
     failing: bar('torsional yield 70000 psi', 'torsional yield 65000 psi'),
     passing: BAR,
+  },
+  {
+    code: 'text/out-of-order',
+    severity: 'warning',
+    title: 'Every part is written where it stands in the line',
+    manual:
+      'A line is read from engine to propeller. A shaft that is written ahead of the gear, with none behind it, is taken as the shaft to the propeller: it is then judged with the torque behind the gear. Write the parts in the order of the power flow; where a shaft runs between engine and gear, write the shaft behind the gear as well.',
+    failing: lined('shaft { }', 'gear { }'),
+    passing: lined('gear { }', 'shaft { }'),
   },
   {
     code: 'text/value-missing',

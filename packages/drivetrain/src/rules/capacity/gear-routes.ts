@@ -2,9 +2,10 @@ import { acceptsRotation, type GearChoice, gearsThatTurn, withGear } from '../..
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { inputTorques } from '../../analysis/input-torque.js';
 import { LineAnalysis } from '../../analysis/line.js';
-import type { Direction } from '../../analysis/speeds.js';
+import { type Direction, speedEntering } from '../../analysis/speeds.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { CatalogueEntry } from '../../model/catalogue.js';
 import { isWeak } from '../../model/fact.js';
@@ -72,7 +73,8 @@ export function carries(
 /** What the sheets say of speed and housing must not stand against the exchange. */
 function fits({ line, analysis }: LineContext, entry: CatalogueEntry<GearFacts>): boolean {
   const { inputSpeedMax, inputHousing } = entry.facts;
-  const fastest = analysis.governedSpeed.value ?? analysis.rated.value?.speed;
+  const governed = analysis.governedSpeed.value ?? analysis.rated.value?.speed;
+  const fastest = speedEntering(line, line.gear!, governed, new Needs());
   if (inputSpeedMax?.value && fastest && fastest.si > inputSpeedMax.value.si) return false;
   const housing = line.engine?.housing?.value;
   if (housing && inputHousing?.value && housing !== inputHousing.value) return false;
@@ -106,7 +108,7 @@ function editsFor(
     ratio: writtenRatio(variant, clutch, vessel),
     clutch: clutch.name,
   });
-  const turn = analysis.rotation.atFlywheel;
+  const turn = analysis.rotation.atGearInput;
   const needsPump = entry.facts.inputRotation?.value?.word === 'either by pump index' && turn;
   if (!needsPump || gear.pumpIndex || statementOf(gear) === 'retained') return edits;
   return [...edits, { do: 'set', host: gear.origin, property: 'pump set for', value: pumpFor(turn) }];

@@ -1,4 +1,5 @@
 import { inputCouplings } from '../../analysis/couplings.js';
+import { boxBefore } from '../../analysis/stages.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -43,7 +44,10 @@ function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
   const { gear } = line;
   if (!gear) return undefined;
-  return each(inputCouplings(line), one =>
+  // One ahead of a box drives that, and not the gear.
+  const box = boxBefore(line, gear);
+  const drives = (one: Coupling) => !box || line.chain.indexOf(one) > line.chain.indexOf(box);
+  return each(inputCouplings(line).filter(drives), one =>
     one.splineTeeth || one.splinePitch ? judge(context, gear, one) : undefined,
   );
 }

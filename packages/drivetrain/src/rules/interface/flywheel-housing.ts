@@ -1,5 +1,6 @@
 import { compareHousings, flywheelHousing, housingThreads } from '@tailshaft/mechanics';
 import { inputCouplings, isDamper } from '../../analysis/couplings.js';
+import { boxBefore } from '../../analysis/stages.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -41,7 +42,8 @@ function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { engine, gear } = line;
   const between = inputCouplings(line).filter(one => !isDamper(one) && !one.flywheelSize && !one.rivetRing);
-  const remote = between.some(one => one.kind?.value !== undefined);
+  const remote =
+    between.some(one => one.kind?.value !== undefined) || (gear && boxBefore(line, gear) !== undefined);
   if (!engine || !gear || remote || !(engine.housing || gear.inputHousing)) return undefined;
   const say = sayFor(INFO, line.path);
   const needs = new Needs();

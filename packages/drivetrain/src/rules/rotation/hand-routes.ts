@@ -181,12 +181,12 @@ function wordsOf(
   { arrangement, vessel }: Pick<About, 'arrangement' | 'vessel'>,
 ): GearChange {
   const byPump = entry.facts.inputRotation?.value?.word === 'either by pump index';
-  const atFlywheel = rotationOf(line).atFlywheel;
+  const { atGearInput } = rotationOf(line);
   return {
     name: entry.name,
     ratio: writtenRatio(variant, clutch, vessel),
     clutch: clutch.name,
-    ...(byPump && atFlywheel ? { pump: pumpFor(atFlywheel) } : {}),
+    ...(byPump && atGearInput ? { pump: pumpFor(atGearInput) } : {}),
     fitted: arrangement.revises === undefined ? 'here' : 'in its place',
   };
 }

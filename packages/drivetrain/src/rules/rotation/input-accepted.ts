@@ -1,12 +1,14 @@
 import { senseThatDrivesAhead } from '@tailshaft/mechanics';
 import { acceptsRotation } from '../../analysis/gear-choice.js';
 import { handOf } from '../../analysis/hand.js';
+import { boxBefore } from '../../analysis/stages.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -59,8 +61,8 @@ function check(context: LineContext): Verdict | undefined {
     };
     const said = needs.fact(gear.inputRotation, wanted);
     if (said && !said.viewedFrom) needs.miss(wanted, gear.inputRotation?.origin);
-    const own = rotation.missing.filter(gap => gap.property === 'rotation' || gap.property === 'engine');
-    if (!rotation.atFlywheel && !rotation.either) needs.take({ value: undefined, missing: own });
+    if (!rotation.atGearInput && !rotation.either)
+      needs.take({ value: undefined, missing: rotation.missingAtGear });
     return say.cannotTell(needs, {
       place: gear.inputRotation?.origin ?? place,
       message: cannotTellWords(
@@ -81,11 +83,17 @@ function check(context: LineContext): Verdict | undefined {
   const wanted = hand ? senseThatDrivesAhead(hand) : rotation.ahead;
   return say.fails({
     place,
-    message: `${line.name}: ${nameOf(gear)} accepts "${takes}", but ${nameOf(mover)} has ${rotation.neededPump ?? 'another'} rotation.`,
+    message: `${line.name}: ${nameOf(gear)} accepts "${takes}", but ${turnsIt(line, nameOf(mover))} ${rotation.neededPump ?? 'another'} rotation.`,
     related: [
       { at: gear.inputRotation!.origin, message: 'rotation that the gear accepts' },
       { at: mover.rotation?.origin ?? mover.origin, message: 'how the engine turns' },
     ],
     routes: () => (wanted ? gearRoutes(context, wanted) : []),
   });
+}
+
+/** Who gives a gear its rotation: a box may stand between. */
+function turnsIt(line: ShaftLine, mover: string): string {
+  const box = line.gear && boxBefore(line, line.gear);
+  return box ? `${mover} through ${nameOf(box)} gives it` : `${mover} has`;
 }

@@ -64,9 +64,7 @@ function check(context: LineContext): Verdict | undefined {
   if (!needed) {
     needs.take({
       value: undefined,
-      missing: analysis.rotation.missing.filter(
-        gap => gap.property === 'rotation' || gap.property === 'engine',
-      ),
+      missing: analysis.rotation.missingAtGear,
     });
   }
   const place = gear.pumpIndex?.origin ?? gear.nameOrigin ?? gear.origin;

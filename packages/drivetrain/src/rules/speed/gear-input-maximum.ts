@@ -1,3 +1,5 @@
+import { speedEntering } from '../../analysis/speeds.js';
+import { boxBefore } from '../../analysis/stages.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -49,8 +51,10 @@ function check(context: LineContext): Verdict | undefined {
     host: home(gear),
     property: 'input speed at most',
   });
-  const governed = needs.take(analysis.governedSpeed);
-  const rated = analysis.rated.value?.speed;
+  const governed = speedEntering(line, gear, needs.take(analysis.governedSpeed), needs);
+  const rated = speedEntering(line, gear, analysis.rated.value?.speed, new Needs());
+  const box = boxBefore(line, gear);
+  const through = box ? ` through ${nameOf(box)}` : '';
   const place = gear.inputSpeedMax?.origin ?? gear.nameOrigin ?? gear.origin;
   const related = [
     {
@@ -66,7 +70,7 @@ function check(context: LineContext): Verdict | undefined {
   };
   const fastest = governed ?? rated;
   if (limit && fastest && fastest.si > limit.si * (1 + 1e-9)) {
-    const what = governed ? 'governed speed' : 'rated speed alone';
+    const what = `${governed ? 'governed speed' : 'rated speed alone'}${through}`;
     return say.fails({
       place: gear.nameOrigin ?? gear.origin,
       capacity: limit,
@@ -93,6 +97,6 @@ function check(context: LineContext): Verdict | undefined {
     capacity: limit,
     demand: governed,
     related,
-    message: `${line.name}: ${nameOf(mover)} turns at most ${analysis.tell(governed)}, ${nameOf(gear)} may turn ${analysis.tell(limit)}.`,
+    message: `${line.name}: ${nameOf(mover)} turns ${through ? 'it ' : ''}at most ${analysis.tell(governed)}${through}, ${nameOf(gear)} may turn ${analysis.tell(limit)}.`,
   });
 }

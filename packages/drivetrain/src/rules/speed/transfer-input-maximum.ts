@@ -1,5 +1,4 @@
-import { shaftSpeedThroughGear, type Value } from '@tailshaft/mechanics';
-import { gearRatio, transferRatio } from '../../analysis/speeds.js';
+import { speedEntering } from '../../analysis/speeds.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -56,7 +55,7 @@ function judge(context: LineContext, transfer: Transfer): Verdict {
     host: home(transfer),
     property: 'input speed at most',
   });
-  const speed = speedAt(context, transfer, needs);
+  const speed = speedEntering(line, transfer, needs.take(analysis.governedSpeed), needs);
   const place = transfer.nameOrigin ?? transfer.origin;
   if (!limit || !speed) {
     return say.cannotTell(needs, {
@@ -75,25 +74,4 @@ function judge(context: LineContext, transfer: Transfer): Verdict {
     failMessage: `${line.name}: ${numbers}. Put more ratio before it, lower the governed speed, or fit another stage.`,
     related: [{ at: transfer.inputSpeedMax!.origin, message: 'greatest input speed' }],
   });
-}
-
-/** Governed speed carried to the input of the transfer. */
-function speedAt(
-  { line, analysis }: LineContext,
-  transfer: Transfer,
-  needs: Needs,
-): Value<'rotational speed'> | undefined {
-  let speed = needs.take(analysis.governedSpeed);
-  for (const part of line.chain.slice(0, line.chain.indexOf(transfer))) {
-    const before = line.transfers.find(one => one === part);
-    const stage =
-      part === line.gear
-        ? needs.take(gearRatio(line.gear, 'ahead'))
-        : before
-          ? needs.take(transferRatio(before))
-          : undefined;
-    if (part === line.gear || before)
-      speed = speed && stage && shaftSpeedThroughGear({ engineSpeed: speed, ratio: stage.value });
-  }
-  return speed;
 }
