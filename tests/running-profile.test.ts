@@ -78,6 +78,21 @@ describe('the running profile', () => {
     expect(profile.runs.some(one => one.why && why.test(one.why))).toBe(true);
   });
 
+  it('says that nothing is declared of the engine but one point, and claims no hours of a load that it cannot tell', async () => {
+    const bare = withFacts(joinedExample('pilot-cutter/ternhaven.shaft')).replace(
+      /high idle 2530 rpm\n|peak torque 1360 N.m at 1500 rpm\n|full-load (?:torque|power) (?:1050|1360|1290|280) .*\n/g,
+      '\n',
+    );
+    const sheet = vesselSheetMarkdown(await sheetOfText(bare));
+    const proposed = sheet.slice(sheet.indexOf('proposed: running profile'));
+    expect(proposed).toContain(
+      'cannot be predicted for Port. Nothing is declared of the engine below or above its rated speed.',
+    );
+    expect(proposed).toContain('Hours over 95 % load are not known');
+    expect(proposed).not.toMatch(/Over 95 % load: 0/);
+    expect(proposed).toContain('Fuel cannot be worked out at any of these speeds.');
+  });
+
   it('is none where duty states no hours at speeds', async () => {
     expect(await profileOf({ duty: DUTY })).toBeUndefined();
   });

@@ -149,8 +149,10 @@ function lineAt(line: ShaftLine, analysis: LineAnalysis, vesselSpeed: Value<'spe
 
 /** What keeps speed from being predicted: the refusal of the methods, or what is missing. */
 function whyNot({ propulsion, rated }: LineAnalysis): string {
+  const full = propulsion?.value?.full;
+  const refusal = propulsion?.refusal ?? (full && !full.applies ? full.reason : undefined);
   // The sentence goes on to its full stop.
-  if (propulsion?.refusal) return `. ${propulsion.refusal.replace(/\.$/, '')}`;
+  if (refusal) return `. ${refusal.replace(/\.$/, '')}`;
   const missing = new Set([...(propulsion?.missing ?? []), ...rated.missing].map(one => one.what));
   return missing.size > 0 ? `: missing ${[...missing].join('; ')}` : '';
 }

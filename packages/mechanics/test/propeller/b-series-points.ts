@@ -61,3 +61,25 @@ export const CHART_POINTS_TEN_KQ: readonly Point[] = [
   [6, 0.65, 1.4, 0.5, 0.9884],
   [2, 0.3, 1.2, 1, 0.2031],
 ];
+
+/**
+ * KT read from the charts of Kuiper, The Wageningen Propeller Series (1992), as the tests of a public program quote the readings
+ * (GijsB/propy, test/test_wageningen_b.py, MIT licence), good to 0.004 there: Z, AE/A0, P/D, and KT at J 0.2, 0.4, and so on.
+ */
+const READ_KT: readonly (readonly [number, number, number, ...number[]])[] = [
+  [3, 0.35, 0.6, 0.175, 0.115, 0.042],
+  [3, 0.35, 0.8, 0.252, 0.192, 0.124, 0.048],
+  [3, 0.35, 1, 0.324, 0.27, 0.204, 0.13, 0.05],
+  [3, 0.35, 1.2, 0.385, 0.335, 0.275, 0.208, 0.13, 0.052],
+  [3, 0.65, 0.6, 0.18, 0.104, 0.02],
+  [3, 0.65, 0.8, 0.276, 0.2, 0.114, 0.024],
+  [3, 0.65, 1, 0.375, 0.296, 0.21, 0.118, 0.025],
+  [3, 0.65, 1.2, 0.47, 0.39, 0.304, 0.21, 0.12, 0.03],
+  [5, 0.6, 0.8, 0.298, 0.224, 0.135, 0.036],
+  [5, 0.6, 1, 0.39, 0.324, 0.24, 0.142, 0.04],
+  [5, 0.9, 1, 0.42, 0.334, 0.238, 0.132, 0.024],
+  [5, 0.9, 1.2, 0.526, 0.444, 0.348, 0.242, 0.136, 0.026],
+];
+export const CHART_KT: readonly Point[] = READ_KT.flatMap(([blades, area, pitch, ...read]) =>
+  read.map((kt, at): Point => [blades, area, pitch, 0.2 * (at + 1), kt]),
+);

@@ -8,6 +8,7 @@ import {
 } from '@tailshaft/mechanics';
 import { type PublishedCase, published } from '../published.js';
 import {
+  CHART_KT,
   CHART_POINTS_TEN_KQ,
   CHART_TEN_KQ,
   type Point,
@@ -27,6 +28,11 @@ const cases = (points: readonly Point[], within: number, unit = 1): PublishedCas
 const THIRD_PARTY = 'third-party evaluation of the polynomials for the propellers of Kuiper 1992';
 published(bSeriesThrustCoefficient, THIRD_PARTY, cases(THIRD_PARTY_KT, 1e-6));
 published(bSeriesTorqueCoefficient, THIRD_PARTY, cases(THIRD_PARTY_TEN_KQ, 1e-6, 0.1));
+published(
+  bSeriesThrustCoefficient,
+  'Kuiper, The Wageningen Propeller Series, MARIN 92-001 (1992), chart readings of KT, quoted by a public program',
+  cases(CHART_KT, 0.004),
+);
 published(
   bSeriesTorqueCoefficient,
   'Kuiper, The Wageningen Propeller Series, MARIN 92-001 (1992), chart readings of 10 KQ',

@@ -147,7 +147,11 @@ function ratingWords({ lines }: Arrangement, { hours, allowed, runs }: RunningPr
   const year = allowed
     ? `The rating allows ${allowed.si} hours a year, the profile asks ${asked.toLocaleString('en')}.`
     : 'The rating states no hours a year.';
-  const power = `Over 95 % load: ${full.toLocaleString('en')} hours a year${most ? `; the rating allows full power ${most}` : ''}.`;
+  const open = runs.some(one => !one.lines);
+  const heavy = open
+    ? 'Hours over 95 % load are not known, as not every speed can be worked out'
+    : `Over 95 % load: ${full.toLocaleString('en')} hours a year`;
+  const power = `${heavy}${most ? `; the rating allows full power ${most}` : ''}.`;
   return paragraph(separated(' ', over ? warning(`! ${year}`) : year, power));
 }
 
@@ -158,7 +162,7 @@ function sumOf(values: readonly number[]): number {
 function basisWords({ runs }: RunningProfile): string {
   const bases = [...new Set(runs.flatMap(one => one.lines?.map(line => line.fuel.basis) ?? []))];
   return bases.length === 0
-    ? 'No consumption is declared.'
+    ? 'Fuel cannot be worked out at any of these speeds.'
     : `Fuel by ${bases.join('; ')}. Declared figures hold within 5 % (${citeSource(FUEL_TOLERANCE_SOURCE)}); in proportion at part load, 10 % more is allowed for.`;
 }
 

@@ -158,7 +158,9 @@ const KA_5_75: DuctedTable = {
 
 /**
  * Ka propellers in nozzle 19A: K = Σ C (P/D)^x J^y, with KT of propeller and nozzle together. The printed tables were not at
- * hand. Of 4-70 and 5-75 there are two digital copies, which agree in every term but one, marked; of 3-65 there is none, and
- * half the sum of 3-65 and 5-75 gives 4-70 in every term.
+ * hand. Of 4-70 and 5-75 there are two digital copies, which agree in every term but one, marked: hkroeger/insightcae,
+ * share/reference_data, and rfdavila/Optimizer-Marinen-Propeller, core/biblioteca_coeficientes.py, which names Birk,
+ * Fundamentals of Ship Hydrodynamics (2019), as its print. Of 3-65 there is none, and half the sum of 3-65 and 5-75 gives
+ * 4-70 in every term.
  */
 export const KA_TABLES: readonly DuctedTable[] = [KA_3_65, KA_4_70, KA_5_75];
