@@ -2,6 +2,7 @@ import { LineAnalysis, searched, withLoadLines } from '@tailshaft/drivetrain';
 import { given } from '@tailshaft/mechanics';
 import { studiesPanel } from '@tailshaft/sheet';
 import { describe, expect, it } from 'vitest';
+import { joinedExample } from '../support/examples.js';
 import { exampleWithStudy, studied } from '../support/study.js';
 
 async function linesOf(...vary: string[]) {
@@ -63,10 +64,24 @@ describe('the load lines of a study', () => {
     expect((await linesOf(DIAMETER)).loadLines).toEqual([]);
   });
 
+  it('are those of every line that varies, once for lines that are alike', async () => {
+    const spec = joinedExample('triple-screw/strand.shaft').replace(/^ {2}study [\s\S]*?\n {2}\}\n/gm, '');
+    const named = async (of: string) => {
+      const study = 'study wheel of built { vary propeller pitch 30 in, 31 in  rank by least margin }';
+      const [ready] = (await studied(of.replace(/\}\s*$/, `  ${study}\n}\n`))).studies;
+      const { loadLines = [] } = withLoadLines(ready!, searched(ready!));
+      return loadLines.map(one => one.line);
+    };
+    expect(await named(spec)).toEqual(['Port, Centre and Starboard']);
+    const centre = spec.indexOf('shaftline Centre');
+    const other = spec.slice(0, centre) + spec.slice(centre).replace('area ratio 0.72', 'area ratio 0.6');
+    expect(await named(other)).toEqual(['Port and Starboard', 'Centre']);
+  });
+
   it('are drawn', async () => {
     const { result } = await linesOf(PITCH);
     const drawn = studiesPanel([result]);
-    expect(drawn).toContain('Study wheel of proposed, Port: power by propeller pitch');
+    expect(drawn).toContain('Study wheel of proposed, Port and Starboard: power by propeller pitch');
     expect(drawn).toMatch(/candidate holds, 34 in: [\d.]+ at/);
     expect(drawn).toMatch(/<text[^>]*>34 in<\/text>/);
   });

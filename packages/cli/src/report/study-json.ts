@@ -41,6 +41,7 @@ function studyJson({ vessel, result, seconds }: SearchedStudy, most: number) {
       .map(one => candidateJson(result, one)),
     binding: result.binding,
     lacking: result.lacking,
+    ...(result.unranked.length > 0 ? { unranked: result.unranked } : {}),
   };
 }
 

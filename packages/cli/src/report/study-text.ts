@@ -10,6 +10,7 @@ import {
   rankWords,
   type StudyResult,
   shownOf,
+  unrankedWords,
 } from '@tailshaft/drivetrain';
 import type { Io } from '../terminal/io.js';
 import { type Cell, count, table, wrapped } from '../terminal/layout.js';
@@ -39,6 +40,7 @@ export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, mo
           .join('\n'),
     ...(holds.length > 0 ? [candidates(io, result, holds.slice(0, show))] : []),
     ...unsure(io, result, show),
+    ...unranked(io, result),
     ...bindings(io, result),
     '',
     wrapped(holds.length + unknown.length > 0 ? `${CAUTION} ${WRITE}` : CAUTION, io.width),
@@ -88,6 +90,11 @@ function unsure(io: Io, result: StudyResult, show: number): string[] {
     candidates(io, result, unknown.slice(0, show)),
     wrapped(`Checks that lack data: ${lackingWords(result)}`, io.width, '  '),
   ];
+}
+
+function unranked({ width }: Io, result: StudyResult): string[] {
+  const words = unrankedWords(result);
+  return words ? [wrapped(words, width, '  ')] : [];
 }
 
 function bindings({ paint, width }: Io, { binding }: StudyResult): string[] {

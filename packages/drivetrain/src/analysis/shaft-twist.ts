@@ -1,6 +1,7 @@
 import {
   given,
   lumpedInertia,
+  massPerLength,
   renamed,
   seriesStiffness,
   shaftPolarInertia,
@@ -22,17 +23,46 @@ export interface ShaftTwist {
 
 /** The twist of a shaft: one piece, or its sections in series, each with its own inertia. */
 export function shaftTwist(shaft: Shaft, needs: Needs): ShaftTwist | undefined {
+  const pieces = piecesOf(shaft, needs);
+  const G = modulusOfRigidity(shaft, needs);
+  const grade = gradeOf(shaft, needs);
+  const rho = grade && needs.fact(grade.density, wantedOf(grade, 'density'));
+  if (!pieces || !G || !rho) return undefined;
+  const springs = pieces.map(({ size, L }) =>
+    shaftTorsionalStiffness({ G, d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L') }),
+  );
+  const [first, ...others] = springs;
+  const inertias = pieces.map(({ size, L }) =>
+    shaftPolarInertia({ d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L'), rho }),
+  );
+  return first && { stiffness: seriesStiffness(first, ...others), inertia: lumpedInertia(inertias) };
+}
+
+/** Mass of a shaft by its sizes and the density of its material. */
+export function shaftMass(shaft: Shaft, needs: Needs): Value<'mass'> | undefined {
+  const pieces = piecesOf(shaft, needs);
+  const grade = gradeOf(shaft, needs);
+  const density = grade && needs.fact(grade.density, wantedOf(grade, 'density'));
+  if (!pieces || !density) return undefined;
+  const si = pieces.reduce((sum, { size, L }) => sum + massPerLength({ ...size, density }).si * L.si, 0);
+  return given('mass of the shaft', 'm', 'mass', si, { assumed: 'its sizes, length and density' });
+}
+
+interface Piece {
+  readonly size: ShaftSize;
+  readonly L: Value<'length'>;
+}
+
+/** The shaft over its whole length: one piece, or its sections and what lies outside them. */
+function piecesOf(shaft: Shaft, needs: Needs): readonly Piece[] | undefined {
   const sizes = sizesOf(shaft, needs);
   const length = needs.fact(shaft.length, {
     what: `length of ${nameOf(shaft)}`,
     host: shaft.origin,
     property: 'length',
   });
-  const G = modulusOfRigidity(shaft, needs);
-  const grade = gradeOf(shaft, needs);
-  const rho = grade && needs.fact(grade.density, wantedOf(grade, 'density'));
-  if (!sizes || !length || !G || !rho) return undefined;
-  const pieces: { readonly size: ShaftSize; readonly L: Value<'length'> }[] = [];
+  if (!sizes || !length) return undefined;
+  const pieces: Piece[] = [];
   let rest = length.si;
   for (const { section, size } of sizes) {
     if (!section) continue;
@@ -65,14 +95,7 @@ export function shaftTwist(shaft: Shaft, needs: Needs): ShaftTwist | undefined {
           });
     pieces.unshift({ size: main.size, L });
   }
-  const springs = pieces.map(({ size, L }) =>
-    shaftTorsionalStiffness({ G, d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L') }),
-  );
-  const [first, ...others] = springs;
-  const inertias = pieces.map(({ size, L }) =>
-    shaftPolarInertia({ d: size.outsideDiameter, di: size.bore, L: renamed(L, L.label, 'L'), rho }),
-  );
-  return first && { stiffness: seriesStiffness(first, ...others), inertia: lumpedInertia(inertias) };
+  return pieces;
 }
 
 const SLACK = 1e-4;

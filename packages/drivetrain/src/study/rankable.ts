@@ -17,7 +17,7 @@ export const OWN_RANKINGS: readonly OwnRanking[] = [
   },
   {
     name: 'mass',
-    doc: 'Engines, motors, gears and transfers by their declared masses, with the propellers, declared or estimated.',
+    doc: 'Engines, motors, gears and transfers by their declared masses, shafts by their sizes and density, and the propellers, declared or estimated.',
     better: 'less',
   },
   {

@@ -2,17 +2,22 @@ import { given, totalMass, type Value } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../analysis/line.js';
 import { propellerMass } from '../analysis/propulsion/weight.js';
 import { runningProfile } from '../analysis/running-profile.js';
+import { shaftMass } from '../analysis/shaft-twist.js';
+import { Needs } from '../judge/needs.js';
+import type { Missing } from '../judge/verdict.js';
+import { home, nameOf } from '../model/part.js';
+import type { Propeller } from '../model/shafting.js';
 import type { Ranking, ShaftLine, Study } from '../model/vessel.js';
 import { NAMED_QUANTITIES, type NamedQuantity, together } from '../rules/trace/quantities/index.js';
 import { OWN_RANKINGS, rankingProblem } from './rankable.js';
 import type { Limit, RankColumn } from './result.js';
 
+/** What a ranking comes to; or what it waits for, in words. */
+export type Rank = Value | { readonly lacking: readonly string[] };
+
 /** One ranking that can be worked out. */
 export interface Ranked extends RankColumn {
-  readonly of: (
-    lines: readonly ShaftLine[],
-    analysisOf: (line: ShaftLine) => LineAnalysis,
-  ) => Value | undefined;
+  readonly of: (lines: readonly ShaftLine[], analysisOf: (line: ShaftLine) => LineAnalysis) => Rank;
   /** It is made from the verdicts, and costs nothing. */
   readonly fromLimit?: true;
 }
@@ -39,9 +44,11 @@ function rankedBy(ranking: Ranking): Ranked | undefined {
     const at = condition ?? named.conditions[0];
     return { words: at ? `${quantity} at ${at}` : quantity, best, of: ofNamed(named, at, best) };
   }
-  if (quantity === 'least margin') return { words: quantity, best, of: () => undefined, fromLimit: true };
+  if (quantity === 'least margin') return { words: quantity, best, of: () => NOTHING, fromLimit: true };
   return { words: quantity, best, of: OWN[quantity]?.(best) ?? efficiencyOf(best) };
 }
+
+const NOTHING: Rank = { lacking: [] };
 
 /** How each of them is worked out, beside the efficiency of the propeller. */
 const OWN: Readonly<Record<string, (best: RankColumn['best']) => Ranked['of']>> = {
@@ -53,7 +60,9 @@ const OWN: Readonly<Record<string, (best: RankColumn['best']) => Ranked['of']>> 
 function fuelBy(what: 'perYear' | 'perMile'): Ranked['of'] {
   return (lines, analysisOf) => {
     const [first] = lines;
-    return first && runningProfile(lines, analysisOf(first).vessel, analysisOf)?.[what];
+    const profile = first && runningProfile(lines, analysisOf(first).vessel, analysisOf);
+    if (!profile) return { lacking: ['hours at speeds in "duty"'] };
+    return profile[what] ?? { lacking: profile.runs.flatMap(one => one.why ?? []) };
   };
 }
 
@@ -63,16 +72,26 @@ function ofNamed(
   best: RankColumn['best'],
 ): Ranked['of'] {
   return (lines, analysisOf) => {
-    const values = lines.map(line => named.of(analysisOf(line), condition, named.dimensions[0]!).value);
-    if (values.some(one => one === undefined)) return undefined;
-    return named.over === 'line' ? worst(values as Value[], best) : together(named, values);
+    const found = lines.map(line => named.of(analysisOf(line), condition, named.dimensions[0]!));
+    const values = found.flatMap(one => one.value ?? []);
+    const lacking = found.flatMap(one => (one.value ? [] : wantingIn(one)));
+    if (values.length < lines.length) return { lacking };
+    return (named.over === 'line' ? worst(values, best) : together(named, values)) ?? NOTHING;
   };
+}
+
+/** What keeps a figure from being worked out: what is missing for it, or why the methods do not apply. */
+function wantingIn({ missing, refusal }: { missing: readonly Missing[]; refusal?: string }): string[] {
+  return missing.length > 0 || !refusal ? missing.map(one => one.what) : [refusal.replace(/\.$/, '')];
 }
 
 function efficiencyOf(best: RankColumn['best']): Ranked['of'] {
   return (lines, analysisOf) => {
-    const values = lines.map(line => analysisOf(line).propulsion?.value?.rated.efficiency);
-    return values.some(one => one === undefined) ? undefined : worst(values as Value[], best);
+    const found = lines.map(line => analysisOf(line).propulsion);
+    const values = found.flatMap(one => one?.value?.rated.efficiency ?? []);
+    if (values.length < lines.length)
+      return { lacking: found.flatMap(one => (one && !one.value ? wantingIn(one) : [])) };
+    return worst(values, best) ?? NOTHING;
   };
 }
 
@@ -83,14 +102,26 @@ function worst(values: readonly Value[], best: RankColumn['best']): Value | unde
   return rest.reduce((a, b) => (a && than(a, b) ? b : a), first);
 }
 
-function massOf(lines: readonly ShaftLine[]): Value<'mass'> | undefined {
+function massOf(lines: readonly ShaftLine[]): Rank {
+  const needs = new Needs();
   const masses = lines.flatMap(line => [
     ...[line.engine, line.motor, line.gear, ...line.transfers].flatMap(part =>
-      part ? [part.mass?.value] : [],
+      part
+        ? [needs.fact(part.mass, { what: `mass of ${nameOf(part)}`, host: home(part), property: 'mass' })]
+        : [],
     ),
-    ...(line.propeller ? [propellerMass(line.propeller)?.value] : []),
+    ...line.shafts.map(one => shaftMass(one, needs)),
+    ...(line.propeller ? [massOfPropeller(line.propeller, needs)] : []),
   ]);
-  return masses.some(one => one === undefined) ? undefined : totalMass(masses as Value<'mass'>[]);
+  const known = masses.flatMap(one => one ?? []);
+  return known.length === masses.length ? totalMass(known) : { lacking: needs.missing.map(one => one.what) };
+}
+
+function massOfPropeller(propeller: Propeller, needs: Needs): Value<'mass'> | undefined {
+  return (
+    propellerMass(propeller)?.value ??
+    needs.miss({ what: `mass of ${nameOf(propeller)}`, host: propeller.origin, property: 'mass' })
+  );
 }
 
 /** A least margin as a value that can be ranked and told. */

@@ -66,6 +66,12 @@ export interface Lacking {
   readonly data: readonly string[];
 }
 
+/** What a ranking lacks that is not known for some candidate; of many data the first few. */
+export interface Unranked {
+  readonly ranking: string;
+  readonly data: readonly string[];
+}
+
 /** One ranking of a study, as a column of its table. */
 export interface RankColumn {
   readonly words: string;
@@ -118,6 +124,8 @@ export interface StudyResult {
   readonly binding: readonly Binding[];
   /** Of the candidates that cannot be told: which checks lack what. */
   readonly lacking: readonly Lacking[];
+  /** Of the candidates that a ranking is not known for: what it lacks. */
+  readonly unranked: readonly Unranked[];
   /** Indices of the candidates that no other one beats in every ranking. */
   readonly front: ReadonlySet<number>;
   /** Load lines over the curve of the engine, by ratio, for whoever draws them. */

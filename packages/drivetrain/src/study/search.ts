@@ -19,6 +19,7 @@ import {
   type Limit,
   type StudyCase,
   type StudyResult,
+  type Unranked,
 } from './result.js';
 
 export interface SearchOptions {
@@ -46,6 +47,8 @@ export interface Found {
   readonly binding: ReadonlyMap<string, Binding>;
   /** What the checks that cannot tell lack, by check. */
   readonly lacking: ReadonlyMap<string, ReadonlySet<string>>;
+  /** What the rankings that are not known lack, by their words. */
+  readonly unranked: ReadonlyMap<string, ReadonlySet<string>>;
   readonly looked: number;
   readonly stopped: boolean;
 }
@@ -64,6 +67,7 @@ export function* search(
   const candidates: Candidate[] = [];
   const binding = new Map<string, Binding>();
   const lacking = new Map<string, Set<string>>();
+  const unranked = new Map<string, Set<string>>();
   let [failed, apart] = [0, 0];
   let order: Order | undefined;
   const found = (looked: number, stopped: boolean): Found => ({
@@ -72,6 +76,7 @@ export function* search(
     apart,
     binding,
     lacking,
+    unranked,
     looked,
     stopped,
   });
@@ -92,7 +97,8 @@ export function* search(
         if (yield { looked, of: end - from }) return found(looked, true);
       order = step.value;
     }
-    const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough, lacking);
+    const noted = { lacking, unranked };
+    const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough, noted);
     if (one.outcome !== 'fails') candidates.push(one);
     else {
       failed += 1;
@@ -152,7 +158,12 @@ export function resultOf(of: StudyCase, shares: readonly Found[]): StudyResult {
     unknown: candidates.filter(one => one.outcome === 'cannot tell'),
     failed: sum(one => one.failed),
     binding: joined(shares.map(one => one.binding)),
-    lacking: joinedLacking(shares.map(one => one.lacking)),
+    lacking: joinedLacking(shares.map(one => one.lacking)).map(
+      ({ name, data }): Lacking => ({ rule: name, data }),
+    ),
+    unranked: joinedLacking(shares.map(one => one.unranked)).map(
+      ({ name, data }): Unranked => ({ ranking: name, data }),
+    ),
     front: frontOf(holds, ranking),
   };
 }
@@ -175,6 +186,12 @@ function joined(all: readonly ReadonlyMap<string, Binding>[]): Binding[] {
   );
 }
 
+/** What is noted beside the candidates, by check and by ranking. */
+interface Noted {
+  readonly lacking: Map<string, Set<string>>;
+  readonly unranked: Map<string, Set<string>>;
+}
+
 function candidateOf(
   judging: Judging,
   of: StudyCase,
@@ -182,7 +199,7 @@ function candidateOf(
   { shared, own }: Order,
   rankings: readonly Ranked[],
   thorough: boolean,
-  lacking: Map<string, Set<string>>,
+  { lacking, unranked }: Noted,
 ): Candidate {
   const { vessel } = judging;
   const asked = askedOf(of.study, of.arrangement, vessel);
@@ -200,7 +217,13 @@ function candidateOf(
   ).length;
   const outcome = failing.length > 0 ? 'fails' : unknown.length > 0 ? 'cannot tell' : 'holds';
   if (outcome === 'fails') return { ...which, outcome, failing, unknown, warnings, ranks: [] };
-  for (const one of counted) if (one.outcome === 'cannot tell') noteLacking(lacking, one);
+  for (const one of counted)
+    if (one.outcome === 'cannot tell')
+      noteLacking(
+        lacking,
+        one.rule,
+        one.missing.map(({ what }) => what),
+      );
   const limit = limitOf(verdicts);
   return {
     ...which,
@@ -209,7 +232,7 @@ function candidateOf(
     unknown,
     warnings,
     ...(limit ? { limit } : {}),
-    ranks: ranksOf(rankings, vessel, of.arrangement, judging.analysisOf, limit),
+    ranks: ranksOf(rankings, vessel, of.arrangement, judging.analysisOf, limit, unranked),
   };
 }
 
@@ -243,18 +266,18 @@ function failedEarly(
 const TOLD = 4;
 
 /** The first by their words are kept, so that it makes no difference who sees which candidates. */
-function noteLacking(lacking: Map<string, Set<string>>, { rule, missing }: Verdict): void {
-  const had = lacking.get(rule);
-  if (had && missing.every(({ what }) => had.has(what))) return;
-  const data = [...new Set([...(had ?? []), ...missing.map(one => one.what)])].sort();
-  lacking.set(rule, new Set(data.slice(0, TOLD)));
+function noteLacking(lacking: Map<string, Set<string>>, name: string, missing: readonly string[]): void {
+  const had = lacking.get(name);
+  if (had && missing.every(what => had.has(what))) return;
+  const data = [...new Set([...(had ?? []), ...missing])].sort();
+  lacking.set(name, new Set(data.slice(0, TOLD)));
 }
 
-function joinedLacking(all: readonly Found['lacking'][]): Lacking[] {
-  const rules = [...new Set(all.flatMap(one => [...one.keys()]))].sort();
-  return rules.map(rule => {
-    const data = new Set(all.flatMap(one => [...(one.get(rule) ?? [])]));
-    return { rule, data: [...data].sort().slice(0, TOLD) };
+function joinedLacking(all: readonly Found['lacking'][]): { name: string; data: string[] }[] {
+  const names = [...new Set(all.flatMap(one => [...one.keys()]))].sort();
+  return names.map(name => {
+    const data = new Set(all.flatMap(one => [...(one.get(name) ?? [])]));
+    return { name, data: [...data].sort().slice(0, TOLD) };
   });
 }
 
@@ -278,12 +301,14 @@ function ranksOf(
   arrangement: string,
   analysisOf: (line: ShaftLine) => LineAnalysis,
   limit: Limit | undefined,
+  unranked: Noted['unranked'],
 ): Candidate['ranks'] {
   const lines = vessel.arrangements.find(one => one.name === arrangement)?.lines ?? [];
   return rankings.map(one => {
     if (one.fromLimit) return limit && limitValue(limit);
-    const value = one.of(lines, analysisOf);
+    const rank = one.of(lines, analysisOf);
+    if ('lacking' in rank) return void noteLacking(unranked, one.words, rank.lacking);
     // Without its working, which would keep the whole candidate alive.
-    return value && given(one.words, value.symbol, value.dimension, value.si);
+    return given(one.words, rank.symbol, rank.dimension, rank.si);
   });
 }

@@ -50,6 +50,19 @@ export function lackingWords({ lacking }: StudyResult): string {
     .join(', ');
 }
 
+/** `Not known for some candidates: mass (mass of gear Alder-63).`: the rankings that are not known, with what they lack. */
+export function unrankedWords({ unranked }: StudyResult): string | undefined {
+  if (unranked.length === 0) return undefined;
+  const each = unranked.map(({ ranking, data }) => {
+    const told = data.slice(0, TOLD).join('; ');
+    return told ? `${ranking} (${told}${data.length > TOLD ? '; ...' : ''})` : ranking;
+  });
+  return `Not known for some candidates: ${each.join(', ')}.`;
+}
+
+/** Of the reasons why a ranking is not known, which may be sentences. */
+const TOLD = 2;
+
 /** `Every candidate fails shafting/span-guide: ...`, where there is such a check; what else rules out is then hidden. */
 export function failedByAllWords({ judged, binding, stoppedAt }: StudyResult): string | undefined {
   // The first candidates share their first options: those that nobody looked at may differ.

@@ -9,6 +9,7 @@ import {
   rankWords,
   type StudyResult,
   shownOf,
+  unrankedWords,
 } from '@tailshaft/drivetrain';
 import { type Block, paragraph, section, type Table, table } from '../document/blocks.js';
 import { code, quiet, separated, strong, type Text, together, warning } from '../document/text.js';
@@ -24,6 +25,7 @@ export function studiesSection(results: readonly StudyResult[]): Block | undefin
 export function studySection(result: StudyResult): Block {
   const { study, arrangement, holds, unknown, failed } = result;
   const show = shownOf(result);
+  const unranked = unrankedWords(result);
   return section(`study-of-${study.name}`, `Study ${study.name} of ${arrangement}`, [
     paragraph(
       separated(
@@ -37,6 +39,7 @@ export function studySection(result: StudyResult): Block {
     loadLineCharts(result),
     holds.length > 0 ? candidates(result, holds.slice(0, show), 'best candidates') : undefined,
     ...unsure(result, unknown.slice(0, show)),
+    unranked === undefined ? undefined : paragraph(warning(`? ${unranked}`)),
     bindings(result),
     paragraph(
       quiet(
