@@ -167,9 +167,9 @@ describe('a line with modes that is kept', () => {
   });
 
   it('compares each mode with the one of its name, and not with the first', async () => {
-    const less =
-      ' mode passage { driven by engine } mode harbour { driven by motor  motor power at most 20 kW }';
-    const [overload] = (await said(later(less))).filter(one => one.rule === COMPARED[0]);
+    const half = `motor Eider-20 { rotation either  power 20 kW at 1500 rpm  torque 127.3 N.m  top speed 2950 rpm }\n${HYBRID}`;
+    const less = later(saying(MODES), half).replace('retain motor', 'replace motor Eider-20');
+    const [overload] = (await said(less)).filter(one => one.rule === COMPARED[0]);
     expect(overload!.message).toContain('Centre, harbour:');
     // Half of what the motor gave, at the same speed: 40 kW over 20 kW, by hand.
     expect(overload!.message).toContain('about 2.0 times');

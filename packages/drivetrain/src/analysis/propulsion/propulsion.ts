@@ -37,6 +37,7 @@ import type { HullFlow } from './hull-flow.js';
 import { hullFacts, waterDensity } from './hull-forms.js';
 import { ESTIMATES } from './hull-method.js';
 import { type ResistanceMethod, resistanceBy } from './hull-resistance.js';
+import { type MotorRun, motorRun } from './motor-run.js';
 import { settled } from './settled.js';
 
 /** The propeller at rated shaft speed, and the vessel with it. */
@@ -79,8 +80,10 @@ export interface Propulsion {
   readonly density: Value<'density'>;
   /** Power that reaches the propeller at rated speed. */
   readonly available: Value<'power'>;
-  /** Power asked at rated speed over power available. */
+  /** Power asked at rated speed over power available; of a motor by itself, at the lowest speed at which it gives that power. */
   readonly demand: Value<'ratio'>;
+  /** A motor by itself, which gives its power over a range of speeds. */
+  readonly motor?: MotorRun;
   /** What the blades are set to, where their pitch is set under way. */
   readonly pitchSet?: Value<'length'>;
   readonly full: Outcome<FullThrottle>;
@@ -169,10 +172,17 @@ function byResistance(one: Case, method: ResistanceMethod, needs: Needs): Propul
         predictTopSpeed(driven(flow), driveline, table),
       )
     : { applies: false, reason: 'Nothing is declared of the engine below or above its rated speed.' };
-  const made = result(one, run, full, density, [
+  const absorbedAt = (speed: Value<'rotational speed'>) => {
+    const found = settled<Balance>(one, `shaft at ${speed.si}`, run.vesselSpeed.si, flow =>
+      balanceAtShaftSpeed(driven(flow), speed),
+    );
+    return found.applies ? found.power : undefined;
+  };
+  const outside = [
     ...outsideRange(run.resistance),
     ...beyondTrial(vessel, full.applies ? full.vesselSpeed : run.vesselSpeed),
-  ]);
+  ];
+  const made = result(one, run, full, density, outside, absorbedAt);
   if (!table) return made;
   const atEngineSpeed = (engineSpeed: Value<'rotational speed'>) =>
     settled<OperatingPoint>(
@@ -299,9 +309,11 @@ function result(
   full: Outcome<FullThrottle>,
   density: Value<'density'>,
   outside: readonly string[] = [],
+  absorbedAt?: (shaftSpeed: Value<'rotational speed'>) => Value<'power'> | undefined,
 ): Propulsion {
   const { available, method } = one;
   const asked = renamed(rated.power, 'power absorbed at rated speed', 'PD');
+  const motor = motorRun(one, asked, absorbedAt);
   return {
     method,
     methodDeclared: one.methodDeclared,
@@ -313,7 +325,8 @@ function result(
     ratedEngineSpeed: one.rated.speed,
     density,
     available,
-    demand: ratedDemand({ absorbed: asked, delivered: available }),
+    demand: motor?.torqueShare ?? ratedDemand({ absorbed: asked, delivered: available }),
+    ...(motor ? { motor } : {}),
     full,
     outside: [...new Set([...rated.outside, ...outside, ...outsideRange(rated.speedOfAdvance)])],
   };

@@ -24,10 +24,15 @@ export function atSetPitch(line: ShaftLine, vessel: Vessel): PropulsionResult {
   const tries = [1, 0.85, 0.7, 0.6, 1.2].map(share => bounds.within(bounds.design * share));
   const start = tries.find(si => at(si).value);
   if (start === undefined) return design;
-  const from = { si: start, demand: at(start).value!.demand.si };
-  const set = bounds.within(absorbingSize(si => at(bounds.within(si)).value, from));
+  // Whatever drives it, the blades are set by what they take at its rated speed.
+  const shareAt = (si: number) => {
+    const run = at(bounds.within(si)).value;
+    return run && { demand: { si: run.rated.power.si / run.available.si } };
+  };
+  const from = { si: start, demand: shareAt(start)!.demand.si };
+  const set = bounds.within(absorbingSize(shareAt, from));
   const found = at(set);
-  const { demand } = found.value ?? { demand: { si: 1 } };
+  const { demand } = shareAt(set) ?? { demand: { si: 1 } };
   // Where the blades could go on and the series does not, the pitch that suits is not known.
   const further = demand.si > 1 + FITS ? set * (1 - STEP) : demand.si < 1 - FITS ? set * (1 + STEP) : set;
   if (bounds.within(further) === further && !at(further).value)

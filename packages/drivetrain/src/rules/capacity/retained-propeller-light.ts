@@ -44,11 +44,11 @@ export const retainedPropellerLight: Rule = { ...INFO, scope: 'line', check };
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  const result = retainedPropeller(context)?.result;
+  const result = retainedPropeller(context, 'fastest')?.result;
   if (!result) return undefined;
   const say = sayFor(INFO, line.path);
   const place = line.propeller!.origin;
-  const { asked, available, speedBefore, speedNow, of, then, open } = result;
+  const { asked, available, speedBefore, speedNow, of, where, then, open } = result;
   const { least, most } = shareOf(result);
   if (least !== undefined && least >= LEAST) {
     return say.holds({
@@ -62,7 +62,7 @@ function check(context: LineContext): Verdict | undefined {
       place,
       workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
       message: cannotTellWords(
-        `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} delivered to it; whether it absorbs at least ${percent(LEAST)}`,
+        `${line.name}: ${where} the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} delivered to it; whether it absorbs at least ${percent(LEAST)}`,
         open.missing,
       ),
     });
@@ -74,16 +74,16 @@ function check(context: LineContext): Verdict | undefined {
     balance: { more: taken, less: available, wanted: LEAST - 1 },
     workings: [taken, available],
     message:
-      `${line.name}: at rated speed the retained propeller absorbs about ${percent(most)} of the power delivered to it: ` +
+      `${line.name}: ${where} the retained propeller absorbs about ${percent(most)} of the power delivered to it: ` +
       `${analysis.tell(taken)} of ${analysis.tell(available)}, at ${analysis.tell(speedNow)} of ${of} ` +
       `(${analysis.tell(speedBefore)} ${then}). The rest is never used: more pitch or diameter, or a shallower ratio.`,
     routes: () =>
       findOffered(context, other => {
-        const result = retainedPropeller(context, other)?.result;
+        const result = retainedPropeller(context, 'fastest', other)?.result;
         const { least, most } = result ? shareOf(result) : {};
         return least !== undefined && most !== undefined && least >= LEAST && most <= 1.1;
       }).map(({ ratio, gear, change, other }) => ({
-        title: `Use ${ratio}: ${change}, and the propeller takes ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
+        title: `Use ${ratio}: ${change}, and the propeller takes ${shareWords(retainedPropeller(context, 'fastest', other)!.result!)} of the power`,
         edits: gearEdits(line.gear!, gear),
       })),
   });

@@ -62,7 +62,7 @@ export const retainedPropellerOverload: Rule = { ...INFO, scope: 'line', check }
 
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis } = context;
-  const found = retainedPropeller(context);
+  const found = retainedPropeller(context, 'slowest');
   if (!found) return undefined;
   const say = sayFor(INFO, line.path);
   const place = line.propeller!.origin;
@@ -74,7 +74,7 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => stubRoutes(needs.missing),
     });
   }
-  const { asked, available, balance, speedBefore, speedNow, of, then, open } = result;
+  const { asked, available, balance, speedBefore, speedNow, of, where, then, open } = result;
   const { least, most } = shareOf(result);
   const turns = `at ${analysis.tell(speedNow)} of ${of} (${analysis.tell(speedBefore)} ${then})`;
   if (most !== undefined && most <= MOST) {
@@ -93,7 +93,7 @@ function check(context: LineContext): Verdict | undefined {
       place,
       workings: [...(asked.low ? [asked.low] : []), ...(asked.high ? [asked.high] : []), available],
       message:
-        `${line.name}: at rated speed the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} delivered to it, ${turns}. ` +
+        `${line.name}: ${where} the retained propeller absorbs ${shareWords(result)} of the ${analysis.tell(available)} delivered to it, ${turns}. ` +
         cannotTellWords(
           `Up to ${percent(MOST)} is left to a trial; whether it stays under that`,
           open.missing,
@@ -109,9 +109,9 @@ function check(context: LineContext): Verdict | undefined {
     ...said,
     workings: [...said.workings, ...(keeps ? [keeps] : [])],
     message:
-      `${line.name}: at rated speed the retained propeller would absorb ${times} delivered to it: ${analysis.tell(demand)} ` +
-      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would not exceed about ${analysis.tell(balance!)}, with the ${line.engine ? 'engine' : 'motor'} ` +
-      `overloaded. Fit a deeper ratio${keeps ? ` (${ratioWords(keeps.si, 2)} keeps the old shaft speed)` : ''} or another propeller.`,
+      `${line.name}: ${where} the retained propeller would absorb ${times} delivered to it: ${analysis.tell(demand)} ` +
+      `against ${analysis.tell(available)}, ${turns}. The ${of.split(' ')[0]} would not exceed about ${analysis.tell(balance!)}, with the ` +
+      `${line.engine ? 'engine overloaded' : 'motor at the limit of its torque'}. Fit a deeper ratio${keeps ? ` (${ratioWords(keeps.si, 2)} keeps the old shaft speed)` : ''} or another propeller.`,
     related: [
       {
         at: line.engine?.origin ?? line.origin,
@@ -136,11 +136,11 @@ function ratioKept(
 function routes(context: LineContext) {
   const { line } = context;
   return findOffered(context, other => {
-    const result = retainedPropeller(context, other)?.result;
+    const result = retainedPropeller(context, 'slowest', other)?.result;
     const { least, most } = result ? shareOf(result) : {};
     return least !== undefined && most !== undefined && most <= MOST && least >= 0.9;
   }).map(({ ratio, gear, change, other }) => ({
-    title: `Use ${ratio}: ${change}, and the propeller absorbs ${shareWords(retainedPropeller(context, other)!.result!)} of the power`,
+    title: `Use ${ratio}: ${change}, and the propeller absorbs ${shareWords(retainedPropeller(context, 'slowest', other)!.result!)} of the power`,
     edits: gearEdits(line.gear!, gear),
   }));
 }

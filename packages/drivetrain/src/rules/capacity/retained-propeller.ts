@@ -1,13 +1,16 @@
 import type { Value } from '@tailshaft/mechanics';
+import type { FullLoadPoint } from '../../analysis/engine-points.js';
 import { changedOf, fieldWords, keptOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { beforeWords } from '../../analysis/mode-before.js';
+import { motorLimits } from '../../analysis/motor-limits.js';
 import { type Bounds, demandOfModified, POWER_RESTS_ON } from '../../analysis/other-propeller.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import { comparedWith } from '../../analysis/same-stages.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 
 /** What a kept propeller asks behind the new engine and gear, scaled from what it took before. */
@@ -20,6 +23,8 @@ export interface RetainedPropeller {
   readonly speedNow: Value<'rotational speed'>;
   /** What those are speeds of: the shaft, or the engine where a ratio that nobody knows is the same on both sides. */
   readonly of: string;
+  /** Where that is on the curve of what drives. */
+  readonly where: string;
   /** `before`, with the mode where it is compared with one of another name. */
   readonly then: string;
   /** Shaft speed at which it asks what is available, by what it asks at least. */
@@ -28,9 +33,14 @@ export interface RetainedPropeller {
   readonly open: Needs;
 }
 
-/** Where a line keeps its propeller under another engine, gear or ratio; with the gaps when it cannot be scaled. */
+/**
+ * Where a line keeps its propeller under another engine, gear or ratio; with the gaps when it cannot be scaled. A motor by itself
+ * gives its power from the slowest speed at which its torque reaches it, where a propeller is soonest too much, to its top
+ * speed, where it is last too little.
+ */
 export function retainedPropeller(
   context: LineContext,
+  end: 'slowest' | 'fastest',
   analysis: LineAnalysis = context.analysis,
 ): { readonly needs: Needs; readonly result: RetainedPropeller | undefined } | undefined {
   const { line, analysisOf, vessel } = context;
@@ -42,7 +52,7 @@ export function retainedPropeller(
   const powerBefore = needs.take(before.propellerPower);
   const speedBefore = ratedShaftSpeed(before, needs);
   const available = needs.take(now.propellerPower);
-  const speedNow = ratedShaftSpeed(now, needs);
+  const { shaftSpeed: speedNow, where, openTop } = shaftSpeedAtEnd(now, end, needs);
   if (!powerBefore || !speedBefore || !available || !speedNow) return { needs, result: undefined };
   const taken = {
     ...powerBefore,
@@ -51,7 +61,9 @@ export function retainedPropeller(
   };
   const open = new Needs();
   const scaled = scaledDemand(taken, speedBefore, speedNow, vessel);
-  const shared = sharedPower({ low: scaled, high: scaled }, context, kept.line, open);
+  if (openTop) open.miss(openTop, now.line.motor?.topSpeed?.origin);
+  const scaledTo = openTop ? { low: scaled } : { low: scaled, high: scaled };
+  const shared = sharedPower(scaledTo, context, kept.line, open);
   const changed = changedOf(kept, POWER_RESTS_ON);
   const { unscaled, ...asked } = demandOfModified(shared, kept.was, propeller, changed);
   if (!(asked.low && asked.low === asked.high) && changed.length > 0)
@@ -67,7 +79,10 @@ export function retainedPropeller(
   const least = asked.low && scaledSpeed(asked.low, speedNow, available, vessel);
   const then = beforeWords(line, kept.line);
   const of = cancels ? 'engine speed, whatever the ratio that stays' : 'shaft speed';
-  return { needs, result: { asked, available, speedBefore, speedNow, of, then, balance: least, open } };
+  return {
+    needs,
+    result: { asked, available, speedBefore, speedNow, of, where, then, balance: least, open },
+  };
 }
 
 /** How much of the power delivered to it a propeller asks at least and at most. */
@@ -112,9 +127,36 @@ function originOf(part: object, field: string) {
   return (part as Record<string, { origin?: object } | undefined>)[field]?.origin;
 }
 
-/** Shaft speed at rated engine speed. */
-export function ratedShaftSpeed(analysis: LineAnalysis, needs: Needs): Value<'rotational speed'> | undefined {
-  const point = needs.take(analysis.rated);
+/** Shaft speed at rated speed of the engine, or at one end of the speeds at which a motor by itself gives its power. */
+function shaftSpeedAtEnd(analysis: LineAnalysis, end: 'slowest' | 'fastest', needs: Needs) {
+  const rated = analysis.rated.value;
+  const limits = rated && motorLimits(analysis.line, rated);
+  const speed = end === 'slowest' ? limits?.from : limits?.top;
+  const openTop: Parameters<Needs['miss']>[0] | undefined =
+    limits && end === 'fastest' && !speed
+      ? {
+          what: `top speed of ${nameOf(limits.motor)}`,
+          host: home(limits.motor),
+          property: 'top speed',
+        }
+      : undefined;
+  const other = speed && (end === 'slowest' ? speed.si < rated!.speed.si : speed.si > rated!.speed.si);
+  const at = other ? { ...rated!, speed } : undefined;
+  const where = !at
+    ? 'at rated speed'
+    : end === 'slowest'
+      ? `at ${analysis.tell(at.speed)}, from where the motor gives its power,`
+      : 'at the top speed of the motor';
+  return { shaftSpeed: ratedShaftSpeed(analysis, needs, at), where, openTop };
+}
+
+/** Shaft speed at rated engine speed, or at another one. */
+export function ratedShaftSpeed(
+  analysis: LineAnalysis,
+  needs: Needs,
+  at?: FullLoadPoint,
+): Value<'rotational speed'> | undefined {
+  const point = at ?? needs.take(analysis.rated);
   const loads = point && analysis.loads(point);
   if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
   return loads?.shaft?.speed;

@@ -1,19 +1,22 @@
-import { given } from '@tailshaft/mechanics';
+import { given, type Value } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
+import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import { home, nameOf } from '../../model/part.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
 import { writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { demandBand } from './demand-band.js';
+import { waits } from '../waiting.js';
+import { type DemandBand, demandBand, isInBand } from './demand-band.js';
 import { PROPELLED } from './example-hull.js';
 import { demandWords, fullThrottleWords, knots, methodWords, noRun } from './run-words.js';
 import { DEFER_PROPELLER, FULL_THROTTLE_BAND } from './sources.js';
@@ -35,7 +38,8 @@ const INFO: RuleInfo = {
     'follows from the series, the size, shaft speed and the speed of the water at the propeller, and that ' +
     'from the resistance of the hull. Change pitch, diameter or ratio; each fix states the resulting demand ' +
     'and speed; with "axis to hull" declared, one fix gives the best efficiency within the opening. ' +
-    '"propeller demand at least" and "at most" in the criteria set another band.',
+    '"propeller demand at least" and "at most" in the criteria set another band. A motor by itself is judged by its ' +
+    'torque where it first gives its power, or what a mode leaves of it, and uses that power up to its top speed.',
   caution:
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
     'Check tachometer, throttle travel, fuel and air before changing a propeller.',
@@ -62,41 +66,87 @@ function check(context: LineContext): Verdict | undefined {
       workings: reaches ? [reaches] : [],
     });
   }
-  const { least, most, criterion } = demandBand(vessel);
-  const { rated, available, demand } = propulsion;
+  const band = demandBand(vessel);
+  const { least, most, criterion } = band;
+  const { rated, available, demand, motor } = propulsion;
   const full = propulsion.full.applies ? [propulsion.full.engineSpeed, propulsion.full.vesselSpeed] : [];
   const said = {
     place: (line.propeller!.pitch ?? line.propeller!).origin,
     criterion,
-    workings: [rated.power, available, demand, rated.vesselSpeed, ...full],
+    workings: [
+      ...(motor ? [motor.absorbed] : []),
+      rated.power,
+      available,
+      demand,
+      rated.vesselSpeed,
+      ...full,
+    ],
     explains: ['overload', 'light'].map(kind => ({
       rule: `capacity/retained-propeller-${kind}`,
       subject: line.path,
     })),
   };
-  const asks =
-    `${line.name}: at rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed, about ${knots(propulsion, 'rated')}) the propeller absorbs ` +
-    `${analysis.tell(rated.power, 3)} of the ${analysis.tell(available, 3)} delivered to it, ${percent(demand.si)}`;
+  const asks = `${line.name}: ${askedWords(context, propulsion)}`;
   const fullWords = fullThrottleWords(propulsion);
   const ends = `${fullWords ? `; ${fullWords}` : ''}. ${methodWords(propulsion)}`;
-  if (demand.si <= most && demand.si >= least) return say.holds({ ...said, message: `${asks}${ends}` });
+  if (isInBand(propulsion, band)) return say.holds({ ...said, message: `${asks}${ends}` });
   const over = demand.si > most;
+  if (motor && !over && !motor.powerShare) {
+    const needs = new Needs();
+    const what = `top speed of ${nameOf(motor.motor)}`;
+    needs.miss({ what, host: home(motor.motor), property: 'top speed' }, motor.motor.topSpeed?.origin);
+    const waiting = `${line.name}: whether the motor uses its full power below its top speed`;
+    return waits(say, needs, said.place, waiting, { workings: said.workings });
+  }
+  const taken = over ? demand : (motor?.powerShare ?? demand);
   return say.fails({
     ...said,
-    over: over ? demand.si / most : least / demand.si,
-    balance: over
-      ? { more: given('demand at most', 'k', 'ratio', most), less: demand }
-      : { more: demand, less: given('demand at least', 'k', 'ratio', least) },
-    message: `${asks}: ${over ? `too much, so the ${line.engine ? 'engine' : 'motor'} does not reach its rated speed` : 'too little, so its full power is never used'}${ends}`,
-    routes: () => routes(context, propulsion, least, most),
+    over: over ? demand.si / most : least / taken.si,
+    // With another power a motor would reach it at another speed, which no reworking of this comparison says.
+    ...(isAtRated(propulsion)
+      ? {
+          balance: over
+            ? { more: given('demand at most', 'k', 'ratio', most), less: demand }
+            : { more: taken, less: given('demand at least', 'k', 'ratio', least) },
+        }
+      : {}),
+    message: `${asks}: ${offWords(context, propulsion, over)}${ends}`,
+    routes: () => routes(context, propulsion, band),
   });
 }
 
-function routes(context: LineContext, now: Propulsion, least: number, most: number): Route[] {
+function isAtRated({ motor, ratedEngineSpeed }: Propulsion): boolean {
+  return !motor || motor.from.si === ratedEngineSpeed.si;
+}
+
+/** What it absorbs where the mover first gives its power: at rated speed, or from where a motor with a limit reaches it. */
+function askedWords({ analysis }: LineContext, propulsion: Propulsion): string {
+  const { rated, available, demand, motor } = propulsion;
+  const tell = (value: Value) => analysis.tell(value, 3);
+  if (motor && !isAtRated(propulsion))
+    return (
+      `from ${tell(motor.from)} up the motor gives its ${tell(motor.power)}, and there the propeller absorbs ${tell(motor.absorbed)} ` +
+      `of the ${tell(available)} delivered to it, ${percent(demand.si)} of the motor’s ${tell(motor.torque)}`
+    );
+  const speed = knots(propulsion, 'rated');
+  return (
+    `at rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed, about ${speed}) the propeller absorbs ` +
+    `${tell(rated.power)} of the ${tell(available)} delivered to it, ${percent(demand.si)}`
+  );
+}
+
+function offWords({ line, analysis }: LineContext, { motor }: Propulsion, over: boolean): string {
+  if (over && motor)
+    return 'too much, so its torque holds it below that speed and its power is never reached';
+  if (over) return `too much, so the ${line.engine ? 'engine' : 'motor'} does not reach its rated speed`;
+  if (!motor?.powerShare || !motor.top) return 'too little, so its full power is never used';
+  return `too little: at its top speed of ${analysis.tell(motor.top)} it is ${percent(motor.powerShare.si)}, so its full power is never used`;
+}
+
+function routes(context: LineContext, now: Propulsion, band: DemandBand): Route[] {
   const { line, vessel } = context;
   const propeller = line.propeller!;
-  const fits = (propulsion: Propulsion | undefined) =>
-    propulsion !== undefined && propulsion.demand.si >= least && propulsion.demand.si <= most;
+  const fits = (propulsion: Propulsion | undefined) => propulsion !== undefined && isInBand(propulsion, band);
   const sized = (what: 'pitch' | 'diameter', size: OtherSize | undefined): Route[] =>
     size && fits(size.propulsion)
       ? [

@@ -16,7 +16,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { stubRoutes, writeInPlace } from '../rotation/edits.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { demandBand } from './demand-band.js';
+import { demandBand, isInBand } from './demand-band.js';
 import { PROPELLED } from './example-hull.js';
 import { demandWords } from './run-words.js';
 import { DEFER_PROPELLER } from './sources.js';
@@ -151,7 +151,7 @@ function judge(
 /** More area on the same diameter: what it asks for is worked out again, since it changes the load as well. */
 function moreArea(context: LineContext, method: BladeAreaMethod, now: Propulsion, needed: number): Route[] {
   const { line, vessel } = context;
-  const { least, most } = demandBand(vessel);
+  const band = demandBand(vessel);
   const first = Math.ceil(needed * 100 + 1);
   for (let step = 0; step <= 6; step += 1) {
     if (first + step > 105) return [];
@@ -161,7 +161,7 @@ function moreArea(context: LineContext, method: BladeAreaMethod, now: Propulsion
     const then = analysis.propulsion?.value;
     if (!then || then.curve.series.name !== now.curve.series.name) continue;
     const found = bladeAreaBy(method, then, line.propeller!.shaftDepth!.value!, vessel);
-    const fits = then.demand.si >= least && then.demand.si <= most;
+    const fits = isInBand(then, band);
     if (found.outside.length > 0 || found.capacity.si < found.demand.si || !fits) continue;
     return [
       {

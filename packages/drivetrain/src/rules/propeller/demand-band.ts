@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import { percent } from '../../analysis/telling.js';
 import type { Criterion } from '../../judge/verdict.js';
 import type { Vessel } from '../../model/vessel.js';
@@ -28,4 +29,9 @@ export function demandBand(vessel: Vessel): DemandBand {
       chosenBy: chosen ? 'author' : 'default',
     },
   };
+}
+
+/** Whether a propeller takes what the band allows. A motor by itself may use its power anywhere up to its top speed. */
+export function isInBand({ demand, motor }: Propulsion, { least, most }: Pick<DemandBand, 'least' | 'most'>) {
+  return demand.si <= most && Math.max(demand.si, motor?.powerShare?.si ?? 0) >= least;
 }

@@ -1,4 +1,5 @@
 import type { LineAnalysis } from '../../analysis/line.js';
+import { motorLimits } from '../../analysis/motor-limits.js';
 import { percent } from '../../analysis/telling.js';
 import { spansOf, valuesOf, type WorkedBack, workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
@@ -84,8 +85,9 @@ function judge({ analysisOf }: Context, one: RunOfLine, runs: readonly PlacedRun
     property: 'engine speed',
   });
   const rated = needs.take(analysis.rated);
-  // A motor gives its power over a range of speeds, up to its top speed.
+  // A motor gives its power over a range of speeds, from where its torque reaches it up to its top speed.
   const byMotor = line!.engine === undefined && line!.motor !== undefined;
+  const limits = rated && motorLimits(line!, rated);
   wantFit(trial, needs, 'speed of rotation');
   if (!read || !rated || needs.any)
     return waits(
@@ -94,16 +96,23 @@ function judge({ analysisOf }: Context, one: RunOfLine, runs: readonly PlacedRun
       run.origin,
       `${line!.name}: whether the ${byMotor ? 'motor' : 'engine'} reaches its rated speed`,
     );
-  const off = read.si / rated.speed.si - 1;
-  const numbers = `${line!.name} reached ${analysis.tell(read)} of ${analysis.tell(rated.speed)} at full throttle in ${trialName(trial)}`;
-  const said = { place: run.engineSpeed!.origin, workings: [read, rated.speed] };
+  const from = limits?.from ?? rated.speed;
+  const isRated = from.si === rated.speed.si;
+  const reached = `${line!.name} reached ${analysis.tell(read)}`;
+  const numbers = isRated
+    ? `${reached} of ${analysis.tell(from)} at full throttle in ${trialName(trial)}`
+    : `${reached} at full throttle in ${trialName(trial)}; its motor gives ${analysis.tell(limits!.power)} from ${analysis.tell(from)} up`;
+  // Below rated speed and above that from which it gives its power, a motor is neither short nor over.
+  const off =
+    isRated || read.si < from.si ? read.si / from.si - 1 : Math.max(read.si / rated.speed.si - 1, 0);
+  const said = { place: run.engineSpeed!.origin, workings: [read, from] };
   if (off < -READING) {
     const { order, reasons } = causesOf(one, runs, analysis, 'short');
     const back = workedBack(run, analysis);
     return say.fails({
       ...said,
-      workings: [read, rated.speed, ...valuesOf(back)],
-      message: `${numbers}: ${percent(-off)} short of rated speed. ${order}.${reasons}${wordsOfBack(back, analysis)}`,
+      workings: [read, from, ...valuesOf(back)],
+      message: `${numbers}: ${percent(-off)} short of ${isRated ? 'rated speed' : 'that'}. ${order}.${reasons}${isRated ? wordsOfBack(back, analysis) : ''}`,
     });
   }
   const governed = analysis.governedSpeed.value;
@@ -117,7 +126,9 @@ function judge({ analysisOf }: Context, one: RunOfLine, runs: readonly PlacedRun
   }
   const how =
     Math.abs(off) < 5e-4
-      ? 'as rated'
+      ? isRated
+        ? 'as rated'
+        : 'within its range'
       : `${percent(Math.abs(off))} ${off < 0 ? 'under, within what a tachometer shows' : 'over'}`;
   return say.holds({ ...said, message: `${numbers}: ${how}.` });
 }
