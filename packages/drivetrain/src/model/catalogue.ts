@@ -6,7 +6,7 @@ import type { CouplingFacts, PropellerFacts, ShaftMaterial } from './shafting.js
 export interface CatalogueEntry<F> {
   readonly name: string;
   readonly title?: string;
-  readonly doc?: string;
+  readonly doc?: string | undefined;
   readonly origin: Origin;
   readonly nameOrigin: Origin;
   readonly facts: F;

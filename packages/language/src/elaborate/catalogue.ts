@@ -1,4 +1,14 @@
-import type { Catalogue, CatalogueEntry, ShaftMaterial } from '@tailshaft/drivetrain';
+import type {
+  Catalogue,
+  CatalogueEntry,
+  CouplingFacts,
+  EngineFacts,
+  GearFacts,
+  MotorFacts,
+  PropellerFacts,
+  ShaftMaterial,
+  TransferFacts,
+} from '@tailshaft/drivetrain';
 import { type EntryKind, type Role, SHAFT_MATERIAL } from '@tailshaft/vocabulary';
 import { notingAbsence } from '../reading/absent.js';
 import type { EntryReading } from '../reading/document.js';
@@ -17,7 +27,7 @@ export class EntryTable {
         this.byKind.set(entry.kind, names);
         const first = names.get(entry.name);
         if (first) {
-          if (first.host.uri !== entry.host.uri && !this.passedOver.has(first))
+          if (first.namePlace.uri !== entry.namePlace.uri && !this.passedOver.has(first))
             this.passedOver.set(first, entry);
         } else if (entry.name) names.set(entry.name, entry);
       }
@@ -48,20 +58,41 @@ export class EntryTable {
 
   /** As the drivetrain package sees it. */
   get catalogue(): Catalogue {
-    this.made ??= {
-      engines: this.all('engine'),
-      motors: this.all('motor'),
-      gears: this.all('gear'),
-      transfers: this.all('transfer'),
-      couplings: this.all('coupling'),
-      propellers: this.all('propeller'),
-      materials: this.entries('shaft material').map(one => keptOf(one, materialOf)),
-    };
+    this.made ??= this.seen();
     return this.made;
   }
 
-  private all<F>(kind: EntryKind): CatalogueEntry<F>[] {
-    return this.entries(kind).map(one => keptOf(one, catalogueEntry<F>));
+  /** Kind by kind when it is looked at: most of a large catalogue never is. */
+  private seen(): Catalogue {
+    const lists = new Map<EntryKind, readonly unknown[]>();
+    const kept = <T>(kind: EntryKind, make: (entry: EntryReading) => T): readonly T[] => {
+      const had = lists.get(kind) ?? this.entries(kind).map(one => keptOf(one, make));
+      lists.set(kind, had);
+      return had as readonly T[];
+    };
+    return {
+      get engines() {
+        return kept('engine', catalogueEntry<EngineFacts>);
+      },
+      get motors() {
+        return kept('motor', catalogueEntry<MotorFacts>);
+      },
+      get gears() {
+        return kept('gear', catalogueEntry<GearFacts>);
+      },
+      get transfers() {
+        return kept('transfer', catalogueEntry<TransferFacts>);
+      },
+      get couplings() {
+        return kept('coupling', catalogueEntry<CouplingFacts>);
+      },
+      get propellers() {
+        return kept('propeller', catalogueEntry<PropellerFacts>);
+      },
+      get materials() {
+        return kept('shaft material', materialOf);
+      },
+    };
   }
 }
 
@@ -79,10 +110,16 @@ export function catalogueEntry<F>(entry: EntryReading): CatalogueEntry<F> {
   return {
     name: entry.name,
     ...(entry.title ? { title: entry.title } : {}),
-    ...(entry.doc ? { doc: entry.doc } : {}),
-    origin: entry.host,
+    get doc() {
+      return entry.doc;
+    },
+    get origin() {
+      return entry.host;
+    },
     nameOrigin: entry.namePlace,
-    facts: entry.facts.fields as F,
+    get facts() {
+      return entry.facts.fields as F;
+    },
   };
 }
 

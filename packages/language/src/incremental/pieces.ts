@@ -5,6 +5,7 @@ import { type DocumentReading, type EntryReading, readDocument } from '../readin
 import type { Problem } from '../reading/problem.js';
 import { move, type Positioned, positionedIn } from './positions.js';
 import { cutStatements } from './statements.js';
+import { type EntryHead, headOfWholeEntry, unreadEntry } from './unread-entry.js';
 
 /** A statement as it was read, at the place where it stands now. */
 interface Piece {
@@ -12,6 +13,8 @@ interface Piece {
   readonly reading: DocumentReading;
   readonly syntax: readonly Problem[];
   start: number;
+  /** Where to look for what moves with it. */
+  readonly parts: () => readonly unknown[];
   /** What moves with it, found when it first moves. */
   placed?: Positioned[];
   /** What was made of it when `placed` was found. */
@@ -62,8 +65,7 @@ export function readInPieces(
     moveTo(piece, start, uri, madeOf);
     pieces.push(piece);
   }
-  const syntax = pieces.flatMap(piece => piece.syntax);
-  return { reading: joined(uri, pieces, before?.reading), syntax, pieces };
+  return joined(uri, pieces, before?.reading);
 }
 
 /**
@@ -91,15 +93,45 @@ export function readBeside(
     if (!kept) moveTo(piece, behind + start, uri, () => []);
     pieces.push(piece);
   }
-  return { reading: joined(uri, pieces, before), syntax: pieces.flatMap(piece => piece.syntax) };
+  const { reading, syntax } = joined(uri, pieces, before);
+  return { reading, syntax };
 }
 
 /** Undefined where how the parser goes on after an error may depend on what follows; a mended mark ends with its line. */
 function readPiece(said: string, uri: string, parse: (text: string) => ParseResult): Piece | undefined {
+  const head = headOfWholeEntry(said);
+  if (head) return putOff(said, uri, head, parse);
   const parsed = parse(said);
   if (parsed.parserErrors.length > 0) return undefined;
   const reading = readDocument(parsed.value as Document, uri, said);
-  return { text: said, reading, syntax: syntaxProblems(parsed, said), start: 0 };
+  const syntax = syntaxProblems(parsed, said);
+  return { text: said, reading, syntax, start: 0, parts: () => [reading, syntax] };
+}
+
+/** The piece of an entry whose facts are read when somebody asks for them, at the place where it stands by then. */
+function putOff(said: string, uri: string, head: EntryHead, parse: (text: string) => ParseResult): Piece {
+  let had: { readonly reading: DocumentReading; readonly syntax: readonly Problem[] } | undefined;
+  const read = () => {
+    if (had) return had;
+    const parsed = parse(said);
+    const reading = readDocument(parsed.value as Document, uri, said);
+    const syntax = syntaxProblems(parsed, said);
+    move(positionedIn([reading, syntax], uri, { start: 0, end: said.length }), piece.start);
+    delete piece.placed;
+    had = { reading, syntax };
+    return had;
+  };
+  const reading = unreadEntry(head, uri, () => read().reading);
+  const piece: Piece = {
+    text: said,
+    reading,
+    get syntax() {
+      return read().syntax;
+    },
+    start: 0,
+    parts: () => [reading.entries, ...(had ? [had.reading, had.syntax] : [])],
+  };
+  return piece;
 }
 
 /** The reading of a text as a whole; the pieces of the text before are kept for the one after. */
@@ -120,22 +152,36 @@ function moveTo(piece: Piece, start: number, uri: string, madeOf: MadeOf): void 
   const made = madeOf(piece.reading);
   if (!piece.placed || !sameElements(piece.made ?? [], made)) {
     const within = { start: piece.start, end: piece.start + piece.text.length };
-    piece.placed = positionedIn([piece.reading, piece.syntax, ...made], uri, within);
+    piece.placed = positionedIn([...piece.parts(), ...made], uri, within);
     piece.made = made;
   }
   move(piece.placed, start - piece.start);
   piece.start = start;
 }
 
-function joined(uri: string, pieces: readonly Piece[], before: DocumentReading | undefined): DocumentReading {
+function joined(uri: string, pieces: readonly Piece[], before: DocumentReading | undefined): ReadFile {
   const readings = pieces.map(piece => piece.reading);
   const entries = readings.flatMap(one => one.entries);
+  let problems: readonly Problem[] | undefined;
+  let syntax: readonly Problem[] | undefined;
   return {
-    uri,
-    imports: readings.flatMap(one => one.imports),
-    entries: before ? unlessSame(entries, before.entries) : entries,
-    vessels: readings.flatMap(one => one.vessels),
-    problems: readings.flatMap(one => one.problems),
+    reading: {
+      uri,
+      imports: readings.flatMap(one => one.imports),
+      entries: before ? unlessSame(entries, before.entries) : entries,
+      vessels: readings.flatMap(one => one.vessels),
+      strays: readings.flatMap(one => one.strays),
+      // What is wrong in entries shows when they are read: who sees them through an import does not ask.
+      get problems() {
+        problems ??= readings.flatMap(one => one.problems);
+        return problems;
+      },
+    },
+    get syntax() {
+      syntax ??= pieces.flatMap(piece => piece.syntax);
+      return syntax;
+    },
+    pieces,
   };
 }
 

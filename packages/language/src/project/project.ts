@@ -378,7 +378,7 @@ export class Project {
 }
 
 function emptyReading(uri: string): DocumentReading {
-  return { uri, imports: [], entries: [], vessels: [], problems: [] };
+  return { uri, imports: [], entries: [], vessels: [], problems: [], strays: [] };
 }
 
 /** More folders of catalogues than one person works with at a time. */
@@ -422,7 +422,7 @@ function strayImports(
     return visible
       .filter(one => files.includes(one.uri))
       .flatMap(one => {
-        const stray = one.problems.find(({ code }) => code === 'text/stray' || code === 'text/misplaced');
+        const [stray] = one.strays;
         if (!stray) return [];
         return [
           {

@@ -31,7 +31,7 @@ export interface EntryReading {
   readonly kind: EntryKind;
   readonly name: string;
   readonly title?: string;
-  readonly doc?: string;
+  readonly doc?: string | undefined;
   readonly namePlace: Place;
   readonly host: Host;
   readonly whole: Place;
@@ -45,6 +45,8 @@ export interface DocumentReading {
   readonly entries: readonly EntryReading[];
   readonly vessels: readonly VesselReading[];
   readonly problems: readonly Problem[];
+  /** Those of statements that count nowhere; facts of an entry are never among them. */
+  readonly strays: readonly Problem[];
 }
 
 /** Reads a parsed file. Never throws: what cannot be read becomes a problem at its place. */
@@ -63,7 +65,12 @@ export function readDocument(document: ast.Document, uri: string, text: string):
     else stray(context, statement, statementsIn('file').map(leadOf), 'a file');
   }
   context.problems.push(...impossibleDates(document, text));
-  return { uri, imports, entries, vessels, problems: context.problems };
+  const { problems } = context;
+  return { uri, imports, entries, vessels, problems, strays: problems.filter(isStray) };
+}
+
+function isStray({ code }: Problem): boolean {
+  return code === 'text/stray' || code === 'text/misplaced';
 }
 
 function readImport(context: ReadContext, statement: ast.Import, imports: ImportReading[]): void {
