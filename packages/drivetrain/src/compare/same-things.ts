@@ -20,6 +20,8 @@ export function pairVessels(before: readonly Judged[], after: readonly Judged[])
     place: one => one.file,
     traits: one => vesselTraits(one.vessel),
     likeness: 0.5,
+    // Sister vessels differ in little: what is exchanged between them changes both.
+    unlike: 0.8,
   });
 }
 
@@ -29,6 +31,7 @@ export function pairEntries(before: readonly KnownEntry[], after: readonly Known
     name: one => `${one.kind} ${one.name}`,
     traits: one => traitsOf(flatFacts(one.facts, ENTRY_VOCABULARY[one.kind]), one.kind),
     likeness: 0.6,
+    unlike: 0.8,
   });
 }
 
