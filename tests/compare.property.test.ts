@@ -1,4 +1,13 @@
-import { type Comparison, compareSpecs, isSame, LEVELS, levelsOf, type SpecSet } from '@tailshaft/drivetrain';
+import {
+  type Comparison,
+  compareSpecs,
+  comparingAlone,
+  comparisonMarkdown,
+  isSame,
+  LEVELS,
+  levelsOf,
+  type SpecSet,
+} from '@tailshaft/drivetrain';
 import { formatText } from '@tailshaft/language';
 import { describe, expect, it } from 'vitest';
 import { checkText } from './support/check.js';
@@ -94,6 +103,15 @@ describe.each(share(exampleSpecs, 3))('%s', path => {
       const changed = text.replace(from, to);
       const [one, other] = [await setOf(text), await setOf(changed)];
       const [there, back] = [compareSpecs(one, other), compareSpecs(other, one)];
+      // A fleet is compared vessel by vessel, and says the same.
+      const alone = comparingAlone(one.entries, other.entries);
+      const already = one.vessels.flatMap((was, at) => alone(was, other.vessels[at]!) ?? []);
+      if (already.length === one.vessels.length) {
+        const without = (set: SpecSet) => ({ ...set, vessels: [] });
+        const apart = compareSpecs(without(one), without(other), already);
+        expect(comparisonMarkdown(apart)).toBe(comparisonMarkdown(there));
+        expect(levelsOf(apart)).toEqual(levelsOf(there));
+      }
       const states = (set: SpecSet) => {
         const found = new Map<string, string[]>();
         for (const { vessel, verdicts } of set.vessels)

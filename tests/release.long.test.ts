@@ -1,5 +1,5 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -26,6 +26,17 @@ describe('what is handed out', () => {
   it('is the same to the byte when it is made again, at another time and in another zone', () => {
     for (const name of ['tailshaft.vsix', 'SHA256SUMS'])
       expect(readFileSync(join(first, name)).equals(readFileSync(join(second, name))), name).toBe(true);
+  });
+
+  it('is never made by a plain pack of the folder, whose manifest asks for packages that are nowhere to be had', () => {
+    const cwd = join(root, 'packages/cli');
+    const { status, stdout, stderr } = spawnSync('npm', ['pack', '--pack-destination', first], {
+      cwd,
+      encoding: 'utf8',
+    });
+    expect(status).not.toBe(0);
+    expect(stdout + stderr).toContain('npm run release');
+    expect(readdirSync(first).filter(one => one.endsWith('.tgz'))).toHaveLength(1);
   });
 
   it('works in empty folders without a network', () => {

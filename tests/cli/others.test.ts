@@ -138,4 +138,46 @@ describe('sheet', () => {
     expect(asked.stderr).toContain('choose one of Ternhaven, Quickgrass with --vessel');
     expect(tailshaft('sheet two.shaft --vessel Quickgrass', { cwd: here }).stdout).toContain('Quickgrass');
   });
+
+  it('writes one paper for each vessel that files and folders hold, and keeps none back for another', () => {
+    const vessel = (name: string) => SINGLE_LINE.replaceAll('vessel Ternhaven', `vessel ${name}`);
+    const here = folder({
+      'a/one.shaft': vessel('Ternhaven'),
+      'a/two.shaft': `${vessel('Quickgrass')}\nvessel Brackle { }\n`,
+      'b/one.shaft': vessel('ternhaven'),
+      'b/parts.shaft': SINGLE_LINE.split('vessel ')[0]!,
+      'c/odd.shaft': Buffer.from([0, 1]),
+    });
+    const day = '--today 2026-03-01';
+    const first = tailshaft(`sheet a b --out papers/deep --paper summary --format markdown ${day}`, {
+      cwd: here,
+    });
+    expect(first).toMatchObject({
+      status: 0,
+      stdout: '',
+      stderr: 'tailshaft: wrote 4 papers to papers/deep\n',
+    });
+    const names = ['Brackle', 'Quickgrass', 'Ternhaven', 'ternhaven-b-one'];
+    expect(readdirSync(join(here, 'papers/deep')).sort()).toEqual(names.map(one => `${one}-summary.md`));
+    const alone = tailshaft(`sheet a/one.shaft --paper summary --format markdown ${day}`, { cwd: here });
+    expect(readFileSync(join(here, 'papers/deep/Ternhaven-summary.md'), 'utf8')).toBe(alone.stdout);
+    const some = tailshaft(`sheet a/two.shaft c/odd.shaft --out more ${day}`, { cwd: here });
+    expect(some.status).toBe(2);
+    expect(some.stderr).toContain('c/odd.shaft');
+    expect(readdirSync(join(here, 'more')).sort()).toEqual(['Brackle.html', 'Quickgrass.html']);
+  });
+
+  it.each([
+    ['sheet .', 'name a folder for them with --out'],
+    ['sheet . --out away --margins m.csv', '--margins is for one vessel'],
+    ['sheet . --out away --vessel Nobody', 'no vessel is called Nobody'],
+    ['sheet . --out one.shaft', 'has the name of a spec'],
+    ['sheet . - --out away', '- is one spec'],
+  ])('refuses %s', (words, why) => {
+    const here = folder({ 'one.shaft': SINGLE_LINE });
+    const answer = tailshaft(words, { cwd: here });
+    expect(answer.status).toBe(2);
+    expect(answer.stderr).toContain(why);
+    expect(existsSync(join(here, 'away'))).toBe(false);
+  });
 });

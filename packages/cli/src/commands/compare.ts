@@ -4,7 +4,6 @@ import { dirname, relative, resolve } from 'node:path';
 import {
   type Comparison,
   compareArrangements,
-  compareSpecs,
   comparisonMarkdown,
   LEVELS,
   type Level,
@@ -17,10 +16,10 @@ import { comparisonJson } from '../report/compare-json.js';
 import { comparisonText, summaryText } from '../report/compare-text.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { isRevision, mergeBaseOf, RevisionFiles, repositoryOf, STAGED } from '../specs/git-files.js';
-import { judgedSide, judgedSides, type OpenSide } from '../specs/open-side.js';
+import { comparedSides, judgedSide, type OpenSide } from '../specs/open-side.js';
 import { isPattern, patternBase } from '../specs/pattern.js';
 import { decodeSpec } from '../specs/read-text.js';
-import { comparable, judgedOf, unread } from '../specs/spec-set.js';
+import { judgedOf, unread } from '../specs/spec-set.js';
 import { Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { jsonText } from '../terminal/visible.js';
@@ -233,12 +232,8 @@ async function betweenArrangements(io: Io, given: Given, words: readonly string[
 }
 
 async function finish(io: Io, before: OpenSide, after: OpenSide): Promise<Compared> {
-  const sets = comparable(...(await judgedSides(io, before, after)));
-  return {
-    before: before.label,
-    after: after.label,
-    comparison: compareSpecs(sets.before, sets.after),
-  };
+  const comparison = await comparedSides(io, before, after);
+  return { before: before.label, after: after.label, comparison };
 }
 
 async function setOnDisk(io: Io, given: Given, path: string): Promise<OpenSide> {

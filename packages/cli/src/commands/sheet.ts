@@ -1,16 +1,8 @@
-import { realpath, stat } from 'node:fs/promises';
-import { basename, extname, resolve } from 'node:path';
+import { statSync } from 'node:fs';
+import { extname, resolve } from 'node:path';
 import { type StudyResult, withLoadLines } from '@tailshaft/drivetrain';
-import { behindText, EXTENSION, failuresOf, type JudgedVessel, type Place } from '@tailshaft/language';
-import {
-  makePaper,
-  PAPER_WORDS,
-  paperHtml,
-  paperMarkdown,
-  type SheetInput,
-  vesselSheetHtml,
-  vesselSheetMarkdown,
-} from '@tailshaft/sheet';
+import type { JudgedVessel } from '@tailshaft/language';
+import { PAPER_WORDS, type SheetInput } from '@tailshaft/sheet';
 import { CannotRun } from '../cannot-run.js';
 import {
   ACCEPTANCES,
@@ -24,19 +16,15 @@ import {
   textOf,
 } from '../command.js';
 import { marginsCsv, partsCsv } from '../papers/csv.js';
-import { digestOf } from '../papers/digest.js';
-import { pdfFile } from '../papers/pdf-file.js';
+import { everyVessel } from '../papers/every-vessel.js';
+import { contentOf, FORMATS, type Format, type PaperWord, sheetInput } from '../papers/one-paper.js';
 import { schematicFile } from '../papers/schematic-file.js';
+import { writePaper } from '../papers/write-paper.js';
 import { searchedBy } from '../report/search-study.js';
-import { shownPath } from '../specs/find.js';
+import { isPattern } from '../specs/pattern.js';
 import { decodeSpec } from '../specs/read-text.js';
-import { judgedOf } from '../specs/spec-set.js';
 import { type CheckedSpec, Specs } from '../specs/specs.js';
-import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
-
-const FORMATS = ['html', 'pdf', 'markdown'] as const;
-type Format = (typeof FORMATS)[number];
 
 /** What stands beside a paper, each in a file of its own. */
 const BESIDE: readonly { name: string; means: string; make: (input: SheetInput, path: string) => string }[] =
@@ -53,11 +41,13 @@ const BESIDE: readonly { name: string; means: string; make: (input: SheetInput, 
 export const sheet: Command = {
   usage: [
     'tailshaft sheet <file> [--paper <paper>] [-o <file>] [--vessel <name>]',
+    'tailshaft sheet <file, folder or pattern>... --out <folder> [--paper <paper>] [--format <format>]',
     'tailshaft sheet - [--stdin-name <path>] [options]',
   ],
   about:
     'Writes the drivetrain sheet of a vessel, or the chosen paper, as one self-contained printable HTML ' +
-    'page, as a PDF or as Markdown. Printed to standard output unless --out names a file. Every paper begins with what fails.',
+    'page, as a PDF or as Markdown. Printed to standard output unless --out names a file. Of several files, or a folder, one paper ' +
+    'for each vessel goes to the folder that --out names. Every paper begins with what fails.',
   options: [
     {
       name: 'paper',
@@ -68,7 +58,12 @@ export const sheet: Command = {
         'weights (stability reviewer), trial-form (trial crew), comparison (reviewer) or full (the file). ' +
         'Without it: the sheet with all that can be opened, for the screen.',
     },
-    { name: 'out', short: 'o', takes: '<file>', means: 'File to write. The folder must exist.' },
+    {
+      name: 'out',
+      short: 'o',
+      takes: '<file>',
+      means: 'File to write, in a folder that exists; for several vessels the folder, which is made.',
+    },
     {
       name: 'format',
       takes: '<format>',
@@ -96,9 +91,9 @@ export const sheet: Command = {
 };
 
 async function run(io: Io, given: Given, words: readonly string[]): Promise<number> {
-  const [path, ...more] = words;
-  if (path === undefined || more.length > 0)
-    throw new CannotRun('sheet takes one file. See: tailshaft sheet --help');
+  const [path] = words;
+  if (path === undefined)
+    throw new CannotRun('sheet takes a file, or several with a folder. See: tailshaft sheet --help');
   const out = textOf(given, 'out');
   const format = formatOf(given, out);
   if (format === 'pdf' && out === undefined && io.screen)
@@ -113,6 +108,7 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     policy: policyOf(given),
     ...(root === undefined ? {} : { root }),
   });
+  if (isMany(io, words, out)) return many(io, given, words, specs, { today, paper, format });
   const spec = await specOf(io, given, path, specs);
   const chosen = chosenVessel(spec, textOf(given, 'vessel'));
   const studies = given.studies ? await searchedStudies(io, specs, spec, chosen) : [];
@@ -121,14 +117,52 @@ async function run(io: Io, given: Given, words: readonly string[]): Promise<numb
     const file = textOf(given, name);
     return file === undefined ? [] : [{ name, file, content: make(input, file) }];
   });
-  for (const { name, file, content } of beside) await write(io, specs, spec, name, file, content);
+  const write = async (option: string, file: string, content: string | Uint8Array) =>
+    io.complain(`wrote ${await writePaper(io.cwd, specs, spec, option, file, content)}`);
+  for (const { name, file, content } of beside) await write(name, file, content);
   const asked = ['paper', 'out', 'format', 'markdown'].some(name => given[name] !== undefined);
   if (beside.length > 0 && !asked) return 0;
   const content = await contentOf(input, paper, format, given.open === true);
-  if (out !== undefined) await write(io, specs, spec, 'out', out, content);
+  if (out !== undefined) await write('out', out, content);
   else if (typeof content === 'string') io.print(content);
   else io.bytes(content);
   return 0;
+}
+
+/** Whether the words, or what is written to, speak of more than one vessel. */
+function isMany(io: Io, words: readonly string[], out: string | undefined): boolean {
+  const isFolder = (word: string) =>
+    statSync(resolve(io.cwd, word), { throwIfNoEntry: false })?.isDirectory() === true;
+  const isThere = (word: string) => statSync(resolve(io.cwd, word), { throwIfNoEntry: false }) !== undefined;
+  const leads = words.length > 1 || words.some(one => isFolder(one) || (isPattern(one) && !isThere(one)));
+  return leads || (out !== undefined && (/[/\\]$/.test(out) || isFolder(out)));
+}
+
+async function many(
+  io: Io,
+  given: Given,
+  words: readonly string[],
+  specs: Specs,
+  { today, paper, format }: { today: string; paper: PaperWord | undefined; format: Format },
+): Promise<number> {
+  const folder = textOf(given, 'out');
+  if (folder === undefined)
+    throw new CannotRun('several vessels are several papers: name a folder for them with --out');
+  const single = BESIDE.find(({ name }) => given[name] !== undefined);
+  if (single) throw new CannotRun(`--${single.name} is for one vessel: name its file`);
+  if (words.includes('-')) throw new CannotRun('- is one spec: name a file with --out');
+  const make = async (spec: CheckedSpec, chosen: JudgedVessel) => {
+    const studies = given.studies ? await searchedStudies(io, specs, spec, chosen) : [];
+    return contentOf(
+      { ...sheetInput(specs, spec, chosen, today), studies },
+      paper,
+      format,
+      given.open === true,
+    );
+  };
+  const ending = `${paper === undefined ? '' : `-${paper}`}.${format === 'markdown' ? 'md' : format}`;
+  const wanted = textOf(given, 'vessel');
+  return everyVessel(io, specs, words, { folder, ending, make, ...(wanted === undefined ? {} : { wanted }) });
 }
 
 /** Every study of the vessel that can be searched, to its end. */
@@ -145,19 +179,6 @@ async function searchedStudies(
     else io.complain(`study ${reading.name} cannot be searched as it stands`);
   }
   return results;
-}
-
-async function contentOf(
-  input: SheetInput,
-  word: (typeof PAPER_WORDS)[number] | undefined,
-  format: Format,
-  open: boolean,
-): Promise<string | Uint8Array> {
-  if (format === 'pdf') return pdfFile(makePaper(input, word ?? 'full'));
-  if (word === undefined)
-    return format === 'markdown' ? vesselSheetMarkdown(input) : vesselSheetHtml(input, { open });
-  const paper = makePaper(input, word);
-  return format === 'markdown' ? paperMarkdown(paper) : paperHtml(paper);
 }
 
 const BY_ENDING: Readonly<Record<string, Format>> = {
@@ -179,36 +200,6 @@ async function specOf(io: Io, given: Given, path: string, specs: Specs): Promise
   );
 }
 
-async function write(
-  io: Io,
-  specs: Specs,
-  spec: CheckedSpec,
-  option: string,
-  file: string,
-  content: string | Uint8Array,
-): Promise<void> {
-  const full = resolve(io.cwd, file);
-  const shown = shownPath(full, io.cwd);
-  if (full === spec.path) throw new CannotRun(`--${option} ${shown} is the spec itself`);
-  await refuseSpec(full, `--${option} ${shown}`, specs);
-  await writeWhole(full, content, shown);
-  io.complain(`wrote ${shown}`);
-}
-
-/** A sheet is never written over what it was made from, nor over any other spec, under whatever name. */
-async function refuseSpec(path: string, shown: string, specs: Specs): Promise<void> {
-  const real = await realpath(path).catch(() => path);
-  const is = [path, real].some(one => one.toLowerCase().endsWith(EXTENSION));
-  if (is) throw new CannotRun(`${shown} has the name of a spec: a sheet is never written over one`);
-  const there = await stat(real).catch(() => undefined);
-  if (!there) return;
-  for (const read of specs.filesRead()) {
-    const one = await stat(read).catch(() => undefined);
-    if (one?.ino === there.ino && one.dev === there.dev)
-      throw new CannotRun(`${shown} is a file that the sheet is made from`);
-  }
-}
-
 function chosenVessel(spec: CheckedSpec, name: string | undefined): JudgedVessel {
   const { vessels } = spec.check;
   const names = vessels.map(one => one.vessel.name).join(', ');
@@ -220,27 +211,4 @@ function chosenVessel(spec: CheckedSpec, name: string | undefined): JudgedVessel
   if (found.length > 1)
     throw new CannotRun(`${spec.shown} holds several vessels: choose one of ${names} with --vessel`);
   return found[0]!;
-}
-
-function sheetInput(specs: Specs, spec: CheckedSpec, chosen: JudgedVessel, today: string): SheetInput {
-  const { vessel, verdicts, analysisOf } = judgedOf(chosen);
-  const placeText = (place: Place) => {
-    const spot = specs.spot(place);
-    return spot && `${basename(spot.shown)}:${spot.line}`;
-  };
-  const ofEntries = spec.check.entries.flatMap(one => one.verdicts);
-  return {
-    vessel,
-    verdicts: [...verdicts, ...ofEntries],
-    entryVerdicts: ofEntries,
-    failures: failuresOf(spec.findings, chosen),
-    analysisOf,
-    today,
-    digest: digestOf(specs, spec),
-    problems: spec.findings
-      .filter(one => one.problem)
-      .map(one => ({ message: one.message, where: placeText(one.place) ?? spec.shown })),
-    behindText: behindText(spec.check),
-    placeText: origin => placeText(origin as Place),
-  };
 }

@@ -30,16 +30,19 @@ export function comparable(before: NamedSet, after: NamedSet): { before: SpecSet
 
 /** Texts that cannot be read whole, in a sentence each: what they hide cannot be compared either. */
 export function unread({ label, specs, refused, untouched = [] }: NamedSet): string[] {
-  const broken = [...specs, ...untouched.map(one => one.spec)].flatMap(({ shown, findings }) => {
-    const errors = findings.filter(one => one.problem && severityOf(one) === 'error');
-    if (errors.length === 0) return [];
-    const at = label === shown || label === '.' ? shown : `${shown} at ${label}`;
-    const first = errors.length > 1 ? 'the first: ' : '';
-    return [
-      `${at} has ${count(errors.length, 'error')} in its text, and what cannot be read is not compared; ${first}${errors[0]!.message}`,
-    ];
-  });
+  const broken = [...specs, ...untouched.map(one => one.spec)].flatMap(one => brokenIn(label, one));
   return [...refused, ...broken];
+}
+
+/** What of one spec cannot be read, in a sentence. */
+export function brokenIn(label: string, { shown, findings }: CheckedSpec): string[] {
+  const errors = findings.filter(one => one.problem && severityOf(one) === 'error');
+  if (errors.length === 0) return [];
+  const at = label === shown || label === '.' ? shown : `${shown} at ${label}`;
+  const first = errors.length > 1 ? 'the first: ' : '';
+  return [
+    `${at} has ${count(errors.length, 'error')} in its text, and what cannot be read is not compared; ${first}${errors[0]!.message}`,
+  ];
 }
 
 /** A vessel with its analyses, each made once. */
@@ -78,10 +81,13 @@ function setOf(set: NamedSet, shared: ReadonlySet<string>): SpecSet {
       return judgedOf(one, shared.has(name) ? `${name} (${file || spec.shown})` : undefined, file);
     }),
   );
-  const entries = specs.flatMap(spec =>
+  return { vessels, entries: entriesIn(set), unread: unread(set) };
+}
+
+export function entriesIn({ specs }: NamedSet): KnownEntry[] {
+  return specs.flatMap(spec =>
     spec.check.entries.map(
       ({ reading }): KnownEntry => ({ kind: reading.kind, name: reading.name, facts: reading.facts.fields }),
     ),
   );
-  return { vessels, entries, unread: unread(set) };
 }

@@ -34,6 +34,8 @@ export interface CheckedSpec {
 export interface SeenSpec {
   readonly texts: ReadonlyMap<string, string>;
   readonly vessels: readonly string[];
+  /** How many catalogue entries it holds itself. */
+  readonly entries: number;
   readonly spec: CheckedSpec;
 }
 
@@ -77,6 +79,7 @@ export class Specs implements Spots {
     return {
       texts: new Map(visible.map(({ uri }) => [URI.parse(uri).fsPath, this.textOf(uri)])),
       vessels: visible[0]!.vessels.map(one => one.name),
+      entries: visible[0]!.entries.length,
       spec: { path, shown: shownPath(path, this.options.cwd), check, findings: findingsOf(check) },
     };
   }
@@ -139,10 +142,11 @@ export class Specs implements Spots {
   /** The texts of a spec and of everything that it imports, the spec first, the others by their paths below the root. */
   textsOf(spec: CheckedSpec): { readonly path: string; readonly text: string }[] {
     const uri = this.uriOf(spec);
-    const imported = this.core.shared.workspace.LangiumDocuments.all
-      .map(one => one.uri.toString())
-      .filter(one => one !== uri)
-      .toArray();
+    const document = this.core.shared.workspace.LangiumDocuments.getDocument(URI.file(spec.path))!;
+    const imported = this.core.language.project
+      .visible(document)
+      .map(one => one.uri)
+      .filter(one => one !== uri);
     const told = (one: string) => ({ path: this.pathInRoot(one), text: this.textOf(one) });
     return [told(uri), ...imported.map(told).sort((one, other) => (one.path < other.path ? -1 : 1))];
   }

@@ -11,12 +11,14 @@ import {
 import { derivedChanges } from './derived.js';
 import { fuelChanges } from './derived-fuel.js';
 import { compareEntries, type EntryChange, type KnownEntry } from './entries.js';
+import { lightened } from './lightened.js';
 import { lineChanges } from './line-facts.js';
 import { oneSidedChanges } from './one-sided.js';
+import type { Paired } from './pairing.js';
 import { damageNotices, damageUntold, stalePapers } from './papers.js';
 import { partChanges } from './parts.js';
 import { type Renames, renamed } from './renaming.js';
-import { pairEntries, pairVessels, type Rename, renamesOf } from './same-things.js';
+import { isSurelySame, pairEntries, pairVessels, type Rename, renamesOf } from './same-things.js';
 import { type Judged, type Side, sideOfArrangement, sideOfVessel } from './side.js';
 import { settingsRestated, silentChanges } from './silent.js';
 import { relaxed, statementChanges } from './statements.js';
@@ -57,17 +59,18 @@ export interface SpecSet {
 
 /**
  * Compares sets of specs: vessels, and the entries that they use, by name, then by file, then by likeness. Vessels
- * without any change are left out.
+ * without any change are left out. Those that were compared one by one already come beside the sets.
  */
-export function compareSpecs(before: SpecSet, after: SpecSet): Comparison {
+export function compareSpecs(
+  before: SpecSet,
+  after: SpecSet,
+  already: readonly VesselComparison[] = [],
+): Comparison {
   const entries = pairEntries(before.entries, after.entries);
-  const names = new Map(
-    entries.pairs.flatMap(([was, is]) => (was.name === is.name ? [] : [[`${is.kind} ${was.name}`, is.name]])),
-  );
+  const names = laterNames(entries);
   const { pairs, removed, added } = pairVessels(before.vessels, after.vessels);
   const told = compareEntries(entries);
-  const vessels = pairs
-    .map(([was, is]) => compareVessels(was, is, names))
+  const vessels = [...already, ...pairs.map(([was, is]) => compareVessels(was, is, names))]
     .filter(isChanged)
     // Of a single vessel the entry's change is best told where it is used.
     .map((one, _, all) => (all.length > 1 ? { ...one, changes: toldAtEntries(one.changes, told) } : one));
@@ -78,6 +81,24 @@ export function compareSpecs(before: SpecSet, after: SpecSet): Comparison {
     entries: told,
     unread: [...(before.unread ?? []), ...(after.unread ?? [])],
   };
+}
+
+/**
+ * Compares vessels that have one name on both sides, each by itself, so that a host need not hold a thousand at once. It
+ * needs all entries of both sides. Undefined where the vessel is so much another one that names may have gone round.
+ */
+export function comparingAlone(
+  before: readonly KnownEntry[],
+  after: readonly KnownEntry[],
+): (was: Judged, is: Judged) => VesselComparison | undefined {
+  const names = laterNames(pairEntries(before, after));
+  return (was, is) => (isSurelySame(was, is) ? lightened(compareVessels(was, is, names)) : undefined);
+}
+
+function laterNames({ pairs }: Paired<KnownEntry>): Renames['entries'] {
+  return new Map(
+    pairs.flatMap(([was, is]) => (was.name === is.name ? [] : [[`${is.kind} ${was.name}`, is.name]])),
+  );
 }
 
 /** Compares one vessel with itself at another time. */

@@ -104,7 +104,7 @@ function likenessBy<T>({ traits }: PairBy<T>): (one: T, other: T) => number {
 }
 
 /** What two sets have in common, of all that either has. */
-function commonShare(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
+export function commonShare(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
   const common = [...one].filter(each => other.has(each)).length;
   const all = one.size + other.size - common;
   return all === 0 ? 0 : common / all;

@@ -2,7 +2,7 @@ import { ENTRY_VOCABULARY, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Arrangement, ShaftLine, Vessel } from '../model/vessel.js';
 import type { KnownEntry } from './entries.js';
 import { factsOfPart, flatFacts } from './facts.js';
-import { type Paired, pairUp } from './pairing.js';
+import { commonShare, type Paired, pairUp } from './pairing.js';
 import type { Renames } from './renaming.js';
 import type { Judged } from './side.js';
 
@@ -13,6 +13,14 @@ export interface Rename {
   readonly to: string;
 }
 
+/** Sister vessels differ in little: what is exchanged between them changes both, and their names are not doubted. */
+const SISTERS = 0.8;
+
+/** Whether two vessels of one name are alike enough that no other can be meant. */
+export function isSurelySame(before: Judged, after: Judged): boolean {
+  return commonShare(vesselTraits(before.vessel), vesselTraits(after.vessel)) >= SISTERS;
+}
+
 /** Vessels by name, then by the file that holds one on each side, then by likeness. */
 export function pairVessels(before: readonly Judged[], after: readonly Judged[]): Paired<Judged> {
   return pairUp(before, after, {
@@ -20,8 +28,7 @@ export function pairVessels(before: readonly Judged[], after: readonly Judged[])
     place: one => one.file,
     traits: one => vesselTraits(one.vessel),
     likeness: 0.5,
-    // Sister vessels differ in little: what is exchanged between them changes both.
-    unlike: 0.8,
+    unlike: SISTERS,
   });
 }
 
