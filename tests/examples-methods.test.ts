@@ -294,5 +294,5 @@ describe('every method is used by an example', () => {
 
 it('says in its messages that an acceptance covers the weight that left the launch', async () => {
   const used = await usedBy(LAUNCH);
-  expect(used.messages).toMatch(/-173 kg \(-7\.2 % of lightship\).*Accepted by naval architect of the owner/);
+  expect(used.messages).toMatch(/−173 kg \(−7\.2 % of lightship\).*Accepted by naval architect of the owner/);
 });

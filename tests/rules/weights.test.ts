@@ -71,7 +71,7 @@ describe('tanks, ballast and other weights beside the machinery', () => {
 
   it('stand in the paper of weights, with their moment', async () => {
     const paper = paperMarkdown(makePaper(await sheetOfText(spec(LEAD)), 'weights'));
-    expect(paper).toMatch(/\| weight lead-pigs \| goes ashore \| -320 kg \|/);
-    expect(paper).toContain('-352 kg·m');
+    expect(paper).toMatch(/\| weight lead-pigs \| goes ashore \| −320 kg \|/);
+    expect(paper).toContain('−352 kg·m');
   });
 });

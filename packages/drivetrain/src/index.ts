@@ -51,6 +51,7 @@ export * from './judge/missing-data.js';
 export type { Balance, Needed } from './judge/needed.js';
 export * from './judge/needs.js';
 export * from './judge/route.js';
+export * from './judge/rule-words.js';
 export * from './judge/say.js';
 export * from './judge/verdict.js';
 export * from './model/as-found.js';

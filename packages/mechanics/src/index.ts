@@ -11,6 +11,7 @@ export * from './geometry/index.js';
 export * from './hull/index.js';
 export * from './power/index.js';
 export * from './propeller/index.js';
+export * from './prose/index.js';
 export * from './rotation/index.js';
 export * from './shaft/index.js';
 export * from './tables/index.js';

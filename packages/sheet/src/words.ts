@@ -1,4 +1,5 @@
 import {
+  capital,
   findUnit,
   formatQuantity,
   formatValue,
@@ -51,15 +52,6 @@ function sameWords(one: string, other: string | undefined): boolean {
   return other !== undefined && bare(one) === bare(other);
 }
 
-/** `12.4 %`: a tenth while it is small. */
-export function percentWords(share: number): string {
-  const percent = share * 100;
-  return `${percent
-    .toFixed(Math.abs(percent) < 9.95 ? 1 : 0)
-    .replace(/\.0$/, '')
-    .replace('-', '−')} %`;
-}
-
 const TURN_SIGN: Readonly<Record<Turn, string>> = { clockwise: '↻', 'counter-clockwise': '↺' };
 
 /** A turn with the sign of its way round. */
@@ -67,19 +59,5 @@ export function turnWords(turn: Turn | undefined): string {
   return turn ? `${TURN_SIGN[turn]} ${turn}` : '? cannot tell';
 }
 
-/** `gearTorqueMargin` as words: `gear torque margin`. */
-export function wordsOf(key: string): string {
-  return key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
-}
-
 /** Words of a property as a label: they no longer compile when the property is renamed. */
 export const labelOf = (words: Spelling): string => capital(words);
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** `3 checks`, `1 check`. */
-export function count(number: number, one: string, many = `${one}s`): string {
-  return `${number} ${number === 1 ? one : many}`;
-}

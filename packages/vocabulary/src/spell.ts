@@ -1,4 +1,4 @@
-import { findUnit, formatNumber, fromSI } from '@tailshaft/mechanics';
+import { findUnit, fromSI, plainNumber } from '@tailshaft/mechanics';
 import type { NewQuantity, NewValue } from './new-value.js';
 import { UNKNOWN } from './words.js';
 
@@ -48,14 +48,14 @@ export function spellQuantity({ si, unit: symbol, to, decimals }: NewQuantity): 
   const unit = symbol === undefined ? undefined : findUnit(symbol);
   const number = unit ? fromSI(si, unit) : si;
   if (!unit) {
-    const plain = decimals === undefined ? formatNumber(si, FINE) : si.toFixed(decimals);
+    const plain = decimals === undefined ? plainNumber(si, FINE) : si.toFixed(decimals);
     return to === undefined ? plain : `${plain}:${to}`;
   }
   if (unit.symbol === 'in') {
     const fraction = sixteenths(number);
     if (fraction !== undefined) return `${fraction} in`;
   }
-  return `${formatNumber(number, FINE)} ${unit.symbol}`;
+  return `${plainNumber(number, FINE)} ${unit.symbol}`;
 }
 
 /** Digits that no size, rating or ratio is finer than. */

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { EXTENSION } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, oneOf, ROOT, TODAY, textOf } from '../command.js';
 import { formOf, specsFor } from '../forms/form-of.js';
@@ -11,7 +12,6 @@ import { decodeSpec, readBytes } from '../specs/read-text.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
-import { count } from '../terminal/layout.js';
 import type { ThreadTask } from '../threads/check-thread.js';
 import { inThreads, threadsFor } from '../threads/in-threads.js';
 import { pieceOf, type SpecPiece } from '../threads/piece.js';

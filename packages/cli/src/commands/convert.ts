@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { COMMENTS, commentsByEntry, EXTENSION, type Problem, placeOf, tableOf } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, oneOf, TODAY, textOf } from '../command.js';
 import { readCsv, writeCsv } from '../convert/csv.js';
@@ -9,7 +10,6 @@ import { decodeSpec, readBytes } from '../specs/read-text.js';
 import { Specs } from '../specs/specs.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
-import { count } from '../terminal/layout.js';
 
 const DIRECTIONS = ['csv', 'spec'] as const;
 

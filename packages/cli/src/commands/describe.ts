@@ -1,5 +1,6 @@
 import { basename, join, resolve } from 'node:path';
 import { describeEntry, describeVessel } from '@tailshaft/drivetrain';
+import { count } from '@tailshaft/mechanics';
 import { CannotRun } from '../cannot-run.js';
 import { type Command, dayOf, type Given, ROOT, TODAY, textOf } from '../command.js';
 import { severityOf } from '../report/severity.js';
@@ -8,7 +9,6 @@ import { decodeSpec, readBytes } from '../specs/read-text.js';
 import { judgedOf } from '../specs/spec-set.js';
 import { Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
-import { count } from '../terminal/layout.js';
 
 export const describe: Command = {
   usage: ['tailshaft describe <path> [options]', 'tailshaft describe - [options]'],

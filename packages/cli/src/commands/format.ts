@@ -1,11 +1,11 @@
 import { formatText } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import { CannotRun } from '../cannot-run.js';
 import type { Command, Given } from '../command.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import { byteOrderMark, decodeSpec, readBytes } from '../specs/read-text.js';
 import { writeWhole } from '../specs/write-file.js';
 import type { Io } from '../terminal/io.js';
-import { count } from '../terminal/layout.js';
 
 export const format: Command = {
   usage: ['tailshaft format [paths...] [--check]', 'tailshaft format --stdin'],

@@ -1,8 +1,8 @@
 import type { Finding } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import { isKnown, type Judged } from '../report/judged.js';
 import { gravestFirst, type Rank, rankOf, severityOf } from '../report/severity.js';
 import type { Specs } from '../specs/specs.js';
-import { count } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
 import type { Form, Run } from './form.js';
 

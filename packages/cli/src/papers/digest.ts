@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { basename } from 'node:path';
+import { count } from '@tailshaft/mechanics';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 
 /**
@@ -12,7 +13,7 @@ export function digestOf(specs: Specs, spec: CheckedSpec): string {
   const first = `${basename(own!.path)} sha256 ${hash(own!.text).slice(0, LENGTH)}`;
   if (imported.length === 0) return first;
   const all = hash(imported.map(one => `${hash(one.text)}  ${one.path}\n`).join(''));
-  const files = imported.length === 1 ? '1 imported file' : `${imported.length} imported files`;
+  const files = count(imported.length, 'imported file');
   return `${first}, with ${files} ${all.slice(0, LENGTH)}`;
 }
 

@@ -1,11 +1,11 @@
 import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { EXTENSION, type JudgedVessel } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import { CannotRun, reasonOf } from '../cannot-run.js';
 import { findSpecs, linksTold, shownPath } from '../specs/find.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
-import { count } from '../terminal/layout.js';
 import { writePaper } from './write-paper.js';
 
 /** What is written of every vessel, and where. */

@@ -1,9 +1,10 @@
-import { byGravity, type Weighed } from '@tailshaft/drivetrain';
+import { byGravity, ruleWords, type Weighed } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
+import { count, percent, plural } from '@tailshaft/mechanics';
 import type { Form, Run } from '../forms/form.js';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
-import { count, wrapped } from '../terminal/layout.js';
+import { wrapped } from '../terminal/layout.js';
 import type { Baseline } from './baseline.js';
 import { CAUTION } from './cautions.js';
 import { acceptedText, asFoundText, findingText, knownText } from './finding-text.js';
@@ -13,7 +14,7 @@ import { underImports } from './missing-import.js';
 import { NotAssessed, type SilentVessel, silentIn } from './not-assessed.js';
 import { type Asked, OpenQuestions } from './open-questions.js';
 import { gravestFirst, type Rank, rankOf, severityOf, weightOf } from './severity.js';
-import { percentWords, shortName, type Tally } from './tally.js';
+import type { Tally } from './tally.js';
 import { TRIES_ENDED, type TriedWays, type Tries, TriesGranted, WaysTried } from './tried-ways.js';
 import { verdictTable } from './verdict-table.js';
 import { byWorst, type Standing, standingLines, standingsOf } from './vessel-lines.js';
@@ -203,7 +204,7 @@ export class CheckReport implements Form<Piece> {
     if (!baseline) return [];
     const gone = baseline.gone();
     const head = `In the baseline of ${baseline.written}: ${count(known.length, 'finding')}, known and not accepted`;
-    const tail = `${count(gone, 'finding')} of the baseline ${gone === 1 ? 'is' : 'are'} gone: write it again`;
+    const tail = `${count(gone, 'finding')} of the baseline ${plural(gone, 'is', 'are')} gone: write it again`;
     return [
       ...(known.length > 0 ? [io.paint.strong(head)] : []),
       ...known.sort((a, b) => gravestFirst(a.rank, b.rank)).map(one => one.text),
@@ -237,7 +238,7 @@ function totals(io: Io, tally: Tally): string {
     tally.notes ? count(tally.notes, 'note') : '',
   ].filter(Boolean);
   const least = tally.smallest
-    ? `, the least by ${percentWords(tally.smallest.margin!)} (${shortName(tally.smallest.rule)} of ${tally.smallest.subject})`
+    ? `, the least by ${percent(tally.smallest.margin!)} (${ruleWords(tally.smallest.rule)} of ${tally.smallest.subject})`
     : '';
   const entries = tally.holdsOnEntries ? ` (${tally.holdsOnEntries} of them on catalogue entries)` : '';
   const checks = [

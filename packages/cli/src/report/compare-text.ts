@@ -17,11 +17,11 @@ import {
   type VerdictMove,
   type VesselComparison,
 } from '@tailshaft/drivetrain';
+import { count, signedPercent } from '@tailshaft/mechanics';
 import type { Io } from '../terminal/io.js';
-import { type Cell, count, table, wrapped } from '../terminal/layout.js';
+import { type Cell, table, wrapped } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
 import { nameWithTitle } from './name-with-title.js';
-import { percentWords } from './tally.js';
 
 /** A comparison for the terminal: what could not be read, the headline, the catalogue, then vessel by vessel. */
 export function comparisonText(io: Io, comparison: Comparison, marginLost: number): string {
@@ -149,6 +149,6 @@ function derivedRow(io: Io, { subjects, change }: Line): Cell[] {
     { text: before ?? 'not known', right: true },
     { text: '→' },
     { text: after ?? 'NOT KNOWN', right: true },
-    { text: share === undefined ? '' : `${share > 0 ? '+' : ''}${percentWords(share)}`, right: true },
+    { text: share === undefined ? '' : signedPercent(share), right: true },
   ];
 }

@@ -1,9 +1,10 @@
 import type { Verdict } from '@tailshaft/drivetrain';
+import { ruleWords } from '@tailshaft/drivetrain';
 import type { JudgedVessel } from '@tailshaft/language';
+import { listed, percent } from '@tailshaft/mechanics';
 import type { Io } from '../terminal/io.js';
 import { wrapped } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
-import { percentWords, shortName } from './tally.js';
 
 /** The margins of one line or arrangement of a vessel, the least first. */
 export interface VesselMargins {
@@ -63,18 +64,17 @@ function named(sorted: readonly Verdict[]): string[] {
   const byName = new Map<string, Set<string>>();
   for (const one of sorted) {
     const name = nameIn(sorted, one);
-    byName.set(name, (byName.get(name) ?? new Set()).add(percentWords(one.margin!)));
+    byName.set(name, (byName.get(name) ?? new Set()).add(percent(one.margin!)));
   }
   return [...byName].map(([name, figures]) => {
-    const [last, ...others] = [...figures].reverse();
-    return `${name} ${others.length > 0 ? `${others.reverse().join(', ')} and ` : ''}${last}`;
+    return `${name} ${listed([...figures])}`;
   });
 }
 
 /** What has the margin: a rule that judges several things of a line says which, one that judges one thing in several ways how. */
 function nameIn(all: readonly Verdict[], verdict: Verdict): string {
   const alike = all.filter(one => one.rule === verdict.rule);
-  const name = shortName(verdict.rule);
+  const name = ruleWords(verdict.rule);
   if (alike.length === 1) return name;
   const same = alike.filter(one => one.subject === verdict.subject);
   const of = same.length === alike.length ? '' : ` of ${thingOf(verdict)}`;
@@ -98,7 +98,7 @@ export function marginLines(io: Io, rows: readonly VesselMargins[], all: boolean
     const names = [
       ...(vessels > 1 ? [one.vessel] : []),
       one.arrangement,
-      ...(one.subjects.length > 0 ? [one.subjects.join(' and ')] : []),
+      ...(one.subjects.length > 0 ? [listed(one.subjects)] : []),
     ];
     const told = all ? one.margins : one.margins.slice(0, MOST);
     const more = one.margins.length - told.length;

@@ -1,11 +1,11 @@
-import { type ByAnswer, gapsOf, isOpenCheck, type Verdict } from '@tailshaft/drivetrain';
+import { type ByAnswer, gapsOf, isOpenCheck, ruleWords, type Verdict } from '@tailshaft/drivetrain';
 import { type Place, waitsForText } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Spot, Spots } from '../specs/spot.js';
 import type { Io } from '../terminal/io.js';
-import { count, wrapped } from '../terminal/layout.js';
+import { wrapped } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
-import { shortName } from './tally.js';
 
 /** One missing datum with the checks that wait for it. */
 export interface Question {
@@ -128,7 +128,7 @@ function ask(
   if (!isOpenCheck(verdict)) return;
   asking.checks += 1;
   if (verdict.byAnswer)
-    asking.tables.push([`${shortName(verdict.rule)} of ${of}, ${verdict.subject}`, verdict.byAnswer]);
+    asking.tables.push([`${ruleWords(verdict.rule)} of ${of}, ${verdict.subject}`, verdict.byAnswer]);
   if (behindText) asking.behindText += 1;
   else if (verdict.missing.length === 0) {
     const spot = specs.spot(verdict.place as Place);
@@ -173,7 +173,7 @@ function questionText(io: Io, one: Question, at: string, all: boolean): string {
     const checks = [...one.waiting].map(check => wrapped(check, io.width, '        ', '      '));
     return [wrapped(`${head}; write: ${one.property} ...`, io.width, '      ', '  '), ...checks].join('\n');
   }
-  const rules = [...one.rules].map(shortName);
+  const rules = [...one.rules].map(ruleWords);
   const more = rules.length > MOST_RULES ? ` and ${rules.length - MOST_RULES} more` : '';
   return wrapped(`${head} (${rules.slice(0, MOST_RULES).join(', ')}${more})`, io.width, '      ', '  ');
 }

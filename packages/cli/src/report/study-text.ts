@@ -12,8 +12,9 @@ import {
   shownOf,
   unrankedWords,
 } from '@tailshaft/drivetrain';
+import { count } from '@tailshaft/mechanics';
 import type { Io } from '../terminal/io.js';
-import { type Cell, count, table, wrapped } from '../terminal/layout.js';
+import { type Cell, table, wrapped } from '../terminal/layout.js';
 import type { SearchedStudy } from './study-words.js';
 
 /** A study as a person reads it: the counts, the best, and what rules the others out. */

@@ -87,15 +87,3 @@ export function addAll(tally: Tally, { smallest, ...numbers }: Tally): void {
 export function verdictsOf(spec: CheckedSpec): Verdict[] {
   return [...spec.check.vessels, ...spec.check.entries].flatMap(one => one.verdicts);
 }
-
-/** `gear input torque`: the rule as a row of a table calls it. */
-export function shortName(rule: string): string {
-  return rule.split('/').at(-1)!.replaceAll('-', ' ');
-}
-
-/** `12 %`; whole percents, tenths while they are small. */
-export function percentWords(share: number): string {
-  const size = Math.abs(share * 100);
-  const text = (share * 100).toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
-  return `${text === '-0' ? '0' : text.replace('-', '−')} %`;
-}

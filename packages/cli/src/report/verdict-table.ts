@@ -1,9 +1,9 @@
 import type { Finding } from '@tailshaft/language';
-import { formatValue } from '@tailshaft/mechanics';
+import { formatValue, percent } from '@tailshaft/mechanics';
 import type { CheckedSpec, Specs } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
 import { type Cell, table } from '../terminal/layout.js';
-import { percentWords, verdictsOf } from './tally.js';
+import { verdictsOf } from './tally.js';
 
 const OUTCOME_ORDER = ['fails', 'cannot tell', 'accepted', 'holds', 'does not apply'];
 
@@ -31,7 +31,7 @@ export function verdictTable(io: Io, specs: Specs, spec: CheckedSpec): string {
       rows.push([
         { text: verdict.outcome, paint: tints[verdict.outcome]! },
         { text: verdict.rule },
-        { text: verdict.margin === undefined ? '' : percentWords(verdict.margin), right: true },
+        { text: verdict.margin === undefined ? '' : percent(verdict.margin), right: true },
         { text: verdict.capacity ? formatValue(verdict.capacity) : '', right: true },
         { text: verdict.demand ? formatValue(verdict.demand) : '', right: true },
         { text: spot ? `${spot.shown}:${spot.line}` : '', paint: io.paint.quiet },

@@ -1,11 +1,11 @@
-import { type Counts, countsOf, countWords, type Vessel } from '@tailshaft/drivetrain';
+import { type Counts, countsOf, countWords, ruleWords, type Vessel } from '@tailshaft/drivetrain';
 import type { Finding } from '@tailshaft/language';
+import { count, percent } from '@tailshaft/mechanics';
 import type { CheckedSpec } from '../specs/specs.js';
 import type { Io } from '../terminal/io.js';
-import { type Cell, count, table } from '../terminal/layout.js';
+import { type Cell, table } from '../terminal/layout.js';
 import { visible } from '../terminal/visible.js';
 import { severityOf } from './severity.js';
-import { percentWords, shortName } from './tally.js';
 
 /** How one vessel stands, or the catalogue entries or the text of a file without one. */
 export interface Standing {
@@ -33,9 +33,7 @@ export function standingsOf(spec: CheckedSpec): Standing[] {
     return {
       ...standing(judged.vessel.name || '(no name)', judged.verdicts, own, unread, isBare(judged.vessel)),
       file: spec.shown,
-      ...(least
-        ? { least: `${percentWords(least.margin!)} (${shortName(least.rule)}, ${least.subject})` }
-        : {}),
+      ...(least ? { least: `${percent(least.margin!)} (${ruleWords(least.rule)}, ${least.subject})` } : {}),
     };
   });
   const verdicts = spec.check.entries.flatMap(one => one.verdicts);

@@ -6,8 +6,8 @@ import {
   type SpecSet,
 } from '@tailshaft/drivetrain';
 import type { JudgedVessel } from '@tailshaft/language';
+import { count } from '@tailshaft/mechanics';
 import { severityOf } from '../report/severity.js';
-import { count } from '../terminal/layout.js';
 import type { CheckedSpec, SeenSpec } from './specs.js';
 
 /** One of the two things that are compared, with what to call it. */

@@ -59,8 +59,3 @@ export function table(rows: readonly (readonly Cell[])[], indent = ''): string {
     })
     .join('\n');
 }
-
-/** `1 error`, `2 errors`. */
-export function count(number: number, one: string, many = `${one}s`): string {
-  return `${number} ${number === 1 ? one : many}`;
-}

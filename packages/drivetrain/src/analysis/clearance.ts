@@ -1,5 +1,6 @@
 import {
   type Dimension,
+  percent,
   renamed,
   TIP_CLEARANCE_CRITERIA,
   tipClearanceShare,
@@ -13,7 +14,6 @@ import { home, nameOf } from '../model/part.js';
 import { isSaid } from '../model/reads.js';
 import type { Propeller } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
-import { percent } from './telling.js';
 
 /** Room between blade tip and hull. */
 export interface TipRoom {

@@ -2,6 +2,7 @@ import {
   type Dimension,
   given,
   inputPower,
+  percent,
   renamed,
   USUAL_EFFICIENCY,
   type Value,
@@ -12,7 +13,7 @@ import type { ShaftLine, Vessel } from '../model/vessel.js';
 
 /** Where nothing else is declared. */
 const USUAL = USUAL_EFFICIENCY.find(one => one.what === 'reverse-reduction gear')!;
-const USUAL_REASON = `${USUAL.value * 100} %: ${USUAL.source.title}; nothing else is declared or assumed`;
+const USUAL_REASON = `${percent(USUAL.value)}: ${USUAL.source.title}; nothing else is declared or assumed`;
 
 /** What the vessel's text assumes of something: `assume gear efficiency 97 % because ...`. */
 export function assumedOf<D extends Dimension>(

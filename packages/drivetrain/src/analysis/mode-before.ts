@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { runningLines } from '../model/running.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { propellerPower } from './propeller-power.js';
@@ -19,7 +20,7 @@ export function asRunningBefore(line: ShaftLine, there: ShaftLine, vessel: Vesse
 
 /** What kinds of mover drive: `engine and motor`. */
 export function moversOf({ engine, joined = [] }: ShaftLine): string {
-  return [engine ? 'engine' : 'motor', ...joined.map(one => one.role)].join(' and ');
+  return listed([engine ? 'engine' : 'motor', ...joined.map(one => one.role)]);
 }
 
 /** A load that nobody knows may be the greatest: the check then asks for what it waits for. */

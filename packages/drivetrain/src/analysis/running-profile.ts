@@ -1,4 +1,5 @@
 import {
+  count,
   distanceOnTank,
   fuelForDistance,
   given,
@@ -97,7 +98,7 @@ function runAt(
   if (why !== undefined) return { vesselSpeed, hours, lines: undefined, why: why as string };
   const all = found as LineRun[];
   const flow = given('fuel of all engines', 'q', 'volume flow', sum(all.map(one => one.fuel.flow.si)), {
-    assumed: `${all.length} ${all.length === 1 ? 'engine' : 'engines'} together`,
+    assumed: `${count(all.length, 'engine')} together`,
   });
   const mile = given('nautical mile', 's', 'length', NAUTICAL_MILE, { assumed: 'by definition' });
   const passage = vessel.duty?.passage?.value;

@@ -1,4 +1,4 @@
-import { given, overhungPropellerMoment, renamed, type Value } from '@tailshaft/mechanics';
+import { given, overhungPropellerMoment, percent, renamed, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import { home, nameOf } from '../model/part.js';
 import { isSaid } from '../model/reads.js';
@@ -187,7 +187,7 @@ function momentOn(
   const before = Math.max(0, ...places.map(other => other!).filter(other => other < at));
   const share = Math.max(0, (from + length - before) / (at - before));
   return given(`bending moment on the ${name}`, 'M', 'torque', whole.si * share, {
-    assumed: `${Math.round(share * 100)} % of that at the aftmost bearing: it falls evenly to the support before`,
+    assumed: `${percent(share)} of that at the aftmost bearing: it falls evenly to the support before`,
   });
 }
 

@@ -35,13 +35,6 @@ function customaryUnit(value: Value, like: Unit): Unit {
   return natural.symbol === 'm/s' ? findUnit('ft/s')! : natural;
 }
 
-/** `12 %`, `0.4 %`: shares are read to a tenth only while they are small. */
-export function percent(share: number): string {
-  const size = Math.abs(share * 100);
-  const digits = size.toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
-  return `${share < 0 && digits !== '0' ? '-' : ''}${digits} %`;
-}
-
 /** `2.043:1`. */
 export function ratioWords(ratio: number, decimals = 3): string {
   return `${Number(ratio.toFixed(decimals))}:1`;

@@ -7,6 +7,7 @@ import {
   formatQuantity,
   formatValue,
   given,
+  percent,
   pitchExponent,
   pitchForPower,
   powerDemandByLaw,
@@ -113,7 +114,7 @@ function short(
   const exponents = exponentsOf(analysis);
   const speeds = [1 - READING, 1 + READING].map(share =>
     given('engine speed read', 'ωr', 'rotational speed', read.si * share, {
-      assumed: `the reading ${share < 1 ? 'less' : 'and'} ${READING * 100} %, as a checked tachometer is read`,
+      assumed: `the reading ${share < 1 ? 'less' : 'and'} ${percent(READING)}, as a checked tachometer is read`,
     }),
   );
   const cases = exponents.flatMap(exponent => speeds.map(speed => ({ exponent, speed })));
@@ -134,7 +135,7 @@ function short(
     demand: ends(asked.map(absorbed => ratedDemand({ absorbed, delivered: rated.power }))),
     ratio: ends(ratios),
     ...sizes(asked, rated.power, slip, analysis),
-    range: `exponent ${[...new Set(exponents.map(one => one.si))].join(' to ')}, tachometer ${READING * 100} % either way`,
+    range: `exponent ${[...new Set(exponents.map(one => one.si))].join(' to ')}, tachometer ${percent(READING)} either way`,
   };
 }
 

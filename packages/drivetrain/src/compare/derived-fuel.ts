@@ -1,7 +1,6 @@
-import { formatValue, type Value } from '@tailshaft/mechanics';
+import { formatValue, percent, type Value } from '@tailshaft/mechanics';
 import { fuelWords } from '../analysis/fuel-words.js';
 import { type RunningProfile, runningProfile } from '../analysis/running-profile.js';
-import { percent } from '../analysis/telling.js';
 import type { DerivedChange } from './change.js';
 import { LOST, SAME, shareOf, shareWords } from './derived.js';
 import type { Side } from './side.js';

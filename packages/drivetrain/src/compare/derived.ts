@@ -1,7 +1,14 @@
-import { handThatDrivesAhead, type Sense, turnFromAft, type Value } from '@tailshaft/mechanics';
+import {
+  handThatDrivesAhead,
+  percent,
+  type Sense,
+  signedPercent,
+  turnFromAft,
+  type Value,
+} from '@tailshaft/mechanics';
 import { hasTipRoom, tipRoomOf } from '../analysis/clearance.js';
 import type { LineAnalysis } from '../analysis/line.js';
-import { percent, ratioWords } from '../analysis/telling.js';
+import { ratioWords } from '../analysis/telling.js';
 import { Needs } from '../judge/needs.js';
 import type { DerivedChange } from './change.js';
 import type { Side, SideLine } from './side.js';
@@ -144,6 +151,5 @@ export function shareOf(was: Value | string | undefined, is: Value | string | un
 /** ` (+23 %)`. */
 export function shareWords(share: number | undefined): string {
   if (share === undefined) return '';
-  const words = percent(share);
-  return ` (${share > 0 ? '+' : ''}${words.replace('-', '−')})`;
+  return ` (${signedPercent(share)})`;
 }

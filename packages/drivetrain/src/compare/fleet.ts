@@ -1,3 +1,5 @@
+import { count } from '@tailshaft/mechanics';
+import { ruleWords } from '../judge/rule-words.js';
 import type { SpecChange, VerdictMove } from './change.js';
 import { type Comparison, isSame, type VesselComparison } from './compare.js';
 import { addedLevels, type Level, levelsOf, removedLevels, vesselLevels } from './levels.js';
@@ -11,12 +13,10 @@ export function fleetHeadline(comparison: Comparison, marginLost?: number): stri
   if (isSame(comparison)) return 'No change in meaning.';
   const touched = vessels.length + addedVessels.length + removedVessels.length;
   const told: string[] = [];
-  if (unread.length > 0) told.push(`${counted(unread.length, 'text')} could not be read whole`);
-  if (touched > 0 || entries.length === 0) told.push(`${counted(touched, 'vessel')} touched`);
+  if (unread.length > 0) told.push(`${count(unread.length, 'text')} could not be read whole`);
+  if (touched > 0 || entries.length === 0) told.push(`${count(touched, 'vessel')} touched`);
   else
-    told.push(
-      `${counted(entries.length, 'catalogue entry', 'catalogue entries')} changed, no vessel touched`,
-    );
+    told.push(`${count(entries.length, 'catalogue entry', 'catalogue entries')} changed, no vessel touched`);
   const worse = worseOf(comparison, marginLost);
   if (touched > 0) told[told.length - 1] += worse.length > 0 ? `, ${worse.length} worse` : ', none worse';
   const worst = worse[0];
@@ -77,7 +77,7 @@ function isOfLevel(
 }
 
 function consequence({ rule, subject, movement, after, before }: VerdictMove, vessel: string): string {
-  const name = rule.split('/').at(-1)!.replaceAll('-', ' ');
+  const name = ruleWords(rule);
   return `${subject === vessel ? '' : ` ${subject}`}: ${name} ${movement}, ${outcomeWords(before)} before, ${outcomeWords(after)} now`;
 }
 
@@ -85,8 +85,8 @@ function worstOfAdded({ vessel, key, verdicts }: Judged): string {
   const failing = verdicts.filter(one => one.outcome === 'fails' && one.severity !== 'note').length;
   const accepted = verdicts.filter(one => one.outcome === 'accepted').length;
   const told = [
-    failing > 0 ? `${counted(failing, 'check fails', 'checks fail')}` : '',
-    accepted > 0 ? `${counted(accepted, 'failure is accepted', 'failures are accepted')}` : '',
+    failing > 0 ? `${count(failing, 'check fails', 'checks fail')}` : '',
+    accepted > 0 ? `${count(accepted, 'failure is accepted', 'failures are accepted')}` : '',
   ].filter(Boolean);
   return `${key ?? vessel.name}, added: ${told.join(', ')}`;
 }
@@ -101,8 +101,4 @@ export function summaryLines(comparison: Comparison, marginLost?: number): strin
     ...comparison.addedVessels.map(one => `${one.key ?? one.vessel.name}: added, ${level(addedLevels(one))}`),
     ...comparison.removedVessels.map(one => `${one.key ?? one.vessel.name}: taken out`),
   ];
-}
-
-function counted(number: number, one: string, many = `${one}s`): string {
-  return `${number} ${number === 1 ? one : many}`;
 }

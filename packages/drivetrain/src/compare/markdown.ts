@@ -1,3 +1,4 @@
+import { count } from '@tailshaft/mechanics';
 import { byGravity } from '../judge/gravity.js';
 import type { DerivedChange, VerdictMove } from './change.js';
 import type { Comparison, VesselComparison } from './compare.js';
@@ -57,10 +58,7 @@ function within(parts: readonly string[], limit: number | undefined, taken: numb
   for (const [index, part] of parts.entries()) {
     if (size + part.length > limit) {
       const left = parts.length - index;
-      return [
-        ...shown,
-        `_${left} more ${left === 1 ? 'section' : 'sections'} left out for length: see the whole comparison._\n`,
-      ];
+      return [...shown, `_${count(left, 'more section')} left out for length: see the whole comparison._\n`];
     }
     shown.push(part);
     size += part.length + 1;

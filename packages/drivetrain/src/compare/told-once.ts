@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import type { FactChange, PartChange, SpecChange } from './change.js';
 import type { EntryChange } from './entries.js';
 
@@ -18,7 +19,7 @@ export function toldAtEntries(changes: readonly SpecChange[], entries: readonly 
     const behind = known.filter(one => change.facts.some(fact => isOf(fact, one)));
     if (behind.length === 0 || !change.facts.every(fact => behind.some(one => isOf(fact, one))))
       return [change];
-    const names = behind.map(one => `${one.kind} ${one.name}`).join(' and ');
+    const names = listed(behind.map(one => `${one.kind} ${one.name}`));
     const told: PartChange = {
       ...change,
       words: `${change.role} changed with its catalogue entry, ${names}`,

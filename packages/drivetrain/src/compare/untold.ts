@@ -1,3 +1,4 @@
+import { ruleWords } from '../judge/rule-words.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Role } from '../model/part.js';
 import { silentTopics } from '../rules/silent-topics.js';
@@ -23,7 +24,7 @@ export function untoldChanges(before: Side, after: Side, parts: readonly PartCha
       ([rule]) => concerns(rule, part.role) && old.get(part.subject)?.has(rule),
     );
     if (rules.length === 0) continue;
-    const told = rules.map(([rule, why]) => `${shortOf(rule)}${why}`);
+    const told = rules.map(([rule, why]) => `${ruleWords(rule)}${why}`);
     changes.push({
       kind: 'open',
       subject: part.subject,
@@ -99,8 +100,4 @@ const CONCERNS: Readonly<Record<Role, RegExp>> = {
 
 function concerns(rule: string, role: Role): boolean {
   return CONCERNS[role].test(rule);
-}
-
-function shortOf(rule: string): string {
-  return rule.split('/').at(-1)!.replaceAll('-', ' ');
 }

@@ -1,4 +1,4 @@
-import { percent } from '../analysis/telling.js';
+import { percent } from '@tailshaft/mechanics';
 import { isFinding } from '../judge/judge.js';
 import type { Outcome, Severity, Verdict } from '../judge/verdict.js';
 import type { Movement, VerdictMove } from './change.js';

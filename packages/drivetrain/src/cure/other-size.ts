@@ -1,6 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import { amount } from '@tailshaft/vocabulary';
-import { percent } from '../analysis/telling.js';
 import type { Route } from '../judge/route.js';
 import type { Verdict } from '../judge/verdict.js';
 import { homeOfFact } from '../model/declared-fact.js';

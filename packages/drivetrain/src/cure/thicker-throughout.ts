@@ -1,6 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import { amount } from '@tailshaft/vocabulary';
-import { percent } from '../analysis/telling.js';
 import type { ModelEdit, Route } from '../judge/route.js';
 import type { Fact } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';

@@ -1,5 +1,5 @@
+import { percent } from '@tailshaft/mechanics';
 import { named } from '@tailshaft/vocabulary';
-import { percent } from '../analysis/telling.js';
 import type { ModelEdit, Route, ValueChange } from '../judge/route.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Catalogue } from '../model/catalogue.js';

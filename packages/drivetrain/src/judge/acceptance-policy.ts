@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import type { Acceptance } from '../model/vessel.js';
 import type { Verdict } from './verdict.js';
 
@@ -57,7 +58,7 @@ export function unfitFor(
   const roles = rule?.roles ?? (grave ? USUAL_ROLES : undefined);
   if (roles && !roles.some(role => hasWords(by, role)))
     return rule
-      ? `is by "${by}", and ${verdict.rule} may be accepted here by ${roles.length > 0 ? `${roles.join(' or ')} only` : 'nobody'}`
+      ? `is by "${by}", and ${verdict.rule} may be accepted here by ${roles.length > 0 ? `${listed(roles, 'or')} only` : 'nobody'}`
       : `is by "${by}", which names no role: a failure of rotation, or a margin below zero, must be accepted by somebody in a responsible role, such as a surveyor, a naval architect or a maker`;
   const { longestDays } = policy;
   if (longestDays === undefined) return undefined;

@@ -1,3 +1,4 @@
+import { uncapital } from '@tailshaft/mechanics';
 import type { Missing } from './verdict.js';
 
 /**
@@ -13,7 +14,7 @@ export function cannotTellWords(what: string, missing: readonly Pick<Missing, 'w
 export function cannotTell(what: string): string {
   const at = ASKED.exec(what)?.index ?? LEAD.exec(what)?.[0].length ?? 0;
   const [lead, asked] = [what.slice(0, at), what.slice(at)];
-  const small = asked.charAt(0).toLowerCase() + asked.slice(1);
+  const small = uncapital(asked);
   return `${lead}${lead === '' ? 'Cannot' : 'cannot'} tell ${ASKED.test(asked) ? small : asked}`;
 }
 

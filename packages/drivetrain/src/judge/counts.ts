@@ -1,3 +1,4 @@
+import { count } from '@tailshaft/mechanics';
 import type { Verdict } from './verdict.js';
 
 /** How checks stand, in numbers. Every count that anybody is shown is one of these, of verdicts, by this function. */
@@ -30,12 +31,8 @@ export function countsOf(verdicts: readonly Verdict[]): Counts {
 
 /** `12 hold, 1 fails, 2 cannot tell`. */
 export function countWords({ held, failed, unknown, accepted, asFound }: Counts): string {
-  const words = [
-    `${held} ${held === 1 ? 'holds' : 'hold'}`,
-    `${failed} ${failed === 1 ? 'fails' : 'fail'}`,
-    `${unknown} cannot tell`,
-  ];
+  const words = [count(held, 'holds', 'hold'), count(failed, 'fails', 'fail'), `${unknown} cannot tell`];
   if (accepted > 0) words.push(`${accepted} accepted`);
-  if (asFound > 0) words.push(`${asFound} ${asFound === 1 ? 'fails' : 'fail'} as found`);
+  if (asFound > 0) words.push(`${count(asFound, 'fails', 'fail')} as found`);
   return words.join(', ');
 }

@@ -1,5 +1,6 @@
+import { listed } from '@tailshaft/mechanics';
 import type { Fact } from '../model/fact.js';
-import { isJudged, list, missingFact, type Resting, wordsOf } from './settle.js';
+import { isJudged, missingFact, type Resting, wordsOf } from './settle.js';
 import type { Severity, Verdict } from './verdict.js';
 
 /** The facts that contradict each other, as the failing verdicts say. */
@@ -25,7 +26,7 @@ export function whileDisputed(
   return {
     ...verdict,
     outcome: 'cannot tell',
-    message: `${verdict.message} This rests on ${list(at.map(wordsOf))}, which another statement contradicts: no verdict until that is settled.`,
+    message: `${verdict.message} This rests on ${listed(at.map(wordsOf))}, which another statement contradicts: no verdict until that is settled.`,
     missing: at.map(missingFact),
     disputed: at,
   };
@@ -43,7 +44,7 @@ function whileOutweighed(
   return {
     ...verdict,
     outcome: 'cannot tell',
-    message: `${verdict.message} This applies to a sound part: ${list(at.map(wordsOf))} was not made good after what happened to it.`,
+    message: `${verdict.message} This applies to a sound part: ${listed(at.map(wordsOf))} was not made good after what happened to it.`,
     missing: at.map(missingFact),
   };
 }

@@ -1,4 +1,5 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import type { RuleInfo } from '../rules/rule.js';
 import type { Balance } from './needed.js';
 import type { Needs } from './needs.js';
@@ -170,7 +171,7 @@ function atTheLimit(rule: Speaking, said: Said, over: number | undefined): Said 
   return {
     ...said,
     severity: severity === 'error' ? 'warning' : severity,
-    message: `${lead}at the limit, short by no more than the ${Math.round(estimate * 100)} % accuracy of this estimate: ${message.slice(lead.length)}`,
+    message: `${lead}at the limit, short by no more than the ${percent(estimate)} accuracy of this estimate: ${message.slice(lead.length)}`,
   };
 }
 

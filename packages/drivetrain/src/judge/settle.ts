@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { listed, uncapital } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import { homeOfFact, isOpen } from '../model/declared-fact.js';
 import { type Fact, isWeak } from '../model/fact.js';
@@ -98,7 +99,7 @@ function withheld(rule: Rule, verdict: Verdict, reads: Reads): Verdict {
     return {
       ...verdict,
       outcome: 'cannot tell',
-      message: `${verdict.message} No verdict rests on ${list(outside.map(wordsOf))}, which is outside the plausible range for such a part.`,
+      message: `${verdict.message} No verdict rests on ${listed(outside.map(wordsOf))}, which is outside the plausible range for such a part.`,
       missing: outside.map(missingFact),
     };
   }
@@ -120,7 +121,7 @@ function unproven(verdict: Verdict, doubted: readonly Fact<unknown>[]): Verdict 
   return {
     ...verdict,
     outcome: 'cannot tell',
-    message: `${verdict.message} This holds only if ${list(doubted.map(wordsOf))} is true: prove it by a plate, a drawing or a measurement.`,
+    message: `${verdict.message} This holds only if ${listed(doubted.map(wordsOf))} is true: prove it by a plate, a drawing or a measurement.`,
     missing: doubted.map(inDoubt),
   };
 }
@@ -135,12 +136,12 @@ function inDoubt(fact: Fact<unknown>): Missing {
 
 /** What fails, told with what it rests on. */
 function ifTrue(verdict: Verdict, doubted: readonly Fact<unknown>[]): Verdict {
-  return { ...verdict, message: `${verdict.message} This is so if ${list(doubted.map(wordsOf))} is true.` };
+  return { ...verdict, message: `${verdict.message} This is so if ${listed(doubted.map(wordsOf))} is true.` };
 }
 
 /** The open question that a check comes to where something that it looked at is not known. */
 function ask(rule: Rule, { subject, place }: Judged, missing: readonly Missing[]): Verdict {
-  const what = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);
+  const what = uncapital(rule.title);
   return {
     rule: rule.id,
     outcome: 'cannot tell',
@@ -222,10 +223,6 @@ export function wordsOf(fact: Fact<unknown>): string {
   const property = homeOfFact(fact)?.property;
   const kind = fact.outdated ?? fact.evidence?.kind;
   return `${property ? `the ${property} ` : ''}${fact.written}${kind ? ` (${kind})` : ''}`;
-}
-
-export function list(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 export function isJudged({ outcome }: Verdict): boolean {

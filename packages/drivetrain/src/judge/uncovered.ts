@@ -1,4 +1,5 @@
 import type { Origin } from '@tailshaft/mechanics';
+import { uncapital } from '@tailshaft/mechanics';
 import { severalMovers, type Uncovered, uncoveredIn } from '../analysis/uncovered.js';
 import { isThroughInput } from '../model/gear-in-mode.js';
 import { type AbsentRead, likewise } from '../model/reads.js';
@@ -40,7 +41,7 @@ export function whileUncovered(all: readonly Resting[], vessel: Vessel): readonl
         ([...reads.facts].some(fact => facts.has(fact)) || [...reads.absent].some(one => onPath(one, hosts))),
     );
     if (why.length === 0) return { ...one, verdict: withOpenPath(verdict, [...uncovered, ...several]) };
-    const title = rule.title.charAt(0).toLowerCase() + rule.title.slice(1);
+    const title = uncapital(rule.title);
     return {
       ...one,
       verdict: {

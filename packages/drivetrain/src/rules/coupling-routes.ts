@@ -1,7 +1,7 @@
+import { percent } from '@tailshaft/mechanics';
 import { named } from '@tailshaft/vocabulary';
 import { couplingsThatFit, withCoupling } from '../analysis/coupling-choice.js';
 import { LineAnalysis } from '../analysis/line.js';
-import { percent } from '../analysis/telling.js';
 import { torsionGetsWorse } from '../analysis/torsional-clearance.js';
 import type { LineContext } from '../judge/context.js';
 import { Needs } from '../judge/needs.js';

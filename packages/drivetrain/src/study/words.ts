@@ -1,4 +1,4 @@
-import { formatValue } from '@tailshaft/mechanics';
+import { formatValue, percent } from '@tailshaft/mechanics';
 import type { Candidate, RankColumn, StudyResult } from './result.js';
 
 /** The candidates by their numbers: those that hold, and behind them those that cannot be told. */
@@ -20,7 +20,7 @@ export function optionOf({ dimensions }: StudyResult, { choice }: Candidate, at:
 
 export function rankWords(value: Candidate['ranks'][number], { words }: RankColumn): string {
   if (!value) return 'not known';
-  return words.endsWith('margin') ? marginPercent(value.si) : formatValue(value);
+  return words.endsWith('margin') ? percent(value.si) : formatValue(value);
 }
 
 /** `propeller/tip-clearance of Port`. */
@@ -29,7 +29,7 @@ export function limitWords({ limit }: Candidate, ranking: readonly RankColumn[])
   const line = limit.subject.split('.').slice(1).join('.');
   const where = `${limit.rule}${line ? ` of ${line}` : ''}`;
   // Where the margin is a column of its own it is not said twice.
-  return ranking.some(one => one.words === LEAST_MARGIN) ? where : `${marginPercent(limit.margin)} ${where}`;
+  return ranking.some(one => one.words === LEAST_MARGIN) ? where : `${percent(limit.margin)} ${where}`;
 }
 
 export const LEAST_MARGIN = 'least margin';
@@ -69,19 +69,12 @@ export function failedByAllWords({ judged, binding, stoppedAt }: StudyResult): s
   if (stoppedAt !== undefined) return undefined;
   const rules = binding.flatMap(({ rule, failed }) => (failed === judged ? [rule] : []));
   if (rules.length === 0) return undefined;
-  const [them, it] = rules.length === 1 ? ['it', 'depends'] : ['them', 'depend'];
-  return `Every candidate fails ${rules.join(', ')}: put ${them} right in the arrangement first, vary what ${rules.length === 1 ? 'it' : 'they'} ${it} on, or hold fewer checks. What else would rule candidates out may not be counted.`;
+  const [them, they, it] = rules.length === 1 ? ['it', 'it', 'depends'] : ['them', 'they', 'depend'];
+  return `Every candidate fails ${rules.join(', ')}: put ${them} right in the arrangement first, vary what ${they} ${it} on, or hold fewer checks. What else would rule candidates out may not be counted.`;
 }
 
 /** How the candidates are ordered, and what the star beside one means. */
 export function rankingWords({ ranking }: StudyResult): string {
   const order = ranking.map(({ words, best }) => `${words} (${best} first)`).join(', then ');
   return ranking.length > 1 ? `${order}; * beaten by no other in all of them` : order;
-}
-
-/** `12 %`; whole percents, tenths while they are small. */
-function marginPercent(share: number): string {
-  const size = Math.abs(share * 100);
-  const text = (share * 100).toFixed(size < 9.95 ? 1 : 0).replace(/\.0$/, '');
-  return `${text === '-0' ? '0' : text.replace('-', '−')} %`;
 }

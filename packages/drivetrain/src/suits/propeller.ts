@@ -1,7 +1,6 @@
-import { tipClearanceAfterChange } from '@tailshaft/mechanics';
+import { percent, tipClearanceAfterChange } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { bestPropeller, isSized, pitchFor, type SizedPropeller } from '../analysis/propulsion/best-size.js';
-import { percent } from '../analysis/telling.js';
 import type { Route } from '../judge/route.js';
 import type { ShaftLine, Vessel } from '../model/vessel.js';
 import { roundedGap, writePropeller } from '../rules/propeller/propeller-edits.js';

@@ -1,6 +1,5 @@
-import { given, type Value } from '@tailshaft/mechanics';
+import { given, percent, type Value } from '@tailshaft/mechanics';
 import { LineAnalysis } from '../analysis/line.js';
-import { percent } from '../analysis/telling.js';
 import type { LineContext } from '../judge/context.js';
 import type { RatioVariant } from '../model/gear.js';
 import type { ShaftLine } from '../model/vessel.js';

@@ -1,9 +1,8 @@
-import { given, isInInches, type Value } from '@tailshaft/mechanics';
+import { given, isInInches, percent, type Value } from '@tailshaft/mechanics';
 import { amount, spellQuantity } from '@tailshaft/vocabulary';
 import type { LineAnalysis } from '../analysis/line.js';
 import { shaftCriteria } from '../analysis/shaft-criteria.js';
 import { ratedShaftLoad, type ShaftStrength, shaftStrength } from '../analysis/shaft-strength.js';
-import { percent } from '../analysis/telling.js';
 import { Needs } from '../judge/needs.js';
 import { marginOf } from '../judge/verdict.js';
 import type { Shaft } from '../model/shafting.js';

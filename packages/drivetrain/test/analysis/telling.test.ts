@@ -1,6 +1,6 @@
 import { given } from '@tailshaft/mechanics';
 import { expect, it } from 'vitest';
-import { percent, tellLike } from '../../src/analysis/telling.js';
+import { tellLike } from '../../src/analysis/telling.js';
 
 const power = (written: string) =>
   given('power', 'P', 'power', 1e5, { written, unit: written.split(' ')[1]! });
@@ -15,15 +15,4 @@ it.each([
   ['186 kW', 'tip speed', 'speed', 40.88, '40.88 m/s'],
 ] as const)('beside %s a %s is said as the trade says it there', (written, label, dimension, si, said) => {
   expect(tellLike(power(written))(given(label, 'x', dimension, si))).toBe(said);
-});
-
-it.each([
-  [0.31, '31 %'],
-  [0.004, '0.4 %'],
-  [0.05, '5 %'],
-  [-0.3, '-30 %'],
-  [-0.0001, '0 %'],
-  [0, '0 %'],
-] as const)('a share of %d is %s', (share, said) => {
-  expect(percent(share)).toBe(said);
 });

@@ -107,7 +107,7 @@ describe('rotation/propeller-hand', () => {
     ];
     const about = single({ propeller: { hand: 'left' }, gear: { from: gear({ clutches: [REVERSES] }) } });
     expect(routesOf(only(about, { gears })).slice(1)).toEqual([
-      'Fit gear Near at 2:1 with clutch X ahead: the shaft then turns counter-clockwise, 2.0 % faster at equal engine speed ' +
+      'Fit gear Near at 2:1 with clutch X ahead: the shaft then turns counter-clockwise, 2 % faster at equal engine speed ' +
         '[proposed.Centre.gear.name := Near; proposed.Centre.gear.ratio := 2:1; proposed.Centre.gear.ahead clutch := X]',
       'Fit gear By pump at 2.1:1 with clutch X ahead: the shaft then turns counter-clockwise, 2.9 % slower at equal engine speed ' +
         '[proposed.Centre.gear.name := "By pump"; proposed.Centre.gear.ratio := 2.1:1; proposed.Centre.gear.ahead clutch := X; proposed.Centre.gear: pump set for standard]',

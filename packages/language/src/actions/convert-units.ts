@@ -1,8 +1,8 @@
 import type { Span } from '@tailshaft/drivetrain';
 import {
   type Dimension,
-  formatNumber,
   fromSI,
+  plainNumber,
   type Unit,
   type Value,
   writtenUnit,
@@ -53,7 +53,7 @@ function isHandy(number: number): boolean {
 
 /** The number in another unit, with as many digits as were written and at least four. */
 function inUnit(value: Value, unit: Unit): string {
-  return formatNumber(fromSI(value.si, unit), Math.max(4, value.figure?.digits ?? 0));
+  return plainNumber(fromSI(value.si, unit), Math.max(4, value.figure?.digits ?? 0));
 }
 
 function quantityAt(reading: DocumentReading, check: FileCheck, offset: number): Written | undefined {

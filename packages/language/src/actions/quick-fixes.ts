@@ -9,12 +9,12 @@ import {
   type Verdict,
   wantedParts,
 } from '@tailshaft/drivetrain';
+import { capital, listed, plural } from '@tailshaft/mechanics';
 import { textEditsFor, textEditsForSpelled } from '../edit/model-edits.js';
 import { problemEdits } from '../edit/problem-edits.js';
 import type { TextEdit } from '../edit/text-edit.js';
 import type { Finding } from '../project/finding.js';
 import { aboutOf } from '../project/finding-place.js';
-import { listed } from '../project/finding-words.js';
 import { hostOf, placeOf } from '../reading/place.js';
 import { editsAsFound } from './as-found.js';
 import type { Consequence } from './consequence.js';
@@ -231,14 +231,14 @@ function withIt(
     const isOwn = edits.some(edit => edit.uri === uri && edit.start >= start && edit.end <= end);
     return !isOwn && settles(one.verdict, judged.vessel.name) ? [other.name] : [];
   });
-  return names.length > 0 ? `; ${listed(names)} ${names.length === 1 ? 'follows' : 'follow'}` : '';
+  return names.length > 0 ? `; ${listed(names)} ${plural(names.length, 'follows', 'follow')}` : '';
 }
 
 /** What was not known before, and is not known then. */
 function stillOpen(open: readonly Missing[]): string {
   const what = [...new Set(open.map(one => one.what))];
   if (what.length === 0) return '';
-  return `; ${what.join(' and ')} ${what.length === 1 ? 'stays an open question' : 'stay open questions'}`;
+  return `; ${listed(what)} ${plural(what.length, 'stays an open question', 'stay open questions')}`;
 }
 
 /** What gets worse stands behind what is done: a menu cuts off the end of a long title. */
@@ -246,7 +246,7 @@ function worseFirst(title: string, worse: string): string {
   const end = title.indexOf(': ');
   if (end < 0 || worse === '') return title + worse;
   const follows = title.slice(end + 2);
-  return `${title.slice(0, end)}${worse}. ${follows.charAt(0).toUpperCase()}${follows.slice(1)}`;
+  return `${title.slice(0, end)}${worse}. ${capital(follows)}`;
 }
 
 /** What a way out makes worse, in its title: the first two by name, the rest by number. */

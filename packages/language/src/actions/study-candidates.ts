@@ -1,5 +1,5 @@
 import { type Candidate, combinationsOf, type StudyResult, searched } from '@tailshaft/drivetrain';
-import { formatValue } from '@tailshaft/mechanics';
+import { formatValue, percent } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
 import { textEditsForSpelled } from '../edit/model-edits.js';
 import type { FileCheck, Project } from '../project/project.js';
@@ -50,7 +50,7 @@ function wordsOf({ dimensions, ranking }: StudyResult, { choice, ranks, limit }:
   const figures = ranking.flatMap(({ words }, at) =>
     ranks[at] && words !== LEAST_MARGIN ? [`${words} ${formatValue(ranks[at])}`] : [],
   );
-  const least = limit ? [`least margin ${(limit.margin * 100).toFixed(1)} %, ${limit.rule}`] : [];
+  const least = limit ? [`least margin ${percent(limit.margin)}, ${limit.rule}`] : [];
   return `${options.join(', ')} (${[...figures, ...least].join('; ')})`;
 }
 

@@ -1,3 +1,4 @@
+import { uncapital } from '@tailshaft/mechanics';
 import { textEditsFor } from '../edit/model-edits.js';
 import type { FileCheck } from '../project/project.js';
 import { suitingAt } from '../project/suiting-at.js';
@@ -33,5 +34,5 @@ export function whatSuits(
 }
 
 function lower(title: string): string {
-  return title.charAt(0).toLowerCase() + title.slice(1);
+  return uncapital(title);
 }

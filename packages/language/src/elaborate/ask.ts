@@ -1,4 +1,5 @@
 import { meaningOf, type Role } from '@tailshaft/drivetrain';
+import { listed } from '@tailshaft/mechanics';
 import type { Action, Spelling } from '@tailshaft/vocabulary';
 import type { ArrangementReading, LineReading, PartReading } from '../reading/arrangement.js';
 import type { EntryReading } from '../reading/document.js';
@@ -30,7 +31,7 @@ export function tellNothingToKeep(
 ): void {
   const done = DONE[action!];
   const names = olds.flatMap(one => (one.name ? [one.name] : []));
-  const has = names.length > 0 ? `It has ${names.join(' and ')}. ` : '';
+  const has = names.length > 0 ? `It has ${listed(names)}. ` : '';
   tell({
     code: 'repower/nothing-to-keep',
     start: whole.start,

@@ -1,5 +1,12 @@
 import { declareFact, type Fact, isWeak, meaningOf } from '@tailshaft/drivetrain';
-import { formatValue, type Origin, renamed, tipClearanceAfterChange, type Value } from '@tailshaft/mechanics';
+import {
+  formatValue,
+  type Origin,
+  renamed,
+  tipClearanceAfterChange,
+  type Value,
+  wordsOfKey,
+} from '@tailshaft/mechanics';
 import { PLACE_VOCABULARY, type Row, type Vocabulary } from '@tailshaft/vocabulary';
 import { instead, isSameBlock } from './overlay.js';
 import type { PartLayers } from './part.js';
@@ -129,8 +136,8 @@ function anew(
 /** `diameter 26 in, which is 27 in now`, or that the part is another. */
 function wordsOfChange({ field, was, is, part }: ChangedFact): string {
   if (was?.written !== undefined && is?.written !== undefined)
-    return `${wordsOf(field)} ${was.written}, which is ${is.written} now`;
-  return `another ${part ?? wordsOf(field)}`;
+    return `${wordsOfKey(field)} ${was.written}, which is ${is.written} now`;
+  return `another ${part ?? wordsOfKey(field)}`;
 }
 
 /** How a fact follows what it was measured with, by its field. */
@@ -149,12 +156,8 @@ const WORKED_OUT: Readonly<
         diameter: renamed(diameter, 'diameter before', 'D'),
         newDiameter: renamed(newDiameter, 'diameter now', "D'"),
       }),
-      wordsOf('tipClearance'),
+      wordsOfKey('tipClearance'),
       'c',
     );
   },
 };
-
-function wordsOf(field: string): string {
-  return field.replace(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
-}

@@ -1,3 +1,4 @@
+import { withArticle } from '@tailshaft/mechanics';
 import { ENTRY_VOCABULARY, isEntryKind, PLACE_VOCABULARY, SIDES, UNKNOWN } from '@tailshaft/vocabulary';
 import { TailshaftTerminals } from '../generated/ast.js';
 import { WordIndex } from '../reading/word-index.js';
@@ -27,7 +28,7 @@ export function whyNotNamed(names: Names, one: Occurrence, name: string): string
   if (KEYWORDS.has(name)) return `"${name}" is a word of the language, so it cannot be a name.`;
   if (name === UNKNOWN) return '"unknown" marks an open question, so it cannot be a name.';
   if (/[./]/.test(name) && ['shaft line', 'arrangement', 'vessel'].includes(one.kind))
-    return `Acceptances name lines as arrangement.line, so the name of ${article(one.kind)} has no "." or "/" in it.`;
+    return `Acceptances name lines as arrangement.line, so the name of ${withArticle(one.kind)} has no "." or "/" in it.`;
   if ((one.kind === 'clutch' || one.kind === 'shaft material') && beginsProperty(name))
     return `A property begins with "${name}", so behind "${one.kind === 'clutch' ? 'clutch' : 'material'}" it would not be read as a name.`;
   if (one.kind === 'shaft line' && sidesInclude(name))
@@ -36,7 +37,7 @@ export function whyNotNamed(names: Names, one: Occurrence, name: string): string
 }
 
 function taken(names: Names, one: Occurrence, name: string): string | undefined {
-  const already = `There is ${article(one.kind)} ${name} already`;
+  const already = `There is ${withArticle(one.kind)} ${name} already`;
   const own = names.declarations(one);
   const inside = one.key.slice(0, one.key.lastIndexOf(' '));
   for (const document of names.documents.all) {
@@ -89,10 +90,6 @@ function beginsProperty(name: string): boolean {
   const all = [...Object.values(ENTRY_VOCABULARY), ...Object.values(PLACE_VOCABULARY)];
   const inner = all.flatMap(vocabulary => vocabulary.blocks.map(row => row.block));
   return [...all, ...inner].some(vocabulary => [...WordIndex.of(vocabulary).firstWords].includes(name));
-}
-
-function article(kind: string): string {
-  return `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 }
 
 function fileName(uri: string): string {

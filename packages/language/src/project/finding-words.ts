@@ -1,4 +1,5 @@
 import type { Verdict } from '@tailshaft/drivetrain';
+import { listed } from '@tailshaft/mechanics';
 import { aboutOf } from './finding-place.js';
 import type { JudgedVessel } from './project.js';
 
@@ -41,11 +42,6 @@ function says(message: string, name: string): boolean {
 
 function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-}
-
-/** `Port`, `Port and Starboard`, `Port, Centre and Starboard`. */
-export function listed(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
 /** A message with the names of lines and every figure taken out: what two sides say alike. */

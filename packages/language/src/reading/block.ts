@@ -1,4 +1,5 @@
 import { declareFact, type Fact, type FactHome } from '@tailshaft/drivetrain';
+import { withArticle } from '@tailshaft/mechanics';
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { notingAbsence, withoutPlace } from './absent.js';
 import { Cursor } from './cursor.js';
@@ -296,11 +297,7 @@ function unknownProblem(vocabulary: Vocabulary, first: AtomTok, last: AtomTok, w
     code: 'text/unknown-property',
     ...range,
     severity: 'error',
-    message: `"${first.text}" is not a property of ${article(vocabulary.title)}.${near}`,
+    message: `"${first.text}" is not a property of ${withArticle(vocabulary.title)}.${near}`,
     ...(choices ? { choices } : {}),
   };
-}
-
-function article(title: string): string {
-  return `${/^[aeiou]/.test(title) ? 'an' : 'a'} ${title}`;
 }

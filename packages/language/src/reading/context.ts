@@ -1,3 +1,4 @@
+import { capital } from '@tailshaft/mechanics';
 import { type AstNode, type CstNode, GrammarUtils } from 'langium';
 import type * as ast from '../generated/ast.js';
 import { Cursor } from './cursor.js';
@@ -77,7 +78,7 @@ export function stray(
     severity: 'error',
     message: meant
       ? `Unknown statement "${text}". Did you mean "${meant}"?`
-      : `Unknown statement "${text}". ${where[0]!.toUpperCase()}${where.slice(1)} may contain: ${known.slice(0, 12).join(', ')}.`,
+      : `Unknown statement "${text}". ${capital(where)} may contain: ${known.slice(0, 12).join(', ')}.`,
     ...(meant ? { choices: [{ title: `Write ${meant}`, text: meant }] } : {}),
   });
 }

@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import {
   anyWord,
   DUTY_STEPS,
@@ -196,7 +197,7 @@ function doubtOf(kind: SettingsKind, word: string, at: Place): Problem | undefin
     start: at.start,
     end: at.end,
     severity: 'error',
-    message: `"${word}" is no ${what}${meant ? `: did you mean ${meant}?` : `. It is ${known.slice(0, -1).join(', ')} or ${known.at(-1)}.`}`,
+    message: `"${word}" is no ${what}${meant ? `: did you mean ${meant}?` : `. It is ${listed(known, 'or')}.`}`,
     choices,
   };
 }

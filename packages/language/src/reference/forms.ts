@@ -1,4 +1,5 @@
 import type { Dimension } from '@tailshaft/mechanics';
+import { listed } from '@tailshaft/mechanics';
 import {
   LAYOUTS,
   MESH_KINDS,
@@ -93,7 +94,7 @@ export const VALUE_FORMS: readonly FormRow[] = [
 /** `same` or `opposite`, each as code. */
 function choice(words: readonly string[]): string {
   const all = words.map(word => `\`${word}\``);
-  return all.length > 1 ? `${all.slice(0, -1).join(', ')} or ${all.at(-1)}` : all.join('');
+  return listed(all, 'or');
 }
 
 /** Order of the units: what people look for first. */

@@ -1,3 +1,4 @@
+import { minusSign, wordsOfKey } from '@tailshaft/mechanics';
 import type { Range, Row } from '@tailshaft/vocabulary';
 
 /** What a value looks like, in a word that the section on values explains, or the words that it may be. */
@@ -41,14 +42,12 @@ export function remarksOf(row: Row): string {
 /** What a number may lie between. */
 export function boundOf(range: Range | undefined): string {
   if (!range) return '';
-  return `${range.whole ? 'a whole number, ' : ''}${range.low} to ${range.high}${range.at ? `, at ${range.at.low} to ${range.at.high}` : ''}`;
+  return minusSign(
+    `${range.whole ? 'a whole number, ' : ''}${range.low} to ${range.high}${range.at ? `, at ${range.at.low} to ${range.at.high}` : ''}`,
+  );
 }
 
 /** `propeller.effectivePitch`, or `^length` of the part around a block, as a person reads it. */
 function wordsOfField(field: string): string {
-  return field
-    .replace('.', ' ')
-    .replace('^', 'its part’s ')
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .toLowerCase();
+  return wordsOfKey(field).replace('.', ' ').replace('^', 'its part’s ');
 }

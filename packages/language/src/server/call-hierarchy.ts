@@ -1,4 +1,5 @@
 import { countsOf, countWords, type Part } from '@tailshaft/drivetrain';
+import { signedPercent } from '@tailshaft/mechanics';
 import { isEntryKind } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import {
@@ -12,15 +13,7 @@ import {
 import type { EntryReading } from '../reading/document.js';
 import { type Place, placeOf } from '../reading/place.js';
 import { aboutPart } from './hover/part.js';
-import {
-  type JudgedLine,
-  judgedLine,
-  linesOf,
-  marginWords,
-  tightest,
-  usersOf,
-  vesselsThatSee,
-} from './lines.js';
+import { type JudgedLine, judgedLine, linesOf, tightest, usersOf, vesselsThatSee } from './lines.js';
 import { rangeOf, samePlace } from './places.js';
 import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
@@ -153,13 +146,13 @@ export class CallHierarchy {
 function usedAs(line: JudgedLine, part: Part, entry: EntryReading): string {
   const verdicts = aboutPart(line, part.path, entry);
   const least = tightest(verdicts);
-  const margin = least ? `least margin ${marginWords(least.margin!)} (${least.rule})` : 'no margin known';
+  const margin = least ? `least margin ${signedPercent(least.margin!)} (${least.rule})` : 'no margin known';
   return [part.change, margin, countWords(countsOf(verdicts))].join('; ');
 }
 
 function checksOf({ verdicts }: JudgedLine): string {
   const least = tightest(verdicts);
-  const margin = least ? `, least margin ${marginWords(least.margin!)}` : '';
+  const margin = least ? `, least margin ${signedPercent(least.margin!)}` : '';
   return `${countWords(countsOf(verdicts))}${margin}`;
 }
 

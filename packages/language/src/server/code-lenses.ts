@@ -1,9 +1,10 @@
 import { countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
+import { signedPercent } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver';
 import { placeOf } from '../reading/place.js';
-import { linesOf, marginWords, tightest } from './lines.js';
+import { linesOf, tightest } from './lines.js';
 import { rangeIn } from './places.js';
 import type { TailshaftServices } from './services.js';
 
@@ -18,7 +19,7 @@ export class CodeLenses implements CodeLensProvider {
     if (!this.services.settings.get('lenses.checks')) return [];
     const lens = (place: object, verdicts: readonly Verdict[], vessel: string, line?: string): CodeLens => {
       const least = tightest(verdicts);
-      const margin = least ? `, least margin ${marginWords(least.margin!)}` : '';
+      const margin = least ? `, least margin ${signedPercent(least.margin!)}` : '';
       return {
         range: rangeIn(document.textDocument, placeOf(place)),
         command: {

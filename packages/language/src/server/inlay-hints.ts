@@ -1,4 +1,11 @@
-import { formatValue, naturalUnit, type Value, workingMarkdown, writtenUnit } from '@tailshaft/mechanics';
+import {
+  formatValue,
+  naturalUnit,
+  signedPercent,
+  type Value,
+  workingMarkdown,
+  writtenUnit,
+} from '@tailshaft/mechanics';
 import type { Role } from '@tailshaft/vocabulary';
 import type { LangiumDocument } from 'langium';
 import type { InlayHintProvider } from 'langium/lsp';
@@ -8,7 +15,7 @@ import { placeOf } from '../reading/place.js';
 import { disarmed } from './hover/disarm.js';
 import { rotationHover } from './hover/line.js';
 import { plain, shortened } from './hover/markdown.js';
-import { type JudgedLine, linesOf, marginWords, tightest } from './lines.js';
+import { type JudgedLine, linesOf, tightest } from './lines.js';
 import type { TailshaftServices } from './services.js';
 
 /** Computed figures beside the text: shaft speed and torque, needed hand, least margin, SI values. */
@@ -66,7 +73,7 @@ export class InlayHints implements InlayHintProvider {
     if (least)
       add(
         reading.namePlace.end,
-        `least margin ${marginWords(least.margin!)}`,
+        `least margin ${signedPercent(least.margin!)}`,
         `${least.rule}: ${plain(least.message)}`,
       );
   }

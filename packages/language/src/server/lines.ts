@@ -79,13 +79,6 @@ export function tightest(verdicts: readonly Verdict[]): Verdict | undefined {
   );
 }
 
-/** `+12 %`, `−4 %`. */
-export function marginWords(margin: number): string {
-  const percent = Math.abs(margin * 100);
-  const digits = percent < 9.95 ? 1 : 0;
-  return `${margin < 0 ? '−' : '+'}${percent.toFixed(digits).replace(/\.0$/, '')} %`;
-}
-
 /** Lines of any vessel that use a catalogue entry, by where the entry is declared. */
 export function usersOf(lines: Iterable<JudgedLine>, entry: object): { line: JudgedLine; part: Part }[] {
   const users: { line: JudgedLine; part: Part }[] = [];

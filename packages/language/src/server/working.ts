@@ -1,10 +1,10 @@
-import { formatValue, type Value, workingMarkdown } from '@tailshaft/mechanics';
+import { formatValue, signedPercent, type Value, workingMarkdown } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
 import { placeOf } from '../reading/place.js';
 import { disarmed } from './hover/disarm.js';
 import { restsOn } from './hover/driven.js';
 import { paragraphs, plain } from './hover/markdown.js';
-import { derivedValues, type JudgedLine, judgedLine, linesOf, marginWords, vesselsThatSee } from './lines.js';
+import { derivedValues, type JudgedLine, judgedLine, linesOf, vesselsThatSee } from './lines.js';
 import { inside } from './places.js';
 import type { TailshaftServices } from './services.js';
 import { spotAt } from './spot.js';
@@ -81,7 +81,7 @@ function sectionsOf(line: JudgedLine, wanted: (value: Value) => boolean): string
     const values = [verdict.demand, verdict.capacity, ...verdict.workings].filter(one => one !== undefined);
     if (verdict.margin !== undefined && values.some(wanted)) {
       sections.push(
-        `**${verdict.rule}**: ${verdict.outcome}, margin ${marginWords(verdict.margin)}. ${plain(verdict.message)}`,
+        `**${verdict.rule}**: ${verdict.outcome}, margin ${signedPercent(verdict.margin)}. ${plain(verdict.message)}`,
       );
     }
     for (const value of values) add(value);

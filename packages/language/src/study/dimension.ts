@@ -1,4 +1,5 @@
 import type { Fact, RatioVariant, Variation } from '@tailshaft/drivetrain';
+import { listed } from '@tailshaft/mechanics';
 import { asSpelling, type EntryKind, HEADER_ROWS, type Role, type Row } from '@tailshaft/vocabulary';
 import type { Tell } from '../elaborate/ask.js';
 import type { EntryTable } from '../elaborate/catalogue.js';
@@ -262,13 +263,13 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
   const now = new Set(places.flatMap(one => (one.at === 'part' && one.part.name ? [one.part.name] : [])));
   const names = ofNames ? namesFor(ofNames, places, around) : [...now];
   if (!names) return undefined;
-  const listed = ofRatios && ofRatios.value!.values !== 'any' ? ofRatios.value!.values : undefined;
+  const wanted = ofRatios && ofRatios.value!.values !== 'any' ? ofRatios.value!.values : undefined;
   // Thousands of gears share a few lists of ratios, and what a ratio writes is the same whichever gear offers it.
   const offering = offeringEach(around.table, names);
   const chosen = new Map(
     [...offering.keys()].map(offered => [
       offered,
-      listed ? listed.filter(one => offered.some(other => isSameRatio(one, other))) : offered,
+      wanted ? wanted.filter(one => offered.some(other => isSameRatio(one, other))) : offered,
     ]),
   );
   let many = 0;
@@ -301,7 +302,7 @@ function gearDimension(facts: readonly Fact<Variation>[], around: Around): ReadD
     around.tell,
     ofRatios ?? first,
     'text/value',
-    `None of these gears offers ${listed ? `a ratio of ${listed.join(' or ')}` : 'a ratio'}.`,
+    `None of these gears offers ${wanted ? `a ratio of ${listed(wanted.map(String), 'or')}` : 'a ratio'}.`,
   );
 }
 

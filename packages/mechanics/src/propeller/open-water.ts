@@ -1,5 +1,6 @@
 import { formula } from '../core/formula.js';
 import type { RangeResult, Value } from '../core/value.js';
+import { listed } from '../prose/english.js';
 import {
   REYNOLDS_LIMIT,
   thrustCorrectionCubic,
@@ -181,5 +182,5 @@ function outsideSeries(
   broken: readonly string[],
 ): string {
   const have = `${blade.blades} blades, ${series.area} area ratio ${blade.areaRatio.toFixed(3)}, pitch ratio ${blade.pitchRatio.toFixed(3)}`;
-  return `The ${series.name} series does not cover this propeller (${have}): it needs ${broken.join(' and ')}. Use a series that covers it, or the maker's own curve.`;
+  return `The ${series.name} series does not cover this propeller (${have}): it needs ${listed(broken)}. Use a series that covers it, or the maker's own curve.`;
 }

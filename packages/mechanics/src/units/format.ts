@@ -1,3 +1,4 @@
+import { minusSign } from '../prose/minus.js';
 import { fromSI } from './convert.js';
 import type { Unit } from './unit.js';
 
@@ -17,8 +18,13 @@ export function formatQuantity(si: number, unit: Unit, digits = 4): string {
     : `${number} ${unit.display}`;
 }
 
-/** A number to so many significant digits, keeping every whole digit. */
+/** A number for a person, to so many significant digits, keeping every whole digit: `−3.5`. */
 export function formatNumber(number: number, digits = 4): string {
+  return minusSign(plainNumber(number, digits));
+}
+
+/** The same as a spec or a data file writes it: `-3.5`. */
+export function plainNumber(number: number, digits = 4): string {
   if (!Number.isFinite(number)) return NO_VALUE;
   if (number === 0) return '0';
   const size = Math.abs(number);

@@ -32,7 +32,7 @@ export function filledFormula(value: Value): string | undefined {
     const before = all.slice(0, at);
     const after = all.slice(at + word.length);
     const whole =
-      number.startsWith('-') || (number.includes(' ') && (RAISED.test(after) || before.endsWith('√')));
+      number.startsWith('−') || (number.includes(' ') && (RAISED.test(after) || before.endsWith('√')));
     // Letters side by side are a product; numbers side by side are nothing.
     const times = FACTOR.test(before) && !FUNCTION.test(before) ? (/\s$/.test(before) ? '× ' : ' × ') : '';
     const on = FACTOR_AFTER.exec(after);

@@ -199,7 +199,7 @@ describe('printed quantities', () => {
     [373.15, 'degC', '100 °C'],
     [1245.58, 'N.m', '1246 N·m'],
     [0, 'kn', '0 kn'],
-    [-12.5, 'm', '-12.5 m'],
+    [-12.5, 'm', '−12.5 m'],
     [9.9996, 'm', '10 m'],
     [2e-9, 'm', '2e-9 m'],
     [Number.NaN, 'kW', 'no finite value'],
@@ -221,7 +221,7 @@ describe('printed quantities', () => {
 
   it('prints something for every dimension', () => {
     for (const dimension of Object.keys(SI_UNIT) as Dimension[]) {
-      expect(formatValue(given('x', 'x', dimension, 1)), dimension).toMatch(/^-?\d/);
+      expect(formatValue(given('x', 'x', dimension, 1)), dimension).toMatch(/^−?\d/);
     }
   });
 });

@@ -1,8 +1,8 @@
 import { type Arrangement, compareArrangements, headline, sectionsOf } from '@tailshaft/drivetrain';
+import { signedPercent } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { movedTable } from '../sections/moved-verdicts.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 
 /** What leads from one arrangement to the other, by consequence. */
 export function changesSection(sheet: Sheet, before: Arrangement, after: Arrangement): Block {
@@ -26,7 +26,7 @@ export function changesSection(sheet: Sheet, before: Arrangement, after: Arrange
                   subjects.map(nameOf).join(', '),
                   change.before ?? '?',
                   change.after ?? '?',
-                  change.share === undefined ? '' : percentWords(change.share),
+                  change.share === undefined ? '' : signedPercent(change.share),
                 ],
               ]
             : [],

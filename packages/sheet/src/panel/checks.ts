@@ -1,8 +1,8 @@
 import { findRule, type Outcome, type Verdict, worstFirst } from '@tailshaft/drivetrain';
+import { percent } from '@tailshaft/mechanics';
 import { element, joined, type Markup } from '../document/markup.js';
 import { VERDICT_SIGN } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 
 /** How many checks that lack data stand in the open; the others are a click away. */
 const OPEN = 4;
@@ -75,7 +75,7 @@ function check(sheet: Sheet, one: Verdict): Markup {
     element(
       'p',
       { class: 'quiet' },
-      one.margin === undefined ? undefined : `margin ${percentWords(one.margin)} · `,
+      one.margin === undefined ? undefined : `margin ${percent(one.margin)} · `,
       one.criterion
         ? `${one.criterion}${one.criterionChosenBy === 'default' ? ' (default)' : ''} · `
         : undefined,

@@ -1,4 +1,5 @@
 import { type Arrangement, countsOf, type Outcome, type Verdict } from '@tailshaft/drivetrain';
+import { capital } from '@tailshaft/mechanics';
 import { type Block, type Figure, section } from '../document/blocks.js';
 import { element, joined, Markup } from '../document/markup.js';
 import { VERDICT_SIGN } from '../document/text.js';
@@ -14,7 +15,6 @@ import { marginSection } from '../sections/margin-bars.js';
 import { propulsionSection } from '../sections/propulsion-chart.js';
 import { profileSection } from '../sections/running-profile.js';
 import { Sheet } from '../sheet.js';
-import { capital } from '../words.js';
 import { changesSection } from './changes.js';
 import { openChecksHtml, quietChecksHtml } from './checks.js';
 import { choicesOf, find, type PanelChoice, type PanelChoices, viewOf } from './choice.js';

@@ -1,9 +1,9 @@
 import { silentTopics } from '@tailshaft/drivetrain';
+import { count } from '@tailshaft/mechanics';
 import { type Block, paragraph, type Section, section, type Table, table } from '../document/blocks.js';
 import { separated, strong, type Text } from '../document/text.js';
 import { CAUTION_LINE, SCREENING } from '../sections/cautions.js';
 import type { Sheet } from '../sheet.js';
-import { count } from '../words.js';
 import { belongsTo } from './belongs.js';
 import { revisionWords } from './paper.js';
 import { lineNames, subjectWords } from './sides.js';

@@ -7,6 +7,7 @@ import {
   keptWords,
   type VerdictMove,
 } from '@tailshaft/drivetrain';
+import { capital, listed, signedPercent } from '@tailshaft/mechanics';
 import { otherUnits } from '../both-units.js';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text } from '../document/text.js';
@@ -14,7 +15,6 @@ import { linesFromAft } from '../drawing/lines-from-aft.js';
 import { movedTable } from '../sections/moved-verdicts.js';
 import { profileTable } from '../sections/running-profile.js';
 import type { Sheet } from '../sheet.js';
-import { capital, percentWords } from '../words.js';
 import { closing } from './closing.js';
 import { lastArrangements } from './proposals.js';
 import { foldSides, subjectWords } from './sides.js';
@@ -79,7 +79,7 @@ function linesOf(sheet: Sheet, { kind, lines }: ChangedSection, before: Arrangem
         `${before.name} beside ${after.name}`,
         { before: before.name, after: after.name },
         foldSides(lines, sheet.vessel, ({ subjects, change }) => ({
-          subject: subjects.join(' and '),
+          subject: listed(subjects),
           words: `${(change as VerdictMove).rule} ${change.words}`,
         })).map(({ subjects, first }) => ({
           where: subjectWords(subjects),
@@ -109,10 +109,10 @@ function derivedTable(lines: readonly { subjects: readonly string[]; change: Der
     ],
     lines.map(({ subjects, change }) => [
       capital(change.what),
-      subjects.join(' and '),
+      listed(subjects),
       figure(change.before, change.valueBefore),
       figure(change.after, change.valueAfter),
-      change.share === undefined ? quiet('—') : `${change.share > 0 ? '+' : ''}${percentWords(change.share)}`,
+      change.share === undefined ? quiet('—') : signedPercent(change.share),
     ]),
   );
 }

@@ -1,10 +1,10 @@
 import type { Part } from '@tailshaft/drivetrain';
+import { capital } from '@tailshaft/mechanics';
 import { type Vocabulary, wordsOf } from '@tailshaft/vocabulary';
 import { type Block, table } from '../document/blocks.js';
 import { quiet, type Text, warning } from '../document/text.js';
 import type { FactRow } from '../sections/facts.js';
 import { partRows } from '../sections/parts.js';
-import { capital } from '../words.js';
 
 /** Facts of a part in both unit systems, with the evidence that each rests on. */
 export function factTable(caption: string, rows: readonly (readonly Text[])[]): Block {

@@ -1,10 +1,9 @@
 import type { Arrangement, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue, renamed, type Value } from '@tailshaft/mechanics';
+import { formatValue, percent, renamed, signedPercent, type Value } from '@tailshaft/mechanics';
 import { otherUnits } from '../both-units.js';
 import { type Block, type Table, table } from '../document/blocks.js';
 import { quiet, separated, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 
 interface Gain {
   readonly what: string;
@@ -79,7 +78,7 @@ function said(sides: readonly SideValue[], arrangement: Arrangement | undefined)
 
 function figure(value: Value): Text {
   if (value.dimension === 'ratio')
-    return /ratio/.test(value.label) ? `${formatValue(value)}:1` : percentWords(value.si);
+    return /ratio/.test(value.label) ? `${formatValue(value)}:1` : percent(value.si);
   const other = otherUnits(value);
   return separated(' ', formatValue(value), other && quiet(`(${other})`));
 }
@@ -91,5 +90,5 @@ function change(was: readonly SideValue[], is: readonly SideValue[]): Text {
   });
   if (!a || b === undefined) return quiet('—');
   const share = b / a - 1;
-  return Math.abs(share) < 5e-4 ? 'none' : `${share > 0 ? '+' : ''}${percentWords(share)}`;
+  return Math.abs(share) < 5e-4 ? 'none' : signedPercent(share);
 }

@@ -1,12 +1,12 @@
 import type { Arrangement, LineAnalysis, Propeller, ShaftLine, Verdict } from '@tailshaft/drivetrain';
-import { formatValue, turnFromAft, type Value } from '@tailshaft/mechanics';
+import { formatValue, listed, percent, turnFromAft, type Value } from '@tailshaft/mechanics';
 import { PLACE_VOCABULARY, type PropellerFacts, type ShaftFacts } from '@tailshaft/vocabulary';
 import { otherUnits } from '../both-units.js';
 import { type Block, paragraph, type Section, section } from '../document/blocks.js';
 import { plainText, quiet, separated, strong, type Text, warning } from '../document/text.js';
 import { partRows } from '../sections/parts.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords, turnWords } from '../words.js';
+import { turnWords } from '../words.js';
 import { closing, closingInBrief } from './closing.js';
 import { factCells, wantedRows } from './fact-table.js';
 import { lastArrangements } from './proposals.js';
@@ -25,7 +25,7 @@ export function propellerOrderBlocks(sheet: Sheet): Block[] {
       standsSection(sheet, 'propeller-order'),
       paragraph(
         orders.length > 0
-          ? `No propeller is ordered: ${kept.map(one => one.line.name).join(' and ')} keep theirs.`
+          ? `No propeller is ordered: ${listed(kept.map(one => one.line.name))} keep theirs.`
           : 'No propeller is ordered: the spec has none.',
       ),
       ...closing(sheet, 'propeller-order', ['Prepared', 'Propeller maker']),
@@ -183,11 +183,7 @@ function runs(sheet: Sheet, line: ShaftLine): Text[][] {
   ];
   return rows.map(([what, value]): Text[] =>
     value
-      ? [
-          what,
-          value.dimension === 'ratio' ? percentWords(value.si) : formatValue(value),
-          otherUnits(value) ?? '',
-        ]
+      ? [what, value.dimension === 'ratio' ? percent(value.si) : formatValue(value), otherUnits(value) ?? '']
       : [what, warning('not known'), ''],
   );
 }

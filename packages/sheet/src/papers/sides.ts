@@ -1,4 +1,5 @@
 import type { Vessel } from '@tailshaft/drivetrain';
+import { listed } from '@tailshaft/mechanics';
 import { plainText, type Text } from '../document/text.js';
 
 /** One line of a list, with the lines of the vessel that it is said of. */
@@ -50,7 +51,7 @@ export function subjectWords(subjects: readonly string[]): string {
   const differs = parts[0]!.findIndex((part, index) => parts.some(other => other[index] !== part));
   if (subjects.length === 1 || differs < 0) return first;
   const together = parts[0]!.map((part, index) =>
-    index === differs ? [...new Set(parts.map(one => one[index]))].join(' and ') : part,
+    index === differs ? listed([...new Set(parts.map(one => one[index] ?? ''))]) : part,
   );
   return together.join('.');
 }

@@ -1,4 +1,5 @@
 import type { Arrangement, Part, ShaftLine } from '@tailshaft/drivetrain';
+import { capital, listed } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { lineBreak, plainText, quiet, separated, strong, type Text } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
@@ -7,7 +8,6 @@ import { CHANGE_WORDS, partRows } from '../sections/parts.js';
 import { linesTable } from '../sections/rotation-table.js';
 import { modesTable } from '../sections/ways-of-running.js';
 import type { Sheet } from '../sheet.js';
-import { capital } from '../words.js';
 import { closing } from './closing.js';
 import { factCells, factTable } from './fact-table.js';
 import { foldMirrored } from './mirrored.js';
@@ -74,7 +74,7 @@ function worksTable(sheet: Sheet, after: Arrangement): Block {
     foldSides([...rows, ...gone], sheet.vessel, row => ({
       subject: plainText(row[0]!),
       words: row.slice(1).map(plainText).join('\n'),
-    })).map(({ subjects, first }) => [subjects.join(' and '), ...first.slice(1)]),
+    })).map(({ subjects, first }) => [listed(subjects), ...first.slice(1)]),
   );
 }
 

@@ -1,9 +1,9 @@
 import { byGravity, type Outcome, type Verdict } from '@tailshaft/drivetrain';
+import { count, plural } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, section } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, verdict as verdictMark, warning } from '../document/text.js';
 import { countsIn } from '../sections/standing.js';
 import type { Sheet } from '../sheet.js';
-import { count } from '../words.js';
 import { belongsTo } from './belongs.js';
 import { foldSides, type OfSides, subjectWords } from './sides.js';
 import type { PaperWord } from './words.js';
@@ -50,7 +50,7 @@ export function standsSection(
       left > 0
         ? paragraph(
             warning(
-              `${count(left, 'failure')} of the vessel ${left === 1 ? 'lies' : 'lie'} outside the subject of this paper: see its summary.`,
+              `${count(left, 'failure')} of the vessel ${plural(left, 'lies', 'lie')} outside the subject of this paper: see its summary.`,
             ),
           )
         : undefined,
@@ -79,11 +79,11 @@ function headline(counts: ReturnType<typeof countsIn>): Text {
   const rest = [
     `${accepted} accepted`,
     `${unknown} cannot tell`,
-    `${held} ${held === 1 ? 'holds' : 'hold'}`,
-    asFound > 0 ? `${asFound} ${asFound === 1 ? 'fails' : 'fail'} as found` : '',
+    count(held, 'holds', 'hold'),
+    asFound > 0 ? `${count(asFound, 'fails', 'fail')} as found` : '',
   ];
   return [
-    strong(failed > 0 ? `${count(failed, 'check')} ${failed === 1 ? 'fails' : 'fail'}` : 'No check fails'),
+    strong(failed > 0 ? `${count(failed, 'check')} ${plural(failed, 'fails', 'fail')}` : 'No check fails'),
     `; ${rest.filter(Boolean).join(', ')}. A check that cannot tell is not passed.`,
   ];
 }

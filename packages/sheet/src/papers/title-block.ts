@@ -1,8 +1,9 @@
 import type { Signature } from '@tailshaft/drivetrain';
+import { capital } from '@tailshaft/mechanics';
 import type { Terms } from '../document/blocks.js';
 import { separated, type Text, warning } from '../document/text.js';
 import type { SheetInput } from '../input.js';
-import { capital, labelOf } from '../words.js';
+import { labelOf } from '../words.js';
 import { revisionWords } from './paper.js';
 
 /** What every paper is filed by. A field that nobody filled in is told, not left out. */

@@ -4,10 +4,10 @@ import {
   type PartChange,
   type VesselComparison,
 } from '@tailshaft/drivetrain';
+import { capital, listed } from '@tailshaft/mechanics';
 import { type Block, paragraph, table } from '../document/blocks.js';
 import { quiet, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { capital } from '../words.js';
 import { foldSides } from './sides.js';
 
 /** The arrangement as found and a proposal, by consequence. */
@@ -28,7 +28,7 @@ export function changesTable(sheet: Sheet, before: Arrangement, after: Arrangeme
     subject: one.subject,
     words: `${one.role} ${one.fate} ${one.before ?? ''} ${one.after ?? ''} ${one.facts.map(fact => `${fact.what} ${fact.after}`).join()}`,
   })).map(({ subjects, first }): Text[] => [
-    subjects.join(' and '),
+    listed(subjects),
     capital(first.role),
     first.fate,
     first.before ?? quiet('—'),

@@ -5,7 +5,7 @@ import {
   type ShaftLine,
   scaledDemand,
 } from '@tailshaft/drivetrain';
-import { findUnit, fromSI, given, torqueFromPower, type Value } from '@tailshaft/mechanics';
+import { findUnit, fromSI, given, listed, torqueFromPower, type Value } from '@tailshaft/mechanics';
 import { type Block, type Figure, section } from '../document/blocks.js';
 import { type ChartSpec, chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
@@ -36,7 +36,7 @@ interface ChartSeries {
 }
 
 function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): Figure[] {
-  const names = lines.map(line => line.name).join(' and ');
+  const names = listed(lines.map(line => line.name));
   const first = lines[0]!.path;
   const figure = (spec: ChartSpec, caption: string): Figure => ({
     block: 'figure',

@@ -1,11 +1,10 @@
 import { type Arrangement, criticalsOf, type LineCriticals, type ShaftLine } from '@tailshaft/drivetrain';
-import { findUnit, fromSI } from '@tailshaft/mechanics';
+import { capital, findUnit, fromSI, percent } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, warning } from '../document/text.js';
 import { chart, type Series } from '../drawing/chart.js';
 import { type SpeedRow, speedsPicture } from '../drawing/speeds-picture.js';
 import type { Sheet } from '../sheet.js';
-import { capital, percentWords } from '../words.js';
 import { spanWords } from './check-parts.js';
 import { modeShapes } from './mode-shapes.js';
 import { barredOf, stressBlocks, stressKey } from './torsional-stress.js';
@@ -124,7 +123,7 @@ function torsional(sheet: Sheet, { line, name, criticals }: Alike, planned: bool
       ? warning('? cannot tell')
       : one.place.position === 'inside'
         ? strong('in the running range')
-        : `${one.place.position} it by ${percentWords(one.place.margin)}`,
+        : `${one.place.position} it by ${percent(one.place.margin)}`,
   ]);
   return [
     {
@@ -249,7 +248,7 @@ function missing(
 }
 
 function over(one: { readonly si: number }, most: { readonly si: number }): string {
-  return percentWords(one.si / most.si - 1);
+  return percent(one.si / most.si - 1);
 }
 
 const RPM = findUnit('rpm')!;

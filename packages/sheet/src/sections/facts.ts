@@ -1,8 +1,9 @@
 import type { Evidence, Fact } from '@tailshaft/drivetrain';
 import type { Origin, Value } from '@tailshaft/mechanics';
+import { wordsOfKey } from '@tailshaft/mechanics';
 import { blockOf, rowOf, type Vocabulary } from '@tailshaft/vocabulary';
 import { otherUnits } from '../both-units.js';
-import { siWords, wordsOf } from '../words.js';
+import { siWords } from '../words.js';
 
 /** One declared fact of a part or block, flat. */
 export interface FactRow {
@@ -120,7 +121,7 @@ function nameOf(words: string, one: object): string {
 /** The words of the property as the text has them, or the field's own where no row fills it. */
 function label(key: string, vocabulary: Vocabulary | undefined): string {
   if (key === 'nominalFact') return 'nominal ratio';
-  return (rowOf(vocabulary, key) ?? blockOf(vocabulary, key))?.words ?? wordsOf(singular(key));
+  return (rowOf(vocabulary, key) ?? blockOf(vocabulary, key))?.words ?? wordsOfKey(singular(key));
 }
 
 function singular(key: string): string {

@@ -1,9 +1,9 @@
 import { hullFigures, type Vessel } from '@tailshaft/drivetrain';
+import { capital } from '@tailshaft/mechanics';
 import { type SettingsKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import { type Block, section, table } from '../document/blocks.js';
 import { quiet, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { capital } from '../words.js';
 import { factRows } from './facts.js';
 
 /** What the work is filed under; what is open in it stands in the record. */

@@ -1,10 +1,10 @@
 import { type Arrangement, Needs, type ShaftLine, spanWhirls, type Verdict } from '@tailshaft/drivetrain';
+import { percent } from '@tailshaft/mechanics';
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { type Block, section } from '../document/blocks.js';
 import { VERDICT_SIGN } from '../document/text.js';
 import { arrowTip, box, drawing, label, lineFrom } from '../drawing/svg.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 import { partNames, spanWords } from './check-parts.js';
 
 const WIDTH = 560;
@@ -79,7 +79,7 @@ function bars(arrangement: Arrangement, groups: readonly Group[]) {
     .nice(4)
     .clamp(true);
   const words = (one: Row) =>
-    `${one.name}${one.part ? `, ${one.part},` : ''} ${one.verdict.outcome}, ${percentWords(one.margin)}.`;
+    `${one.name}${one.part ? `, ${one.part},` : ''} ${one.verdict.outcome}, ${percent(one.margin)}.`;
   let y = TOP;
   const next = () => {
     y += ROW;
@@ -95,7 +95,7 @@ function bars(arrangement: Arrangement, groups: readonly Group[]) {
       .ticks(4)
       .map(tick => [
         lineFrom(scale(tick), TOP - 8, scale(tick), height - 8, tick === 0 ? 'axis' : 'grid'),
-        label(scale(tick), TOP - 14, percentWords(tick), 'label quiet'),
+        label(scale(tick), TOP - 14, percent(tick), 'label quiet'),
       ]),
     groups.map(group => [
       label(0, next() + 15, group.name, 'label strong', 'start'),
@@ -125,6 +125,6 @@ function bar({ name, part, verdict, margin }: Row, y: number, scale: ScaleLinear
     ),
     // A bar that runs out of the picture ends in an arrow.
     margin > scale.domain()[1]! ? arrowTip(end + 9, y + 11, 0, 10, 'axis-tip') : undefined,
-    label(WIDTH - 2, y + 15, percentWords(margin), 'label strong', 'end'),
+    label(WIDTH - 2, y + 15, percent(margin), 'label strong', 'end'),
   ];
 }

@@ -1,7 +1,7 @@
 import type { LineCriticals } from '@tailshaft/drivetrain';
+import { capital, minusSign, percent } from '@tailshaft/mechanics';
 import { type Block, table } from '../document/blocks.js';
 import type { Text } from '../document/text.js';
-import { capital } from '../words.js';
 
 /** How each part swings in the modes that an order reaches, against the engine, and where nothing moves. */
 export function modeShapes(name: string, system: NonNullable<LineCriticals['torsional']>): Block {
@@ -34,9 +34,9 @@ function nodeWords(
 ): string {
   const pieces = [...springs.values()].find(one => one.includes(shaft)) ?? [shaft];
   const share = (pieces.indexOf(shaft) + fraction) / pieces.length;
-  return `${shaft.replace(/, part \d+$/, '')}, at ${Math.round(share * 100)} % of its twist`;
+  return `${shaft.replace(/, part \d+$/, '')}, at ${percent(share)} of its twist`;
 }
 
 function swing(amplitude: number): string {
-  return String(Number(amplitude.toPrecision(2))).replace('-', '−');
+  return minusSign(String(Number(amplitude.toPrecision(2))));
 }

@@ -1,8 +1,8 @@
 import { type MissingDatum, missingData, openChecks, type Verdict } from '@tailshaft/drivetrain';
+import { count } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { code, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { count } from '../words.js';
 import { CHECKLIST_ID } from './checklist.js';
 import { silentTable } from './silent-table.js';
 
@@ -79,7 +79,7 @@ function gapTable(sheet: Sheet, gaps: readonly MissingDatum[]): Block {
 
 /** `, for 3 missing data`: as `check` counts them. */
 function dataWords(data: number): string {
-  return data === 0 ? '' : `, for ${data} missing ${data === 1 ? 'datum' : 'data'}`;
+  return data === 0 ? '' : `, for ${count(data, 'missing datum', 'missing data')}`;
 }
 
 function openQuestions(sheet: Sheet, unsure: readonly Verdict[]): Block[] {

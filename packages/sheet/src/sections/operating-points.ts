@@ -1,9 +1,8 @@
 import { type LineAnalysis, lineFigures, type ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue, type Value } from '@tailshaft/mechanics';
+import { capital, formatValue, percent, type Value } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { capital, percentWords } from '../words.js';
 
 /** Speeds and loads at each operating point, to be held against the trial, and what else follows from the line. */
 export function operatingSection(sheet: Sheet, line: ShaftLine): Block {
@@ -78,7 +77,7 @@ function keyNumbers(sheet: Sheet, line: ShaftLine, analysis: LineAnalysis): Bloc
 }
 
 function figureWords(value: Value): string {
-  return value.dimension === 'ratio' ? percentWords(value.si) : formatValue(value);
+  return value.dimension === 'ratio' ? percent(value.si) : formatValue(value);
 }
 
 type RatioDerived = ReturnType<LineAnalysis['overallRatio']>;

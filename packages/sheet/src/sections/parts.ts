@@ -1,9 +1,9 @@
 import type { Change, Gear, Part, ShaftLine } from '@tailshaft/drivetrain';
+import { capital, count } from '@tailshaft/mechanics';
 import { blockOf, PLACE_VOCABULARY, SHAFT_MATERIAL } from '@tailshaft/vocabulary';
 import { type Block, type Column, paragraph, type RowGroup, section } from '../document/blocks.js';
 import { lineBreak, quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { capital, count } from '../words.js';
 import { type FactRow, factRows } from './facts.js';
 
 const columns = (sheet: Sheet): readonly Column[] => [

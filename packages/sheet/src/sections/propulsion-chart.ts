@@ -5,12 +5,11 @@ import {
   predictedPoints,
   type ShaftLine,
 } from '@tailshaft/drivetrain';
-import { findUnit, fromSI, type Value } from '@tailshaft/mechanics';
+import { findUnit, fromSI, listed, percent, type Value } from '@tailshaft/mechanics';
 import { type Block, paragraph, section } from '../document/blocks.js';
 import { quiet, separated, warning } from '../document/text.js';
 import { chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 
 /**
  * Speed of the vessel over the speed of engine or motor, or why it is not known. An arrangement that another one revises
@@ -30,7 +29,7 @@ export function propulsionSection(sheet: Sheet, arrangement: Arrangement): Block
     else groups.set(found.key, { lines: [line], blocks: found.blocks });
   }
   const blocks = [...groups.values()].flatMap(({ lines, blocks }) =>
-    blocks(lines.map(line => line.name).join(' and ')),
+    blocks(listed(lines.map(line => line.name))),
   );
   return blocks.length > 0 ? section(`propulsion-${arrangement.path}`, 'Propulsion', blocks) : undefined;
 }
@@ -109,7 +108,7 @@ function figure(
 /** The method, and what it says at rated speed. */
 function ratedWords({ method, estimate, rated, demand }: Propulsion, analysis: LineAnalysis): string {
   const by = method.startsWith('given') ? `from the ${method}` : `by the ${method} method`;
-  const share = percentWords(demand.si);
+  const share = percent(demand.si);
   return `${by}${estimate ? ', an estimate for a first look only' : ''}, ${analysis.tell(rated.vesselSpeed)} at rated speed, where the propeller absorbs ${share} of the power delivered to it.`;
 }
 

@@ -13,12 +13,13 @@ import {
   formatValue,
   MARINE_CYCLES,
   MARINE_CYCLES_SOURCE,
+  percent,
+  signedPercent,
   type Value,
 } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, type Text, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 
 /** Load, fuel and range at each speed of the running profile, and what a year of it comes to. */
 export function profileSection(sheet: Sheet, arrangement: Arrangement): Block | undefined {
@@ -99,7 +100,7 @@ function rowOf({ vesselSpeed, hours, lines, flow, perMile, perPassage, range }: 
     formatValue(vesselSpeed),
     (hours.si / 3600).toLocaleString('en', { maximumFractionDigits: 1 }),
     one ? formatValue(one.engineSpeed, 3) : UNKNOWN,
-    one ? percentWords(one.load) : UNKNOWN,
+    one ? percent(one.load) : UNKNOWN,
     said(flow),
     said(perMile),
     perPassage || flow ? (perPassage ? said(perPassage) : '') : UNKNOWN,
@@ -116,7 +117,7 @@ function said(value: Value | undefined): Text {
 function change(was: Value | undefined, is: Value | undefined): Text {
   if (!was || !is) return quiet('—');
   const share = is.si / was.si - 1;
-  return Math.abs(share) < 5e-4 ? 'none' : `${share > 0 ? '+' : ''}${percentWords(share)}`;
+  return Math.abs(share) < 5e-4 ? 'none' : signedPercent(share);
 }
 
 function yearWords({ perYear, perMile, hours, runs, uncertainty }: RunningProfile): Text {
@@ -125,12 +126,12 @@ function yearWords({ perYear, perMile, hours, runs, uncertainty }: RunningProfil
     return warning(
       `? Fuel a year is not known: ${open} of ${runs.length} speeds of the profile cannot be worked out.`,
     );
-  return `In ${(hours.si / 3600).toLocaleString('en')} hours a year: ${fuelWords(perYear)}, ${fuelWords(perMile)} a nautical mile, within about ${percentWords(uncertainty!)} for the declared consumption alone.`;
+  return `In ${(hours.si / 3600).toLocaleString('en')} hours a year: ${fuelWords(perYear)}, ${fuelWords(perMile)} a nautical mile, within about ${percent(uncertainty!)} for the declared consumption alone.`;
 }
 
 function cycleWords({ meanLoad }: RunningProfile): Text {
-  const cycles = MARINE_CYCLES.map(one => `${one.name} ${percentWords(cycleLoad(one.modes))} (${one.means})`);
-  const own = meanLoad === undefined ? '' : `Mean load ${percentWords(meanLoad)} of rated power. `;
+  const cycles = MARINE_CYCLES.map(one => `${one.name} ${percent(cycleLoad(one.modes))} (${one.means})`);
+  const own = meanLoad === undefined ? '' : `Mean load ${percent(meanLoad)} of rated power. `;
   return `${own}Weighted load of the test cycles beside it: ${cycles.join(', ')}; ${citeSource(MARINE_CYCLES_SOURCE)}.`;
 }
 
@@ -169,5 +170,5 @@ function basisWords({ runs }: RunningProfile): string {
 function withinWords({ uncertainty }: RunningProfile): string {
   return uncertainty === undefined
     ? 'not all of them can be worked out'
-    : `within about ${percentWords(uncertainty)} for the declared consumption alone`;
+    : `within about ${percent(uncertainty)} for the declared consumption alone`;
 }

@@ -1,9 +1,9 @@
 import { type Counts, countsOf, type Outcome, silentTopics } from '@tailshaft/drivetrain';
+import { count, percent } from '@tailshaft/mechanics';
 import { type Block, list, paragraph, type Section, section } from '../document/blocks.js';
 import { quiet, separated, strong, type Text, verdict as verdictMark } from '../document/text.js';
 import type { SheetFailure } from '../input.js';
 import type { Sheet } from '../sheet.js';
-import { count, percentWords } from '../words.js';
 import { missingIn } from './not-checked.js';
 
 /** More of them would push what was not checked off the first page. */
@@ -145,9 +145,7 @@ function heldWords({ input }: Sheet, counted: Counted): Text {
   const [least] = input.verdicts
     .filter(one => one.outcome === 'holds' && one.margin !== undefined && !one.asFound)
     .sort((one, other) => one.margin! - other.margin!);
-  const margin = least
-    ? `, the least by ${percentWords(least.margin!)} (${least.rule} of ${least.subject})`
-    : '';
+  const margin = least ? `, the least by ${percent(least.margin!)} (${least.rule} of ${least.subject})` : '';
   return [checks(counted), `${margin}.`];
 }
 

@@ -11,6 +11,7 @@ import {
   shownOf,
   unrankedWords,
 } from '@tailshaft/drivetrain';
+import { count } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, type Table, table } from '../document/blocks.js';
 import { code, quiet, separated, strong, type Text, together, warning } from '../document/text.js';
 import { loadLineCharts } from './load-lines.js';
@@ -68,14 +69,10 @@ function candidates(result: StudyResult, shown: readonly Candidate[], what: stri
       separated(
         ', ',
         limitWords(one, ranking),
-        one.warnings > 0 ? warning(warnings(one.warnings)) : undefined,
+        one.warnings > 0 ? warning(count(one.warnings, 'warning')) : undefined,
       ),
     ]),
   );
-}
-
-function warnings(count: number): string {
-  return count === 1 ? '1 warning' : `${count} warnings`;
 }
 
 /** The number of a candidate; pressed, it is written into its arrangement. */

@@ -8,12 +8,11 @@ import {
   type TorsionalStress,
   torsionalStressOf,
 } from '@tailshaft/drivetrain';
-import { findUnit, fromSI, given } from '@tailshaft/mechanics';
+import { capital, findUnit, fromSI, given, percent } from '@tailshaft/mechanics';
 import { type Block, table } from '../document/blocks.js';
 import type { Text } from '../document/text.js';
 import { chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
-import { capital, percentWords } from '../words.js';
 
 /** Speeds that may only be passed: as the spec bars them, or as the stress asks for; in rpm of the engine or the shaft. */
 export function barredOf(sheet: Sheet, line: ShaftLine, at: 'engine' | 'shaft') {
@@ -110,7 +109,7 @@ function row(
     number(stressValue(worst, stress)),
     number(allowed.continuous),
     number(allowed.transient),
-    percentWords(worst.continuous / worst.stress - 1),
+    percent(worst.continuous / worst.stress - 1),
   ];
 }
 

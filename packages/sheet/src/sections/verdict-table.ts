@@ -1,4 +1,5 @@
 import { type Verdict, worstFirst } from '@tailshaft/drivetrain';
+import { percent } from '@tailshaft/mechanics';
 import {
   type Column,
   paragraph,
@@ -9,7 +10,6 @@ import {
 } from '../document/blocks.js';
 import { lineBreak, quiet, separated, strong, type Text, verdict as verdictMark } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords } from '../words.js';
 
 const NUMBERS: readonly Column[] = [
   { title: 'Capacity', numeric: true },
@@ -65,7 +65,7 @@ function verdictRow(sheet: Sheet, of: string, one: Verdict): Text[] {
       ? [
           one.capacity ? sheet.number(one.capacity, of) : '',
           one.demand ? sheet.number(one.demand, of) : '',
-          one.margin === undefined ? '' : percentWords(one.margin),
+          one.margin === undefined ? '' : percent(one.margin),
         ]
       : []),
     criterion(one),

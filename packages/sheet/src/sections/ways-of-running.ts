@@ -1,10 +1,10 @@
 import { type Arrangement, type LineAnalysis, runningLines, type ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue, turnFromAft, type Value } from '@tailshaft/mechanics';
+import { formatValue, percent, turnFromAft, type Value } from '@tailshaft/mechanics';
 import { otherUnits } from '../both-units.js';
 import { type Table, table } from '../document/blocks.js';
 import { quiet, separated, type Text, together, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { percentWords, turnWords } from '../words.js';
+import { turnWords } from '../words.js';
 
 /** A line once for each of its modes, as far as they can be told; the line itself where it says none. */
 export function waysOfRunning(line: ShaftLine): readonly ShaftLine[] {
@@ -62,7 +62,7 @@ const COLUMNS: readonly Column[] = [
     title: 'Propeller load',
     tell: (sheet, line) => {
       const demand = sheet.analysis(line).propulsion?.value?.demand;
-      return demand ? percentWords(demand.si) : quiet('not known');
+      return demand ? percent(demand.si) : quiet('not known');
     },
   },
   {

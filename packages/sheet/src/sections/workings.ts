@@ -1,7 +1,7 @@
+import { count } from '@tailshaft/mechanics';
 import { type Block, type Details, list, paragraph, section } from '../document/blocks.js';
 import type { Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
-import { count } from '../words.js';
 import type { BookEntry } from './workings-book.js';
 
 /** Every number that the sheet computed, with its formula, its inputs back to the text, its source and its range. */

@@ -7,6 +7,7 @@ import {
 } from '@tailshaft/drivetrain';
 import { createTailshaftCore, type FileCheck, marksOf } from '@tailshaft/language';
 import type { TailshaftServices } from '@tailshaft/language/server';
+import { count } from '@tailshaft/mechanics';
 import { SCREENING } from '@tailshaft/sheet';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
 import type { CompareQuestion, MarkNote, OtherTexts } from '../requests.js';
@@ -106,9 +107,7 @@ function unreadIn({ uri, problems }: FileCheck): string[] {
   const wrong = problems.filter(one => one.severity === 'error');
   const errors = wrong.length;
   const name = URI.parse(uri).path.split('/').at(-1);
-  return errors > 0
-    ? [`${name} has ${errors} ${errors === 1 ? 'error' : 'errors'} in its text: ${wrong[0]!.message}`]
-    : [];
+  return errors > 0 ? [`${name} has ${count(errors, 'error')} in its text: ${wrong[0]!.message}`] : [];
 }
 
 /** Files that are given as texts, and the folders that hold them. */

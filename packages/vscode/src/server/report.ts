@@ -1,6 +1,7 @@
 import { countsOf, countWords, missingData, openChecks } from '@tailshaft/drivetrain';
 import { behindText, createTailshaftCore, type FileCheck, findingsOf, type Place } from '@tailshaft/language';
 import { locationOf, type TailshaftServices } from '@tailshaft/language/server';
+import { count } from '@tailshaft/mechanics';
 import { SCREENING } from '@tailshaft/sheet';
 import { type FileSystemNode, type FileSystemProvider, type LangiumDocument, URI } from 'langium';
 import type { ReportQuestion } from '../requests.js';
@@ -78,8 +79,7 @@ function questions(check: FileCheck, lineOf: Located): string {
     const rules = new Set(waiting.map(one => one.rule));
     return `- ${gap.what}${line === undefined ? '' : `, line ${line}`}: ${[...rules].join(', ')}`;
   });
-  const waiting =
-    data.length === 0 ? '' : `, for ${data.length} missing ${data.length === 1 ? 'datum' : 'data'}`;
+  const waiting = data.length === 0 ? '' : `, for ${count(data.length, 'missing datum', 'missing data')}`;
   const checks = verdicts.length === 1 ? 'check cannot tell' : 'checks cannot tell';
   const head = `Open questions: ${verdicts.length} ${checks}${waiting}. Such a check has neither passed nor failed.`;
   return [head, ...lines].join('\n');

@@ -45,9 +45,3 @@ export function checkIcon({ outcome, severity }: OutlineCheck): vscode.ThemeIcon
   };
   return icon(names[outcome]);
 }
-
-/** `+12 %`. */
-export function marginWords(margin: number): string {
-  const percent = Math.abs(margin * 100);
-  return `${margin < 0 ? '−' : '+'}${percent.toFixed(percent < 9.95 ? 1 : 0).replace(/\.0$/, '')} %`;
-}

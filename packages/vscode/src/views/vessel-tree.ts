@@ -1,8 +1,9 @@
 import type { Outline, OutlineCheck, OutlineNode } from '@tailshaft/language/server';
+import { signedPercent } from '@tailshaft/mechanics';
 import * as vscode from 'vscode';
 import { once } from '../once.js';
 import type { Session } from '../session.js';
-import { checkIcon, icon, iconName, marginWords, standing } from './standing.js';
+import { checkIcon, icon, iconName, standing } from './standing.js';
 
 type Node =
   | { readonly kind: 'folder'; readonly words: string; readonly outlines: readonly Outline[] }
@@ -176,7 +177,8 @@ function nodeItem({ node, uri, grouped: isGrouped }: Extract<Node, { kind: 'node
 
 function checkItem(check: OutlineCheck): vscode.TreeItem {
   const item = new vscode.TreeItem(check.title);
-  item.description = check.margin === undefined ? check.rule : `${marginWords(check.margin)}  ${check.rule}`;
+  item.description =
+    check.margin === undefined ? check.rule : `${signedPercent(check.margin)}  ${check.rule}`;
   item.iconPath = checkIcon(check);
   item.tooltip = new vscode.MarkdownString(`**${check.outcome}** · ${check.subject}\n\n`).appendText(
     check.message,

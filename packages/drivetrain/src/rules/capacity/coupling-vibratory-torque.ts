@@ -1,5 +1,4 @@
-import { FORCED_TORSION, given, type Value } from '@tailshaft/mechanics';
-import { percent } from '../../analysis/telling.js';
+import { FORCED_TORSION, given, percent, type Value } from '@tailshaft/mechanics';
 import { hasExcitation } from '../../analysis/torsional-excitation.js';
 import { responseInputs, type TorsionalStress, torsionalStressOf } from '../../analysis/torsional-stress.js';
 import type { LineContext } from '../../judge/context.js';

@@ -1,8 +1,8 @@
+import { percent } from '@tailshaft/mechanics';
 import { clutchesOf, ratingsOf } from '../../analysis/gear-data.js';
 import { type InputTorque, inputTorques } from '../../analysis/input-torque.js';
 import { ratingWords } from '../../analysis/rating-torque.js';
 import type { Direction } from '../../analysis/speeds.js';
-import { percent } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import type { Balance } from '../../judge/needed.js';

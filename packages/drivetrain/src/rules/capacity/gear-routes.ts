@@ -1,9 +1,9 @@
+import { percent } from '@tailshaft/mechanics';
 import { acceptsRotation, type GearChoice, gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { inputTorques } from '../../analysis/input-torque.js';
 import { LineAnalysis } from '../../analysis/line.js';
 import { type Direction, speedEntering } from '../../analysis/speeds.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { ModelEdit, Route } from '../../judge/route.js';

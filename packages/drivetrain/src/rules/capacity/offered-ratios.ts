@@ -1,6 +1,6 @@
+import { percent } from '@tailshaft/mechanics';
 import { gearsThatTurn, withGear } from '../../analysis/gear-choice.js';
 import { LineAnalysis } from '../../analysis/line.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { GearChange } from '../gear-edits.js';
 import { writtenRatio } from '../ratio/written-ratio.js';

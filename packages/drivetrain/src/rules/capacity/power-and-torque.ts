@@ -1,6 +1,5 @@
-import { powerFromTorque, renamed, torqueFromPower, type Value } from '@tailshaft/mechanics';
+import { percent, powerFromTorque, renamed, torqueFromPower, type Value } from '@tailshaft/mechanics';
 import { ratingOf } from '../../analysis/engine-points.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';

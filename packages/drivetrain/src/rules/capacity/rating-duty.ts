@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { compareDuty, DUTY_CLASS_SOURCE, lighterFirst } from '../../analysis/duty-class.js';
 import { ratingsOf } from '../../analysis/gear-data.js';
 import { ratingWords } from '../../analysis/rating-torque.js';
@@ -91,7 +92,7 @@ function check(context: LineContext): Verdict | undefined {
     related,
     explains,
     message:
-      `${line.name}: the rating of ${nameOf(gear)} is for ${duties.join(' and ')} duty, the vessel is specified for ${duty}. ` +
+      `${line.name}: the rating of ${nameOf(gear)} is for ${listed(duties)} duty, the vessel is specified for ${duty}. ` +
       'A lighter rating does not cover it: obtain the rating for this duty, or choose a larger gear.',
     routes: () => [
       ...gearsThatCarry(context, duty, 'ahead', vessel.criteria?.gearTorqueMargin?.value?.si ?? 0),

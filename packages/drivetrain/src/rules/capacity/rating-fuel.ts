@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { ratingsOf } from '../../analysis/gear-data.js';
 import { ratingWords } from '../../analysis/rating-torque.js';
@@ -75,7 +76,7 @@ function check(context: LineContext): Verdict | undefined {
       place,
       message: `${line.name}: the rating ${ratingWords(serving)} holds behind a ${fuel} engine.`,
     });
-  const others = [...new Set(ratings.map(one => one.fuel?.value ?? 'unknown'))].join(' and ');
+  const others = listed([...new Set(ratings.map(one => one.fuel?.value ?? 'unknown'))]);
   return say.fails({
     place,
     message:

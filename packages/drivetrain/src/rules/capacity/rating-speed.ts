@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { listed } from '@tailshaft/mechanics';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { ratingsOf } from '../../analysis/gear-data.js';
 import { ratingWords } from '../../analysis/rating-torque.js';
@@ -84,7 +85,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     ...(stated.length === 1 ? balanceFor(stated[0]!, speed) : {}),
     message:
-      `${line.name}: the rating of ${nameOf(gear)} is stated ${stated.map(range).join(' and ')}; rated speed is ${analysis.tell(speed)}. ` +
+      `${line.name}: the rating of ${nameOf(gear)} is stated ${listed(stated.map(range))}; rated speed is ${analysis.tell(speed)}. ` +
       'It does not extend to other speeds: ask the maker for the rating at this one.',
     related: stated.map(one => ({
       at: one.speeds?.origin ?? one.origin,

@@ -1,3 +1,4 @@
+import { listed, plural } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import { ratingOf } from '../../analysis/engine-points.js';
 import { hoursWords } from '../../analysis/hours-words.js';
@@ -74,11 +75,13 @@ function check(context: LineContext): Verdict | undefined {
   const absent = wanted.filter(([, fact]) => fact === undefined);
   const place = rating.power?.origin ?? rating.origin;
   if (absent.length > 0) {
+    const missing = listed(
+      absent.map(([, , words]) => words),
+      'or',
+    );
     return say.fails({
       place,
-      message:
-        `${line.name}: the ${rating.duty} rating of ${nameOf(engine)}, ${power}, does not give ${absent.map(([, , words]) => words).join(' or ')}. ` +
-        'Without them it may be a peak rating.',
+      message: `${line.name}: the ${rating.duty} rating of ${nameOf(engine)}, ${power}, does not give ${missing}. Without ${plural(absent.length, 'it', 'them')} it may be a peak rating.`,
       related: [{ at: engine.nameOrigin ?? engine.origin, message: `used in ${line.path}` }],
       explains: [{ rule: 'capacity/engine-duty', subject: line.path }],
       routes: () =>

@@ -1,4 +1,4 @@
-import { percent } from '../../analysis/telling.js';
+import { percent } from '@tailshaft/mechanics';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';

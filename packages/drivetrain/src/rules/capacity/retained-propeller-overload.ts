@@ -1,6 +1,6 @@
-import { ratioForSpeed, type Value } from '@tailshaft/mechanics';
+import { percent, ratioForSpeed, type Value } from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
-import { percent, ratioWords } from '../../analysis/telling.js';
+import { ratioWords } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';

@@ -1,4 +1,5 @@
 import type { Value } from '@tailshaft/mechanics';
+import { count, percent, plural } from '@tailshaft/mechanics';
 import type { FullLoadPoint } from '../../analysis/engine-points.js';
 import { changedOf, fieldWords, keptOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
@@ -7,7 +8,6 @@ import { motorLimits } from '../../analysis/motor-limits.js';
 import { type Bounds, demandOfModified, POWER_RESTS_ON } from '../../analysis/other-propeller.js';
 import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import { comparedWith } from '../../analysis/same-stages.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { home, nameOf } from '../../model/part.js';
@@ -114,7 +114,7 @@ function sharedPower({ low, high }: Bounds, context: LineContext, was: ShaftLine
   if (then === now) return { ...(low ? { low } : {}), ...(high ? { high } : {}) };
   open.miss(
     {
-      what: `what the propeller of ${line.name} absorbs at the speed that ${now} ${now === 1 ? 'line' : 'lines'} give, where ${then} drove the vessel before: a trial or a propeller calculation`,
+      what: `what the propeller of ${line.name} absorbs at the speed that ${count(now, 'line')} ${plural(now, 'gives', 'give')}, where ${then} drove the vessel before: a trial or a propeller calculation`,
       host: line.propeller!.origin,
       property: 'propeller',
     },

@@ -1,4 +1,10 @@
-import { shaftServiceFactors, smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
+import {
+  listed,
+  percent,
+  shaftServiceFactors,
+  smallCraftSafetyFactor,
+  type Value,
+} from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
 import { changedOf, fieldWords, keptOf, missChanged } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
@@ -6,7 +12,6 @@ import type { Load } from '../../analysis/loads.js';
 import { beforeWords } from '../../analysis/mode-before.js';
 import { comparedWith } from '../../analysis/same-stages.js';
 import { sizesWithEnds, weakestInTorsion } from '../../analysis/shaft-sections.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
@@ -174,7 +179,7 @@ function judgeModified(
 ): Verdict {
   const say = sayFor(INFO, line.path);
   const { place, workings, cancels } = said;
-  const words = changed.map(one => fieldWords(shaft, one)).join(' and ');
+  const words = listed(changed.map(one => fieldWords(shaft, one)));
   if (!was || !is) {
     const needs = new Needs();
     missChanged(needs, shaft, changed, 'strength of the shaft');

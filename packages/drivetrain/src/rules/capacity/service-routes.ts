@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { asStated, named } from '@tailshaft/vocabulary';
 import { compareDuty } from '../../analysis/duty-class.js';
 import { hoursWords } from '../../analysis/hours-words.js';
@@ -30,7 +31,7 @@ export function serviceWithin(
   return edits.length > 0
     ? [
         {
-          title: `Limit the service of the vessel to ${words.join(' and ')}, as ${whose} is rated, for the owner to agree`,
+          title: `Limit the service of the vessel to ${listed(words)}, as ${whose} is rated, for the owner to agree`,
           edits,
         },
       ]

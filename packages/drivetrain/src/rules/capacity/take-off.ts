@@ -1,8 +1,7 @@
-import { outputPower, powerLessTakeOff, renamed } from '@tailshaft/mechanics';
+import { outputPower, percent, powerLessTakeOff, renamed } from '@tailshaft/mechanics';
 import { newWord } from '@tailshaft/vocabulary';
 import { gearEfficiency } from '../../analysis/efficiencies.js';
 import { takeOffState } from '../../analysis/propeller-power.js';
-import { percent } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

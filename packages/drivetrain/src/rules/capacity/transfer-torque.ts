@@ -1,4 +1,4 @@
-import { percent } from '../../analysis/telling.js';
+import { percent } from '@tailshaft/mechanics';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';

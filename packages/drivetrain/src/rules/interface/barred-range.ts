@@ -1,8 +1,7 @@
-import { barredRangeStart, type Value } from '@tailshaft/mechanics';
+import { barredRangeStart, percent, type Value } from '@tailshaft/mechanics';
 import { inUnit, type NewValue, numberIn, spell } from '@tailshaft/vocabulary';
 import { BARRED_BELOW, type BarredRange, barredRanges, isForbidden } from '../../analysis/barred-range.js';
 import type { LineAnalysis } from '../../analysis/line.js';
-import { percent } from '../../analysis/telling.js';
 import { continuousMargin } from '../../analysis/torsional-clearance.js';
 import {
   hasStressData,

@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { newWord } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -44,26 +45,26 @@ function check(context: LineContext): Verdict | undefined {
   const { line } = context;
   const { gear } = line;
   if (!gear) return undefined;
-  const list = [
+  const gauges = [
     ['oil pressure gauge', gear.pressureGauge],
     ['oil temperature gauge', gear.temperatureGauge],
     ['oil cooler', gear.oilCooler],
   ] as const;
-  if (list.every(([, fact]) => !fact)) return undefined;
+  if (gauges.every(([, fact]) => !fact)) return undefined;
   const say = sayFor(INFO, line.path);
-  const place = list.find(([, fact]) => fact)![1]!.origin;
+  const place = gauges.find(([, fact]) => fact)![1]!.origin;
   const needs = new Needs();
-  const absent = list.filter(([property, fact]) => {
+  const absent = gauges.filter(([property, fact]) => {
     const wanted = { what: `${property} of ${nameOf(gear)}`, host: gear.origin, property };
     return needs.fact(fact, wanted) === 'not fitted';
   });
   if (absent.length > 0) {
     return say.fails({
       place: absent[0]![1]!.origin,
-      message: `${line.name}: ${nameOf(gear)} has no ${absent.map(([property]) => property).join(' and no ')}. Its maker may require it for warranty, and it gives the first sign of a slipping clutch.`,
+      message: `${line.name}: ${nameOf(gear)} has no ${listed(absent.map(([property], at) => (at === 0 ? property : `no ${property}`)))}. Its maker may require it for warranty, and it gives the first sign of a slipping clutch.`,
       routes: () => [
         {
-          title: `Fit ${absent.map(([property]) => property).join(' and ')}`,
+          title: `Fit ${listed(absent.map(([property]) => property))}`,
           edits: absent.map(([property]) => writeInPlace(gear, property, newWord('fitted'))),
         },
       ],

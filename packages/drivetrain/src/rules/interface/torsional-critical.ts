@@ -1,4 +1,4 @@
-import { percent } from '../../analysis/telling.js';
+import { percent } from '@tailshaft/mechanics';
 import { hasTorsionalData, torsionalSystem } from '../../analysis/torsional.js';
 import { firingClearance } from '../../analysis/torsional-clearance.js';
 import { torsionalStressOf } from '../../analysis/torsional-stress.js';

@@ -1,7 +1,6 @@
-import { continuousTorsionalLimit, given } from '@tailshaft/mechanics';
+import { continuousTorsionalLimit, given, percent } from '@tailshaft/mechanics';
 import { BARRED_BELOW, isForbidden } from '../../analysis/barred-range.js';
 import type { LineAnalysis } from '../../analysis/line.js';
-import { percent } from '../../analysis/telling.js';
 import { hasTorsionalData, torsionalSystem } from '../../analysis/torsional.js';
 import { continuousMargin } from '../../analysis/torsional-clearance.js';
 import { limitValues } from '../../analysis/torsional-limits.js';

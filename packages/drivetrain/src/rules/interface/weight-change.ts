@@ -1,5 +1,5 @@
-import { given, lengthLeftOver, type Value } from '@tailshaft/mechanics';
-import { percent, tellLike } from '../../analysis/telling.js';
+import { given, lengthLeftOver, percent, type Value } from '@tailshaft/mechanics';
+import { tellLike } from '../../analysis/telling.js';
 import { balanceChange, heavyChanges, massChange } from '../../analysis/weights.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

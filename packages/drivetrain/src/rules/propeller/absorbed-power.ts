@@ -1,8 +1,7 @@
-import { given, type Value } from '@tailshaft/mechanics';
+import { given, percent, type Value } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';

@@ -1,6 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
-import { percent } from '../../analysis/telling.js';
 import type { Criterion } from '../../judge/verdict.js';
 import type { Vessel } from '../../model/vessel.js';
 

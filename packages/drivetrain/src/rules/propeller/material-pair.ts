@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { OPEN } from '@tailshaft/vocabulary';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -104,7 +105,7 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: ${metal} with a hull of ${hullMetal}: no dissimilar metals are declared.`,
     });
   }
-  const pairs = unlike.join(' and ');
+  const pairs = listed(unlike);
   if (protection?.value) {
     return say.holds({
       place,

@@ -1,5 +1,4 @@
-import { given, renamed, tipClearanceShare, tipGapNeeded } from '@tailshaft/mechanics';
-import { percent } from '../../analysis/telling.js';
+import { given, percent, renamed, tipClearanceShare, tipGapNeeded } from '@tailshaft/mechanics';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';

@@ -1,6 +1,5 @@
-import { tipGapNeeded, type Value } from '@tailshaft/mechanics';
+import { percent, tipGapNeeded, type Value } from '@tailshaft/mechanics';
 import { hasTipRoom } from '../../analysis/clearance.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';

@@ -1,6 +1,5 @@
-import { PROPELLER_TOLERANCES, type ToleranceClass } from '@tailshaft/mechanics';
+import { listed, PROPELLER_TOLERANCES, percent, type ToleranceClass } from '@tailshaft/mechanics';
 import { asStated } from '@tailshaft/vocabulary';
-import { percent } from '../../analysis/telling.js';
 import { pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -131,7 +130,7 @@ function allowed(
   const limit = (quality: ToleranceClass) => (PROPELLER_TOLERANCES.pitch.limit[quality] ?? 0) / 100;
   const share = classes.reduce((sum, quality) => sum + limit(quality ?? USUAL_CLASS), 0);
   const stated = classes.every(quality => quality !== undefined);
-  const names = [...new Set(classes.map(quality => quality ?? USUAL_CLASS))].join(' and ');
+  const names = listed([...new Set(classes.map(quality => quality ?? USUAL_CLASS))]);
   return {
     share,
     criterion: {

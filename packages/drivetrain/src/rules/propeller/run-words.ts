@@ -1,6 +1,5 @@
-import { formatValue, type OpenWaterCurve } from '@tailshaft/mechanics';
+import { formatValue, type OpenWaterCurve, percent } from '@tailshaft/mechanics';
 import type { Propulsion, PropulsionResult } from '../../analysis/propulsion/propulsion.js';
-import { percent } from '../../analysis/telling.js';
 import { refusedWords } from '../../judge/cannot-tell-words.js';
 import { Needs } from '../../judge/needs.js';
 import type { Said, sayFor } from '../../judge/say.js';

@@ -2,6 +2,7 @@ import {
   BLADE_NUMBER_FACTORS,
   given,
   largestPropeller,
+  percent,
   tipClearanceAfterChange,
   tipGapNeeded,
   type Value,
@@ -10,7 +11,6 @@ import { amount, quantityOf } from '@tailshaft/vocabulary';
 import { hasTipRoom, type TipRoom, tipRoomOf, wantedTipShare } from '../../analysis/clearance.js';
 import { isDucted } from '../../analysis/propulsion/blades.js';
 import { rounded, sizeAt } from '../../analysis/propulsion/other-size.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';

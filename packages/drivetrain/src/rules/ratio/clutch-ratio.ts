@@ -1,7 +1,8 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import { aheadClutchOf, clutchesOf } from '../../analysis/gear-data.js';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
-import { percent, ratioWords } from '../../analysis/telling.js';
+import { ratioWords } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';

@@ -1,6 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
-import { percent, ratioWords } from '../../analysis/telling.js';
+import { ratioWords } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,5 +1,5 @@
+import { percent } from '@tailshaft/mechanics';
 import { clutchesOf } from '../../analysis/gear-data.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';

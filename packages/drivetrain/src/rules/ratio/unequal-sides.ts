@@ -1,8 +1,9 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent } from '@tailshaft/mechanics';
 import { gearsThatTurn } from '../../analysis/gear-choice.js';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { ratioConsequence } from '../../analysis/propeller-law.js';
-import { percent, ratioWords } from '../../analysis/telling.js';
+import { ratioWords } from '../../analysis/telling.js';
 import { type Pair, pairOf } from '../../analysis/twin.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';

@@ -1,3 +1,4 @@
+import { capital } from '@tailshaft/mechanics';
 import { turnDeclared } from '../../analysis/rotation.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { Context } from '../../judge/context.js';
@@ -109,5 +110,5 @@ function judge({ of, line }: Use<Fitted>): Verdict {
 }
 
 function begin(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(words);
 }

@@ -1,3 +1,4 @@
+import { uncapital } from '@tailshaft/mechanics';
 import { handFact, handOf } from '../../analysis/hand.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -90,7 +91,7 @@ function check(context: LineContext): Verdict | undefined {
   return say.fails({
     place,
     message:
-      `${line.name}: ${how.charAt(0).toLowerCase()}${how.slice(1)}, so the shaft turns ${turnWords(is.ahead!)} ahead instead of ` +
+      `${line.name}: ${uncapital(how)}, so the shaft turns ${turnWords(is.ahead!)} ahead instead of ` +
       `${turnWords(was.ahead!)}. The ${hand}-hand propeller no longer drives ahead: the vessel would go astern with the lever ahead.`,
     related: [
       {

@@ -2,6 +2,7 @@ import {
   type Hand,
   handFor,
   handThatDrivesAhead,
+  percent,
   type Sense,
   senseThatDrivesAhead,
 } from '@tailshaft/mechanics';
@@ -198,7 +199,7 @@ function nominalWords({ variant }: GearChoice): string {
 function fasterWords(ratioChange: number | undefined): string {
   if (ratioChange === undefined || Math.abs(ratioChange) < 5e-4) return '';
   const faster = 1 / (1 + ratioChange) - 1;
-  return `, ${(Math.abs(faster) * 100).toFixed(1)} % ${faster > 0 ? 'faster' : 'slower'} at equal engine speed`;
+  return `, ${percent(Math.abs(faster))} ${faster > 0 ? 'faster' : 'slower'} at equal engine speed`;
 }
 
 /** What the exact ratio of another clutch does to the shaft speed. */

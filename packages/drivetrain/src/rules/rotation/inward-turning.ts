@@ -1,4 +1,4 @@
-import { handFor, type Side } from '@tailshaft/mechanics';
+import { handFor, listed, type Side } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { ArrangementContext } from '../../judge/context.js';
@@ -101,7 +101,7 @@ export function sidesNeeded(two: readonly WithPropeller[], needs: Needs): (Side 
     const last = two[1]!;
     needs.miss(
       {
-        what: `which of ${two.map(line => line.path).join(' and ')} stands to port and which to starboard (${one} and ${other} are said)`,
+        what: `which of ${listed(two.map(line => line.path))} stands to port and which to starboard (${one} and ${other} are said)`,
         host: last.origin,
         property: 'side',
         example: 'port',

@@ -1,4 +1,5 @@
 import type { FlywheelFacing } from '@tailshaft/mechanics';
+import { listed } from '@tailshaft/mechanics';
 import { type NewValue, spell } from '@tailshaft/vocabulary';
 import { rotationOf } from '../../analysis/rotation.js';
 import { turnsBack } from '../../analysis/stages.js';
@@ -64,7 +65,7 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const needs = gapsOf(line, boxes, facing, analysis.rotation.missing);
   const place = engine.flywheelFaces?.origin ?? engine.nameOrigin ?? engine.origin;
-  const turning = backs.length > 0 ? backs.map(nameOf).join(' and ') : undefined;
+  const turning = backs.length > 0 ? listed(backs.map(nameOf)) : undefined;
   if (needs.any) {
     return say.cannotTell(needs, {
       place: needs.missing[0]!.at ?? place,

@@ -1,4 +1,4 @@
-import { type Hand, handFor, handThatDrivesAhead } from '@tailshaft/mechanics';
+import { type Hand, handFor, handThatDrivesAhead, listed } from '@tailshaft/mechanics';
 import { clutchesOf } from '../../analysis/gear-data.js';
 import { handOf, isConvertible } from '../../analysis/hand.js';
 import { rotationOf } from '../../analysis/rotation.js';
@@ -39,8 +39,11 @@ export function openRoutes(context: LineContext, missing: readonly Missing[]): R
       ...(clutch ? [useClutch(gear!, clutch)] : []),
       ...(written ? [] : fitHand(propeller, hand)),
     ];
-    const what = [clutch && `run ahead on clutch ${clutch}`, !written && `fit a ${hand}-hand propeller`];
-    const title = `${line.name}: ${what.filter(Boolean).join(' and ')}: the shaft turns ${turnWords(sense)} ahead`;
+    const what = [
+      ...(clutch ? [`run ahead on clutch ${clutch}`] : []),
+      ...(written ? [] : [`fit a ${hand}-hand propeller`]),
+    ];
+    const title = `${line.name}: ${listed(what)}: the shaft turns ${turnWords(sense)} ahead`;
     return [{ title: `${title}${pairWords(context.arrangement, line, hand)}`, edits }];
   });
 }

@@ -1,7 +1,6 @@
-import { otherTurn } from '@tailshaft/mechanics';
+import { otherTurn, percent } from '@tailshaft/mechanics';
 import { named } from '@tailshaft/vocabulary';
 import { turnDeclared } from '../../analysis/rotation.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import { isWeak } from '../../model/fact.js';

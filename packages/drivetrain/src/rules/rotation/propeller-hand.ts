@@ -1,4 +1,4 @@
-import { type Hand, otherHand } from '@tailshaft/mechanics';
+import { type Hand, listed, otherHand } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
 import { handByAnswer } from '../../analysis/hand-by-answer.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
@@ -54,7 +54,7 @@ function check(context: LineContext): Verdict | undefined {
     const known =
       rotation.neededHand && rotation.ahead
         ? ` The shaft turns ${turnWords(rotation.ahead)} seen from aft, which needs a ${rotation.neededHand}-hand one.`
-        : byAnswer.map(one => ` With ${one.given.join(' and ')}: ${one.result}.`).join('');
+        : byAnswer.map(one => ` With ${listed(one.given)}: ${one.result}.`).join('');
     return say.cannotTell(checked.needs, {
       place: checked.needs.missing[0]?.at ?? place,
       message: `${cannotTellWords(`${line.name}: which hand drives ahead`, checked.needs.missing)}${known}`,

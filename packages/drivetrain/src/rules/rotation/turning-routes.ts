@@ -1,4 +1,5 @@
 import type { Turning, TwinCombination } from '@tailshaft/mechanics';
+import { capital } from '@tailshaft/mechanics';
 import { handFact } from '../../analysis/hand.js';
 import { combinationsOf, type Pair, pairOf } from '../../analysis/twin.js';
 import type { ArrangementContext } from '../../judge/context.js';
@@ -19,7 +20,7 @@ export function turningRoutes(
       const edits = combinationEdits(pair, one);
       const costs = one.costs.filter(cost => cost.what !== 'turning').map(cost => cost.text);
       const title = `${costs.join('; ')}: propellers then turn ${one.pair}`;
-      return edits.length > 0 ? [{ title: title[0]!.toUpperCase() + title.slice(1), edits }] : [];
+      return edits.length > 0 ? [{ title: capital(title), edits }] : [];
     });
 }
 

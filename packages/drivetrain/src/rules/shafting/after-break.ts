@@ -1,8 +1,7 @@
-import { renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
+import { percent, renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { sizesOf } from '../../analysis/shaft-sections.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';

@@ -1,4 +1,4 @@
-import { engineAngleNeeded, given, shaftAngle, type Value } from '@tailshaft/mechanics';
+import { engineAngleNeeded, given, listed, plural, shaftAngle, type Value } from '@tailshaft/mechanics';
 import { amount, inUnit, type NewValue, numberIn, spell } from '@tailshaft/vocabulary';
 import { type AngleStack, angleStack, jointBend, jointsOf } from '../../analysis/angles.js';
 import type { LineContext } from '../../judge/context.js';
@@ -72,10 +72,10 @@ function check(context: LineContext): Verdict | undefined {
     });
     return waits(say, needs, place, `${line.name}: whether the angles add up`);
   }
-  const boxes = stack.boxes.length > 0 ? stack.boxes.join(' and ') : 'gear';
+  const boxes = stack.boxes.length > 0 ? listed(stack.boxes) : 'gear';
   const sum = `engine ${tell(stack.engine)} and ${boxes} ${tell(stack.gear)} add up to ${tell(shaftAngle({ engineAngle: stack.engine, gearDownAngle: stack.gear }))}; the shaft is at ${tell(stack.shaft)}`;
-  const bent = bend.angles.map(one => tell(one)).join(' and ');
-  const taken = bent && `; the ${bend.angles.length > 1 ? 'joints' : 'joint'} between may bend by ${bent}`;
+  const bent = listed(bend.angles.map(one => tell(one)));
+  const taken = bent && `; the ${plural(bend.angles.length, 'joint')} between may bend by ${bent}`;
   const criterion: Criterion = {
     said: `${INFO.criterion}, within ${own?.written ?? 'half a degree (common practice)'}`,
     chosenBy: own ? 'author' : 'default',

@@ -1,4 +1,10 @@
-import { LATERAL_SEPARATION, spanDiameterGuide, type Value, whirlingMargin } from '@tailshaft/mechanics';
+import {
+  LATERAL_SEPARATION,
+  percent,
+  spanDiameterGuide,
+  type Value,
+  whirlingMargin,
+} from '@tailshaft/mechanics';
 import { amount, inUnit, newWord, spell } from '@tailshaft/vocabulary';
 import {
   greatestKnownShaftSpeed,
@@ -6,7 +12,6 @@ import {
   type SpanWhirl,
   spanWhirls,
 } from '../../analysis/shaft-supports.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';

@@ -1,11 +1,10 @@
-import { given, renamed, type Value } from '@tailshaft/mechanics';
+import { given, percent, renamed, type Value } from '@tailshaft/mechanics';
 import {
   combinedStress,
   KEYWAY_FACTOR,
   type ShaftLoad,
   type StationStress,
 } from '../../analysis/combined-stress.js';
-import { percent } from '../../analysis/telling.js';
 import { bollardThrust } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -4,6 +4,7 @@ import {
   classFittedBoltByShaft,
   given,
   outsideRange,
+  percent,
   renamed,
   STEEL_BOLT_CLASSES,
   type Value,
@@ -16,7 +17,6 @@ import {
 } from '../../analysis/bolt-strength.js';
 import { outputBefore, shaftBehind } from '../../analysis/couplings.js';
 import { ratedShaftLoad, shaftStrength } from '../../analysis/shaft-strength.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';
@@ -137,7 +137,7 @@ function preloadTooGreat({ line, analysis }: LineContext, coupling: Coupling): V
   const borne = ((STRESS_AREA * Math.PI) / 4) * size.si ** 2 * yields;
   if (preload.si <= borne) return undefined;
   const most = given('preload at which the bolts yield', 'F_y', 'force', borne, {
-    assumed: `yield over ${STRESS_AREA * 100} % of the shank area, about the thread of a coarse bolt`,
+    assumed: `yield over ${percent(STRESS_AREA)} of the shank area, about the thread of a coarse bolt`,
   });
   const of = flange.boltYield?.value
     ? 'their yield'

@@ -1,10 +1,9 @@
-import { powerAllowed, renamed } from '@tailshaft/mechanics';
+import { percent, powerAllowed, renamed } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
 import { type AppliedCriterion, shaftCriteria, smallCraftDefault } from '../../analysis/shaft-criteria.js';
 import { endsTakenFor, sizesOf } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, type ShaftStrength, shaftStrength } from '../../analysis/shaft-strength.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { atLeastWords } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,13 +1,13 @@
 import {
   formatValue,
   jointHighestSpeed,
+  percent,
   renamed,
   residualAngleInPhase,
   residualAngleOutOfPhase,
   type Value,
 } from '@tailshaft/mechanics';
 import { asStated } from '@tailshaft/vocabulary';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';

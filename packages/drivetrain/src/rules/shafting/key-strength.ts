@@ -1,8 +1,7 @@
-import { given, isInInches, type Value } from '@tailshaft/mechanics';
+import { given, isInInches, percent, type Value } from '@tailshaft/mechanics';
 import { amount, named, spell } from '@tailshaft/vocabulary';
 import { classKey, type KeyStrength, keyStrength, keysOf } from '../../analysis/key-strength.js';
 import { ratedShaftLoad, shaftStrength } from '../../analysis/shaft-strength.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import type { Route } from '../../judge/route.js';

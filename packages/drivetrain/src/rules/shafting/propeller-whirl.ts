@@ -1,7 +1,6 @@
-import { LATERAL_SEPARATION } from '@tailshaft/mechanics';
+import { LATERAL_SEPARATION, percent } from '@tailshaft/mechanics';
 import { propellerWhirl } from '../../analysis/lateral.js';
 import { greatestKnownShaftSpeed, hasSupports } from '../../analysis/shaft-supports.js';
-import { percent } from '../../analysis/telling.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';

@@ -1,7 +1,6 @@
-import { given, inchShaftEnds, isInInches, type Value } from '@tailshaft/mechanics';
+import { given, inchShaftEnds, isInInches, percent, type Value } from '@tailshaft/mechanics';
 import { amount, type NewQuantity, type NewValue, named, spellQuantity } from '@tailshaft/vocabulary';
 import type { SizedSection } from '../../analysis/shaft-sections.js';
-import { percent } from '../../analysis/telling.js';
 import { replacementFor } from '../../cure/statement.js';
 import type { LineContext } from '../../judge/context.js';
 import type { ModelEdit, Route } from '../../judge/route.js';

@@ -1,6 +1,5 @@
-import { basicRatingLife, dutyTime, given, renamed, type Value } from '@tailshaft/mechanics';
+import { basicRatingLife, dutyTime, given, percent, renamed, type Value } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
-import { percent } from '../../analysis/telling.js';
 import { ratedThrustBearing, thrustBearingLife } from '../../analysis/thrust-bearing.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,6 +1,5 @@
-import { bollardByPowerAndDiameter } from '@tailshaft/mechanics';
+import { bollardByPowerAndDiameter, percent } from '@tailshaft/mechanics';
 import { isDucted } from '../../analysis/propulsion/blades.js';
-import { percent } from '../../analysis/telling.js';
 import { bollardThrust, thrustPath, wantRatedBoxes } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

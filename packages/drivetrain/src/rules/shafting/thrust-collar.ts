@@ -1,5 +1,4 @@
-import { collarPressure, collarsNeeded, renamed } from '@tailshaft/mechanics';
-import { percent } from '../../analysis/telling.js';
+import { collarPressure, collarsNeeded, percent, renamed } from '@tailshaft/mechanics';
 import { bollardThrust, thrustPath } from '../../analysis/thrust.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,5 +1,5 @@
+import { percent } from '@tailshaft/mechanics';
 import { idleSlip } from '../../analysis/idle.js';
-import { percent } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,6 +1,6 @@
-import { speedDifference } from '@tailshaft/mechanics';
+import { percent, speedDifference } from '@tailshaft/mechanics';
 import { changedOf, keptOf, missChanged } from '../../analysis/kept.js';
-import { percent, ratioWords } from '../../analysis/telling.js';
+import { ratioWords } from '../../analysis/telling.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

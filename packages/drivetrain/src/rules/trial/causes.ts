@@ -1,5 +1,5 @@
+import { capital, listed, percent } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
-import { percent } from '../../analysis/telling.js';
 import { isSaid } from '../../model/reads.js';
 import type { Trial, TrialRun } from '../../model/trial.js';
 import type { ShaftLine } from '../../model/vessel.js';
@@ -65,16 +65,11 @@ export function causesOf(
   const nameOf = ({ name }: Cause) => driver[name] ?? name;
   const names = [...at, ...open].map(nameOf);
   const less =
-    away.length > 0 ? `; then, though the readings point away from it, ${listOf(away.map(nameOf))}` : '';
+    away.length > 0 ? `; then, though the readings point away from it, ${listed(away.map(nameOf))}` : '';
   return {
-    order: `Look, in this order, at ${listOf(names)}${names.at(-1) === 'propeller' ? ' last' : ''}${less}`,
-    reasons:
-      reasons.length > 0 ? ` ${reasons.join('; ').replace(/^./, letter => letter.toUpperCase())}.` : '',
+    order: `Look, in this order, at ${listed(names)}${names.at(-1) === 'propeller' ? ' last' : ''}${less}`,
+    reasons: reasons.length > 0 ? ` ${capital(reasons.join('; '))}.` : '',
   };
-}
-
-function listOf(names: readonly string[]): string {
-  return names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : `${names[0]}`;
 }
 
 interface Evidence {

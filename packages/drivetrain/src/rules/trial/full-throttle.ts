@@ -1,6 +1,6 @@
+import { percent } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { motorLimits } from '../../analysis/motor-limits.js';
-import { percent } from '../../analysis/telling.js';
 import { spansOf, valuesOf, type WorkedBack, workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';

@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import { named } from '@tailshaft/vocabulary';
 import { severalMovers } from '../../analysis/uncovered.js';
 import { Needs } from '../../judge/needs.js';
@@ -70,7 +71,7 @@ export function wantMode({ trial, run, line }: RunOfLine, modes: readonly ShaftL
   const names = modes.map(one => one.mode!.name);
   needs.miss(
     {
-      what: `in which mode (${names.slice(0, -1).join(', ')} or ${names.at(-1)}) ${line.name} was run in ${trialName(trial)}: the run does not say it`,
+      what: `in which mode (${listed(names, 'or')}) ${line.name} was run in ${trialName(trial)}: the run does not say it`,
       host: run.origin,
       property: 'mode',
       example: names[0]!,

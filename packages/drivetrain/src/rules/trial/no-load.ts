@@ -1,4 +1,4 @@
-import { percent } from '../../analysis/telling.js';
+import { percent } from '@tailshaft/mechanics';
 import type { Context } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';

@@ -1,6 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
+import { percent, signedPercent } from '@tailshaft/mechanics';
 import type { NewValue } from '@tailshaft/vocabulary';
-import { percent } from '../../analysis/telling.js';
 import { READINGS, readingsOf, type TrialReading } from '../../analysis/trial.js';
 import { workedBack } from '../../analysis/trial-back.js';
 import type { Context } from '../../judge/context.js';
@@ -183,8 +183,8 @@ const CORRELATION = 'resistance correlation';
 
 /** `+2.1 %`, and no sign to what rounds to nothing. */
 export function differenceWords(share: number): string {
-  const size = percent(Math.abs(share));
-  return size === '0 %' ? 'no difference' : `${share < 0 ? '−' : '+'}${size}`;
+  const words = signedPercent(share);
+  return words === '0 %' ? 'no difference' : words;
 }
 
 const ADVICE: Readonly<Record<string, string>> = {

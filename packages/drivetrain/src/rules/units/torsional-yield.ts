@@ -1,4 +1,4 @@
-import { formatValue, type Source } from '@tailshaft/mechanics';
+import { formatValue, percent, type Source } from '@tailshaft/mechanics';
 import { amount, inUnit, spell } from '@tailshaft/vocabulary';
 import type { EntryContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -82,13 +82,13 @@ function check({ entry: one }: EntryContext): Verdict | undefined {
   if (part <= MOST) {
     return say.holds({
       place,
-      message: `${name}: torsional yield ${torsional.written} is ${(part * 100).toFixed(0)} % of the tensile yield ${tensile.written}.`,
+      message: `${name}: torsional yield ${torsional.written} is ${percent(part)} of the tensile yield ${tensile.written}.`,
     });
   }
   return say.fails({
     place,
     message:
-      `${name}: torsional yield ${torsional.written} is ${(part * 100).toFixed(0)} % of the tensile yield ${tensile.written}; in torsion steel yields ` +
+      `${name}: torsional yield ${torsional.written} is ${percent(part)} of the tensile yield ${tensile.written}; in torsion steel yields ` +
       `at about two thirds of that, ${twoThirds}. With the tensile value every shaft of it looks half as strong again as it is.`,
     related: [{ at: facts.tensileYield.origin, message: `tensile yield ${formatValue(tensile)}` }],
     routes: () => [

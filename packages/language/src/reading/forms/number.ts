@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import type { Cursor } from '../cursor.js';
 import { isTok, type Tok } from '../token.js';
 
@@ -98,7 +99,7 @@ function decimalComma(cursor: Cursor, first: Tok): NumberRead | undefined {
   cursor.problem(
     'text/decimal-comma',
     range,
-    `Decimals are written with a point: ${meant.join(' or ')} instead of ${written}.`,
+    `Decimals are written with a point: ${listed(meant, 'or')} instead of ${written}.`,
     meant.map(text => ({ title: `Write ${text}`, text, ...range })),
   );
   return { number: Number.NaN, written, ...range, refused: true };

@@ -1,8 +1,7 @@
 import type { UnitConcern } from '@tailshaft/drivetrain';
-import { findUnit, formatQuantity, fromSI, toSI, type Unit } from '@tailshaft/mechanics';
+import { findUnit, formatQuantity, fromSI, listed, minusSign, toSI, type Unit } from '@tailshaft/mechanics';
 import { type Limits, limitsOf, type Ranged, type Row, rangedIn, unitsRead } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
-import { listed } from './words.js';
 
 interface Place {
   readonly start: number;
@@ -32,9 +31,9 @@ export function outOfRange(
   const unit = unitOf(outside);
   const ends = unit
     ? [formatQuantity(limits.low, unit), formatQuantity(limits.high, unit)]
-    : [outside.range.low, outside.range.high];
+    : [outside.range.low, outside.range.high].map(minusSign);
   const shown = `"${row.words} ${outside.value?.written ?? outside.si}"`;
-  const meant = slips.length > 0 ? `did you mean ${listed(slips)}?` : 'check the number and its unit.';
+  const meant = slips.length > 0 ? `did you mean ${listed(slips, 'or')}?` : 'check the number and its unit.';
   const wrong = isPart(outside)
     ? 'is not a whole number: check the number.'
     : `is not between ${ends[0]} and ${ends[1]}: ${meant}`;

@@ -4,11 +4,12 @@ import {
   type Datum,
   type Dimension,
   findUnit,
-  formatNumber,
   formatValue,
   fromSI,
   given,
   measures,
+  minusSign,
+  plainNumber,
   pressureDatum,
   STANDARD_ATMOSPHERE,
   suggestUnit,
@@ -152,12 +153,12 @@ function takeDatum(
   }
   const si =
     toSI(number.number, unit) + (said.datum === 'gauge' ? STANDARD_ATMOSPHERE : -STANDARD_ATMOSPHERE);
-  const meant = `${formatNumber(fromSI(si, unit))} ${unit.symbol}`;
+  const meant = `${plainNumber(fromSI(si, unit))} ${unit.symbol}`;
   return cursor.problem(
     'text/pressure',
     range,
     `"${property}" is ${datum === 'gauge' ? 'a gauge pressure' : 'an absolute pressure'}, and ${written} is ` +
-      `${said.datum === 'gauge' ? 'a gauge pressure' : 'an absolute pressure'}: with a standard atmosphere of 101.325 kPa it is ${meant}.`,
+      `${said.datum === 'gauge' ? 'a gauge pressure' : 'an absolute pressure'}: with a standard atmosphere of 101.325 kPa it is ${minusSign(meant)}.`,
     [{ title: `Write ${meant}`, text: meant }],
   );
 }

@@ -1,4 +1,5 @@
 import type { SourceNote } from '@tailshaft/drivetrain';
+import { listed } from '@tailshaft/mechanics';
 import { asSpelling } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
 import { nearest } from '../misspelt.js';
@@ -17,7 +18,7 @@ export function takeWord(cursor: Cursor, property: string, words: readonly strin
       ? words.map(one => ({ title: `Write ${one}`, text: one }))
       : undefined;
   const said = range.text ? `"${property}" cannot be "${range.text}"` : `"${property}" has no value yet`;
-  return cursor.problem('text/value', range, `${said}: it is ${listed(words)}.`, choices);
+  return cursor.problem('text/value', range, `${said}: it is ${listed(words, 'or')}.`, choices);
 }
 
 /** Any single word or number, e.g. a duty class or a size name. */
@@ -105,8 +106,4 @@ export function closed(cursor: Cursor, token: { start: number; end: number; text
 
 export function unquoted(text: string): string {
   return text.startsWith('"') ? text.replace(/^"|"$/g, '') : text;
-}
-
-export function listed(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }

@@ -1,5 +1,6 @@
 import { LineAnalysis, RULES, type ShaftLine, type Verdict } from '@tailshaft/drivetrain';
-import { type JudgedLine, marginWords } from '../lines.js';
+import { signedPercent } from '@tailshaft/mechanics';
+import type { JudgedLine } from '../lines.js';
 
 /** How a catalogue part would fare in a line, in words and for sorting. */
 export interface Fit {
@@ -35,7 +36,7 @@ export function fitOf(verdicts: readonly Verdict[], how = ''): Fit | undefined {
   const open = verdicts.filter(one => one.outcome === 'cannot tell').length;
   const margins = verdicts.flatMap(one => (one.margin === undefined ? [] : [one.margin]));
   const least = margins.length > 0 ? Math.min(...margins) : undefined;
-  const margin = least === undefined ? '' : `, margin ${marginWords(least)}`;
+  const margin = least === undefined ? '' : `, margin ${signedPercent(least)}`;
   const state = fails[0] ? `fails ${fails[0].rule}` : open > 0 ? `${open} cannot tell` : 'holds';
   return {
     words: `${how ? `${how}: ` : ''}${state}${margin}`,

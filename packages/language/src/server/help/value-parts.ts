@@ -1,3 +1,4 @@
+import { listed } from '@tailshaft/mechanics';
 import {
   LAYOUTS,
   OUTPUT_SENSES,
@@ -45,13 +46,13 @@ export function valueParts(kind: ValueKind): readonly ValuePart[] {
         fill(VIEWS.join(', ')),
       ];
     case 'output sense':
-      return [fill(OUTPUT_SENSES.join(' or ')), word('seen'), fill('from aft, or each at its own end')];
+      return [fill(listed(OUTPUT_SENSES, 'or')), word('seen'), fill('from aft, or each at its own end')];
     case 'layout':
       return [fill(LAYOUTS.join(', ')), fill('its angle')];
     case 'bolts':
       return [fill('number'), word('x'), fill('size with its unit')];
     case 'pilot':
-      return [fill('diameter with its unit'), fill(PILOT_KINDS.join(' or '))];
+      return [fill('diameter with its unit'), fill(listed(PILOT_KINDS, 'or'))];
     case 'date':
       return [fill('date, as 2026-05-01')];
     case 'shaft criterion':

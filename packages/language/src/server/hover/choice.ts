@@ -6,8 +6,9 @@ import {
   ratingOf,
   ratingsOf,
 } from '@tailshaft/drivetrain';
+import { signedPercent } from '@tailshaft/mechanics';
 import type { Spelling } from '@tailshaft/vocabulary';
-import { type JudgedLine, marginWords, tightest } from '../lines.js';
+import { type JudgedLine, tightest } from '../lines.js';
 import { bullets, paragraphs, plain } from './markdown.js';
 
 const MEASURED: Spelling = 'measured at';
@@ -27,7 +28,7 @@ export function choiceHover(field: string, line: JudgedLine | undefined): string
       `${MEASURED} ${plain(rating.measuredAt?.written ?? 'a place that is not stated')}`,
       `standard ${plain(rating.standard?.written ?? 'not stated')}`,
       `hours ${plain(rating.hours?.written ?? 'not stated')}`,
-      ...(verdict ? [`${verdict.rule}: ${verdict.outcome}, margin ${marginWords(verdict.margin!)}`] : []),
+      ...(verdict ? [`${verdict.rule}: ${verdict.outcome}, margin ${signedPercent(verdict.margin!)}`] : []),
     ]),
   );
 }

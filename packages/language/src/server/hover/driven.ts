@@ -1,7 +1,14 @@
 import type { Verdict } from '@tailshaft/drivetrain';
-import { formatValue, type Value, valuesBehind, workingLine, workingMarkdown } from '@tailshaft/mechanics';
+import {
+  formatValue,
+  signedPercent,
+  type Value,
+  valuesBehind,
+  workingLine,
+  workingMarkdown,
+} from '@tailshaft/mechanics';
 import type { Place } from '../../reading/place.js';
-import { derivedValues, type JudgedLine, marginWords } from '../lines.js';
+import { derivedValues, type JudgedLine } from '../lines.js';
 import { inside } from '../places.js';
 import { bullets, paragraphs, plain, shortened } from './markdown.js';
 
@@ -53,7 +60,7 @@ export function restsOn(value: Value, place: Place): boolean {
 function marginLine(verdict: Verdict, { line }: JudgedLine, place: Place): string | undefined {
   const here = verdict.needed?.find(one => inside(one.at, place));
   if (verdict.margin === undefined && !here) return undefined;
-  const margin = verdict.margin === undefined ? '' : `, margin **${marginWords(verdict.margin)}**`;
+  const margin = verdict.margin === undefined ? '' : `, margin **${signedPercent(verdict.margin)}**`;
   const needed = here ? `; it needs ${here.bound} **${plain(here.written)}** here` : '';
   return `${verdict.rule} of ${plain(line.path)}: ${verdict.outcome}${margin}${needed}`;
 }

@@ -1,6 +1,6 @@
 import { type ByAnswer, countsOf, countWords, type Verdict } from '@tailshaft/drivetrain';
-import { formatValue } from '@tailshaft/mechanics';
-import { derivedValues, type JudgedLine, marginWords, tightest } from '../lines.js';
+import { formatValue, signedPercent } from '@tailshaft/mechanics';
+import { derivedValues, type JudgedLine, tightest } from '../lines.js';
 import { bullets, paragraphs, plain } from './markdown.js';
 
 /** A shaft line: how its checks stand, and the figures that matter most. */
@@ -29,7 +29,7 @@ export function openChecks(verdicts: readonly Verdict[]): string | undefined {
   const items = [
     ...failing.map(one => `**fails** ${one.rule}: ${plain(one.message)}`),
     ...open.map(one => `cannot tell ${one.rule}: ${plain(one.message)}`),
-    ...(least ? [`least margin ${marginWords(least.margin!)}: ${least.rule}`] : []),
+    ...(least ? [`least margin ${signedPercent(least.margin!)}: ${least.rule}`] : []),
   ];
   return items.length > 0 ? bullets(items, 6) : undefined;
 }

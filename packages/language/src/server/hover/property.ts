@@ -1,3 +1,4 @@
+import { withArticle } from '@tailshaft/mechanics';
 import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
 import { paragraphs } from './markdown.js';
 
@@ -23,11 +24,11 @@ export function blockHover(row: BlockRow): string {
 export function formWords({ kind }: Pick<Row, 'kind'>): string {
   switch (kind.form) {
     case 'quantity':
-      return kind.dimension === 'number' ? 'a number' : `${article(kind.dimension)} with its unit`;
+      return kind.dimension === 'number' ? 'a number' : `${withArticle(kind.dimension)} with its unit`;
     case 'span':
       return `a range of ${kind.dimension}, as \`20 .. 24\` with its unit`;
     case 'point':
-      return `${article(kind.of)} at ${article(kind.at)}`;
+      return `${withArticle(kind.of)} at ${withArticle(kind.at)}`;
     case 'ratio':
       return 'a ratio, input to output, as `2.04:1`';
     case 'per year':
@@ -35,7 +36,7 @@ export function formWords({ kind }: Pick<Row, 'kind'>): string {
     case 'word':
       return kind.words.map(word => `\`${word}\``).join(', ');
     case 'any word':
-      return article(kind.what);
+      return withArticle(kind.what);
     case 'name':
       return `the name of a ${kind.of}`;
     case 'text':
@@ -67,8 +68,4 @@ export function formWords({ kind }: Pick<Row, 'kind'>): string {
     case 'ranking':
       return 'a computed quantity, `at` its condition, and `highest first` or `lowest first`';
   }
-}
-
-function article(words: string): string {
-  return `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
 }

@@ -8,13 +8,13 @@ import {
   type Requirement,
   type Verdict,
 } from '@tailshaft/drivetrain';
-import { workingMarkdown } from '@tailshaft/mechanics';
+import { signedPercent, workingMarkdown } from '@tailshaft/mechanics';
 import type { JudgedVessel } from '../../project/project.js';
 import type { AcceptanceReading } from '../../reading/acceptance.js';
 import type { Place } from '../../reading/place.js';
 import type { StudyReading, VesselReading } from '../../reading/vessel.js';
 import type { ReadyStudy } from '../../study/case.js';
-import { linesOf, marginWords } from '../lines.js';
+import { linesOf } from '../lines.js';
 import { inside, samePlace } from '../places.js';
 import { ageWords } from './date.js';
 import { drivenBy } from './driven.js';
@@ -113,7 +113,7 @@ export function studyHover({ name, of }: StudyReading, ready: ReadyStudy | undef
 }
 
 function verdictLine(verdict: Verdict): string {
-  const margin = verdict.margin === undefined ? '' : `, margin ${marginWords(verdict.margin)}`;
+  const margin = verdict.margin === undefined ? '' : `, margin ${signedPercent(verdict.margin)}`;
   return `**${verdict.outcome}** ${verdict.rule} of ${plain(verdict.subject)}${margin}: ${plain(verdict.message)}`;
 }
 

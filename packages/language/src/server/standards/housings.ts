@@ -1,4 +1,4 @@
-import { type FlywheelHousing, flywheelHousings } from '@tailshaft/mechanics';
+import { type FlywheelHousing, flywheelHousings, listed } from '@tailshaft/mechanics';
 import { inches, inchLimits, millimetres } from './figures.js';
 import type { StandardTable } from './table.js';
 
@@ -12,7 +12,14 @@ export const HOUSINGS: StandardTable<FlywheelHousing> = {
     { head: 'outside diameter', cell: row => inches(row.outsideDiameter) },
     { head: 'bolt circle', cell: row => inches(row.boltCircle) },
     { head: 'holes', cell: row => String(row.holes) },
-    { head: 'thread', cell: row => [row.inchThread, row.metricThread].filter(Boolean).join(' or ') },
+    {
+      head: 'thread',
+      cell: row =>
+        listed(
+          [row.inchThread, row.metricThread].filter(one => one !== undefined),
+          'or',
+        ),
+    },
     { head: 'depth to crankshaft flange', cell: row => inches(row.depth) },
     {
       head: 'bore run-out',

@@ -1,0 +1,3 @@
+export * from './english.js';
+export * from './minus.js';
+export * from './percent.js';
