@@ -1,4 +1,7 @@
-/** A figure, or a day, that cannot be above another one of the same thing: where it is, one of the two is wrong. */
+/**
+ * A figure, or a day, that cannot be above another one of the same thing: where it is, one of the two is wrong. Of a range it
+ * is the lower end that cannot be above, and the upper end that nothing else can be above.
+ */
 export interface Relation {
   readonly less: string;
   /** Fields of the same block, `^field` of the part around it, `sections.diameter` of blocks in it: the greatest counts. */
@@ -62,6 +65,9 @@ export const RELATIONS: Readonly<Record<string, readonly Relation[]>> = {
     at('keywayWidth', 'boreLargeEnd'),
     at('hubLength', 'diameter'),
     at('nozzleGap', 'diameter'),
+    // A design pitch that the blades cannot be set to.
+    at('pitch', 'pitchRange'),
+    at('pitchRange', 'pitch'),
     // Blades are as long developed as expanded, and as wide within some percent: common practice, no source.
     { less: 'developedAreaRatio', than: ['areaRatio'], times: 1.15 },
     { less: 'areaRatio', than: ['developedAreaRatio'], times: 1.15 },

@@ -97,6 +97,7 @@ function statement(row: Row, si: number): string {
   const unit = UNITS[dimensionOf(row)] ?? '';
   const number = `${Number((si / (unit ? findUnit(unit)!.factor : 1)).toPrecision(6))} ${unit}`.trim();
   const { form } = row.kind;
+  if (form === 'span') return `${row.words} ${number} .. ${number}`;
   if (form === 'point') return `${row.words} ${number} at 1500 rpm`;
   if (form === 'bolts') return `${row.words} 4 x ${number}`;
   if (form === 'pilot') return `${row.words} ${number} female`;

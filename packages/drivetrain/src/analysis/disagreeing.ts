@@ -91,8 +91,8 @@ function broken(
   block: Around,
   around: Around | undefined,
 ): Disagreeing | undefined {
-  const [small] = found(less, block, around);
-  const others = than.flatMap(path => found(path, block, around));
+  const [small] = found(less, block, around, 'low');
+  const others = than.flatMap(path => found(path, block, around, 'high'));
   if (!small || small.si === undefined || others.length === 0) return undefined;
   // One that nobody knows may be the greater.
   if (others.some(one => one.si === undefined)) return undefined;
@@ -113,21 +113,21 @@ interface Figure {
   readonly isDay: boolean;
 }
 
-function found(path: string, block: Around, around: Around | undefined): Figure[] {
-  if (path.startsWith('^')) return around ? found(path.slice(1), around, undefined) : [];
+function found(path: string, block: Around, around: Around | undefined, end: End): Figure[] {
+  if (path.startsWith('^')) return around ? found(path.slice(1), around, undefined, end) : [];
   const [first, rest] = path.split('.') as [string, string | undefined];
   if (rest !== undefined) {
     const inner = block.vocabulary.blocks.find(one => one.field === first);
     if (!inner) return [];
     return saidOf<Fields>(block.fields, first).flatMap(fields =>
-      found(rest, { fields, vocabulary: inner.block }, block),
+      found(rest, { fields, vocabulary: inner.block }, block, end),
     );
   }
   const fact = own(block.fields, first) as Fact<unknown> | undefined;
   if (!fact || !homeOfFact(fact)) return [];
   const words = block.vocabulary.rows.find(one => one.field === first)?.words ?? first;
   const value = heldBy(fact);
-  return [{ fact, words, si: numberIn(value), isDay: typeof value === 'string' }];
+  return [{ fact, words, si: numberIn(value, end), isDay: typeof value === 'string' }];
 }
 
 /** Two points of one curve at the same place that say different things of it. */
@@ -214,11 +214,13 @@ function heldBy(fact: Fact<unknown>): unknown {
   return aside(() => fact.value);
 }
 
-/** The number of a quantity or a day, of the first of a point, the diameter of a pilot, the size of bolts. */
-function numberIn(value: unknown): number | undefined {
+type End = 'low' | 'high';
+
+/** The number of a quantity or a day, of one end of a range, the first of a point, the diameter of a pilot, the size of bolts. */
+function numberIn(value: unknown, end: End): number | undefined {
   if (typeof value === 'string') return Date.parse(value);
   if (typeof value !== 'object' || value === null) return undefined;
   if ('si' in value) return value.si as number;
-  const inner = value as Readonly<Record<'y' | 'diameter' | 'size', unknown>>;
-  return numberIn(inner.y ?? inner.diameter ?? inner.size);
+  const inner = value as Readonly<Record<'y' | 'diameter' | 'size' | End, unknown>>;
+  return numberIn(inner[end] ?? inner.y ?? inner.diameter ?? inner.size, end);
 }
