@@ -57,6 +57,8 @@ describe.each(all.map(one => [named(one), one] as const))('a new spec: %s', (_na
     // A repower that does not say what becomes of a part is asked.
     expect(wrong.filter(one => one.code !== 'repower/part-not-mentioned')).toEqual([]);
     expect(wrong.length > 0).toBe(wanted.job === 'repower');
+    // Not even a note: whatever is unknown is asked.
+    expect(found.filter(one => one.verdict?.outcome === 'fails').map(one => one.message)).toEqual([]);
     const open = found.filter(one => one.verdict?.outcome === 'cannot tell');
     expect(open.length).toBeGreaterThan(4);
   });

@@ -6,6 +6,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { isAsFound } from '../../model/as-found.js';
+import type { Fact } from '../../model/fact.js';
 import { home, nameOf } from '../../model/part.js';
 import { isSaid } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
@@ -51,7 +52,8 @@ function check(context: LineContext): Verdict | undefined {
   const say = sayFor(INFO, line.path);
   const fact = propeller.toleranceClass;
   const place = (fact ?? propeller).origin;
-  if (!fact) {
+  // With nothing known of it but its place it is no order yet.
+  if (!fact && ORDERED.some(one => one(propeller)?.value !== undefined)) {
     return say.fails({
       place,
       message: `${line.name}: ${nameOf(propeller)} is specified for order without a tolerance class: its pitch may be 3 % off, ${allowance(propeller, 'III')}or more. Write tolerance class S, I, II or III.`,
@@ -82,15 +84,17 @@ function check(context: LineContext): Verdict | undefined {
 }
 
 /** Facts that are written for whoever makes the propeller. */
+const ORDERED: readonly ((propeller: Propeller) => Fact<unknown> | undefined)[] = [
+  one => one.toleranceClass,
+  one => one.material,
+  one => one.boreTaper,
+  one => one.boreLargeEnd,
+  one => one.keywayWidth,
+  one => one.hubLength,
+];
+
 function isOrdered(propeller: Propeller): boolean {
-  return [
-    () => propeller.toleranceClass,
-    () => propeller.material,
-    () => propeller.boreTaper,
-    () => propeller.boreLargeEnd,
-    () => propeller.keywayWidth,
-    () => propeller.hubLength,
-  ].some(isSaid);
+  return ORDERED.some(one => isSaid(() => one(propeller)));
 }
 
 /** `± 0.24 in, `, where the pitch is known. */
