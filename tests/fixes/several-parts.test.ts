@@ -132,3 +132,33 @@ describe('several parts that go wrong together are put right together', () => {
     ]);
   });
 });
+
+describe('one of several parts that one statement keeps', () => {
+  const all = ['engine', 'gear', 'shaft', 'transfer', 'propeller'];
+  /** Of the shaft behind the box nobody says how thick it is, or of what it is. */
+  const open = (lacks: string) =>
+    changed(SINGLE_LINE, [SHAFT, `${thin(80)}\n      ${BOX}\n      ${thin(80).replace(lacks, '')}`]);
+  const offers = async (text: string) =>
+    (await offeredFor(text))
+      .filter(({ finding }) => finding.verdict?.subject.startsWith('later'))
+      .flatMap(one => [...one.cures, ...one.questions]);
+
+  for (const [lacks, property] of [
+    ['  diameter 80 mm', 'diameter'],
+    [' material high-strength-stainless ', 'material'],
+  ] as const)
+    for (const statement of [
+      'retain shaft',
+      'retain shaft { examined 2025-10-01 }',
+      'modify shaft { examined 2025-10-01 }',
+    ]) {
+      it(`is never said to be ${property} unknown by what is said of all: ${statement}`, async () => {
+        const text = kept(open(lacks), all).replace('retain shaft', statement);
+        expect((await checkText(text)).check.problems).toEqual([]);
+        const written = (await offers(text)).map(one => lastPart(text, one));
+        // The box between them is asked about.
+        expect(written.length).toBeGreaterThan(0);
+        for (const one of written) expect(one).toContain(`${statement}\n`);
+      });
+    }
+});

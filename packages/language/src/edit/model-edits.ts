@@ -1,6 +1,6 @@
 import type { ModelEdit } from '@tailshaft/drivetrain';
 import { asSpelling } from '@tailshaft/vocabulary';
-import { hostOf, type Place, placeOf } from '../reading/place.js';
+import { type Host, hostOf, type Place, placeOf } from '../reading/place.js';
 import { lineBreakOf } from '../text/tokens.js';
 import { allAnew } from './all-anew.js';
 import { FactWriter } from './fact-writer.js';
@@ -101,6 +101,8 @@ function wholeOf(place: Place): Place {
 
 function set(writer: FactWriter, edit: SpelledEdit & { do: 'set' }): [] | undefined {
   const host = hostOf(edit.host);
+  // What is said there is said of each part that the statement keeps.
+  if (host && keepsSeveral(host)) return undefined;
   const done = host
     ? writer.set(host, edit.property, edit.text)
     : writer.setInStatement(placeOf(edit.host), edit.property, edit.text);
@@ -135,6 +137,8 @@ function stated(
   const { names, own, behind } = host.keeps;
   const others = names.filter((_, index) => index !== own);
   if (others.some(one => one === undefined) || new Set(names).size < names.length) return undefined;
+  // What a block says there is said of each of them.
+  if (others.length > 0 && host.block) return undefined;
   const [action = '', role] = statement.split(/\s+/, 2);
   const modifies = asSpelling(action) === 'modify';
   const text = textOf(at.uri);
@@ -154,6 +158,10 @@ function stated(
   return gone && [...gone, { uri, start: end, end, text: between + statement }];
 }
 
+function keepsSeveral({ keeps }: Host): boolean {
+  return keeps !== undefined && keeps.names.length > 1;
+}
+
 /** A part that keeps what it says in place has its header written anew, and its facts join those of the block. */
 function state(
   writer: FactWriter,
@@ -164,6 +172,7 @@ function state(
   const inside = facts.join('  ');
   if (!keeps || !host?.block || host.insertInto)
     return stated(writer, placeOf(at), facts.length > 0 ? `${header} { ${inside} }` : header, textOf);
+  if (keepsSeveral(host)) return undefined;
   if (facts.length > 0 && !writer.addStatement(host, inside)) return undefined;
   return [{ uri: host.uri, start: host.start, end: host.headEnd, text: header }];
 }

@@ -12,8 +12,9 @@ const BY_TEXT: readonly Role[] = ['coupling', 'motor', 'shaft'];
 export function inTheirPlaces(ordered: readonly PartLayers[]): PartLayers[] {
   return ordered.map((one, index) => {
     const { origin } = one;
-    if (one.stated !== 'retained' || origin.insertInto || origin.block) return one;
+    if (!['retained', 'modified'].includes(one.stated ?? '') || origin.insertInto) return one;
     const together = ordered.filter(other => other.origin === origin);
+    if (together.length === 1 && (one.stated === 'modified' || origin.block)) return one;
     const before = ordered.slice(0, index).findLast(other => other.origin !== origin)?.origin;
     const late =
       BY_TEXT.includes(one.role) &&
