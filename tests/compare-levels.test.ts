@@ -48,6 +48,10 @@ describe('what a reviewer must not pass unread', () => {
     ['a requirement whose bound is open', 'at least 15 kn', 'at least unknown', 'criterion relaxed'],
     ['an acceptance dated anew', 'dated 2026-01-10', 'dated 2026-02-10', 'acceptance weakened'],
     ['no record of damage', / {2}damage[^}]*\}/.exec(SPEC)![0], '', 'newly unknown'],
+    ['a lighter duty', 'duty medium', 'duty light', 'criterion relaxed'],
+    ['fewer hours a year', 'hours 1500 per year', 'hours 900 per year', 'criterion relaxed'],
+    ['a number whose unit became another', 'pitch 24 in', 'pitch 24 cm', 'newly unknown'],
+    ['a rating in a larger unit', '0.18 kW/rpm', '0.18 PS/rpm', 'newly unknown'],
     ['damage of another kind', 'damage bent', 'damage worn', 'newly unknown'],
   ])('is %s', async (_, from, to, level) => {
     expect(vesselLevels(await compared([from, to]))).toContain(level);
@@ -59,6 +63,7 @@ describe('what a reviewer must not pass unread', () => {
     ['one less who may accept', ', flag surveyor"', '"'],
     ['the same roles in another order', 'class surveyor, flag surveyor', 'flag surveyor, class surveyor'],
     ['a certificate for less power', 'power 320 kW', 'power 310 kW'],
+    ['more hours a year', 'hours 1500 per year', 'hours 1510 per year'],
     ['a requirement of more', 'at least 15 kn', 'at least 15.01 kn'],
     [
       'one requirement more, that asks for less',
@@ -69,6 +74,34 @@ describe('what a reviewer must not pass unread', () => {
     const { changes } = await compared([from, to]);
     const stated = { changes: changes.filter(one => one.kind === 'statement') };
     expect(vesselLevels(stated as never)).toEqual([]);
+  });
+
+  it.each([
+    ['80 %', ['criterion relaxed']],
+    ['99 %', []],
+  ])('is an assumption only where something holds by more for it: %s', async (share, levels) => {
+    const assumed = changed(SINGLE_LINE, [
+      '  arrangement proposed',
+      `  assume gear efficiency ${share} because "as told"\n  arrangement proposed`,
+    ]);
+    const [before, after] = [await checkText(SINGLE_LINE), await checkText(assumed)];
+    expect(vesselLevels(compareVessels(before.check.vessels[0]!, after.check.vessels[0]!))).toEqual(levels);
+  });
+
+  it('is a criterion of the practice that asks for less, also where the vessel chose a milder one', async () => {
+    const own = SPEC.replace('  require', '  criteria { tip speed at most 60 m/s }\n  require');
+    const [before, milder, stricter] = await Promise.all(
+      [45, 55, 40].map(async speed => {
+        const { check } = await checkText(own.replace('tip speed at most 45', `tip speed at most ${speed}`));
+        return check.vessels[0]!;
+      }),
+    );
+    expect(vesselLevels(compareVessels(before!, milder!))).toContain('criterion relaxed');
+    const tightened = compareVessels(before!, stricter!).changes.filter(one => one.kind === 'statement');
+    expect(tightened.map(one => one.words)).toEqual([
+      'practice Harbour-Office: tip speed at most 45 m/s → tip speed at most 40 m/s',
+    ]);
+    expect(vesselLevels({ changes: tightened } as never)).toEqual([]);
   });
 
   it('is a requirement turned round with what it is about', async () => {

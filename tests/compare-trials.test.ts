@@ -33,3 +33,24 @@ it('a reading taken out is told, and the same reading in another unit is none', 
   ]);
   expect(await changesBy('shaft power 73.5 kW', 'shaft power 73500 W')).toEqual([]);
 });
+
+it('a trial, and a study, of another arrangement is told', async () => {
+  const twice = SPEC.replace(/( {2}arrangement )built([\s\S]*?\n {2}\}\n)/, '$1built$2$1other$2')
+    .replace('trial "builder\'s trial"', 'trial "builder\'s trial" of built')
+    .replace(
+      '  require',
+      '  study wheel of built { vary propeller pitch 22 in .. 24 in by 1 in  rank by least margin }\n  require',
+    );
+  const [before, after] = [
+    await applied(PATH, twice),
+    await applied(
+      PATH,
+      twice.replace('trial" of built', 'trial" of other').replace('wheel of built', 'wheel of other'),
+    ),
+  ];
+  const words = compareVessels(before.check.vessels[0]!, after.check.vessels[0]!).changes.map(
+    one => one.words,
+  );
+  expect(words).toContain('trial: "builder\'s trial": of built → "builder\'s trial": of other');
+  expect(words).toContain('study: wheel: of built → wheel: of other');
+});

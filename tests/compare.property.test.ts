@@ -93,6 +93,13 @@ describe.each(share(exampleSpecs, 3))('%s', path => {
         name,
       ).toEqual([]);
       expect(levelsOf(comparison), name).toEqual([]);
+      const others = comparison.vessels
+        .flatMap(one => one.changes)
+        .filter(one => one.kind !== 'rename' && !(one.kind === 'silent' && one.what === 'no revision'));
+      expect(
+        others.map(one => `${one.kind} ${one.words}`),
+        name,
+      ).toEqual([]);
       expect([...comparison.addedVessels, ...comparison.removedVessels], name).toEqual([]);
     }
   });

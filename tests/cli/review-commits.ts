@@ -87,7 +87,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'a part said to be retained, with another diameter',
     edits: [[REEDMOUTH, 'retain propeller', 'retain propeller { diameter 21 in }']],
     headline:
-      '1 vessel touched, 1 worse; worst: Reedmouth proposed.Centre: retained propeller overload newly fails, holds with 13 % margin before, fails, short by 40 % now.',
+      '1 vessel touched, 1 worse; worst: Reedmouth proposed.Centre: retained propeller overload newly fails, holds with 18 % margin before, fails, short by 37 % now.',
     status: 1,
   },
   {
@@ -155,7 +155,7 @@ export const DANGEROUS: readonly ReviewCommit[] = [
     about: 'a number that kept and a unit that changed',
     edits: [[OLLERSEA, /pitch 24 in/g, 'pitch 24 cm']],
     headline:
-      '1 vessel touched, 1 worse; worst: Ollersea, propeller modified: pitch 24 in → 24 cm, with consequences not assessed before or now.',
+      '1 vessel touched, 1 worse; worst: Ollersea, propeller, pitch: 24 in → 24 cm: the number stayed and the unit did not. Ask which of the two was meant.',
     status: 7,
   },
   {
@@ -256,6 +256,42 @@ export const DANGEROUS: readonly ReviewCommit[] = [
       '1 vessel touched, 1 worse; worst: Saltmarsh built.Centre: diameter newly fails, holds with 39 % margin before, fails, short by 76 % now.',
     status: 1,
   },
+  {
+    about: 'a lighter duty',
+    edits: [[SALTMARSH, /duty (\w+)/, 'duty pleasure']],
+    headline: '1 vessel touched, 1 worse; worst: Saltmarsh, duty: class continuous → class pleasure.',
+    status: 5,
+  },
+  {
+    about: 'a clearance whose unit became another',
+    edits: [[TERNHAVEN, 'rudder clearance 115 mm', 'rudder clearance 115 cm']],
+    headline:
+      '1 vessel touched, 1 worse; worst: Ternhaven, propeller, rudder clearance: 115 mm → 115 cm: the number stayed and the unit did not. Ask which of the two was meant.',
+    status: 7,
+  },
+  {
+    about: 'an assumption under which more holds',
+    edits: [
+      [
+        MARRAM,
+        '  arrangement proposed',
+        '  assume gear efficiency 80 % because "as told"\n  arrangement proposed',
+      ],
+    ],
+    headline:
+      '1 vessel touched, 1 worse; worst: Marram, assumption added: gear efficiency 80 % because "as told".',
+    status: 5,
+  },
+  {
+    about: 'a vessel under another name, thinner, and an empty one under its own',
+    edits: [
+      [SALTMARSH, 'diameter 50 mm', 'diameter 42 mm'],
+      [SALTMARSH, 'vessel Saltmarsh', 'vessel Heron'],
+      [SALTMARSH, /$/, '\nvessel Saltmarsh { }\n'],
+    ],
+    headline: '2 vessels touched, 2 worse; worst: Heron, added: 1 check fails.',
+    status: 1,
+  },
 ];
 
 /** What needs no word. */
@@ -284,6 +320,21 @@ export const HARMLESS: readonly ReviewCommit[] = [
   {
     about: 'an arrangement renamed',
     edits: [[TERNHAVEN, /\bexisting\b/g, 'asfound']],
+    headline: '1 vessel touched, none worse.',
+    status: 0,
+  },
+  {
+    about: 'two vessels that exchange their names',
+    edits: [
+      [REEDMOUTH, 'vessel Reedmouth', 'vessel Quickgrass'],
+      [QUICKGRASS, 'vessel Quickgrass', 'vessel Reedmouth'],
+    ],
+    headline: '2 vessels touched, none worse.',
+    status: 0,
+  },
+  {
+    about: 'a line renamed that was run in a trial',
+    edits: [[SALTMARSH, /\bCentre\b/g, 'Main']],
     headline: '1 vessel touched, none worse.',
     status: 0,
   },

@@ -22,6 +22,7 @@ import { isSurelySame, pairEntries, pairVessels, type Rename, renamesOf } from '
 import { type Judged, type Side, sideOfArrangement, sideOfVessel } from './side.js';
 import { settingsRestated, silentChanges } from './silent.js';
 import { relaxed, statementChanges } from './statements.js';
+import { assumedOtherwise } from './tendency.js';
 import { toldAtEntries } from './told-once.js';
 import { untoldChanges } from './untold.js';
 import { verbChanges } from './verbs.js';
@@ -109,8 +110,8 @@ export function compareVessels(
 ): VesselComparison {
   const names = renamesOf(before.vessel, after.vessel, entries);
   const was = renamed(before, names);
-  const statements = statementChanges(was.vessel, after.vessel);
   const compared = compareSides(sideOfVessel(was), sideOfVessel(after), false);
+  const statements = assumedOtherwise(statementChanges(was.vessel, after.vessel), compared.changes);
   const restated = settingsRestated(was.vessel, after.vessel);
   const changes = [...compared.changes, ...statements, ...relaxed(statements), ...restated];
   for (const rename of names.told) changes.push(renameChange(rename, after.vessel.name));

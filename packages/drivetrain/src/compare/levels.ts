@@ -1,4 +1,4 @@
-import type { SpecChange, StatementChange, VerdictMove } from './change.js';
+import type { SilentChange, SpecChange, StatementChange, VerdictMove } from './change.js';
 import type { Comparison, VesselComparison } from './compare.js';
 import type { Judged } from './side.js';
 
@@ -53,10 +53,12 @@ function levelOf(change: SpecChange, marginLost = MARGIN_LOST): Level | undefine
     return change.severity === 'note' ? undefined : levelOfMove(change, marginLost);
   if (change.kind === 'open') return 'newly unknown';
   if (change.kind === 'derived') return change.after === undefined ? 'newly unknown' : undefined;
-  // Nobody has said that what was found damaged is sound now.
-  if (change.kind === 'silent') return change.what === 'damage' ? 'newly unknown' : undefined;
+  // Nobody has said that what was found damaged is sound now, or which of two units was meant.
+  if (change.kind === 'silent') return UNSETTLED.has(change.what) ? 'newly unknown' : undefined;
   return change.kind === 'statement' ? levelOfStatement(change) : undefined;
 }
+
+const UNSETTLED = new Set<SilentChange['what']>(['damage', 'same number, other unit']);
 
 function levelOfMove(move: VerdictMove, marginLost: number): Level | undefined {
   const { movement, before, after } = move;
@@ -103,4 +105,6 @@ const LEVEL_OF: Readonly<Partial<Record<StatementChange['about'], Level>>> = {
   certificate: 'criterion relaxed',
   practice: 'criterion relaxed',
   gravity: 'criterion relaxed',
+  duty: 'criterion relaxed',
+  assumption: 'criterion relaxed',
 };

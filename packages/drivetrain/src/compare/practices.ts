@@ -1,10 +1,12 @@
-import { ENTRY_VOCABULARY, wordsOf } from '@tailshaft/vocabulary';
+import { CRITERIA, ENTRY_VOCABULARY, type Row, wordsOf } from '@tailshaft/vocabulary';
 import type { Practice, Vessel } from '../model/vessel.js';
 import type { StatementChange } from './change.js';
+import { type FlatFact, flatFacts } from './facts.js';
+import { criterionTendency } from './tendency.js';
 
 /**
- * What the practice of a vessel asks beside its criteria, which are compared as the criteria of the vessel: who may accept
- * what and for how long, and how grave failures are.
+ * What the practice of a vessel asks: who may accept what and for how long, how grave failures are, and those of its criteria
+ * in whose place the vessel chose its own. The others are compared as the criteria of the vessel.
  */
 export function practiceChanges(before: Vessel, after: Vessel): StatementChange[] {
   const [was, is] = [before.practice, after.practice];
@@ -13,6 +15,7 @@ export function practiceChanges(before: Vessel, after: Vessel): StatementChange[
     was && is
       ? [
           term(was, is),
+          ...setAside(before, after),
           ...keyed('right to accept', rightsOf(was), rightsOf(is), rightTendency),
           ...keyed('gravity', gravitiesOf(was), gravitiesOf(is), gravityTendency),
         ]
@@ -59,6 +62,24 @@ function term(was: Practice, is: Practice): Change {
     to: longest(was) === longest(is) ? words(was) : words(is),
     tendency: longest(is) > longest(was) ? 'relaxed' : 'tightened',
   };
+}
+
+/** Criteria of the practice that do not judge this vessel, and are what its own are held against. */
+function setAside(before: Vessel, after: Vessel): Change[] {
+  const of = ({ practice }: Vessel) => flatFacts(practice!.facts, ENTRY_VOCABULARY.practice);
+  const judging = ({ criteria }: Vessel) => flatFacts(criteria ?? {}, CRITERIA);
+  const [old, now] = [of(before), of(after)];
+  const [judgedBefore, judgedNow] = [judging(before), judging(after)];
+  const rows: readonly Row[] = CRITERIA.rows;
+  return [...new Set([...old.keys(), ...now.keys()])].flatMap((what): Change[] => {
+    const [was, is] = [old.get(what), now.get(what)];
+    const isCriterion = rows.some(row => row.field === (is ?? was)!.row?.field);
+    const isTold = judgedBefore.get(what)?.meaning !== judgedNow.get(what)?.meaning;
+    if (!isCriterion || isTold || was?.meaning === is?.meaning) return [];
+    const words = (one: FlatFact | undefined) => one && `${what} ${one.written}`;
+    const tendency = was ? criterionTendency(was, is) : 'tightened';
+    return [{ about: 'practice', from: words(was), to: words(is), tendency }];
+  });
 }
 
 type Said = ReadonlyMap<string, { readonly key: string; readonly words: string }>;

@@ -3,7 +3,8 @@ import { LineAnalysis as Analysis } from '../analysis/line.js';
 import type { Verdict } from '../judge/verdict.js';
 import type { Part } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
-import type { Arrangement, ShaftLine, Vessel, Weight } from '../model/vessel.js';
+import type { Trial } from '../model/trial.js';
+import type { Arrangement, ShaftLine, Study, Vessel, Weight } from '../model/vessel.js';
 import type { Judged } from './side.js';
 
 /** What goes by another name than before. Names are the later ones' by the earlier ones'. */
@@ -39,6 +40,8 @@ export function renamed(judged: Judged, names: Renames): Judged {
       ...(vessel.hull?.weights
         ? { hull: { ...vessel.hull, weights: vessel.hull.weights.map(one => weightOf(one, words)) } }
         : {}),
+      ...(vessel.trials ? { trials: vessel.trials.map(one => trialOf(one, words)) } : {}),
+      ...(vessel.studies ? { studies: vessel.studies.map(one => studyOf(one, words)) } : {}),
       acceptances: vessel.acceptances.map(one => ({ ...one, on: words.path(one.on) })),
     },
     verdicts: verdicts.map(one => verdictOf(one, words)),
@@ -77,6 +80,23 @@ function weightOf(weight: Weight, words: Words): Weight {
   return name === arrangement.value
     ? weight
     : { ...weight, arrangement: { ...arrangement, value: name, written: name } };
+}
+
+/** A trial names its arrangement, and the lines that were run. */
+function trialOf(trial: Trial, words: Words): Trial {
+  const { of, runs, docks } = trial;
+  const line = (name: string) => (of === undefined ? words.path(name) : words.line(of, name));
+  return {
+    ...trial,
+    ...(of === undefined ? {} : { of: words.arrangement(of) }),
+    runs: runs.map(one => ({ ...one, line: line(one.line) })),
+    ...(docks ? { docks: docks.map(one => ({ ...one, line: line(one.line) })) } : {}),
+  };
+}
+
+function studyOf(study: Study, words: Words): Study {
+  const { studied } = study;
+  return studied === undefined ? study : { ...study, studied: words.arrangement(studied) };
 }
 
 function lineOf(line: ShaftLine, words: Words, originals: Map<ShaftLine, ShaftLine>): ShaftLine {

@@ -6,7 +6,7 @@ import type { SilentChange, StatementChange } from './change.js';
 import { type FlatFact, flatFacts } from './facts.js';
 import { practiceChanges } from './practices.js';
 import { studyFacts } from './study-facts.js';
-import { certificateTendency, criterionTendency } from './tendency.js';
+import { certificateTendency, criterionTendency, dutyTendency } from './tendency.js';
 import { trialFacts } from './trial-facts.js';
 
 /** What the vessel's text says beside its lines: duty, criteria, requirements, acceptances, assumptions, trials, reasons. */
@@ -192,16 +192,15 @@ function factsMoved(
     const words = (fact: FlatFact | undefined) => fact && `${what} ${fact.written}`;
     const weight = about === 'criterion' ? 38 : about === 'project' || about === 'study' ? 86 : 44;
     const made = statement(about, subject, words(was), words(is), weight, was?.origin, is?.origin);
-    const tendency =
-      about === 'criterion'
-        ? criterionTendency(was, is)
-        : about === 'certificate'
-          ? certificateTendency(was, is)
-          : undefined;
+    const tendency = TENDENCIES[about]?.(was, is);
     changes.push(tendency ? { ...made, tendency } : made);
   }
   return changes;
 }
+
+const TENDENCIES: Readonly<
+  Partial<Record<StatementChange['about'], (was?: FlatFact, is?: FlatFact) => StatementChange['tendency']>>
+> = { criterion: criterionTendency, certificate: certificateTendency, duty: dutyTendency };
 
 function statement(
   about: StatementChange['about'],

@@ -1,4 +1,5 @@
-import type { StatementChange } from './change.js';
+import { compareDuty } from '../analysis/duty-class.js';
+import type { Movement, SpecChange, StatementChange } from './change.js';
 import type { FlatFact } from './facts.js';
 
 type Tendency = StatementChange['tendency'];
@@ -20,6 +21,36 @@ export function certificateTendency(was: FlatFact | undefined, is: FlatFact | un
   if (old === undefined || now === undefined) return 'chosen otherwise';
   return now > old ? 'relaxed' : 'tightened';
 }
+
+/** A lighter class, fewer hours, or no passengers any more: everything is judged for an easier service. */
+export function dutyTendency(was: FlatFact | undefined, is: FlatFact | undefined): Tendency {
+  if (was === undefined || is === undefined) return undefined;
+  const [old, now] = [siOf(was), siOf(is)];
+  if (old !== undefined && now !== undefined) return now < old ? 'relaxed' : 'tightened';
+  const words = [was, is].map(one => (typeof one.value === 'string' ? one.value : undefined));
+  if (words[0] === undefined || words[1] === undefined) return undefined;
+  const way = compareDuty(words[1], words[0]);
+  if (way === 'same') return undefined;
+  if (way !== 'not comparable') return way === 'lighter' ? 'relaxed' : 'tightened';
+  return NOTHING.has(words[1]) ? 'relaxed' : NOTHING.has(words[0]) ? 'tightened' : 'chosen otherwise';
+}
+
+const NOTHING = new Set(['none', 'no']);
+
+/** An assumption is the author's own: with what holds better for it, it is easily the milder one. */
+export function assumedOtherwise(
+  statements: readonly StatementChange[],
+  moves: readonly SpecChange[],
+): StatementChange[] {
+  const eased = moves.some(
+    one => one.kind === 'verdict' && one.severity !== 'note' && EASED.has(one.movement),
+  );
+  return statements.map(one =>
+    eased && one.about === 'assumption' ? { ...one, tendency: 'chosen otherwise' } : one,
+  );
+}
+
+const EASED = new Set<Movement>(['newly holds', 'margin larger', 'fails by less']);
 
 function siOf(fact: FlatFact | undefined): number | undefined {
   const value = fact?.value;

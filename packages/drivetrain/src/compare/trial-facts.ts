@@ -1,3 +1,4 @@
+import type { Origin } from '@tailshaft/mechanics';
 import { blockOf, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Trial, TrialRun } from '../model/trial.js';
 import type { Vessel } from '../model/vessel.js';
@@ -12,6 +13,7 @@ export function trialFacts(vessel: Vessel): Map<string, FlatFact> {
   for (const [trial, name] of numbered(vessel.trials ?? [], one => `"${one.name}"`)) {
     add(found, `${name}: `, flatFacts({ ...trial, runs: undefined }, TRIAL));
     found.set(`${name}: dated`, date(trial));
+    if (trial.of !== undefined) found.set(`${name}: of`, headed('of', trial.of, trial.origin));
     for (const [run, at] of numbered(
       trial.runs,
       one => `${one.line}${one.at ? ` at ${one.at.written}` : ''}`,
@@ -30,9 +32,16 @@ function addRun(found: Map<string, FlatFact>, head: string, run: TrialRun): void
 
 const NONE = { meaning: 'none', written: 'none', value: undefined, marks: marksOf([undefined]) };
 
+const headed = (what: string, written: string, origin: Origin): FlatFact => ({
+  ...NONE,
+  what,
+  meaning: written,
+  written,
+  origin,
+});
+
 function date({ dated, origin }: Trial): FlatFact {
-  const written = dated ?? 'without a date';
-  return { ...NONE, what: 'dated', meaning: written, written, origin };
+  return headed('dated', dated ?? 'without a date', origin);
 }
 
 function add(found: Map<string, FlatFact>, head: string, facts: ReadonlyMap<string, FlatFact>): void {
