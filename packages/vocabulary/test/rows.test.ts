@@ -55,7 +55,7 @@ describe('the rows of the vocabulary', () => {
       engine: ['axisOffset', 'rotation', 'sheetRotation', 'serial', 'accessories'],
       motor: ['axisOffset'],
       gear: ['aheadClutch', 'pumpIndex', 'shiftCable', 'expectedOutput'],
-      propeller: ['hand', 'handSetting'],
+      propeller: ['hand', 'handSetting', 'afterHand'],
     });
   });
 });

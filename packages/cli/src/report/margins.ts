@@ -64,7 +64,9 @@ function named(sorted: readonly Verdict[]): string[] {
   const byName = new Map<string, Set<string>>();
   for (const one of sorted) {
     const name = nameIn(sorted, one);
-    byName.set(name, (byName.get(name) ?? new Set()).add(percent(one.margin!)));
+    // What is known of the figure is told, and that nothing rests on it.
+    const figure = `${percent(one.margin!)}${one.outcome === 'cannot tell' ? ' (cannot tell)' : ''}`;
+    byName.set(name, (byName.get(name) ?? new Set()).add(figure));
   }
   return [...byName].map(([name, figures]) => {
     return `${name} ${listed([...figures])}`;

@@ -15,6 +15,7 @@ import type { Needs } from '../judge/needs.js';
 import { home, nameOf } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
+import { missPair } from './pair.js';
 import { heaviest, type SizedSection, sizesBetween, sizesOf, thinnest } from './shaft-sections.js';
 import { gradeOf, wantedOf } from './shaft-strength.js';
 import { type Span, spansOf } from './shaft-supports.js';
@@ -59,6 +60,7 @@ export function propellerWhirl(line: ShaftLine, needs: Needs): PropellerWhirl | 
     host: home(propeller),
     property: what,
   });
+  missPair(propeller, 'mass and overhang', needs);
   const mass = needs.fact(propeller.mass, wanted('mass'));
   const inertia = needs.fact(propeller.inertia, wanted('inertia'));
   if (!last || !length || !overhang || !sizes || !modulus || !density || !mass || !inertia) return undefined;

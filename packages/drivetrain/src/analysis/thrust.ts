@@ -1,4 +1,4 @@
-import { bollardByPowerAndDiameter, renamed, type Value } from '@tailshaft/mechanics';
+import { bollardByPowerAndDiameter, bollardUpperBound, renamed, type Value } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Quantity } from '../model/fact.js';
 import type { Transfer } from '../model/gear.js';
@@ -6,8 +6,10 @@ import { home, nameOf, type Part } from '../model/part.js';
 import type { Bearing, Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
 import type { LineAnalysis } from './line.js';
+import { greatestDiameter, isPair } from './pair.js';
 import { isDucted } from './propulsion/blades.js';
 import { shaftThrustInNozzle } from './propulsion/bollard.js';
+import { waterDensity } from './propulsion/hull-forms.js';
 
 /** Something that may take the thrust of the propeller. */
 export interface ThrustTaker {
@@ -101,11 +103,7 @@ export function wantRatedBoxes({ unrated }: ThrustPath, needs: Needs): void {
 export function bollardThrust(analysis: LineAnalysis, needs: Needs): Value<'force'> | undefined {
   const { propeller } = analysis.line;
   if (!propeller) return undefined;
-  const diameter = needs.fact(propeller.diameter, {
-    what: `diameter of ${nameOf(propeller)}`,
-    host: home(propeller),
-    property: 'diameter',
-  });
+  const diameter = greatestDiameter(propeller, needs);
   const rated = needs.take(analysis.rated);
   const loads = rated && analysis.loads(rated);
   if (loads && !loads.shaft) needs.take({ value: undefined, missing: loads.missing });
@@ -114,6 +112,13 @@ export function bollardThrust(analysis: LineAnalysis, needs: Needs): Value<'forc
     const power = renamed(loads.shaft.power, 'power at the propeller', 'PD');
     return shaftThrustInNozzle(propeller, power, analysis.vessel, needs);
   }
+  // No rule of thumb covers a pair: what no disc of its size can exceed does.
+  if (isPair(propeller))
+    return bollardUpperBound({
+      density: waterDensity(analysis.vessel),
+      diameter: renamed(diameter, 'propeller diameter', 'D'),
+      power: renamed(loads.shaft.power, 'power at the propeller', 'PD'),
+    });
   return bollardByPowerAndDiameter({
     diameter: renamed(diameter, 'propeller diameter', 'D'),
     power: renamed(loads.shaft.power, 'power at the propeller', 'PD'),

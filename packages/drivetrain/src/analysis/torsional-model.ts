@@ -17,6 +17,7 @@ import { home, nameOf, type Part } from '../model/part.js';
 import type { Coupling, Shaft } from '../model/shafting.js';
 import type { ShaftLine } from '../model/vessel.js';
 import { inputCouplings } from './couplings.js';
+import { missPair } from './pair.js';
 import { type ShaftTwist, shaftTwist } from './shaft-twist.js';
 import { gearRatio } from './speeds.js';
 
@@ -113,6 +114,7 @@ export function torsionalTrain(line: ShaftLine, needs: Needs): TorsionalTrain | 
         sense: 'same',
       });
     } else if (part === propeller) {
+      missPair(propeller, 'inertia', needs);
       const dry = inertiaOf(propeller, propeller.inertia, 'inertia', needs);
       carry(
         dry &&

@@ -1,4 +1,4 @@
-import { given } from '@tailshaft/mechanics';
+import { given, listed } from '@tailshaft/mechanics';
 import { LineAnalysis } from '../analysis/line.js';
 import { ratioWords } from '../analysis/telling.js';
 import type { Arrangement } from '../model/vessel.js';

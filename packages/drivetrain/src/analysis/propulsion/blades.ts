@@ -11,6 +11,7 @@ import { home, nameOf } from '../../model/part.js';
 import { isSaid } from '../../model/reads.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { Vessel } from '../../model/vessel.js';
+import { isPair } from '../pair.js';
 
 /** A propeller as a published series sees it. */
 export interface Blades {
@@ -75,6 +76,7 @@ export function seriesCurve(
   geometry: PropellerGeometry,
   vessel: Vessel,
 ): Blades | { readonly refusal: string } {
+  if (isPair(propeller)) return { refusal: PAIR };
   const named = propeller.series?.value;
   const ducted = isDucted(propeller);
   const unfit = ducted ? noDuctedSeries(propeller) : named === 'Ka' && OPEN_KA;
@@ -87,6 +89,9 @@ export function seriesCurve(
   }
   return { refusal: refusals[0]! };
 }
+
+const PAIR =
+  'Of counter-rotating pairs no published series is at hand, and a series of single propellers does not stand for one: take power, speed and thrust from the maker of the leg.';
 
 const OPEN_KA =
   'The Ka series was measured in nozzle 19A, and nothing says that this propeller turns in one.';

@@ -16,6 +16,7 @@ import { home, nameOf } from '../../model/part.js';
 import type { Propeller } from '../../model/shafting.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { ratedTogether } from '../joined.js';
+import { isPair } from '../pair.js';
 import { propellerPower } from '../propeller-power.js';
 import { overallRatio } from '../speeds.js';
 import { bladeGeometry, isDucted, seriesCurve } from './blades.js';
@@ -36,7 +37,7 @@ export interface Bollard {
 
 /** The series that reaches down to no speed: the B-series, or in a nozzle the one that stands for it. */
 function atRest(propeller: Propeller, geometry: PropellerGeometry, vessel: Vessel) {
-  if (isDucted(propeller)) return seriesCurve(propeller, geometry, vessel);
+  if (isDucted(propeller) || isPair(propeller)) return seriesCurve(propeller, geometry, vessel);
   const curve = openWater('Wageningen B', geometry);
   return curve.applies ? { curve } : { refusal: curve.reason };
 }
@@ -107,10 +108,13 @@ export function bollardOf(
   const series = atRest(line.propeller!, set ? { ...geometry, pitch: set } : geometry, vessel);
   if ('refusal' in series) {
     const name = nameOf(line.propeller!);
+    const pair = isPair(line.propeller!);
     const covers = isDucted(line.propeller!)
       ? 'the Ka series in nozzle 19A covers'
       : 'the B-series covers, the only one here that reaches down to no speed';
-    const what = `a propeller that ${covers}, or a measured bollard thrust of ${name}`;
+    const what = pair
+      ? `bollard thrust of the pair of ${name}, as measured: no published series covers one`
+      : `a propeller that ${covers}, or a measured bollard thrust of ${name}`;
     return {
       value: undefined,
       missing: [

@@ -6,6 +6,7 @@ import { nameOf } from '../../model/part.js';
 import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import type { FullLoadPoint } from '../engine-points.js';
 import { ratedTogether } from '../joined.js';
+import { isPair } from '../pair.js';
 import { propellerPower } from '../propeller-power.js';
 import { overallRatio } from '../speeds.js';
 import { bladeGeometry, seriesCurve } from './blades.js';
@@ -55,7 +56,9 @@ export function gather(line: ShaftLine, vessel: Vessel, needs: Needs): Case | Re
       refusal: blades.refusal,
       remedy: [
         {
-          what: `a series that covers ${nameOf(propeller)}`,
+          what: isPair(propeller)
+            ? `power and thrust of the pair of ${nameOf(propeller)} against speed: no published series covers one`
+            : `a series that covers ${nameOf(propeller)}`,
           host: propeller.origin,
           property: 'series',
           example: 'unknown',

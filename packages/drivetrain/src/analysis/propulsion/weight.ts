@@ -1,5 +1,6 @@
 import { outsideRange, propellerMassEstimate, renamed, type Value } from '@tailshaft/mechanics';
 import type { Propeller } from '../../model/shafting.js';
+import { isPair } from '../pair.js';
 
 /** A figure, and whether it is a rough estimate rather than a declared one. */
 export interface Estimated<V extends Value> {
@@ -11,6 +12,7 @@ export interface Estimated<V extends Value> {
 export function propellerMass(propeller: Propeller): Estimated<Value<'mass'>> | undefined {
   const declared = propeller.mass?.value;
   if (declared) return { value: renamed(declared, 'propeller mass', 'm'), estimate: false };
+  if (isPair(propeller)) return undefined;
   const [diameter, blades] = [propeller.diameter?.value, propeller.blades?.value];
   if (!diameter || !blades) return undefined;
   const value = propellerMassEstimate({

@@ -98,7 +98,7 @@ function ofLine(line: ShaftLine): Apart<Verdict> | Verdict {
     return one.refused
       ? say.fails({
           place: one.at,
-          message: `${line.name} has more than one ${one.property}, and the spec does not say ${one.what}. ${because}. Remove one, or give each its own shaft line.`,
+          message: `${line.name} has more than one ${one.property}, and the spec does not say ${one.what}. ${because}. ${one.property === 'propeller' ? PAIR : ''}Remove one, or give each its own shaft line.`,
         })
       : say.cannotTell(needs, {
           place: one.at,
@@ -106,6 +106,8 @@ function ofLine(line: ShaftLine): Apart<Verdict> | Verdict {
         });
   });
 }
+
+const PAIR = 'Two that turn against each other on one leg are one propeller of kind counter-rotating pair. ';
 
 /** Where the power of a line comes from and where it goes: without either, most checks have nothing to look at. */
 const ENDS: readonly { readonly words: string; readonly roles: readonly Role[] }[] = [

@@ -1,4 +1,4 @@
-import { type Hand, otherTurn, type Sense, type Turn, turnFromAft } from '@tailshaft/mechanics';
+import { type Hand, otherHand, otherTurn, type Sense, type Turn, turnFromAft } from '@tailshaft/mechanics';
 import {
   asStated,
   type NewBlock,
@@ -9,6 +9,7 @@ import {
   OPEN,
 } from '@tailshaft/vocabulary';
 import { isConvertible } from '../../analysis/hand.js';
+import { isPair } from '../../analysis/pair.js';
 import type { ModelEdit, Route } from '../../judge/route.js';
 import type { Missing } from '../../judge/verdict.js';
 import type { Gear } from '../../model/gear.js';
@@ -58,7 +59,8 @@ export function fitHand(propeller: Propeller, hand: Hand): ModelEdit[] {
       { do: 'state', at: propeller.origin, statement: { action: 'replace', role: 'propeller', facts } },
     ];
   }
-  return [writeInPlace(propeller, 'hand', newWord(hand))];
+  const after = isPair(propeller) ? [writeInPlace(propeller, 'after hand', newWord(otherHand(hand)))] : [];
+  return [writeInPlace(propeller, 'hand', newWord(hand)), ...after];
 }
 
 /** What is being done to the propeller, for a title. */

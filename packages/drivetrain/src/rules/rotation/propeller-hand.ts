@@ -1,6 +1,8 @@
 import { type Hand, listed, otherHand } from '@tailshaft/mechanics';
+import { newWord } from '@tailshaft/vocabulary';
 import { handFact } from '../../analysis/hand.js';
 import { handByAnswer } from '../../analysis/hand-by-answer.js';
+import { isPair } from '../../analysis/pair.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
@@ -9,7 +11,7 @@ import type { ShaftLine } from '../../model/vessel.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
-import { stubRoutes, turnWords } from './edits.js';
+import { stubRoutes, turnWords, writeInPlace } from './edits.js';
 import { handRoutes } from './hand-routes.js';
 import { openRoutes } from './open-routes.js';
 import { pairFolds } from './pair-folds.js';
@@ -27,7 +29,9 @@ const INFO: RuleInfo = {
     'The rotation is followed from the engine through the ahead clutch and every other stage to the propeller ' +
     'shaft, always seen from aft looking forward. A shaft that turns clockwise ahead needs a right-hand ' +
     'propeller, one that turns counter-clockwise a left-hand one. With the wrong hand the vessel goes astern ' +
-    'when the lever goes ahead. Fit a propeller of the other hand, run ahead on the other clutch where the sheet ' +
+    'when the lever goes ahead. Of a counter-rotating pair the forward one follows ' +
+    'the shaft that the sense of the leg is stated for, and the after one is of the other hand. ' +
+    'Fit a propeller of the other hand, run ahead on the other clutch where the sheet ' +
     'allows it continuously, or fit a gear of the other output sense.',
   caution: `${DOCK_CAUTION} Crossing the shift cables is not a cure: it runs the gear ahead in its astern clutch.`,
   noFigure: 'a sense, a hand or a clutch',
@@ -64,6 +68,21 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => [...openRoutes(context, checked.needs.missing), ...stubRoutes(checked.needs.missing)],
     });
   }
+  if (checked.afterAlike) {
+    const other = otherHand(checked.hand!);
+    return say.fails({
+      place: propeller.afterHand!.origin,
+      message: `${line.name}: both propellers of the pair are ${checked.hand}-hand, and they turn against each other: the after one must be ${other}-hand, or it drives astern with the lever ahead.`,
+      related: [{ at: place, message: 'hand of the forward one' }],
+      steps,
+      routes: () => [
+        {
+          title: `Fit a ${other}-hand after propeller in the pair of ${line.name}`,
+          edits: [writeInPlace(propeller, 'after hand', newWord(other))],
+        },
+      ],
+    });
+  }
   if (checked.state === 'either' || !checked.needed || !checked.hand) {
     const turn = checked.hand === 'left' ? 'counter-clockwise' : 'clockwise';
     return say.holds({
@@ -77,7 +96,7 @@ function check(context: LineContext): Verdict | undefined {
   if (checked.state === 'right') {
     return say.holds({
       place,
-      message: `${line.name}: ${clutch}the shaft turns ${turn} seen from aft, and the ${checked.hand}-hand propeller drives ahead.`,
+      message: `${line.name}: ${clutch}the shaft turns ${turn} seen from aft, and the ${checked.hand}-hand propeller drives ahead${isPair(propeller) ? `, and its after one, of the other hand, with it` : ''}.`,
       steps,
     });
   }

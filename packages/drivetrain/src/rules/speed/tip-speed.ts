@@ -1,10 +1,10 @@
 import { renamed, TIP_SPEED_ADVICE, TIP_SPEED_SOURCE, tipSpeed as tipSpeedOf } from '@tailshaft/mechanics';
+import { greatestDiameter } from '../../analysis/pair.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
-import { home, nameOf } from '../../model/part.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { ratedShaftSpeed } from '../capacity/retained-propeller.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -55,11 +55,7 @@ function check(context: LineContext): Verdict | undefined {
   const place = propeller.diameter?.origin ?? propeller.origin;
   const needs = new Needs();
   const shaftSpeed = ratedShaftSpeed(analysis, needs);
-  const diameter = needs.fact(propeller.diameter, {
-    what: `diameter of ${nameOf(propeller)}`,
-    host: home(propeller),
-    property: 'diameter',
-  });
+  const diameter = greatestDiameter(propeller, needs);
   const allowed =
     limit &&
     needs.fact(limit, {
@@ -76,7 +72,7 @@ function check(context: LineContext): Verdict | undefined {
     });
   }
   const speed = tipSpeedOf({ shaftSpeed, diameter: renamed(diameter, 'diameter', 'D') });
-  const numbers = `tip speed ${analysis.tell(speed)} (${propeller.diameter!.written} at ${analysis.tell(shaftSpeed)})`;
+  const numbers = `tip speed ${analysis.tell(speed)} (${diameter.written ?? analysis.tell(diameter)} at ${analysis.tell(shaftSpeed)})`;
   if (!allowed) {
     return say.doesNotApply({
       place,
