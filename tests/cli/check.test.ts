@@ -12,6 +12,19 @@ const WRONG_HAND = changed(SINGLE_LINE, ['hand right [drawing]', 'hand left [dra
 const NO_HAND = changed(SINGLE_LINE, ['hand right [drawing]  ', '']);
 const today = '--today 2026-03-01';
 
+it('marks a margin on which nothing rests', () => {
+  const rated = changed(SINGLE_LINE, [
+    '  slip device offered',
+    '  slip device offered\n  thrust at most 60 kN',
+  ]);
+  const again = /propeller \{[^}]*\}/.exec(rated)![0];
+  const cwd = folder({ 'one.shaft': rated, 'two.shaft': rated.replace(again, `${again}\n      ${again}`) });
+  const margins = (name: string) =>
+    tailshaft(`check ${name} --all ${today}`, { cwd }).stdout.replace(/\s+/g, ' ');
+  expect(margins('one.shaft')).toMatch(/thrust capacity \d+ %(?! \(cannot tell\))/);
+  expect(margins('two.shaft')).toMatch(/thrust capacity \d+ % \(cannot tell\)/);
+});
+
 describe('the status', () => {
   const cwd = folder({
     'right.shaft': SINGLE_LINE,

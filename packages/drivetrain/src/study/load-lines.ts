@@ -52,10 +52,7 @@ function loadLinesOf(of: StudyCase, result: StudyResult): LoadLines[] {
   }
   return [...groups.values()].flatMap(alike => {
     const most = Math.ceil(RATIOS / groups.size);
-    const name = alike
-      .map(one => one.name)
-      .join(', ')
-      .replace(/, (?=[^,]*$)/, ' and ');
+    const name = listed(alike.map(one => one.name));
     return chartsOf(of, result, { best, held, most, line: { ...alike[0]!, name } });
   });
 }
