@@ -156,6 +156,8 @@ export interface UnitConcern {
   readonly written: string;
   readonly number: number;
   readonly unit?: string;
+  /** Symbol of the unit that a misspelt one most likely means. */
+  readonly meant?: string;
   /** The number in other units, with what each would mean: `300 PS`, `220.6 kW`. */
   readonly choices: readonly UnitChoice[];
 }

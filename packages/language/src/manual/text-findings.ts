@@ -200,7 +200,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every number is finite and has the right sign',
     manual:
-      'A number must be finite, and above zero where the quantity cannot be negative, such as diameter, power or mass. Nothing is computed from this value. Write it as measured, or "unknown" until it is known.',
+      'A number must be finite, and above zero where the quantity cannot be negative, such as diameter, power or mass. Thousands are not set apart (1 750), and a decimal begins with a digit (0.75, not .75), so that no number is misread. Nothing is computed from this value. Write it as measured, or "unknown" until it is known.',
     failing: bar('torsional yield -70000 psi'),
     passing: BAR,
   },
@@ -245,7 +245,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every range has both its ends',
     manual:
-      'A working range is written with both ends and two dots between them: 20 .. 24 bar. With one end missing the range is not used.',
+      'A working range is written with both ends and two dots between them: 20 .. 24 bar. With one end missing, or a hyphen or "to" between them, the range is not used.',
     failing:
       'gear Alder-63 "down-angle reduction gear" {\n  source "Alder 63 technical sheet, issue 4" dated 2025-02-10\n  oil pressure 20 bar\n}\n',
     passing:
@@ -256,7 +256,7 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every ratio is written as input to output',
     manual:
-      'A ratio is input speed to output speed, both above zero: 2.04:1. A bare number leaves the direction open, and some papers state it the other way round. Write it with ":1".',
+      'A ratio is input speed to output speed, both above zero: 2.04:1. A bare number leaves the direction open, and some papers state it the other way round. Write it with a colon: 2.04:1, or 1:12 for a taper.',
     failing: 'transfer Elm-2 "V-drive box" {\n  source "V-box sheet" dated 2024-05-02\n  exact 1.214\n}\n',
     passing: 'transfer Elm-2 "V-drive box" {\n  source "V-box sheet" dated 2024-05-02\n  exact 1.214:1\n}\n',
   },

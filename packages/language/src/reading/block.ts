@@ -1,6 +1,6 @@
 import { declareFact, type Fact, type FactHome } from '@tailshaft/drivetrain';
 import { withArticle } from '@tailshaft/mechanics';
-import type { BlockRow, Row, Vocabulary } from '@tailshaft/vocabulary';
+import { type BlockRow, type Row, UNKNOWN, type Vocabulary } from '@tailshaft/vocabulary';
 import { notingAbsence, withoutPlace } from './absent.js';
 import { Cursor } from './cursor.js';
 import { readEvidence } from './evidence.js';
@@ -13,7 +13,7 @@ import { nearest } from './misspelt.js';
 import type { BlockReading, FactReading, Host, Range } from './place.js';
 import type { Problem } from './problem.js';
 import { isSaidBefore } from './said-before.js';
-import { type AtomTok, type BlockTok, isTok } from './token.js';
+import { type AtomTok, type BlockTok, isTok, type Tok } from './token.js';
 import { type Match, WordIndex } from './word-index.js';
 
 export type { BlockReading, FactReading, NestedReading } from './place.js';
@@ -47,24 +47,28 @@ export function readFacts(reading: BlockReading, atoms: readonly AtomTok[], arou
     index => words.match(atoms, index) !== undefined,
   );
   const ofAround = () => !words.match(atoms, cursor.index) && around?.match(atoms, cursor.index);
-  while (cursor.index < atoms.length && !ofAround()) readOne(reading, cursor, words);
+  while (cursor.index < atoms.length && !ofAround()) readOne(reading, cursor, words, around);
   reading.problems.push(...cursor.problems);
   reading.concerns.push(...cursor.concerns);
   return cursor.index;
 }
 
-function readOne(reading: BlockReading, cursor: Cursor, words: WordIndex): void {
+function readOne(reading: BlockReading, cursor: Cursor, words: WordIndex, around?: WordIndex): void {
+  const known = around ? [words, around] : [words];
   const atom = cursor.atoms[cursor.index]!;
   cursor.line = atom.line;
   const match = words.match(cursor.atoms, cursor.index);
-  if (match?.block) readNested(reading, cursor, match, match.block);
+  if (match?.block) readNested(reading, cursor, match, match.block, known);
   else if (match?.row) {
     const start = cursor.index;
     cursor.index += match.length;
     const last = cursor.atoms[cursor.index - 1]!;
     cursor.line = last.line;
-    keep(reading, readFact(reading, cursor, match.row, { start: cursor.atoms[start]!.start, end: last.end }));
-  } else if (!readBare(reading, cursor)) unknownWords(reading, cursor, words);
+    const before = wrongSoFar(cursor);
+    const found = readFact(reading, cursor, match.row, { start: cursor.atoms[start]!.start, end: last.end });
+    keep(reading, found);
+    if (!found.fact && wrongSoFar(cursor) > before) skipRest(cursor, known);
+  } else if (!readBare(reading, cursor, known)) unknownWords(reading, cursor, words);
 }
 
 /** The value behind a property's words, with `unknown` and evidence. */
@@ -154,12 +158,21 @@ function takeEvidence(reading: BlockReading, cursor: Cursor) {
   return { index, range: { start: next.start, end: next.end }, read: readEvidence(next, reading.problems) };
 }
 
-function readNested(reading: BlockReading, cursor: Cursor, match: Match, row: BlockRow): void {
+function readNested(
+  reading: BlockReading,
+  cursor: Cursor,
+  match: Match,
+  row: BlockRow,
+  known: readonly WordIndex[],
+): void {
   const start = cursor.atoms[cursor.index]!.start;
   cursor.index += match.length;
   const words = { start, end: cursor.previous!.end };
   cursor.line = cursor.previous!.line;
+  const before = wrongSoFar(cursor);
   const read = row.head && readFact(reading, cursor, headRow(row), words);
+  if (read && !read.fact && wrongSoFar(cursor) > before)
+    skipRest(cursor, [WordIndex.of(row.block), ...known]);
   const headEnd = cursor.previous!.end;
 
   // Facts on the same line belong to the nested block, until one that only the outer block knows.
@@ -219,11 +232,12 @@ function headRow(row: BlockRow): Row {
 }
 
 /** A value without its words, where its unit tells which property it is: `rated medium 0.112 kW/rpm`. */
-function readBare(reading: BlockReading, cursor: Cursor): boolean {
+function readBare(reading: BlockReading, cursor: Cursor, known: readonly WordIndex[]): boolean {
   const bare = reading.host.vocabulary.rows.filter(row => row.bare);
-  if (bare.length === 0 || cursor.atoms[cursor.index]?.kind !== 'number') return false;
   const start = cursor.index;
   const atom = cursor.atoms[start]!;
+  const isOpen = isTok(atom) && atom.text === UNKNOWN;
+  if (bare.length === 0 || (atom.kind !== 'number' && !isOpen)) return false;
   for (const row of bare) {
     const attempt = new Cursor(cursor.atoms, cursor.uri, () => false);
     attempt.index = start;
@@ -237,8 +251,30 @@ function readBare(reading: BlockReading, cursor: Cursor): boolean {
     return true;
   }
   reading.host.reading = reading;
-  keep(reading, readFact(reading, cursor, bare[0]!, { start: atom.start, end: atom.start }));
+  const found = readFact(reading, cursor, bare[0]!, { start: atom.start, end: atom.start });
+  keep(reading, found);
+  if (!found.fact) skipRest(cursor, known);
   return true;
+}
+
+function wrongSoFar({ problems, concerns }: Cursor): number {
+  return problems.length + concerns.length;
+}
+
+/** What is left on the line of a value that could not be read, up to the next property: it belongs to the same mistake. */
+function skipRest(cursor: Cursor, known: readonly WordIndex[]): void {
+  for (let atom = cursor.peek(); atom && atom.kind !== 'block'; atom = cursor.peek()) {
+    const begins = known.some(words => words.match(cursor.atoms, cursor.index) !== undefined);
+    if (begins || (isTok(atom) && isNearly(atom, known))) return;
+    cursor.index += 1;
+  }
+}
+
+/** Whether a word is probably that of a property, misspelt. */
+function isNearly({ kind, text }: Tok, known: readonly WordIndex[]): boolean {
+  return (
+    kind === 'word' && text.length > 2 && known.some(words => nearest(text, words.firstWords) !== undefined)
+  );
 }
 
 /** Words that no property of this block begins with: one problem for the whole stretch. */

@@ -2,12 +2,12 @@ import { allUnits } from './find.js';
 import { asciiSpelling } from './typographic.js';
 import type { Unit } from './unit.js';
 
-/** The unit a misspelt one most likely means: wrong case first, then its name, then the nearest spelling. */
-export function suggestUnit(misspelt: string): Unit | undefined {
+/** The unit of those asked for that a misspelt one most likely means: wrong case first, then its name, then the nearest spelling. */
+export function suggestUnit(misspelt: string, among: (unit: Unit) => boolean = () => true): Unit | undefined {
   const wanted = asciiSpelling(misspelt);
   const lower = wanted.toLowerCase();
   const named = lower.replace(/[\s-]+/g, ' ').replace(/s$/, '');
-  const units = allUnits();
+  const units = allUnits().filter(among);
   const byCase = units.find(unit => spellings(unit).some(one => one.toLowerCase() === lower));
   if (byCase) return byCase;
   const byName = units.find(unit => unit.name.toLowerCase().split(/[,(]/)[0]!.trim() === named);

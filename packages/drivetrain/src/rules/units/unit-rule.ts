@@ -54,7 +54,7 @@ function judge(
     return each(own, concern =>
       say.fails({
         place: concern.origin,
-        message: `${whatIsWrong(concern)} ${words.why}`,
+        message: `${whatIsWrong(concern)} ${concern.meant ? NOTHING_COMPUTED : words.why}`,
         routes: () =>
           concern.choices.map(choice => ({
             title: `Write ${spell(choice.value)}${choice.means ? `: ${choice.means}` : ''}`,
@@ -71,11 +71,15 @@ function judge(
   });
 }
 
+/** A misspelt unit is told as such: what its kinds differ by is beside the point. */
+const NOTHING_COMPUTED = 'Nothing is computed with it until then.';
+
 function whatIsWrong(concern: UnitConcern): string {
-  const { kind, property, written, unit, dimension } = concern;
+  const { kind, property, written, unit, dimension, meant } = concern;
   if (kind === 'no unit') return `"${property} ${written}" has no unit.`;
   if (kind === 'ambiguous unit') return `"${unit}" in "${property} ${written}" means more than one unit.`;
   if (kind === 'wrong dimension')
     return `"${property}" is a ${dimension}, and "${unit}" does not measure one.`;
-  return `"${unit}" in "${property} ${written}" is not a known unit.`;
+  const near = meant ? ` Did you mean ${meant}?` : '';
+  return `"${unit}" in "${property} ${written}" is not a known unit.${near}`;
 }

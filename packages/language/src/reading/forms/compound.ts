@@ -11,11 +11,12 @@ import {
 } from '@tailshaft/mechanics';
 import { asSpelling, PILOT_KINDS, UNKNOWN, type ValueKind } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
-import { isTok } from '../token.js';
-import { takeNumber } from './number.js';
+import { isTok, type Tok } from '../token.js';
+import { type NumberRead, takeNumber } from './number.js';
 import { isUnitOf, takeOpen } from './open.js';
-import { missingNumber, takeQuantity } from './quantity.js';
+import { missingNumber, RATIO_JOINTS, takeQuantity } from './quantity.js';
 import { symbolOf } from './symbol.js';
+import { spelledUnit } from './unit.js';
 
 /** Marks between the two ends of a range. */
 const TO = ['..', '…', '–', '—'];
@@ -29,7 +30,10 @@ export function goesOn(cursor: Cursor, kind: ValueKind): boolean {
     case 'quantity':
       return own && isUnitOf(next, kind.dimension);
     case 'ratio':
-      return own && kind.slope === true && isUnitOf(next, 'ratio');
+      return (
+        (own && kind.slope === true && isUnitOf(next, 'ratio')) ||
+        (RATIO_JOINTS.includes(next.text) && isTok(cursor.peek(2)))
+      );
     case 'layout':
       return next.kind === 'number' || next.text === UNKNOWN;
     case 'mesh':
@@ -74,7 +78,10 @@ export function takeSpan<D extends Dimension>(
   const lowOpen = takeOpen(cursor, 'low end');
   const low = lowOpen ? undefined : takeNumber(cursor);
   if (!low && !lowOpen) return missingNumber(cursor, property, dimension);
-  const lowUnit = isTok(cursor.peek()) && cursor.peek()!.kind === 'word' ? cursor.take('word') : undefined;
+  const behind = cursor.peek();
+  const lowUnit = isTok(behind) && behind.text !== 'to' ? cursor.take('word') : undefined;
+  const otherwise = low && spanOtherwise(cursor, property, low, lowUnit);
+  if (otherwise) return undefined;
   if (!cursor.take('mark', ...TO)) {
     cursor.index = start;
     const range = cursor.peek()!;
@@ -100,6 +107,35 @@ export function takeSpan<D extends Dimension>(
   return { low: lowValue, high };
 }
 
+/** `20 to 24 bar`, `20-24 bar`, `20...24 bar`: told with the range as it is to be written. */
+function spanOtherwise(cursor: Cursor, property: string, low: NumberRead, lowUnit: Tok | undefined): boolean {
+  const from = cursor.index;
+  const isLong = cursor.take('mark', '..') && cursor.take('mark', '.');
+  const joined = isLong || cursor.take('mark', '-', '−', '~') || cursor.take('word', 'to');
+  const high = cursor.peek();
+  const figure = isTok(high) && high.kind === 'number' ? high.text : undefined;
+  if (figure === undefined || !(joined || /^[-−]/.test(figure))) {
+    cursor.index = from;
+    return false;
+  }
+  cursor.index += 1;
+  const unit = spelledUnit(cursor);
+  cursor.index += unit?.count ?? 0;
+  const ends = [
+    `${low.written}${lowUnit ? ` ${lowUnit.text}` : ''}`,
+    `${joined ? figure : figure.slice(1)}${unit ? ` ${unit.text}` : ''}`,
+  ];
+  const text = ends.join(' .. ');
+  const range = { start: low.start, end: cursor.previous!.end };
+  cursor.problem(
+    'text/range',
+    range,
+    `"${property}" is a range: write both ends with two dots between, as in "${text}".`,
+    [{ title: `Write ${text}`, text }],
+  );
+  return true;
+}
+
 /** `300 kW at 2300 rpm`. */
 export function takePoint<Y extends Dimension, X extends Dimension>(
   cursor: Cursor,
@@ -114,6 +150,14 @@ export function takePoint<Y extends Dimension, X extends Dimension>(
     return undefined;
   }
   if (!cursor.takeJoin('at')) {
+    const joint = cursor.peek();
+    if (isTok(joint) && ['@', '/'].includes(joint.text))
+      return cursor.problem(
+        'text/value-missing',
+        joint,
+        `Write "at" instead of "${joint.text}" between the two.`,
+        [{ title: 'Write at', text: ' at ' }],
+      );
     const end = cursor.previous!;
     const unit = unitsOf(at)[0];
     return cursor.problem(

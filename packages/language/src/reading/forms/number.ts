@@ -1,4 +1,4 @@
-import { listed } from '@tailshaft/mechanics';
+import { findUnit, listed } from '@tailshaft/mechanics';
 import type { Cursor } from '../cursor.js';
 import { isTok, type Tok } from '../token.js';
 
@@ -39,10 +39,12 @@ const FRACTION = /^(?:\d+\/\d+|[¼-¾⅐-⅞])(?:"|″|''|['′])?$/;
 
 /** `300`, `1/2`, `1 3/4`, `1-3/4`, `1¾`, `-3`, `5e4`; `1.75"` and `4'` bring their unit with them. */
 export function takeNumber(cursor: Cursor): NumberRead | undefined {
+  const point = leadingPoint(cursor);
+  if (point) return point;
   const first = cursor.take('number');
   if (!first) return undefined;
-  const comma = decimalComma(cursor, first);
-  if (comma) return comma;
+  const otherwise = decimalComma(cursor, first) ?? thousands(cursor, first);
+  if (otherwise) return otherwise;
   const next = cursor.peek();
   if (/^\d+$/.test(first.text) && isTok(next) && FRACTION.test(plain(next.text))) {
     cursor.index += 1;
@@ -84,6 +86,56 @@ function plain(text: string): string {
 function markOf(text: string): { unit?: 'in' | 'ft' } {
   const mark = MARKED.exec(text)?.[0];
   return mark ? { unit: mark === "'" || mark === '′' ? 'ft' : 'in' } : {};
+}
+
+/** `.75`: easily read as 75. */
+function leadingPoint(cursor: Cursor): NumberRead | undefined {
+  const [point, digits] = [cursor.peek(), cursor.peek(1)];
+  if (!isTok(point) || point.text !== '.' || !isTok(digits)) return undefined;
+  if (digits.start !== point.end || !/^\d/.test(digits.text)) return undefined;
+  cursor.index += 2;
+  return refused(cursor, { start: point.start, end: digits.end }, `.${digits.text}`, `0.${digits.text}`, {
+    code: 'text/number',
+    because: 'A number begins with a digit',
+  });
+}
+
+/** `1 750`, `1'750`, `1_750`: thousands that are set apart. A gap parts numbers too, so a unit must stand behind them. */
+function thousands(cursor: Cursor, first: Tok): NumberRead | undefined {
+  if (!/^[+\-−]?\d{1,3}['’]?$/.test(first.text)) return undefined;
+  const groups: Tok[] = [];
+  let last = first;
+  for (let next = cursor.peek(); isTok(next); next = cursor.peek(groups.length)) {
+    const gap = next.start - last.end;
+    const apart = last.text.endsWith("'") || next.text.startsWith('_') ? 0 : 1;
+    if (gap !== apart || !/^_?\d{3}(?:\.\d+|'|(?:_\d{3})+)?$/.test(next.text)) break;
+    groups.push(next);
+    last = next;
+  }
+  const behind = cursor.peek(groups.length);
+  const withGap = groups.some(one => /^\d/.test(one.text)) && !first.text.endsWith("'");
+  const isMeasured = isTok(behind) && (behind.text === 'per' || findUnit(behind.text) !== undefined);
+  if (groups.length === 0 || (withGap && !isMeasured)) return undefined;
+  cursor.index += groups.length;
+  const all = [first, ...groups].map(one => one.text.replace(/['’_]/g, '')).join('');
+  const written = [first, ...groups].map(one => one.text).join(withGap ? ' ' : '');
+  return refused(cursor, { start: first.start, end: last.end }, written, all, {
+    code: 'text/number',
+    because: 'Thousands are not set apart',
+  });
+}
+
+function refused(
+  cursor: Cursor,
+  range: { readonly start: number; readonly end: number },
+  written: string,
+  meant: string,
+  { code, because }: { readonly code: string; readonly because: string },
+): NumberRead {
+  cursor.problem(code, range, `${because}: write ${meant} instead of ${written}.`, [
+    { title: `Write ${meant}`, text: meant, ...range },
+  ]);
+  return { number: Number.NaN, written, ...range, refused: true };
 }
 
 /** `1,75`: a comma may part the decimals or the thousands, so it is refused, with what it may mean. */

@@ -9,8 +9,10 @@ import {
   unitsOf,
   type Value,
 } from '@tailshaft/mechanics';
+import { UNKNOWN } from '@tailshaft/vocabulary';
 import type { Cursor } from '../cursor.js';
-import { isTok } from '../token.js';
+import { nearest } from '../misspelt.js';
+import { isTok, type Tok } from '../token.js';
 import { type NumberRead, takeNumber } from './number.js';
 import { takeOpen } from './open.js';
 import { symbolOf } from './symbol.js';
@@ -110,7 +112,10 @@ export function takePerYear(cursor: Cursor, property: string): Value<'number'> |
 
 /** `2.04:1`; of a taper `3/4 in/ft` too. */
 export function takeRatio(cursor: Cursor, property: string, slope = false): Value<'ratio'> | undefined {
-  if (takeOpen(cursor, 'ratio', 'ratio')) return undefined;
+  if (takeOpen(cursor, 'ratio', 'ratio')) {
+    takeSecond(cursor);
+    return undefined;
+  }
   const token = cursor.take('ratio');
   if (token) {
     const [over, under] = token.text.split(':').map(Number) as [number, number];
@@ -139,10 +144,33 @@ export function takeRatio(cursor: Cursor, property: string, slope = false): Valu
       unit: unit.symbol,
     });
   }
-  return cursor.problem('text/ratio', number, `Write the ratio to one, as in "${number.written}:1".`, [
-    { title: `Write ${number.written}:1`, text: `${number.written}:1` },
+  const second = takeSecond(cursor);
+  if (second?.text === UNKNOWN) {
+    cursor.open.push('ratio');
+    return undefined;
+  }
+  const meant = colon(number.written, second?.text);
+  const range = { start: number.start, end: second?.end ?? number.end };
+  return cursor.problem('text/ratio', range, `Write the ratio with a colon, as in "${meant}".`, [
+    { title: `Write ${meant}`, text: meant },
   ]);
 }
+
+/** `2.04` and `1`, or `1/12` in one, as a ratio is written. */
+function colon(first: string, second: string | undefined): string {
+  return first.includes('/') ? first.replace('/', ':') : `${first}:${second ?? '1'}`;
+}
+
+/** The second half of a ratio that is not written with a colon between its numbers. */
+function takeSecond(cursor: Cursor): Tok | undefined {
+  const [joint, second] = [cursor.peek(), cursor.peek(1)];
+  if (!isTok(joint) || !RATIO_JOINTS.includes(joint.text) || !isTok(second)) return undefined;
+  if (!/^\d+(?:\.\d+)?$/.test(second.text) && second.text !== UNKNOWN) return undefined;
+  cursor.index += 2;
+  return second;
+}
+
+export const RATIO_JOINTS: readonly string[] = [':', '/', 'to', 'in'];
 
 function made<D extends Dimension>(
   cursor: Cursor,
@@ -167,11 +195,13 @@ export function missingNumber(
   const next = cursor.peek();
   const range = isTok(next) && !cursor.atNextProperty ? next : cursor.previous!;
   if (range === next) cursor.index += 1;
+  const nearly = isTok(next) && range === next && nearest(next.text, [UNKNOWN]) !== undefined;
   const found = range === next ? `, not "${isTok(next) ? next.text : ''}"` : '';
   return cursor.problem(
     'text/value-missing',
     range,
     `"${property}" needs a ${dimension === 'number' ? 'number' : dimension}${found}: for example "${property.replace(/, (?=\w+$)/, ' ... ')} ${example}", or "unknown" until it is known.`,
+    nearly ? [{ title: `Write ${UNKNOWN}`, text: UNKNOWN }] : undefined,
   );
 }
 

@@ -48,6 +48,7 @@ export function takeUnit(
     end: number,
     spelling: string | undefined,
     choices: UnitConcern['choices'],
+    meant?: string,
   ): undefined => {
     if (number.refused) return undefined;
     if (!Number.isFinite(number.number))
@@ -61,6 +62,7 @@ export function takeUnit(
       written,
       number: number.number,
       ...(spelling ? { unit: spelling } : {}),
+      ...(meant ? { meant } : {}),
       choices,
     });
     return undefined;
@@ -105,10 +107,14 @@ export function takeUnit(
     return concern('ambiguous unit', end, text, choices.length > 0 ? choices : usual());
   }
   if (unit) return concern('wrong dimension', end, text, usual());
-  const meant = suggestUnit(text);
-  const choices =
-    meant && measures(meant, dimension) ? [choiceOf(number, meant, dimension, property)] : usual();
-  return concern('unknown unit', end, text, choices);
+  const meant = suggestUnit(text, one => measures(one, dimension));
+  return concern(
+    'unknown unit',
+    end,
+    text,
+    meant ? [choiceOf(number, meant, dimension, property)] : usual(),
+    meant?.symbol,
+  );
 }
 
 /** The longest run of tokens from here on that spells a unit: `1/min` and `kW/(r/min)` are several. */
