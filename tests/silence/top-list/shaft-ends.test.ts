@@ -60,3 +60,42 @@ describe('the vibratory stress of a shaft', () => {
     expect(said!.message).toContain('the large end of the taper');
   });
 });
+
+describe('a shaft that takes the place of another', () => {
+  const broke = passing('shafting/after-break');
+  const [was, is] = ['diameter 65 mm [drawing]\n', 'diameter 75 mm [drawing] }'];
+  const ends = (old: string, now: string) =>
+    changed(broke, [was, `diameter 65 mm [drawing]  ${old}\n`], [is, `diameter 75 mm [drawing]  ${now} }`]);
+
+  // By hand: stress goes as 1/d³, and 80 % of it is allowed. (65/75)³ = 0.65, (65/60)³ = 1.27, (50/55)³ = 0.75, (50/52)³ = 0.89.
+  it.each([
+    ['', '', 'holds'],
+    ['', 'taper large end 60 mm', 'fails'],
+    ['taper large end 50 mm', 'taper large end 55 mm', 'holds'],
+    ['taper large end 50 mm', 'taper large end 52 mm', 'fails'],
+    ['coupling end diameter 50 mm', 'coupling end diameter 52 mm', 'fails'],
+    ['taper large end 50 mm', '', 'cannot tell'],
+    ['taper large end 50 mm', 'taper large end unknown', 'cannot tell'],
+  ])('runs at less stress in its ends too: %s, then %s', async (old, now, outcome) => {
+    expect(await outcomes('shafting/after-break', ends(old, now))).toEqual([outcome]);
+  });
+
+  const graded = passing('shafting/material-changed');
+  const turned = (old: string, now: string) =>
+    changed(
+      graded,
+      ['diameter 65 mm [drawing]', `diameter 65 mm [drawing]  ${old}`],
+      ['diameter 65 mm }', `diameter 65 mm  ${now} }`],
+    );
+
+  // The new grade has 70/67 of the yield of the old one, so that an end may be (67/70)^⅓ = 0.985 as thick.
+  it.each([
+    ['', '', 'holds'],
+    ['', 'coupling end diameter 60 mm', 'fails'],
+    ['coupling end diameter 60 mm', 'coupling end diameter 59.5 mm', 'holds'],
+    ['coupling end diameter 60 mm', 'coupling end diameter 57 mm', 'fails'],
+    ['coupling end diameter 60 mm', '', 'cannot tell'],
+  ])('is no weaker in its ends: %s, then %s', async (old, now, outcome) => {
+    expect(await outcomes('shafting/material-changed', turned(old, now))).toEqual([outcome]);
+  });
+});

@@ -62,6 +62,41 @@ export function sizesWithEnds(shaft: Shaft, needs: Needs): SizedSection[] | unde
   ];
 }
 
+/** One place of two shafts, the one before and the one that takes its place. */
+export interface PlaceOfTwo {
+  /** Nothing for the bar, else ` at its coupling end`. */
+  readonly where: string;
+  readonly now: SizedSection;
+  readonly was: SizedSection;
+}
+
+const ENDS = { 'taper large end': 'taperLargeEnd', 'coupling end diameter': 'couplingEnd' } as const;
+
+/**
+ * Two shafts place by place: the weakest of each bar, and each end that one of them turns down. An end of the old one of which
+ * nothing is said is as thick as its bar; that of the new one is asked for where the old one says it.
+ */
+export function placesOfTwo(now: Shaft, was: Shaft, needs: Needs): PlaceOfTwo[] | undefined {
+  const [sizes, old] = [sizesWithEnds(now, needs), sizesWithEnds(was, needs)];
+  if (!sizes || !old) return undefined;
+  const bar = (all: readonly SizedSection[]) => weakestInTorsion(all.filter(one => !one.end));
+  const end = (all: readonly SizedSection[], property: string) =>
+    all.find(one => one.end?.property === property);
+  const ends = Object.entries(ENDS).map(([property, field]) => {
+    const [own, oldEnd] = [end(sizes, property), end(old, property)];
+    if (own)
+      return {
+        where: ` at its ${own.name.replace(' of its taper', ' of the taper')}`,
+        now: own,
+        was: oldEnd ?? bar(old),
+      };
+    if (oldEnd)
+      needs.fact(now[field], { what: `${property} of the new ${nameOf(now)}`, host: now.origin, property });
+    return undefined;
+  });
+  return [{ where: '', now: bar(sizes), was: bar(old) }, ...ends.flatMap(one => one ?? [])];
+}
+
 /** The ends of which nothing is said, as they are taken to be: told with what rests on them. */
 export function endsTakenFor(shaft: Shaft): Value<'length'>[] {
   return (['taper large end', 'coupling end diameter'] as const).flatMap(property => {

@@ -1,4 +1,4 @@
-import { declareFact, type Fact, type FactHome } from '@tailshaft/drivetrain';
+import { declareFact, type Fact, type FactHome, isWeak } from '@tailshaft/drivetrain';
 import { withArticle } from '@tailshaft/mechanics';
 import { type BlockRow, type Row, UNKNOWN, type Vocabulary } from '@tailshaft/vocabulary';
 import { notingAbsence, withoutPlace } from './absent.js';
@@ -139,7 +139,10 @@ export function keep(reading: BlockReading, found: FactReading): void {
 
 /** A fact as it was found at a host: looking at its value is noted from here on. */
 export function declared(found: FactReading, host: Host): FactReading {
-  return found.fact ? { ...found, fact: declareFact(found.fact, homeIn(host, found.row)) } : found;
+  if (!found.fact) return found;
+  const { doubt } = host;
+  const fact = doubt && !found.fact.evidence ? { ...found.fact, evidence: doubt } : found.fact;
+  return { ...found, fact: declareFact(fact, homeIn(host, found.row)) };
 }
 
 /** Where a fact belongs, and whether the product has an estimate for it. */
@@ -187,6 +190,7 @@ function readNested(
     headEnd,
     vocabulary: row.block,
     form: 'nested',
+    ...doubtOf(read?.fact, reading.host),
   };
   const head = read?.fact ? { ...read, fact: declareFact(read.fact, homeIn(host, row)) } : read;
   const nested = startReading(host);
@@ -218,6 +222,14 @@ function readNested(
   if (row.head && head?.fact?.value === undefined) return;
   if (row.many) (reading.fields[row.field] as unknown[]).push(fields);
   else reading.fields[row.field] ??= fields;
+}
+
+/** What a doubted head does to all that stands under it. */
+function doubtOf(head: Fact<unknown> | undefined, around: Host): Pick<Host, 'doubt'> {
+  const own = head && isWeak(head) ? head.evidence : undefined;
+  // A head with evidence of its own is as good as that says.
+  const doubt = own ?? (head?.evidence ? undefined : around.doubt);
+  return doubt ? { doubt } : {};
 }
 
 function headRow(row: BlockRow): Row {

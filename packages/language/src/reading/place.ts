@@ -1,4 +1,4 @@
-import type { Fact, UnitConcern } from '@tailshaft/drivetrain';
+import type { Evidence, Fact, UnitConcern } from '@tailshaft/drivetrain';
 import type { Origin } from '@tailshaft/mechanics';
 import type { BlockRow, Role, Row, Vocabulary } from '@tailshaft/vocabulary';
 import type { Problem } from './problem.js';
@@ -24,6 +24,8 @@ export interface Host extends Place {
   readonly insertAs?: Role;
   /** Set for a part that is kept by one statement with others of its role, or by one that stands before its place. */
   readonly keeps?: Kept;
+  /** The weak evidence of its head, `rated medium [hearsay] { }`: what it holds is no better, unless it says of itself. */
+  readonly doubt?: Evidence;
   /** The part names a catalogue entry that does not exist: what is missing of it is no separate finding. */
   readonly unresolved?: boolean;
   /** Facts of the header and the block together. Filled in when the block has been read. */

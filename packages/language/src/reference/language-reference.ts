@@ -70,7 +70,7 @@ export function languageReference(): string {
       refusedUnits().map(({ spellings, why, choices }) => [spellings.map(code).join(', '), why, choices]),
     ),
     '## Evidence',
-    'Any value may be followed by its evidence in brackets, with a date, or a document in quotes: `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`.',
+    'Any value may be followed by its evidence in brackets, with a date, or a document in quotes: `[measured 2026-01-14]`, `[drawing "S-201 rev C"]`. `[hearsay]` or `[assumed]` at the head of a block in a block, as `clutch A [hearsay] { }`, is that of all in it that has no evidence of its own.',
     table(
       ['evidence', 'meaning'],
       EVIDENCE_KINDS.map(kind => [code(`[${kind}]`), EVIDENCE_MEANINGS[kind] ?? '']),

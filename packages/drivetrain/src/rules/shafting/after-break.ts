@@ -1,7 +1,6 @@
 import { percent, renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
-import type { LineAnalysis } from '../../analysis/line.js';
-import { sizesOf } from '../../analysis/shaft-sections.js';
+import { placesOfTwo, type SizedSection } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -87,7 +86,7 @@ function brokenBefore(line: ShaftLine, shaft: Shaft, index: number): Broken | un
 }
 
 function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
-  const { line, analysis, analysisOf } = context;
+  const { line, analysis } = context;
   const say = sayFor(INFO, line.path);
   const place = shaft === broke.shaft ? broke.damage.origin : shaft.origin;
   const related =
@@ -104,21 +103,11 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
     if (by === undefined) return waits(say, needs, place, `${happened}; whether the new shaft will last`);
     return say.holds({ place, related, message: `${happened}; fatigue of this one is covered by "${by}".` });
   }
-  const now = nominalStress(shaft, analysis, needs);
-  const then = shaft === broke.shaft ? now : nominalStress(broke.shaft, analysisOf(broke.line), needs);
-  const allowed =
-    then &&
-    needs.found(
-      allowing(
-        then,
-        ALLOWED - 1,
-        'stress allowed after the break',
-        `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
-      ),
-    );
+  const worst = worstPlace(context, shaft, broke, needs);
+  const { now, was: then, allowed } = worst ?? {};
   if (!now || !then || !allowed || needs.any)
     return waits(say, needs, place, `${happened}; whether this one runs at clearly less stress`, { related });
-  const numbers = `${analysis.tell(now, 3)} of torsional stress at greatest torque, ${analysis.tell(then, 3)} then`;
+  const numbers = `${worst!.where.trimStart()}${worst!.where && ' '}${analysis.tell(now, 3)} of torsional stress at greatest torque, ${analysis.tell(then, 3)} then`;
   return say.compare({
     place,
     related,
@@ -136,8 +125,8 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
               context,
               shaft,
               other => {
-                const stress = nominalStress(other, analysis, new Needs());
-                return stress && allowed.si / stress.si - 1;
+                const then = worstPlace(context, other, broke, new Needs());
+                return then && then.allowed.si / then.now.si - 1;
               },
               'margin',
               undefined,
@@ -146,13 +135,38 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
   });
 }
 
-/** Torsional stress in the thinnest length of a shaft at the greatest torque of the engine. */
-function nominalStress(shaft: Shaft, analysis: LineAnalysis, needs: Needs): Value<'pressure'> | undefined {
-  const torque = greatestTorqueAt(analysis, shaft, needs);
-  const sizes = sizesOf(shaft, needs);
-  if (!torque || !sizes) return undefined;
-  const stresses = sizes.map(({ size }) =>
-    torsionalShearStress({ torque: renamed(torque, 'greatest torque of the shaft', 'T'), ...size }),
-  );
-  return needs.found(stresses.reduce((most, one) => (one.si > most.si ? one : most)));
+/** The place of the shaft at which it runs least below the stress that broke the one before. */
+function worstPlace(
+  context: LineContext,
+  shaft: Shaft,
+  broke: Broken,
+  needs: Needs,
+): StressedPlace | undefined {
+  const torque = greatestTorqueAt(context.analysis, shaft, needs);
+  const then =
+    shaft === broke.shaft ? torque : greatestTorqueAt(context.analysisOf(broke.line), broke.shaft, needs);
+  const places = placesOfTwo(shaft, broke.shaft, needs);
+  if (!torque || !then || !places) return undefined;
+  const stressed = places.map(({ where, ...of }) => {
+    const before = stressIn(of.was, then);
+    const limit = allowing(
+      before,
+      ALLOWED - 1,
+      'stress allowed after the break',
+      `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
+    );
+    return { where, now: stressIn(of.now, torque), was: before, allowed: limit };
+  });
+  const margin = ({ now, allowed }: StressedPlace) => allowed.si / now.si;
+  return needs.found(stressed.reduce((worst, one) => (margin(one) < margin(worst) ? one : worst)));
 }
+
+interface StressedPlace {
+  readonly where: string;
+  readonly now: Value<'pressure'>;
+  readonly was: Value<'pressure'>;
+  readonly allowed: Value<'pressure'>;
+}
+
+const stressIn = ({ size }: SizedSection, torque: Value<'torque'>): Value<'pressure'> =>
+  torsionalShearStress({ torque: renamed(torque, 'greatest torque of the shaft', 'T'), ...size });

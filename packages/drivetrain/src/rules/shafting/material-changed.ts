@@ -1,7 +1,7 @@
 import { smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
 import { keptOf } from '../../analysis/kept.js';
 import type { Load } from '../../analysis/loads.js';
-import { type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
+import { placesOfTwo, type SizedSection } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, wantedOf } from '../../analysis/shaft-strength.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -72,13 +72,11 @@ function check(context: LineContext): Verdict | undefined {
     [old, ' of before'],
   ] as const)
     needs.fact(of.material, { what: `material of the shaft${which}`, host: of.origin, property: 'material' });
-  const [size, oldSize] = [weakestOf(shaft, needs), weakestOf(old, needs)];
   const load = ratedShaftLoad(analysis, shaft, needs);
-  const [after, before] = [factorOf(shaft, load, needs), factorOf(old, load, needs)];
-  if (!size || !oldSize || !after || !before || needs.any) {
-    return waits(say, needs, place, `${line.name}: whether the new grade is weaker`);
-  }
-  const numbers = `${then} ${oldSize.written} before, factor ${before.si.toFixed(1)}; ${now} ${size.written} now, factor ${after.si.toFixed(1)} under the same load`;
+  const worst = worstPlace(shaft, old, load, needs);
+  if (!worst || needs.any) return waits(say, needs, place, `${line.name}: whether the new grade is weaker`);
+  const { after, before } = worst;
+  const numbers = `${then} ${worst.was.written}${worst.where} before, factor ${before.si.toFixed(1)}; ${now} ${worst.now.written} now, factor ${after.si.toFixed(1)} under the same load`;
   return say.compare({
     place,
     capacity: after,
@@ -92,26 +90,40 @@ function check(context: LineContext): Verdict | undefined {
         context,
         shaft,
         other => {
-          const factor = factorOf(other, load, new Needs());
-          return factor && factor.si / before.si - 1;
+          const place = worstPlace(other, old, load, new Needs());
+          return place && place.after.si / place.before.si - 1;
         },
         'factor over the old one',
       ),
   });
 }
 
-function factorOf(shaft: Shaft, load: Load | undefined, needs: Needs): Value<'number'> | undefined {
-  const size = weakestOf(shaft, needs)?.size;
-  const grade = gradeOf(shaft, needs);
-  const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
-  if (!size || !torsionalYield || !load) return undefined;
-  return needs.found(
-    smallCraftSafetyFactor({ ...size, torsionalYield, power: load.power, speed: load.speed }),
+/** The place of the new shaft whose factor compares worst with that of the old one there. */
+function worstPlace(shaft: Shaft, old: Shaft, load: Load | undefined, needs: Needs) {
+  const factors = placesOfTwo(shaft, old, needs)?.map(one => ({
+    ...one,
+    after: factorOf(shaft, one.now, load, needs),
+    before: factorOf(old, one.was, load, needs),
+  }));
+  const known = factors?.flatMap(({ after, before, ...one }) =>
+    after && before ? [{ ...one, after, before }] : [],
+  );
+  if (!known || known.length < factors!.length) return undefined;
+  return known.reduce((worst, one) =>
+    one.after.si / one.before.si < worst.after.si / worst.before.si ? one : worst,
   );
 }
 
-/** The diameter of the shaft that takes least torque. */
-function weakestOf(shaft: Shaft, needs: Needs): SizedSection | undefined {
-  const sizes = sizesOf(shaft, needs);
-  return sizes && weakestInTorsion(sizes);
+function factorOf(
+  shaft: Shaft,
+  { size }: SizedSection,
+  load: Load | undefined,
+  needs: Needs,
+): Value<'number'> | undefined {
+  const grade = gradeOf(shaft, needs);
+  const torsionalYield = grade && needs.fact(grade.torsionalYield, wantedOf(grade, 'torsional yield'));
+  if (!torsionalYield || !load) return undefined;
+  return needs.found(
+    smallCraftSafetyFactor({ ...size, torsionalYield, power: load.power, speed: load.speed }),
+  );
 }
