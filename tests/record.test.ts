@@ -71,7 +71,11 @@ describe('the record of a vessel', () => {
       ],
       HOLDS,
     ],
-    ['no date', [['revision B dated 2025-11-20', 'revision B']], but(1, 'cannot tell')],
+    [
+      'no date, so that nobody knows what was signed then',
+      [['revision B dated 2025-11-20', 'revision B']],
+      but(1, 'cannot tell').with(2, 'revision-signed cannot tell'),
+    ],
     ['checked by who prepared it', [['checked by "R. Marram"', 'checked by "J  Fennick"']], but(2, 'fails')],
     [
       'approved by who prepared it',
@@ -79,6 +83,22 @@ describe('the record of a vessel', () => {
       but(2, 'fails'),
     ],
     ['signed before it was there', [['dated 2025-11-21', 'dated 2025-11-19']], but(2, 'fails')],
+    [
+      'checked before it was prepared',
+      [['as "naval architect"', 'as "naval architect" dated 2025-11-22']],
+      but(2, 'fails'),
+    ],
+    [
+      'approved before it was checked',
+      [['checked by', 'approved by "H. Dunlin" as "head" dated 2025-11-20\n    checked by']],
+      but(2, 'fails'),
+    ],
+    ['signed in the time to come', [['dated 2025-11-21', 'dated 2035-11-21']], but(2, 'fails')],
+    [
+      'checked after the next revision',
+      [['  arrangement proposed {', '  revision C dated 2025-11-20 "Next"\n  arrangement proposed {']],
+      ['revision-order holds', ...but(2, 'fails')],
+    ],
     ['signed in no role', [[' as "checker"', '']], but(2, 'cannot tell')],
     [
       'checked by nobody',

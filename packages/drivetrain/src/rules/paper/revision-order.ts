@@ -96,7 +96,7 @@ function inTurn(ordered: readonly Revision[], say: ReturnType<typeof sayFor>, to
 }
 
 /** By letters or by numbers where all have the one or the other, else as they are written. */
-function inOrder(revisions: readonly Revision[]): readonly Revision[] {
+export function inOrder(revisions: readonly Revision[]): readonly Revision[] {
   const kinds = [/^\d+$/, /^[A-Za-z]+$/, /^[A-Za-z]+\d+$/];
   const kind = kinds.find(one => revisions.every(({ name }) => one.test(name)));
   if (!kind) return revisions;

@@ -9,6 +9,7 @@ import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
 import { RECORDED } from './record-specs.js';
+import { inOrder } from './revision-order.js';
 
 const INFO: RuleInfo = {
   id: 'paper/revision-signed',
@@ -16,12 +17,12 @@ const INFO: RuleInfo = {
   mistakes: [],
   severity: 'warning',
   criterion:
-    'a revision that names who prepared it is checked by another person, each in a named role, and no ' +
-    'signature is older than the revision',
+    'a revision that names who prepared it is checked by another person, each in a named role; signatures follow ' +
+    'each other as prepared, checked, approved, none older than the revision, and none after the next revision or the day of the check',
   source: { title: 'independent checking as design offices keep it', confidence: 'common practice' },
   manual:
     'Authors overlook their own errors. A revision is therefore checked by a person other than its author, and both sign in a stated role. A signature older than the revision was given for another ' +
-    'text. Have the revision checked, and enter who did, in which role and on which day.',
+    'text, and so was one given after the next revision was issued; an approval before the check approved something unchecked. Have the revision checked, and enter who did, in which role and on which day.',
   caution: 'Names are compared as written; the signed document governs, not this record.',
   noFigure: 'a record or its dates',
   curesRecord: true,
@@ -36,18 +37,20 @@ const INFO: RuleInfo = {
 
 export const revisionSigned: Rule = { ...INFO, scope: 'vessel', check };
 
-function check({ vessel }: Context): Apart<Verdict> {
+function check({ vessel, today }: Context): Apart<Verdict> {
   const say = sayFor(INFO, vessel.name);
   const signed = vessel.revisions.filter(one => signaturesOf(one).length > 0);
   return each(signed, revision => {
     const { origin: place, name, prepared = [], checked = [], dated } = revision;
     const all = signaturesOf(revision);
+    const disorder = outOfTurn(revision, inOrder(vessel.revisions), today);
     const early = all.find(one => dated !== undefined && (one.dated?.value ?? dated) < dated);
     if (early)
       return say.fails({
         place: early.origin,
         message: `${early.name} signed revision ${name} on ${early.dated?.value}, before its date, ${dated}: the signature is for another text.`,
       });
+    if (disorder) return say.fails({ place: disorder.at, message: disorder.message, ...disorder.beside });
     const others = [...checked, ...(revision.approved ?? [])];
     const both = others.find(one => prepared.some(author => same(author, one)));
     if (both)
@@ -56,6 +59,8 @@ function check({ vessel }: Context): Apart<Verdict> {
         message: `${both.name} prepared revision ${name} and also checks or approves it, so it has no independent check. Have another person check it.`,
       });
     const needs = new Needs();
+    if (dated === undefined && all.some(one => one.dated))
+      needs.miss({ what: `date of revision ${name}`, host: place, property: 'dated' });
     const what = (said: string) => `who ${said} revision ${name}`;
     if (prepared.length === 0) needs.miss({ what: what('prepared'), host: place, property: 'prepared by' });
     if (checked.length === 0) needs.miss({ what: what('checked'), host: place, property: 'checked by' });
@@ -71,6 +76,50 @@ function check({ vessel }: Context): Apart<Verdict> {
       message: `Revision ${name} is prepared by ${named(prepared)} and checked by ${named(checked)}.`,
     });
   });
+}
+
+interface OutOfTurn {
+  readonly at: Signature['origin'];
+  readonly message: string;
+  readonly beside: Partial<Pick<Verdict, 'related'>>;
+}
+
+/** A signature that was given before one which it relies on, or for a text that had been superseded by then. */
+function outOfTurn(revision: Revision, ordered: readonly Revision[], today: string): OutOfTurn | undefined {
+  const { prepared = [], checked = [], approved = [], name } = revision;
+  const dayOf = (one: Signature) => one.dated?.value ?? revision.dated;
+  const turns = [
+    ...prepared.map(one => ({ one, did: 'prepared', turn: 0 })),
+    ...checked.map(one => ({ one, did: 'checked', turn: 1 })),
+    ...approved.map(one => ({ one, did: 'approved', turn: 2 })),
+  ].flatMap(signed => {
+    const day = dayOf(signed.one);
+    return day === undefined ? [] : [{ ...signed, day }];
+  });
+  for (const { one, did, turn, day } of turns) {
+    const first = turns.find(other => other.turn < turn && other.day > day);
+    if (first)
+      return {
+        at: one.origin,
+        beside: { related: [{ at: first.one.origin, message: `${first.did} on ${first.day}` }] },
+        message: `${one.name} ${did} revision ${name} on ${day}, before ${first.one.name} ${first.did} it on ${first.day}. Correct the dates, or have it ${did} again.`,
+      };
+    // A revision that is itself still to come is told as such.
+    if (day > today && !(revision.dated !== undefined && revision.dated > today))
+      return {
+        at: one.origin,
+        beside: {},
+        message: `${one.name} ${did} revision ${name} on ${day}, after the day of this check, ${today}. Give it the day on which it was signed.`,
+      };
+    const next = ordered[ordered.indexOf(revision) + 1];
+    if (next?.dated !== undefined && day > next.dated)
+      return {
+        at: one.origin,
+        beside: { related: [{ at: next.origin, message: `Revision ${next.name}, dated ${next.dated}` }] },
+        message: `${one.name} ${did} revision ${name} on ${day}, after revision ${next.name} of ${next.dated} had taken its place: the signature is for a text that no longer governs. Correct the dates.`,
+      };
+  }
+  return undefined;
 }
 
 function signaturesOf({ prepared = [], checked = [], approved = [] }: Revision): Signature[] {
