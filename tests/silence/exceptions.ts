@@ -84,6 +84,13 @@ export const EXCEPTIONS: readonly Exception[] = [
       'optional by nature: a blade that loads with its own pitch, a round ratio, standard air are what its absence says',
   },
   {
+    letters: 'i',
+    rule: /^shafting\/after-break$/,
+    about: /^fatigue statement$/,
+    how: /fails became holds/,
+    because: 'the failure asks for the calculation that covers fatigue, and there it is named',
+  },
+  {
     letters: 'b',
     rule: /^(rotation\/turning-requirement|trace\/requirement-met|propeller\/tolerance-class)$/,
     about: /^behind$/,

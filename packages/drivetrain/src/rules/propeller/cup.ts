@@ -4,6 +4,7 @@ import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
+import { aside } from '../../model/reads.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import type { Rule, RuleInfo } from '../rule.js';
@@ -43,7 +44,8 @@ const WAITING = ['propeller/absorbed-power', 'propeller/blade-area', 'propeller/
 function check(context: LineContext): Verdict | undefined {
   const { line, analysis, arrangement } = context;
   const { propeller } = line;
-  if (!propeller || !analysis.propulsion) return undefined;
+  // The cup is a fact of the propeller: what the hull states has no part in it.
+  if (!propeller || !aside(() => analysis.propulsion)) return undefined;
   const say = sayFor(INFO, line.path);
   const place = (propeller.cup ?? propeller).origin;
   const explains = [

@@ -36,7 +36,7 @@ const INFO: RuleInfo = {
     'A section states where it begins, aft from the forward coupling face, and its length. Sections that ' +
     'overlap give the shaft two diameters at one place, one that runs past the end is longer than the bar, ' +
     'and a bore as wide as its section leaves no wall: strength and whirling would be computed for a shaft ' +
-    'that cannot be made. A bearing whose centre is past the end of the bar supports nothing. Between ' +
+    'that cannot be made. A bearing whose centre is past the end of the bar supports nothing, and a strut ahead of the stern tube would stand in the hull. Between ' +
     'sections the shaft has its own diameter; where it declares none, a gap has no diameter. Correct the ' +
     'figure that is wrong.',
   caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not checked here.`,
@@ -73,6 +73,7 @@ function check(context: LineContext): Apart<Verdict> {
       () => boreOfShaft(context, shaft),
       () => each(all, one => judge(context, shaft, one, placed)),
       () => each(shaft.bearings ?? [], one => beyondTheEnd(context, shaft, one)),
+      () => each(shaft.bearings ?? [], one => outOfTurn(context, shaft, one)),
     );
   });
 }
@@ -179,6 +180,34 @@ function beyondTheEnd({ line }: LineContext, shaft: Shaft, bearing: Bearing): Ve
     related: [{ at: shaft.length!.origin, message: 'length of the shaft' }],
     message: `${line.name}: bearing ${bearing.name} stands ${bearing.position!.written} aft of the forward coupling face, but the shaft is ${shaft.length!.written} long: it would hold nothing. One of the two figures is wrong.`,
     disputes: [bearing.position!, shaft.length!],
+  });
+}
+
+/** Inside the hull, where the shaft leaves it, and outside. */
+const FROM_FORWARD: Readonly<Record<string, number>> = {
+  thrust: 0,
+  intermediate: 0,
+  'stern tube': 1,
+  strut: 2,
+};
+
+/** A strut ahead of the stern tube would stand inside the hull, and a bearing block behind it outside: one of the places is wrong. */
+function outOfTurn({ line }: LineContext, shaft: Shaft, bearing: Bearing): Verdict | undefined {
+  const standing = (one: Bearing) =>
+    aside(() => ({ one, at: one.position?.value?.si, rank: FROM_FORWARD[one.kind?.value ?? ''] }));
+  const own = standing(bearing);
+  const ahead = (shaft.bearings ?? [])
+    .map(standing)
+    .find(
+      ({ at, rank }) =>
+        at !== undefined && rank !== undefined && at < (own.at ?? at) - SLACK && rank > (own.rank ?? rank),
+    )?.one;
+  if (!ahead) return undefined;
+  return sayFor(INFO, `${shaft.path}.${bearing.name}`).fails({
+    place: bearing.position!.origin,
+    related: [{ at: ahead.position!.origin, message: `place of the ${ahead.kind!.written}` }],
+    message: `${line.name}: ${bearing.kind!.written} bearing ${bearing.name} stands at ${bearing.position!.written}, behind ${ahead.kind!.written} bearing ${ahead.name} at ${ahead.position!.written}: from forward there come those in the hull, the stern tube, then struts. One of the figures or kinds is wrong.`,
+    disputes: [bearing.position!, ahead.position!],
   });
 }
 
