@@ -1,3 +1,4 @@
+import { PLACE_VOCABULARY } from '@tailshaft/vocabulary';
 import type { Change, Lost } from './change.js';
 import type { Judged } from './rejudge.js';
 
@@ -23,7 +24,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   {
     letters: 'aij',
     about:
-      /^(shaft diameter by|(tip|rudder|strut) clearance at least|(overhang|tip speed|span diameters|source age) at most)$/,
+      /^(shaft diameter by|(tip|rudder|strut) clearance at least|(overhang|tip speed|source age) at most|span diameters at (least|most))$/,
     rule: /^(shafting\/(diameter|service-factor|overhang|span-guide)|propeller\/(tip|other)-clearance|speed\/tip-speed|paper\/sheet-age)/,
     because: 'the author chose that criterion; without it the default one judges, and the verdict says which',
   },
@@ -91,6 +92,12 @@ export const EXCEPTIONS: readonly Exception[] = [
     because: 'the failure asks for the calculation that covers fatigue, and there it is named',
   },
   {
+    letters: 'f',
+    about: measuredWithOthers(),
+    how: /^cannot tell became fails$/,
+    because: 'what lapsed with another fact is known again where it is said anew',
+  },
+  {
     letters: 'b',
     rule: /^(rotation\/turning-requirement|trace\/requirement-met|propeller\/tolerance-class)$/,
     about: /^behind$/,
@@ -143,7 +150,7 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'a',
-    rule: /^(paper\/place-against-entry|rotation\/sheet-view|capacity\/power-and-torque)$/,
+    rule: /^(paper\/place-against-entry|rotation\/sheet-view|capacity\/power-and-torque|propeller\/clearance-by-diameter)$/,
     how: /became silence/,
     because:
       'what fails is that two statements of one thing disagree; with one of them gone there are not two, and what rests on it asks for it',
@@ -251,4 +258,12 @@ function saysSo(told: Judged['told'], rule: string, subject: string, about: stri
 
 function fails(told: Judged['told'], rule: string, subject: string): boolean {
   return told.some(one => one.rule === rule && one.subject === subject && one.outcome === 'fails');
+}
+
+/** Properties that lapse with what they were measured with. */
+function measuredWithOthers(): RegExp {
+  const words = Object.values(PLACE_VOCABULARY).flatMap(({ rows }) =>
+    rows.filter(row => row.measuredWith).map(row => row.words),
+  );
+  return new RegExp(`^(${[...new Set(words)].join('|')})$`);
 }

@@ -42,7 +42,7 @@ export interface Outcome {
 const FEW: readonly Letter[] = ['b', 'c', 'd', 'h'];
 
 /** Every change of a spec; the second facts of pairs are drawn by the seed. */
-function* changesOf(base: Judged, seed: number): Generator<Change> {
+export function* changesOf(base: Judged, seed: number): Generator<Change> {
   yield* remove(base);
   yield* unknown(base);
   yield* removePairs(base, words => lot(seed, words));

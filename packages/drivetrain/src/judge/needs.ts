@@ -1,4 +1,5 @@
 import type { Origin, Value } from '@tailshaft/mechanics';
+import { homeOfFact } from '../model/declared-fact.js';
 import type { Fact } from '../model/fact.js';
 import type { Missing } from './verdict.js';
 
@@ -20,7 +21,13 @@ export class Needs {
   /** The fact's value, or undefined with the gap noted. */
   fact<T>(fact: Fact<T> | undefined, wanted: Wanted): T | undefined {
     if (fact === undefined) this.miss(wanted);
-    else if (fact.lapsed) this.miss({ ...wanted, what: `${wanted.what} (${fact.lapsed})` });
+    // Said anew it is said of the part as it is now: where it stood it is a record of the part as it was.
+    else if (fact.lapsed)
+      this.miss({
+        ...wanted,
+        host: homeOfFact(fact)?.host ?? wanted.host,
+        what: `${wanted.what} (${fact.lapsed})`,
+      });
     else if (fact.value === undefined) this.miss(wanted, fact.origin);
     else return fact.value;
     return undefined;

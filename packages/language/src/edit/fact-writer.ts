@@ -33,6 +33,7 @@ export class FactWriter {
 
   /** Writes a property of a host; false where there is no way to write it. */
   set(host: Host, property: string, text: string): boolean {
+    if (host.saidIn) return this.set(host.saidIn.host, `${host.saidIn.words} ${property}`, text);
     if (host.insertInto) return this.setInMirror(host, host.insertInto, property, text);
     const found = host.reading?.facts.find(one => one.row.words === property);
     if (found) return this.replaceValue(host, found, text);

@@ -1,13 +1,7 @@
 import { declareFact, type Fact, isWeak, meaningOf } from '@tailshaft/drivetrain';
-import {
-  formatValue,
-  type Origin,
-  renamed,
-  tipClearanceAfterChange,
-  type Value,
-  wordsOfKey,
-} from '@tailshaft/mechanics';
-import { PLACE_VOCABULARY, type Row, type Vocabulary } from '@tailshaft/vocabulary';
+import { formatValue, renamed, tipClearanceAfterChange, type Value, wordsOfKey } from '@tailshaft/mechanics';
+import { type BlockRow, PLACE_VOCABULARY, type Row, type Vocabulary } from '@tailshaft/vocabulary';
+import type { Host } from '../reading/place.js';
 import { instead, isSameBlock } from './overlay.js';
 import type { PartLayers } from './part.js';
 import { fieldsOf } from './part.js';
@@ -34,7 +28,7 @@ interface Block {
   readonly old: Fields;
   readonly now: Fields;
   readonly vocabulary: Vocabulary;
-  readonly host: Origin;
+  readonly host: Host;
   readonly around?: Block;
 }
 
@@ -72,7 +66,13 @@ function lapsedIn(block: Block, lines: Lines): Record<string, unknown> {
     const all = there.map(one => {
       const was = row.head ? had.find(other => isSameBlock(row, one, other)) : had[0];
       if (!was || typeof one !== 'object') return one;
-      const inner = { old: was, now: one, vocabulary: row.block, around: block, host: one.origin as Origin };
+      const inner = {
+        old: was,
+        now: one,
+        vocabulary: row.block,
+        around: block,
+        host: hostOf(row, one, host),
+      };
       const less = lapsedIn(inner, lines);
       return Object.keys(less).length === 0
         ? one
@@ -82,6 +82,16 @@ function lapsedIn(block: Block, lines: Lines): Record<string, unknown> {
       lapsed[row.field] = Array.isArray(now[row.field]) ? instead(all) : all[0];
   }
   return lapsed;
+}
+
+/** Where a block of this part is said now: where it stands in its statement, or else as part of that. */
+function hostOf(row: BlockRow, one: Fields, around: Host): Host {
+  const own = one.origin as Host;
+  const { block } = around;
+  if (own.uri === around.uri && block && own.start >= block.start && own.end <= block.end) return own;
+  const head = row.head && (one[`${row.head.field}Fact`] as Fact<unknown> | undefined)?.written;
+  const words = [around.saidIn?.words, row.words, head].filter(Boolean).join(' ');
+  return { ...around, saidIn: { host: around.saidIn?.host ?? around, words } };
 }
 
 interface ChangedFact {

@@ -22,6 +22,8 @@ export interface Host extends Place {
   /** Set for a part that stands nowhere in the text: new facts are written as a statement of this role in that block. */
   readonly insertInto?: Host;
   readonly insertAs?: Role;
+  /** Set for a block of a kept part that is written in an arrangement before: what is said of it now goes into the part. */
+  readonly saidIn?: { readonly host: Host; readonly words: string };
   /** Set for a part that is kept by one statement with others of its role, or by one that stands before its place. */
   readonly keeps?: Kept;
   /** The weak evidence of its head, `rated medium [hearsay] { }`: what it holds is no better, unless it says of itself. */

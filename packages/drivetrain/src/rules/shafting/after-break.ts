@@ -1,6 +1,6 @@
 import { percent, renamed, torsionalShearStress, type Value } from '@tailshaft/mechanics';
 import { allowing } from '../../analysis/allowing.js';
-import { placesOfTwo, type SizedSection } from '../../analysis/shaft-sections.js';
+import { placesOfTwo, type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
@@ -145,20 +145,27 @@ function worstPlace(
   const torque = greatestTorqueAt(context.analysis, shaft, needs);
   const then =
     shaft === broke.shaft ? torque : greatestTorqueAt(context.analysisOf(broke.line), broke.shaft, needs);
+  // The half of it that is known is told, whatever the other half waits for.
+  const [own, old] = [sizesOf(shaft, needs), sizesOf(broke.shaft, needs)];
+  if (torque && own) needs.found(stressIn(weakestInTorsion(own), torque));
+  if (then && old) needs.found(limitFrom(needs.found(stressIn(weakestInTorsion(old), then))));
   const places = placesOfTwo(shaft, broke.shaft, needs);
   if (!torque || !then || !places) return undefined;
   const stressed = places.map(({ where, ...of }) => {
     const before = stressIn(of.was, then);
-    const limit = allowing(
-      before,
-      ALLOWED - 1,
-      'stress allowed after the break',
-      `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
-    );
-    return { where, now: stressIn(of.now, torque), was: before, allowed: limit };
+    return { where, now: stressIn(of.now, torque), was: before, allowed: limitFrom(before) };
   });
   const margin = ({ now, allowed }: StressedPlace) => allowed.si / now.si;
   return needs.found(stressed.reduce((worst, one) => (margin(one) < margin(worst) ? one : worst)));
+}
+
+function limitFrom(before: Value<'pressure'>): Value<'pressure'> {
+  return allowing(
+    before,
+    ALLOWED - 1,
+    'stress allowed after the break',
+    `${percent(ALLOWED)} of that at which the one before broke; chosen here, no source`,
+  );
 }
 
 interface StressedPlace {
