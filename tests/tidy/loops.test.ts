@@ -10,6 +10,7 @@ const ENDS: readonly (readonly [file: string, holds: string, end: string])[] = [
   ['cure/least-change.ts', 'stride <= strides', 'the strides that the code asks for'],
   ['cure/wanted-part.ts', 'taken.has', 'the entries that share a name'],
   ['analysis/weights.ts', 'names.has', 'the arrangements of the vessel'],
+  ['compare/pairing.ts', 'round.has(at)', 'the things that are paired'],
   ['compare/statements.ts', 'map.has(free)', 'the statements that share a name'],
   ['document/to-markdown.ts', 'Math.min(6, level)', 'six'],
   ['drawing/lines-from-aft.ts', 'length: number', 'seven blades, others are drawn as three'],
