@@ -4,7 +4,7 @@ import encode, { init } from '@jsquash/webp/encode.js';
 import type { Page } from 'playwright-core';
 
 /** Screenshots of text need no more, and weigh less than half. */
-const MOST_COLOURS = 64;
+const MOST_COLOURS = 40;
 
 /** A screenshot as a WebP picture in few colours, without loss beyond that. */
 export async function fewColouredWebp(page: Page, png: Buffer): Promise<Buffer> {

@@ -39,7 +39,7 @@ async function take({ page, run }: Workbench): Promise<void> {
   await page.locator('.statusbar-item', { hasText: 'failing' }).waitFor();
 
   await run('workbench.action.closeSidebar');
-  await page.setViewportSize({ width: 1100, height: 680 });
+  await page.setViewportSize({ width: 900, height: 560 });
   await workbench.placeCursor(exampleSpec, 'import');
   await save('example');
 
@@ -52,7 +52,7 @@ async function take({ page, run }: Workbench): Promise<void> {
   await save('tree');
 
   await run('workbench.action.closeSidebar');
-  await page.setViewportSize({ width: 1240, height: 760 });
+  await page.setViewportSize({ width: 1040, height: 640 });
   await workbench.placeCursor(exampleSpec, 'replace gear Alder-63');
   await run('tailshaft.showSheet');
   const sheet = workbench.webview();
@@ -60,7 +60,7 @@ async function take({ page, run }: Workbench): Promise<void> {
   await save('sheet');
 
   await run('test.set', 'workbench.colorTheme', 'Dark Modern');
-  await page.setViewportSize({ width: 1160, height: 800 });
+  await page.setViewportSize({ width: 1000, height: 680 });
   await run('tailshaft.compareArrangements');
   await sheet.locator('.beside > section').nth(1).waitFor();
   await run('workbench.action.focusSecondEditorGroup');
@@ -70,7 +70,9 @@ async function take({ page, run }: Workbench): Promise<void> {
 
 async function save(name: string, { keepMouse = false } = {}): Promise<void> {
   const { page } = workbench;
-  if (!keepMouse) await page.mouse.move(700, 2);
+  // Where the status bar is empty, nothing has a tool tip.
+  const { width, height } = page.viewportSize()!;
+  if (!keepMouse) await page.mouse.move(0.455 * width, height - 5);
   // Scroll bars and tool tips fade.
   await new Promise(resolve => setTimeout(resolve, 1500));
   const png = await page.screenshot({ animations: 'disabled', caret: 'hide' });
