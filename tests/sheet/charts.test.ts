@@ -126,3 +126,15 @@ describe('propulsion', () => {
     expect(planned.html).toMatch(/Port and Starboard: speed and load cannot be predicted\.[^;]*area ratio/);
   });
 });
+
+/** Outside check: the engine's data sheet in the examples gives 385 N·m at 1200, 410 at 1500 and 84 kW (364.6 N·m) at 2200 rpm. */
+it('the curve of a line with an engine and a motor is that of the engine', async () => {
+  const heard = spoken(await sheetOfExample('hybrid-ferry/teasel.shaft'));
+  const torque = heard.get('Centre: torque over engine speed')!;
+  expect(series(torque, 'engine, full load')).toEqual([
+    [1200, 385],
+    [1500, 410],
+    [2200, 364.6],
+  ]);
+  expect([...heard.keys()].filter(one => /motor speed/.test(one))).toEqual([]);
+});

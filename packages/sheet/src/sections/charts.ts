@@ -10,6 +10,7 @@ import { type Block, type Figure, section } from '../document/blocks.js';
 import { type ChartSpec, chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
 import { motorCurve } from './motor-curve.js';
+import { moverOf } from './mover-of.js';
 
 /** Power and torque over the speed of engine or motor. Lines whose charts are the same share one. */
 export function chartsSection(sheet: Sheet, arrangement: Arrangement): Block | undefined {
@@ -76,13 +77,17 @@ function figures(lines: readonly ShaftLine[], { power, torque }: ChartSeries): F
 function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
   const analysis = sheet.analysis(line);
   const rated = analysis.rated.value;
-  const curve = [...analysis.fullLoad, ...motorCurve(line, analysis), ...(rated ? [rated] : [])];
+  const curve = [
+    ...analysis.fullLoad,
+    ...(moverOf(line) === 'motor' ? motorCurve(line, analysis) : []),
+    ...(rated ? [rated] : []),
+  ];
   const points = curve.filter(one => usable(one.speed, one.power, one.torque));
   if (!rated || points.length === 0 || !usable(rated.speed, rated.power, rated.torque)) return undefined;
   const sorted = onePerSpeed(points.sort((one, other) => one.speed.si - other.speed.si));
   const demand = demandCurve(sheet, analysis);
   // A motor has one torque up to its base speed: the point of its greatest torque is no point to mark.
-  const peak = line.motor ? undefined : analysis.peakTorque.value;
+  const peak = moverOf(line) === 'motor' ? undefined : analysis.peakTorque.value;
   const operating = [rated, peak].filter(one => one !== undefined);
   const marked = peak ? 'rated power, peak torque' : 'rated power';
   const fullLoad = `${moverOf(line)}, full load`;
@@ -148,8 +153,6 @@ function seriesOf(sheet: Sheet, line: ShaftLine): ChartSeries | undefined {
 
 const PREDICTED = 'propeller fitted, predicted';
 const GEAR = 'gear may carry';
-
-const moverOf = (line: ShaftLine) => (line.motor ? 'motor' : 'engine');
 
 /** What the propeller fitted asks of the engine where propulsion is worked out and applies. */
 function predictedLoad(analysis: LineAnalysis) {

@@ -10,6 +10,7 @@ import { type Block, paragraph, section } from '../document/blocks.js';
 import { quiet, separated, warning } from '../document/text.js';
 import { chart, type Series, type XY } from '../drawing/chart.js';
 import type { Sheet } from '../sheet.js';
+import { moverOf } from './mover-of.js';
 
 /**
  * Speed of the vessel over the speed of engine or motor, or why it is not known. An arrangement that another one revises
@@ -77,7 +78,7 @@ function figure(
   words: string,
   analysis: LineAnalysis,
 ): Block {
-  const mover = line.motor ? 'motor' : 'engine';
+  const mover = moverOf(line);
   const full = analysis.propulsion?.value?.full;
   const series: Series[] = [
     { name: 'predicted speed', kind: 'solid', points },

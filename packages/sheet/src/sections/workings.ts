@@ -26,7 +26,7 @@ export function workingsSection(sheet: Sheet): Block {
       paragraph(
         details.length > 0
           ? 'Computed in SI, rounded only for print. Each number marked W in this sheet is listed here with its formula; a computed letter refers to its own entry, any other to the line that declares it or to the assumption made.'
-          : 'Nothing was computed: see what is missing at the top.',
+          : 'Nothing was computed for this paper.',
       ),
       ...details,
     ],
