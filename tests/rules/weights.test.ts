@@ -36,6 +36,19 @@ describe('tanks, ballast and other weights beside the machinery', () => {
     expect((await judged('')).weight.workings[0]!.si).toBe(0);
   });
 
+  it('count every engine of a line, and one that stays as one', async () => {
+    const weighed = async (change: string, to: string) => {
+      expect(passing).toContain(change);
+      const { check } = await checkText(passing.replace(change, to));
+      const [weight] = check.vessels.flatMap(one => one.verdicts).filter(one => one.rule === ID);
+      return weight!.workings[0]!.si;
+    };
+    const old = '      engine Old-Eight at medium { flywheel aft  position 3.85 m }\n';
+    const fitted = /^ +replace engine Kittiwake-9.*\n/m.exec(passing)![0];
+    expect(await weighed(fitted, `${fitted}${fitted}`)).toBeCloseTo(905, 9);
+    expect(await weighed(old, `${old}${old}`)).toBeCloseTo(-905, 9);
+  });
+
   it.each([
     ['its mass', '  mass 320 kg', 'mass of weight lead-pigs'],
     [

@@ -25,6 +25,15 @@ describe('the rankings of a study', () => {
     expect(thick! - thin!).toBeCloseTo(apart, 6);
   });
 
+  it('count both engines of a gear with two inputs', async () => {
+    const study = 'study s of built { vary propeller pitch 1000 mm  rank by mass }';
+    const { studies } = await studied(exampleWithStudy('twin-engine/sandwort.shaft', study));
+    const { holds, unknown } = searched(studies[0]!);
+    const [one] = [...holds, ...unknown];
+    // Two engines of 410 kg and the gear of 540 kg; shaft and propeller come on top.
+    expect(one!.ranks[0]!.si).toBeGreaterThan(2 * 410 + 540);
+  });
+
   it.each([
     ['mass', 'a mass', (text: string) => text.replaceAll('mass 905 kg', ''), /mass of engine Kittiwake-9/],
     ['fuel per mile', 'hours at speeds', (text: string) => text, /hours at speeds in "duty"/],

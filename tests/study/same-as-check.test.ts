@@ -55,6 +55,16 @@ const STUDIES: readonly (readonly [example: string, name: string, study: string]
     }`,
   ],
   [
+    'twin-engine/sandwort.shaft',
+    'engines of a gear with two inputs',
+    `study s of built {
+      vary gear ratio any
+      vary propeller diameter 1100 mm .. 1300 mm by 50 mm
+      rank by mass
+      rank by least margin
+    }`,
+  ],
+  [
     'hybrid-ferry/teasel.shaft',
     'modes and propeller',
     `study s of built {

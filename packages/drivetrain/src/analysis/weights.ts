@@ -9,7 +9,7 @@ import {
 } from '@tailshaft/mechanics';
 import type { Needs } from '../judge/needs.js';
 import type { Quantity } from '../model/fact.js';
-import { home, nameOf, type Part } from '../model/part.js';
+import { home, nameOf, type Part, type Role } from '../model/part.js';
 import type { Arrangement, ShaftLine, Vessel, Weight } from '../model/vessel.js';
 
 /** Something heavy that comes or goes. */
@@ -30,13 +30,14 @@ export interface HeavyChange {
 /** Engines, motors, gears, transfers and stated weights that differ between an arrangement and what was found. */
 export function heavyChanges(arrangement: Arrangement, vessel: Vessel): HeavyChange[] {
   const before = arrangement.before?.lines ?? [];
-  const now = arrangement.lines.flatMap(line => heavyParts(line).map(part => ({ part, line })));
-  const then = before.flatMap(line => heavyParts(line).map(part => ({ part, line })));
-  const kept = (one: { part: Part; line: ShaftLine }) =>
+  const now = arrangement.lines.flatMap(heavyIn);
+  const then = before.flatMap(heavyIn);
+  const kept = (one: Heavy) =>
     now.some(
       other =>
         other.line.name === one.line.name &&
         other.part.role === one.part.role &&
+        other.nth === one.nth &&
         other.part.change === 'retained',
     );
   return [
@@ -49,11 +50,25 @@ export function heavyChanges(arrangement: Arrangement, vessel: Vessel): HeavyCha
 interface Heavy {
   readonly part: Part & { readonly mass?: Quantity<'mass'>; readonly position?: Quantity<'length'> };
   readonly line: ShaftLine;
+  /** Which one of its role it is in the line. */
+  readonly nth: number;
 }
 
-function heavyParts(line: ShaftLine): Heavy['part'][] {
-  return [line.engine, line.motor, line.gear, ...line.transfers].flatMap(part => (part ? [part] : []));
+function heavyIn(line: ShaftLine): Heavy[] {
+  const parts = heavyParts(line);
+  return parts.map(part => ({
+    part,
+    line,
+    nth: parts.filter(one => one.role === part.role).indexOf(part),
+  }));
 }
+
+/** Engines, motors, gears and transfers of a line, every one of them. */
+export function heavyParts(line: ShaftLine): Heavy['part'][] {
+  return line.chain.filter(one => HEAVY.has(one.role)) as Heavy['part'][];
+}
+
+const HEAVY = new Set<Role>(['engine', 'motor', 'gear', 'transfer']);
 
 function ofPart({ part, line }: Heavy, sign: 1 | -1): HeavyChange {
   return {

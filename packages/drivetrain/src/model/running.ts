@@ -16,7 +16,7 @@ const running = new KeptBy<ShaftLine>();
 
 export function runningLines(line: ShaftLine): Running | undefined {
   const { modes } = line;
-  return modes && modes.length > 0 ? running.once(line, () => inEachMode(line, modes)) : undefined;
+  return modes && modes.length > 0 ? running.once(line, () => inEachMode(line, line.modes!)) : undefined;
 }
 
 function inEachMode(line: ShaftLine, modes: readonly Mode[]): Running {

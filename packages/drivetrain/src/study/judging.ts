@@ -59,6 +59,8 @@ const SAID = 160;
 class Bench {
   readonly #kept = new Kept();
   readonly #said = new KeptBy<Check>(SAID);
+  /** What they said of candidates whose lines the checks do not cover, with the facts that it rests on. */
+  readonly #saidUncovered = new KeptBy<Check>(SAID);
   readonly #analysisOf: (line: ShaftLine) => LineAnalysis;
 
   constructor(
@@ -76,7 +78,9 @@ class Bench {
     const made = (check: number) => {
       const one = all()[check]!;
       // What a verdict is worth may depend on the facts that it rests on only where the checks do not cover a line.
-      return this.#said.made(one, () => saidBy(one).map(uncovered ? light : lightest));
+      return uncovered
+        ? this.#saidUncovered.made(one, () => saidBy(one).map(light))
+        : this.#said.made(one, () => saidBy(one).map(lightest));
     };
     const said = (check: number) => made(check).value as readonly Resting[];
     return {

@@ -3,6 +3,7 @@ import type { LineAnalysis } from '../analysis/line.js';
 import { propellerMass } from '../analysis/propulsion/weight.js';
 import { runningProfile } from '../analysis/running-profile.js';
 import { shaftMass } from '../analysis/shaft-twist.js';
+import { heavyParts } from '../analysis/weights.js';
 import { Needs } from '../judge/needs.js';
 import type { Missing } from '../judge/verdict.js';
 import { home, nameOf } from '../model/part.js';
@@ -105,10 +106,8 @@ function worst(values: readonly Value[], best: RankColumn['best']): Value | unde
 function massOf(lines: readonly ShaftLine[]): Rank {
   const needs = new Needs();
   const masses = lines.flatMap(line => [
-    ...[line.engine, line.motor, line.gear, ...line.transfers].flatMap(part =>
-      part
-        ? [needs.fact(part.mass, { what: `mass of ${nameOf(part)}`, host: home(part), property: 'mass' })]
-        : [],
+    ...heavyParts(line).map(part =>
+      needs.fact(part.mass, { what: `mass of ${nameOf(part)}`, host: home(part), property: 'mass' }),
     ),
     ...line.shafts.map(one => shaftMass(one, needs)),
     ...(line.propeller ? [massOfPropeller(line.propeller, needs)] : []),
