@@ -23,7 +23,11 @@ describe('a propeller whose pitch is set under way', () => {
   });
 
   it('is too light where its range ends before', async () => {
-    const short = changed(SANDWORT, ['pitch range 200 mm .. 1700 mm', 'pitch range 200 mm .. 800 mm']);
+    const short = changed(
+      SANDWORT,
+      ['pitch 1000 mm', 'pitch 700 mm'],
+      ['pitch range 200 mm .. 1700 mm', 'pitch range 200 mm .. 800 mm'],
+    );
     const [absorbed] = await by(short, 'propeller/absorbed-power');
     expect([absorbed!.outcome, /too little/.test(absorbed!.message)]).toEqual(['fails', true]);
   });

@@ -10,6 +10,7 @@ import type { Rule, Verdicts } from '../rules/rule.js';
 import { REQUIREMENT_MET } from '../rules/trace/requirement-met.js';
 import { applyAcceptances } from './acceptance.js';
 import type { AcceptancePolicy } from './acceptance-policy.js';
+import { answerWords } from './answer-words.js';
 import { withAnswers } from './answers.js';
 import { choosableOf } from './choosable.js';
 import type { Context, EntryContext, LineContext } from './context.js';
@@ -230,9 +231,17 @@ function withoutExplained(verdicts: Verdict[]): Verdict[] {
     folded.set(under, [...(folded.get(under) ?? []), verdict]);
     return false;
   });
-  return left.map(verdict =>
-    folded.has(verdict) ? { ...verdict, folds: foldsOf(verdict, folded) } : verdict,
-  );
+  return left.map(verdict => (folded.has(verdict) ? withFolds(verdict, foldsOf(verdict, folded)) : verdict));
+}
+
+/** What an answer would mean is told with the question, whichever check asks it. */
+function withFolds(verdict: Verdict, folds: readonly Verdict[]): Verdict {
+  const table =
+    verdict.outcome === 'cannot tell' && !verdict.byAnswer
+      ? folds.find(one => one.outcome === 'cannot tell' && one.byAnswer)?.byAnswer
+      : undefined;
+  if (!table) return { ...verdict, folds };
+  return { ...verdict, folds, byAnswer: table, message: `${verdict.message}${answerWords(table)}` };
 }
 
 /** The finding under which another is left out, if it is. */

@@ -76,10 +76,10 @@ function withNeededOfAll(found: Resting, group: readonly Resting[]): Resting {
     if (!all.has(one.at) && balances.every(balance => settles(balance, one.at, one.si))) all.set(one.at, one);
   const left = [...all.values()];
   if (left.length === needed.length && left.every((one, at) => one === needed[at])) return found;
-  const bare = message.replace(` ${neededWords(needed)}`, '');
+  const bare = message.replace(neededWords(needed), '');
   const verdict: Verdict = {
     ...rest,
-    message: left.length > 0 ? `${bare} ${neededWords(left)}` : bare,
+    message: left.length > 0 ? `${bare}${neededWords(left)}` : bare,
     ...(left.length > 0 ? { needed: left } : {}),
   };
   return { ...found, verdict: likewise(verdict, found.verdict) };

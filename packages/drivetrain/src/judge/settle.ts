@@ -43,7 +43,7 @@ function withNeeded(verdict: Verdict, all: readonly Verdict[], { choosable }: Ju
   );
   const needed = neededFor(verdict.balance, choosable(), others);
   if (needed.length === 0) return verdict;
-  return likewise({ ...verdict, needed, message: `${verdict.message} ${neededWords(needed)}` }, verdict);
+  return likewise({ ...verdict, needed, message: `${verdict.message}${neededWords(needed)}` }, verdict);
 }
 
 /** What was looked at for subjects of which nothing was said, and is not known: it is asked, once. */

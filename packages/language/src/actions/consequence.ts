@@ -14,10 +14,13 @@ export interface Consequence {
    */
   readonly settles: (verdict: Verdict, vessel?: string) => readonly Missing[] | undefined;
   /** What ends worse than it was: the verdict as it would be. */
-  readonly worse: readonly Verdict[];
+  readonly worse: readonly Worse[];
   /** How many failures, of this check and of others, it puts right. */
   readonly mended: number;
 }
+
+/** `deeper` where it failed before, by less. */
+export type Worse = Verdict & { readonly deeper?: true };
 
 /** Judges a document as it would be after some edits, and tells what became of its verdicts. */
 export function consequenceOf(
@@ -41,7 +44,7 @@ export function consequenceOf(
     return left > 0;
   });
   let judged: Map<string, Verdict> | undefined;
-  let lost: readonly Verdict[] | undefined;
+  let lost: readonly Worse[] | undefined;
   const all = () => {
     judged ??= worstByCheck(after.check());
     return judged;
@@ -84,14 +87,15 @@ function isOpen(verdict: Verdict | undefined): boolean {
   return verdict?.outcome === 'fails' || verdict?.outcome === 'cannot tell';
 }
 
-function becameWorse(was: ReadonlyMap<string, Verdict>, is: ReadonlyMap<string, Verdict>): Verdict[] {
+function becameWorse(was: ReadonlyMap<string, Verdict>, is: ReadonlyMap<string, Verdict>): Worse[] {
   return [...is].flatMap(([key, verdict]) => {
     const had = was.get(key);
     const rank = had ? GRAVITY.indexOf(had.outcome) : 0;
     // A check that could say nothing and now asks is the author's next step, and no loss.
     const lost = had ? GRAVITY.indexOf(verdict.outcome) > rank : verdict.outcome === 'fails';
     const deeper = had?.outcome === 'fails' && verdict.outcome === 'fails' && isDeeper(verdict, had);
-    return lost || deeper ? [verdict] : [];
+    if (deeper) return [{ ...verdict, deeper }];
+    return lost ? [verdict] : [];
   });
 }
 
@@ -100,6 +104,7 @@ const GRAVITY: readonly Outcome[] = ['does not apply', 'holds', 'accepted', 'can
 
 /** Less than a hundredth is the rounding of a stock size. */
 function isDeeper(now: Verdict, then: Verdict): boolean {
+  if (now.over !== undefined && then.over !== undefined) return now.over > then.over * 1.01;
   return (now.margin ?? 0) < (then.margin ?? 0) - 0.01;
 }
 

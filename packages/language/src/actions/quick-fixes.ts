@@ -17,7 +17,7 @@ import type { Finding } from '../project/finding.js';
 import { aboutOf } from '../project/finding-place.js';
 import { hostOf, placeOf } from '../reading/place.js';
 import { editsAsFound } from './as-found.js';
-import type { Consequence } from './consequence.js';
+import type { Consequence, Worse } from './consequence.js';
 import type { Offer, TextOf } from './offer.js';
 
 /** What an edit of the document would lead to. */
@@ -250,11 +250,11 @@ function worseFirst(title: string, worse: string): string {
 }
 
 /** What a way out makes worse, in its title: the first two by name, the rest by number. */
-export function thenWorse(worse: readonly Verdict[]): string {
+export function thenWorse(worse: readonly Worse[]): string {
   if (worse.length === 0) return '';
   const said = worse.map(one => {
     const title = findRule(one.rule)?.title ?? one.rule;
-    return `"${title}" ${one.outcome === 'fails' ? 'fails' : 'cannot tell'}`;
+    return `"${title}" ${one.deeper ? 'fails by more' : one.outcome === 'fails' ? 'fails' : 'cannot tell'}`;
   });
   const shown = [...new Set(said)];
   const more = shown.length > 2 ? ` and ${shown.length - 2} more get worse` : '';

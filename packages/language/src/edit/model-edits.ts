@@ -64,7 +64,7 @@ function madeOf(
     case 'set':
       return set(writer, edit);
     case 'replace':
-      return replace(writer, edit.at as Place, edit.text, textOf);
+      return replaceValue(writer, edit, textOf);
     case 'state':
       return state(writer, edit, textOf);
     case 'swap':
@@ -120,6 +120,22 @@ function replace(
   const { uri, start, end } = wholeOf(at);
   if (start < 0 || end > textOf(uri).length) return undefined;
   return [{ uri, start, end, text }];
+}
+
+/** Another value in the place of one: what vouched for the old value does not vouch for the new one. */
+function replaceValue(
+  writer: FactWriter,
+  { at, text, isSame }: SpelledEdit & { do: 'replace' },
+  textOf: (uri: string) => string,
+): TextEdit[] | undefined {
+  const made = replace(writer, at as Place, text, textOf);
+  const [only, another] = made ?? [];
+  if (!only || another || isSame || hostOf(at)) return made;
+  const all = textOf(only.uri);
+  // The same, or the same with something added, as where it was seen from.
+  if (text.startsWith(all.slice(only.start, only.end))) return made;
+  const [evidence = ''] = /^[ \t]*\[(?:"[^"\n]*"|[^\]"\n])*\]/.exec(all.slice(only.end)) ?? [];
+  return [{ ...only, end: only.end + evidence.length }];
 }
 
 /**

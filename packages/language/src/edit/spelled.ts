@@ -6,7 +6,8 @@ import { HEADER_ONLY } from './property.js';
 /** An edit whose values are spelled in the language, for whoever lays them out in the text. */
 export type SpelledEdit =
   | { readonly do: 'set'; readonly host: Origin; readonly property: string; readonly text: string }
-  | { readonly do: 'replace'; readonly at: Origin; readonly text: string }
+  /** `isSame` where it says the same in other words, so that what vouches for it stays. */
+  | { readonly do: 'replace'; readonly at: Origin; readonly text: string; readonly isSame?: boolean }
   /** A statement of a part in the place of the one there: its header, and what stands in its block. */
   | {
       readonly do: 'state';
@@ -34,7 +35,7 @@ export function spelledEdit(edit: ModelEdit): SpelledEdit {
       return { do: 'set', host: edit.host, property, text: `{ ${facts.map(factWords).join('  ')} }` };
     }
     case 'replace':
-      return { do: 'replace', at: edit.at, text: spell(edit.value) };
+      return { do: 'replace', at: edit.at, text: spell(edit.value), isSame: edit.value.is === 'in unit' };
     case 'state':
       return { do: 'state', at: edit.at, ...statementWords(edit.statement) };
     case 'require':

@@ -1,8 +1,9 @@
-import { type Hand, listed, otherHand } from '@tailshaft/mechanics';
+import { type Hand, otherHand } from '@tailshaft/mechanics';
 import { newWord } from '@tailshaft/vocabulary';
 import { handFact } from '../../analysis/hand.js';
 import { handByAnswer } from '../../analysis/hand-by-answer.js';
 import { isPair } from '../../analysis/pair.js';
+import { answerWords } from '../../judge/answer-words.js';
 import { cannotTellWords } from '../../judge/cannot-tell-words.js';
 import type { LineContext } from '../../judge/context.js';
 import { sayFor } from '../../judge/say.js';
@@ -58,7 +59,7 @@ function check(context: LineContext): Verdict | undefined {
     const known =
       rotation.neededHand && rotation.ahead
         ? ` The shaft turns ${turnWords(rotation.ahead)} seen from aft, which needs a ${rotation.neededHand}-hand one.`
-        : byAnswer.map(one => ` With ${listed(one.given)}: ${one.result}.`).join('');
+        : answerWords(byAnswer);
     return say.cannotTell(checked.needs, {
       place: checked.needs.missing[0]?.at ?? place,
       message: `${cannotTellWords(`${line.name}: which hand drives ahead`, checked.needs.missing)}${known}`,

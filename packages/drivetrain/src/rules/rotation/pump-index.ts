@@ -68,10 +68,16 @@ function check(context: LineContext): Verdict | undefined {
     });
   }
   const place = gear.pumpIndex?.origin ?? gear.nameOrigin ?? gear.origin;
+  const from = gear.pumpIndex?.value?.viewedFrom;
+  const seen = from && { viewedFrom: 'flywheel' as const };
   const setRoute = (title: string) => ({
     title,
     edits: [
-      writeInPlace(gear, 'pump set for', needed ? { is: 'rotation', rotation: { word: needed } } : OPEN),
+      writeInPlace(
+        gear,
+        'pump set for',
+        needed ? { is: 'rotation', rotation: { word: needed, ...seen } } : OPEN,
+      ),
     ],
   });
   if (needs.any || !needed || !setFor) {

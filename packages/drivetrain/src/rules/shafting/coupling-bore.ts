@@ -99,8 +99,19 @@ function fittingRoutes(coupling: Coupling, shaft: Shaft): Route[] {
   const end = shaft.couplingEnd ?? shaft.diameter;
   const isNew = ['new', 'replaced'].includes(statementOf(shaft));
   const theirs = shaft.couplingKeyWidth;
-  if (!bore?.value || !end?.value || !keyWidth?.value) return [];
+  if (!bore?.value || !end?.value) return [];
   const routes: Route[] = [];
+  // Where nobody knows a key the bore alone is put right, and the key stays asked for.
+  if (!keyWidth?.value && !theirs?.value)
+    return end.written === bore.written
+      ? []
+      : [
+          {
+            title: `Order the half-coupling bored ${end.written} instead of ${bore.written}`,
+            edits: ordered(coupling, [{ property: 'bore', value: asStated(end) }]),
+          },
+        ];
+  if (!keyWidth?.value) return [];
   const usual = isNew && !theirs ? usualKeyWidth(end.value) : undefined;
   const key = theirs?.value ? asStated(theirs) : usual && amount(usual);
   if (key !== undefined)

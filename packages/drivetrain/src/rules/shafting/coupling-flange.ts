@@ -5,13 +5,15 @@ import {
   type Flange as Mating,
   type Value,
 } from '@tailshaft/mechanics';
+import { asStated, type NewValue, quantityOf } from '@tailshaft/vocabulary';
 import { outputBefore, outputCouplings } from '../../analysis/couplings.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import type { ModelEdit, Route } from '../../judge/route.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import type { Flange } from '../../model/gear.js';
-import { home, nameOf } from '../../model/part.js';
+import { home, nameOf, statementOf } from '../../model/part.js';
 import { type Apart, each } from '../../model/reads.js';
 import type { Coupling } from '../../model/shafting.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
@@ -116,6 +118,7 @@ function judge({ line }: LineContext, coupling: Coupling): Verdict {
       place,
       related,
       message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} do not match: ${wrong.map(words).join('; ')}. Fit a half-coupling made for this gear, or its maker’s adapter; do not turn down or redrill without the maker’s consent.`,
+      routes: () => matingRoutes(coupling, output.flange!, wrong, output.name),
     });
   }
   if (needs.any) return waits(say, needs, place, what, { related });
@@ -128,6 +131,46 @@ function judge({ line }: LineContext, coupling: Coupling): Verdict {
     message: `${line.name}: the flanges of ${output.name} and ${nameOf(coupling)} match: bolt circle, bolts and pilot agree.${note}`,
   });
 }
+
+/** A half-coupling that is still to be ordered is made for the flange that it meets. */
+function matingRoutes(
+  coupling: Coupling,
+  theirs: Flange,
+  wrong: readonly InterfaceDifference[],
+  name: string,
+): Route[] {
+  const own = coupling.flange!;
+  if (coupling.entry || !['new', 'replaced'].includes(statementOf(coupling))) return [];
+  const fields = [...new Set(wrong.map(one => FIELD[one.feature]))];
+  const edits = fields.flatMap((field): ModelEdit[] => {
+    if (field === 'pilot') return theirs.pilot?.value ? [set('pilot', matingPilot(theirs.pilot.value))] : [];
+    const fact = field && theirs[field];
+    return fact ? [set(WORDS[field], asStated(fact))] : [];
+  });
+  if (edits.length < fields.length) return [];
+  const what = fields.map(
+    field => `${WORDS[field!]} ${field === 'pilot' ? 'to match' : theirs[field!]!.written}`,
+  );
+  return [{ title: `Order the half-coupling for the flange of ${name}: ${what.join(', ')}`, edits }];
+
+  function set(property: string, value: NewValue): ModelEdit {
+    return { do: 'set', host: own.origin, property, value };
+  }
+}
+
+/** A spigot goes into a recess. */
+function matingPilot({ diameter, kind }: NonNullable<NonNullable<Flange['pilot']>['value']>): NewValue {
+  return { is: 'pilot', diameter: quantityOf(diameter!), kind: kind === 'male' ? 'female' : 'male' };
+}
+
+const WORDS = { boltCircle: 'bolt circle', bolts: 'bolts', pilot: 'pilot' } as const;
+const FIELD: Readonly<Record<string, keyof typeof WORDS>> = {
+  'bolt circle': 'boltCircle',
+  'number of bolts': 'bolts',
+  'bolt size': 'bolts',
+  pilot: 'pilot',
+  'pilot diameter': 'pilot',
+};
 
 /** What two flanges may leave unsaid and still be compared. */
 const OPTIONAL = new Set(['outside diameter', 'thickness']);

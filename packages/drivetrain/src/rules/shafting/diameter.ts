@@ -105,6 +105,9 @@ function judge(context: LineContext, shaft: Shaft, load: Load, strength: ShaftSt
     criterion,
     capacity,
     demand,
+    // What a kept shaft bears more than before is the same shaft, too thin: one of another diameter is fitted once.
+    explains:
+      line.shafts.length === 1 ? [{ rule: 'capacity/retained-shaft-torque', subject: line.path }] : [],
     workings: [carried, needed, ...(fittedFactor ? [fittedFactor] : []), ...endsTakenFor(shaft)],
     message: `${line.name}: ${numbers}.${other}`,
     failMessage: `${line.name}: ${numbers}. Fit ${atLeastWords(diameterOf(shaft, weakest).value ?? needed, needed.si)} ${hollow && criterion.formula === 'small-craft' ? 'of solid bar ' : ''}of this grade${weakest.end ? ' there' : ''}, a stronger grade, or less ratio.${other}`,
