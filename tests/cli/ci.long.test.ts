@@ -230,6 +230,36 @@ describe('the configuration of the pre-commit framework', () => {
   });
 });
 
+/** With the framework itself, where it is installed: Debian has it as pre-commit. */
+describe.runIf(spawnSync('pre-commit', ['--version']).status === 0)('the pre-commit framework', () => {
+  it('runs the hooks of the configuration, from the first commit on', () => {
+    const cwd = folder({ 'specs/right.shaft': TWIN_LINES, 'notes.txt': 'x' });
+    const env = { ...process.env, ...ANYONE, PATH, HOME: folder() };
+    const run = (program: string, ...words: string[]) =>
+      spawnSync(program, words, { cwd, encoding: 'utf8', env });
+    const commit = () => {
+      run('git', 'add', '.');
+      const { status, stdout, stderr } = run('git', 'commit', '-m', 'next');
+      return { status, said: stdout + stderr };
+    };
+    run('git', 'init', '-q');
+    copyFileSync(join(examplesFolder, 'ci/pre-commit-config.yaml'), join(cwd, '.pre-commit-config.yaml'));
+    expect(run('pre-commit', 'install').status).toBe(0);
+    run(join(bin, 'tailshaft'), 'format', 'specs');
+    const first = commit();
+    expect(first.said.match(/\.Passed/g)).toHaveLength(3);
+    expect(first.status).toBe(0);
+    put(cwd, 'specs/right.shaft', WRONG_HAND);
+    const wrong = commit();
+    expect(wrong.status).toBe(1);
+    expect(wrong.said).toContain('Ternhaven would go astern');
+    put(cwd, 'specs/right.shaft', TWIN_LINES);
+    run(join(bin, 'tailshaft'), 'format', 'specs');
+    put(cwd, 'notes.txt', 'y');
+    expect(commit().said.match(/\(no files to check\)Skipped/g)).toHaveLength(3);
+  });
+});
+
 describe('the diff driver', () => {
   const shown = (change: string) => {
     const { cwd, git } = repository(change);

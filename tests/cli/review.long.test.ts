@@ -138,6 +138,18 @@ describe('what is compared', () => {
     expect(said('--staged --summary').stdout).toContain('Ternhaven would go astern');
   });
 
+  it('is a folder that one side does not have, all of it added or taken out', () => {
+    git('checkout', '-q', '-f', '--orphan', 'fresh');
+    expect(said('--staged --summary --exit-code').stdout).toMatch(/Brackle: added/);
+    expect(said('--staged nowhere')).toMatchObject({ status: 2 });
+    git('checkout', '-q', '-f', 'base');
+    git('rm', '-q', '-r', 'ferry');
+    git('commit', '-q', '-m', 'no ferry');
+    expect(said('base..HEAD ferry --summary').stdout).toContain('Brackle, taken out');
+    expect(said('HEAD..base ferry --summary').stdout).toContain('Brackle: added');
+    expect(said('HEAD..base fery').stderr).toContain('there is no spec in fery');
+  });
+
   it('is a file, a folder, a revision or standard input on either side', () => {
     git('checkout', '-q', '-f', 'base');
     const path = 'pilot-cutter/ternhaven.shaft';

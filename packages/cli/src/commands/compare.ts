@@ -168,8 +168,9 @@ async function betweenRevisions(io: Io, given: Given, words: readonly string[]):
   const rest = [...words];
   // A word that is there on the disk is the path; the other one is the second revision.
   const at = rest.findIndex(one => one.endsWith(EXTENSION) || existsOnDisk(resolve(io.cwd, one)));
-  const path =
-    at < 0 ? (dots === undefined && rest.length > 1 ? rest.shift()! : '.') : rest.splice(at, 1)[0]!;
+  // Where both sides are named already, or there is a word too many, the word is a path that only a revision has.
+  const isPath = dots !== undefined || given.staged === true || rest.length > 1;
+  const path = at < 0 ? ((isPath ? rest.shift() : undefined) ?? '.') : rest.splice(at, 1)[0]!;
   const second = given.staged ? STAGED : dots === undefined ? rest.shift() : last || 'HEAD';
   if (rest.length > 0 || last.includes('..')) {
     throw new CannotRun(
@@ -183,9 +184,14 @@ async function betweenRevisions(io: Io, given: Given, words: readonly string[]):
   const inside = resolve(await realpath(folder), full === folder ? '.' : relative(folder, full));
   const from = first || 'HEAD';
   const base = dots === '...' ? mergeBaseOf(top, from, second!) : from;
+  // Before the first commit there is nothing that what is staged could be compared with: all of it is added.
+  const unborn = given.staged === true && word === undefined && !isRevision(top, base);
+  const before = unborn ? setOfNothing(io, given, inside) : setOfRevision(io, given, top, base, inside);
+  if (second === undefined && before.absent !== undefined && !existsOnDisk(full))
+    throw new CannotRun(before.absent);
   return finish(
     io,
-    setOfRevision(io, given, top, base, inside),
+    before,
     second === undefined ? await setOnDisk(io, given, path) : setOfRevision(io, given, top, second, inside),
   );
 }
@@ -232,6 +238,8 @@ async function betweenArrangements(io: Io, given: Given, words: readonly string[
 }
 
 async function finish(io: Io, before: OpenSide, after: OpenSide): Promise<Compared> {
+  // What only one side has was added or taken out; a path that neither knows is a slip.
+  if (before.absent !== undefined && after.absent !== undefined) throw new CannotRun(before.absent);
   const comparison = await comparedSides(io, before, after);
   return { before: before.label, after: after.label, comparison };
 }
@@ -261,9 +269,22 @@ function setOfRevision(io: Io, given: Given, top: string, revision: string, path
   const specs = new Specs({ ...optionsOf(io, given), root: top, files });
   const paths = files.specsUnder(path);
   const refused = files.withheldUnder(path);
-  if (paths.length + refused.length === 0)
-    throw new CannotRun(`at ${revision} there is no spec in ${shownPath(path, io.cwd)}`);
-  return { label: revision, base: path, specs, paths, refused };
+  const side = { label: revision, base: path, specs, paths, refused };
+  return paths.length + refused.length > 0
+    ? side
+    : { ...side, absent: `at ${revision} there is no spec in ${shownPath(path, io.cwd)}` };
+}
+
+function setOfNothing(io: Io, given: Given, path: string): OpenSide {
+  const absent = `nothing is committed yet, and no spec is staged in ${shownPath(path, io.cwd)}`;
+  return {
+    label: 'nothing',
+    base: path,
+    specs: new Specs(optionsOf(io, given)),
+    paths: [],
+    refused: [],
+    absent,
+  };
 }
 
 function optionsOf(io: Io, given: Given) {

@@ -21,6 +21,8 @@ export interface OpenSide {
   readonly paths: readonly string[];
   /** Specs that could not be opened at all, in a sentence each. */
   readonly refused: readonly string[];
+  /** Why it holds no spec, where it holds none. */
+  readonly absent?: string;
   /** What was judged already: a text on standard input, which is at no path. */
   readonly judged?: readonly CheckedSpec[];
 }
