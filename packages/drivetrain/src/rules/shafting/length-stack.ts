@@ -2,6 +2,7 @@ import { given, lengthLeftOver, shaftShift, stackLength, type Value } from '@tai
 import { ACROSS, type Across, outputMoves, saysAcross } from '../../analysis/axis-stack.js';
 import { outputCouplings } from '../../analysis/couplings.js';
 import { changedOf, keptOf } from '../../analysis/kept.js';
+import { turnsBack } from '../../analysis/stages.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
@@ -35,7 +36,7 @@ const INFO: RuleInfo = {
   mistakes: ['L19'],
   severity: 'warning',
   estimate: USUAL_ESTIMATE,
-  criterion: 'output face of the engine, lengths of gear, coupling and shaft, before against after',
+  criterion: 'output face of the engine, lengths of gear, boxes, coupling and shaft, before against after',
   source: GEOMETRY,
   manual:
     'A new gear is longer or shorter than the old one; engine, coupling and shaft shift with it, and a retained ' +
@@ -108,13 +109,14 @@ function alongTheLine(context: LineContext): Verdict | undefined {
   }
   const say = sayFor(INFO, line.path);
   const needs = new Needs();
-  const apart = !isSameStack(line, before);
+  const apart: Apartness = { couplings: !isSameStack(line, before), boxes: !haveSameBoxes(line, before) };
   const [now, then] = [stackOf(line, needs, apart), stackOf(before, needs, apart)];
+  if (now && then && Math.abs(now.si - then.si) > SLACK) askWhereItTurns([line, before], needs);
   const [face, oldFace] = [faceOf(line, needs), faceOf(before, needs)];
   const keepsShaft = line.shafts.every(one => keepsLength(one, line, vessel));
   const [shafts, oldShafts] = keepsShaft ? [NONE, NONE] : [shaftsOf(line, needs), shaftsOf(before, needs)];
   const place = (line.gear ?? line.engine ?? line.motor ?? shaft).origin;
-  if (!now || !then || !face || !oldFace || !shafts || !oldShafts) {
+  if (!now || !then || !face || !oldFace || !shafts || !oldShafts || needs.any) {
     return waits(say, needs, place, `${line.name}: whether the propeller stays where it was`);
   }
   const engineMovedAft = lengthLeftOver({ stack: face, room: oldFace });
@@ -150,6 +152,9 @@ function keepsLength(shaft: Shaft, line: ShaftLine, vessel: Vessel): boolean {
   return kept !== undefined && changedOf(kept, ['length']).length === 0;
 }
 
+/** A tenth of a millimetre: lengths that differ by less are the same. */
+const SLACK = 1e-4;
+
 const NONE = given('shaft length', 'L', 'length', 0, { assumed: 'the same shaft before and after' });
 
 /** Couplings that stand in both lines take each other out, whatever their length. */
@@ -167,10 +172,44 @@ function hasLength(coupling: Coupling): boolean {
   return coupling.kind?.value !== 'rigid' || isSaid(() => coupling.length);
 }
 
-/** Gear and coupling, input face to the coupling face of the shaft. */
-function stackOf(line: ShaftLine, needs: Needs, withCouplings: boolean): Value<'length'> | undefined {
-  const couplings = withCouplings ? outputCouplings(line).filter(hasLength) : [];
-  const parts = [...(line.gear ? [line.gear] : []), ...couplings];
+/** What does not stand alike in both lines, and so counts with its length. */
+interface Apartness {
+  readonly couplings: boolean;
+  readonly boxes: boolean;
+}
+
+/** Boxes that stand in both lines take each other out as well. */
+function haveSameBoxes({ transfers }: ShaftLine, before: ShaftLine): boolean {
+  return (
+    transfers.length === before.transfers.length &&
+    transfers.every(
+      (one, at) =>
+        one.change === 'retained' ||
+        (one.entry !== undefined && one.entry.name === before.transfers[at]!.entry?.name),
+    )
+  );
+}
+
+/** Lengths before a box that turns the line back lead forward, and none is declared for what it does itself. */
+function askWhereItTurns(lines: readonly ShaftLine[], needs: Needs): void {
+  for (const box of lines.flatMap(one => one.transfers)) {
+    const back = turnsBack(box);
+    if (back === false) continue;
+    const property = back ? 'length' : 'turns the line back';
+    const what = back
+      ? `how far forward of its input ${nameOf(box)} takes the shaft, where the lengths before it are others`
+      : `whether ${nameOf(box)} turns the line back`;
+    needs.miss(
+      { what, host: home(box), property },
+      back ? (box.length?.origin ?? box.origin) : box.turnsBack?.origin,
+    );
+  }
+}
+
+/** Gear, boxes and coupling, input face to the coupling face of the shaft. */
+function stackOf(line: ShaftLine, needs: Needs, apart: Apartness): Value<'length'> | undefined {
+  const couplings = apart.couplings ? outputCouplings(line).filter(hasLength) : [];
+  const parts = [...(line.gear ? [line.gear] : []), ...(apart.boxes ? line.transfers : []), ...couplings];
   const lengths = parts.map(part =>
     needs.fact(part.length, { what: `length of ${nameOf(part)}`, host: home(part), property: 'length' }),
   );
