@@ -39,6 +39,23 @@ const USE_OF_DUTY: Readonly<Record<string, string>> = {
   workboat: 'heavy commercial or towing',
 };
 
+const INSPECTED = 'inspected passenger';
+
+/**
+ * The least factor that may be published for the service of the vessel, where not all is known that chooses one: what does not
+ * even reach that fails whatever the rest turns out to be.
+ */
+export function mildestCriterion({ duty }: Vessel): AppliedCriterion {
+  const [word, passengers] = [duty?.class?.value, duty?.passengers?.value];
+  const own = word === undefined ? undefined : USE_OF_DUTY[word.toLowerCase()];
+  const uses = new Set([
+    ...(own ? [own] : Object.values(USE_OF_DUTY)),
+    ...(passengers === undefined ? [INSPECTED] : []),
+  ]);
+  const [row] = shaftServiceFactors.filter(one => uses.has(one.use)).sort((a, b) => a.low - b.low);
+  return byFactor(row!, `the least of those that may apply: published for ${row!.use}`);
+}
+
 /** The published factor for the service of the vessel; undefined, with the gap noted, where duty does not tell it. */
 export function serviceFactor(vessel: Vessel, needs: Needs): ShaftServiceFactor | undefined {
   const { duty } = vessel;
@@ -48,13 +65,14 @@ export function serviceFactor(vessel: Vessel, needs: Needs): ShaftServiceFactor 
     host,
     property: duty ? 'passengers' : 'duty',
   });
+  // Where passengers are carried the class of duty makes no difference.
+  if (passengers === 'carried') return useNamed(INSPECTED);
   const word = needs.fact(duty?.class, {
     what: `duty of vessel ${vessel.name}`,
     host: vessel.origin,
     property: 'duty',
   });
   if (passengers === undefined || word === undefined) return undefined;
-  if (passengers === 'carried') return useNamed('inspected passenger');
   const use = USE_OF_DUTY[word.toLowerCase()];
   if (use) return useNamed(use);
   return needs.miss(
@@ -131,14 +149,18 @@ function classFactors(
 export function smallCraftDefault(vessel: Vessel, needs: Needs): AppliedCriterion | undefined {
   const row = serviceFactor(vessel, needs);
   if (!row) return undefined;
-  const factor = given('safety factor', 'SF', 'number', row.low, {
-    assumed: `${row.low}: published for ${row.use} (${row.source.title}); the spec chooses none`,
+  return byFactor(row, `published for ${row.use}`);
+}
+
+function byFactor({ low, use, source }: ShaftServiceFactor, why: string): AppliedCriterion {
+  const factor = given('safety factor', 'SF', 'number', low, {
+    assumed: `${low}: published for ${use} (${source.title}); the spec chooses none`,
     replaceWith: 'shaft diameter by',
   });
   return {
     formula: 'small-craft',
     factor,
-    said: `small-craft formula, factor ${row.low} (published for ${row.use})`,
+    said: `small-craft formula, factor ${low} (${why})`,
     chosenBy: 'default',
   };
 }

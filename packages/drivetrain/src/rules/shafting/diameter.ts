@@ -1,7 +1,12 @@
 import { percent, powerAllowed, renamed } from '@tailshaft/mechanics';
 import type { LineAnalysis } from '../../analysis/line.js';
 import type { Load } from '../../analysis/loads.js';
-import { type AppliedCriterion, shaftCriteria, smallCraftDefault } from '../../analysis/shaft-criteria.js';
+import {
+  type AppliedCriterion,
+  mildestCriterion,
+  shaftCriteria,
+  smallCraftDefault,
+} from '../../analysis/shaft-criteria.js';
 import { endsTakenFor, sizesOf } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, type ShaftStrength, shaftStrength } from '../../analysis/shaft-strength.js';
 import type { LineContext } from '../../judge/context.js';
@@ -12,7 +17,7 @@ import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import { marginOf, type Verdict } from '../../judge/verdict.js';
 import { type Apart, apart, aside, each } from '../../model/reads.js';
 import type { Shaft } from '../../model/shafting.js';
-import type { ShaftLine } from '../../model/vessel.js';
+import type { ShaftLine, Vessel } from '../../model/vessel.js';
 import { findOffered } from '../capacity/offered-ratios.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
@@ -73,6 +78,12 @@ function judgeShaft(context: LineContext, shaft: Shaft): Apart<Verdict> {
     sizesOf(shaft, needs);
     gradeOf(shaft, needs);
   }
+  const least =
+    load && criteria.length === 0 && !chooses(vessel)
+      ? shaftStrength(shaft, load, mildestCriterion(vessel), isLast(line, shaft), needs)
+      : undefined;
+  if (least && least.capacity.si < least.demand.si)
+    return each([least], one => judge(context, shaft, load!, one));
   const strengths = load
     ? criteria.flatMap(one => shaftStrength(shaft, load, one, isLast(line, shaft), needs) ?? [])
     : [];
@@ -84,7 +95,27 @@ function judgeShaft(context: LineContext, shaft: Shaft): Apart<Verdict> {
     () =>
       waits(say, needs, shaft.origin, `${line.name}: whether the shaft is thick enough`, {
         criterion,
+        ...(least ? knownOf(context, least) : {}),
       }),
+  );
+}
+
+/** What is known of a shaft of which the factor that it must have is not. */
+function knownOf(
+  { analysis }: LineContext,
+  { weakest, demand, needed, fittedFactor, criterion }: ShaftStrength,
+) {
+  const factor = fittedFactor && `factor ${fittedFactor.si.toFixed(1)} against torsional yield`;
+  return {
+    known: `under ${analysis.tell(demand, 3)} the ${weakest.written} ${weakest.name} has ${factor}, and meets the ${criterion.said}, by which ${analysis.tell(needed, 3)} would do`,
+    workings: [needed, ...(fittedFactor ? [fittedFactor] : [])],
+  };
+}
+
+/** Whether the criteria name a formula with what it takes; only a factor by duty is told by the duty. */
+function chooses({ criteria }: Vessel): boolean {
+  return (criteria?.shaftDiameter ?? []).some(
+    ({ value }) => value?.formula !== 'small-craft' || value.factor !== undefined,
   );
 }
 
