@@ -80,6 +80,22 @@ export const EXCEPTIONS: readonly Exception[] = [
   },
   {
     letters: 'i',
+    rule: /^rotation\//,
+    about: /^set for hand$/,
+    how: /^fails became holds$/,
+    tellsInstead: 'rotation/convertible-hand',
+    because: 'the hand that is asked for and the one that it is set for differ, and that fails by itself',
+  },
+  {
+    letters: 'i',
+    rule: /^rotation\/(propeller-hand|input-accepted)$/,
+    about: /^(after hand|rotation)$/,
+    how: /^holds became fails$/,
+    because:
+      'that says another propeller behind the first, or of one input of a gear what the gear does not say of it',
+  },
+  {
+    letters: 'i',
     about: /^(exact|air temperature|effective pitch)$/,
     because:
       'optional by nature: a blade that loads with its own pitch, a round ratio, standard air are what its absence says',

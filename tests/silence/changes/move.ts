@@ -10,13 +10,17 @@ export function* move({ text, check }: Judged): Generator<Change> {
     reading.arrangements.flatMap(one => one.lines.flatMap(line => line.parts)),
   );
   const entries = check.entries.map(one => one.reading);
+  // At a place a fact that has a hand is that of one side: the other one that mirrors it would have to say its own.
+  const mirrored = check.vessels.some(({ reading }) =>
+    reading.arrangements.some(one => one.lines.some(line => line.mirrors)),
+  );
   for (const fact of factsOf(check)) {
     const { owner, property, start, end } = fact;
     const gone = { start, end, text: '' };
     const statement = text.slice(start, end);
     if (owner.kind === 'entry' && fact.path.length === 0) {
       const users = parts.filter(one => one.role === owner.entry.kind && one.name === owner.entry.name);
-      if (users.length === 0 || property === 'source') continue;
+      if (users.length === 0 || property === 'source' || (mirrored && fact.row.handed)) continue;
       const knows = (one: (typeof users)[number]) =>
         one.facts.host.vocabulary.rows.some(row => row.words === property) &&
         !one.facts.facts.some(said => said.row.words === property);
