@@ -1,6 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { RULES } from '@tailshaft/drivetrain';
 import { expect, it } from 'vitest';
+import { TEXT_FINDINGS } from '../../packages/language/src/manual/text-findings.js';
+import { everyBlock } from '../../packages/vocabulary/test/every-row.js';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -48,4 +51,26 @@ it('what people read is plain trade English', () => {
       );
   });
   expect(found).toEqual([]);
+});
+
+/** Words from one stop to the next that a reader takes in at once. */
+const MOST = 40;
+
+it('no page, caution or hover runs on', () => {
+  const texts = [
+    ...RULES.flatMap(({ id, manual, caution, title, criterion }) =>
+      [manual, caution, title, criterion].map(text => [id, text ?? ''] as const),
+    ),
+    ...TEXT_FINDINGS.flatMap(({ code, title, manual }) => [title, manual].map(text => [code, text] as const)),
+    ...everyBlock().flatMap(([path, { rows, blocks }]) =>
+      [...rows, ...blocks].map(({ words, doc }) => [`${path} ${words}`, doc] as const),
+    ),
+  ];
+  const long = texts.flatMap(([of, text]) =>
+    text
+      .split(/[.:;!?] /)
+      .filter(part => part.split(/\s+/).length > MOST)
+      .map(part => `${of}: ${part}`),
+  );
+  expect(long).toEqual([]);
 });

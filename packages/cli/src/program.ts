@@ -6,7 +6,7 @@ import { VERSION } from './version.js';
 const COMMANDS: readonly Listed[] = [
   {
     name: 'check',
-    summary: 'Judge specs: what fails, what holds by how much, and what was not checked',
+    summary: 'Judge specs: what fails, what holds and by how much, and what was not checked',
     load: async () => (await import('./commands/check.js')).check,
   },
   {
@@ -21,7 +21,7 @@ const COMMANDS: readonly Listed[] = [
   },
   {
     name: 'describe',
-    summary: 'Print what a spec means, one thing a line, for tools that compare lines',
+    summary: 'Print what a spec means, one fact a line, for tools that compare lines',
     load: async () => (await import('./commands/describe.js')).describe,
   },
   {
@@ -41,7 +41,7 @@ const COMMANDS: readonly Listed[] = [
   },
   {
     name: 'convert',
-    summary: 'Catalogue entries from a table and back, trial readings from a table',
+    summary: 'Turn a table into catalogue entries and back, and trial readings into runs',
     load: async () => (await import('./commands/convert.js')).convert,
   },
   {
@@ -109,8 +109,8 @@ ${lines.join('\n')}
   tailshaft <command> --help   options of a command
   tailshaft --version          the version of this program
 
-Ends with 0 when done; 1 when check finds an error (or what --severity names), format --check a layout
-that would change, compare --exit-code something worse (its help lists the statuses); 2 when it could not do what was asked.
+Status: 0 done; 1 check found an error (or the level that --severity names), format --check a file that
+would change, compare --exit-code something worse (its help lists the statuses); 2 it could not do what was asked.
 Needs no network.
 Honours NO_COLOR and FORCE_COLOR.
 `;

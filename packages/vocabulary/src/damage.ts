@@ -4,7 +4,7 @@ import { DAMAGE_PLACES, DAMAGES } from './words.js';
 export const DAMAGE_RECORD = vocabulary({
   title: 'damage',
   rows: [
-    row('at', 'at', word(...DAMAGE_PLACES), 'Where on the part it was found.', 'at keyway'),
+    row('at', 'at', word(...DAMAGE_PLACES), 'Place on the part where it was found.', 'at keyway'),
     row('dated', 'dated', date, 'When it was found.', 'dated 2025-11-03'),
     row('seenBy', 'seen by', text, 'Who saw it, in which role.', 'seen by "yard foreman"'),
     row('cause', 'cause', text, 'Probable cause.', 'cause "struck a log"', {
@@ -32,7 +32,7 @@ export const DAMAGE = block(
   'damages',
   'damage',
   DAMAGE_RECORD,
-  'What happened to the part: what was found, where on it, when and by whom, and what was done about it. No check passes on the sizes of a part that was not made good.',
+  'Damage to the part: what was found, where, when and by whom, and what was done about it. No check passes on the sizes of a part that was not made good.',
   'damage cracked { at keyway  dated 2025-11-03  seen by "yard foreman" }',
   {
     many: true,

@@ -54,7 +54,7 @@ export const ENGINE_RATING = vocabulary({
     row('hours', 'hours', perYear, 'Most hours a year that the rating allows.', 'hours 1500 per year', {
       range: between('1', '8784'),
     }),
-    row('fullPower', 'full power', text, 'How long full power may be used.', 'full power "2 h in 8 h"'),
+    row('fullPower', 'full power', text, 'Time for which full power may be used.', 'full power "2 h in 8 h"'),
     row(
       'source',
       'source',

@@ -57,7 +57,7 @@ const AXIS_OFFSET = [
   'axisOffset',
   'axis offset',
   quantity('length'),
-  'How far its shaft lies to starboard at the output face, from the same mark in the hull before and after.',
+  'Distance of its shaft to starboard at the output face, from the same mark in the hull before and after.',
   'axis offset 0 mm',
   { signed: true, range: between('-20 m', '20 m'), handed: true },
 ] as const;
@@ -65,7 +65,7 @@ const OUTPUT_DROP = [
   'outputDrop',
   'output drop',
   quantity('length'),
-  'How far the output lies below the input, square to the input shaft at the output flange; above it negative.',
+  'Distance of the output below the input, square to the input shaft at the output flange; negative if above.',
   'output drop 142 mm',
   { signed: true, range: between('-2 m', '3 m') },
 ] as const;
@@ -73,7 +73,7 @@ const OUTPUT_OFFSET = [
   'outputOffset',
   'output offset',
   quantity('length'),
-  'How far the output lies to starboard of the input, as it is fitted; to port negative.',
+  'Distance of the output to starboard of the input, as fitted; negative if to port.',
   'output offset 0 mm',
   { signed: true, range: between('-2 m', '2 m') },
 ] as const;
@@ -300,7 +300,7 @@ export const TRANSFER_FIT = [
     'downAngle',
     'down-angle',
     quantity('angle'),
-    'How much steeper its output lies than its input, aft end down; flatter negative. Of a V-drive the angle between the two.',
+    'Angle by which the output is steeper than the input, aft end down; negative if flatter. For a V-drive, the angle between the two.',
     'down-angle 12 deg',
     {
       signed: true,

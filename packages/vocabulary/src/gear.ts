@@ -641,7 +641,7 @@ export const TRANSFER = vocabulary({
       'turnsBack',
       'turns the line back',
       word('yes', 'no'),
-      'Whether the output leaves on the side that the input enters.',
+      'Whether the output leaves on the same side as the input.',
       'turns the line back yes',
       {
         evidence: 'strict',

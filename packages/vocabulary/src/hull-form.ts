@@ -151,7 +151,7 @@ export const HULL_FORM_ROWS = [
     'wakeFraction',
     'wake fraction',
     quantity('ratio'),
-    'How much slower than the hull the water meets the propeller, as a share.',
+    'Share by which the water at the propeller is slower than the hull.',
     'wake fraction 0.18',
     {
       signed: true,

@@ -24,7 +24,7 @@ export const MODE = vocabulary({
       'generatorLoad',
       'generator load',
       quantity('power'),
-      'Power that the motor takes out of the line in this mode while it charges.',
+      'Power that the motor draws from the line in this mode, when charging.',
       'generator load 12 kW',
       { range: between('0 kW', '20 MW'), absent: 'none' },
     ),

@@ -192,7 +192,7 @@ export const STRENGTH_CRITERIA = [
     'thrustBearingDuty',
     'thrust bearing duty',
     point('ratio', 'ratio'),
-    'Share of the running time at a share of full shaft speed, thrust falling as its square. What the lines leave of the time counts at full power, as all of it does where nothing is chosen.',
+    'Share of the running time at a share of full shaft speed, thrust falling as its square. The rest of the time counts at full power; so does all of it where no duty is given.',
     'thrust bearing duty 60 % at 80 %',
     { many: true, range: between('0.1 %', '100 %', between('5 %', '100 %')) },
   ),

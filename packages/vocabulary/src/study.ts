@@ -16,7 +16,7 @@ export const STUDY = vocabulary({
       'hold',
       'hold',
       ruleName,
-      'A check that every candidate must pass, in addition to those whose failure is an error; `every check` names them all.',
+      'A check that every candidate must pass, besides those whose failure is an error; `every check` means all of them.',
       'hold propeller/cup',
       { many: true },
     ),
@@ -24,11 +24,11 @@ export const STUDY = vocabulary({
       'rank',
       'rank by',
       ranking,
-      'Quantity by which the candidates that hold are ranked. With several, those that no other candidate beats in every one are marked.',
+      'Quantity that ranks the candidates that hold. With several, candidates that no other beats in all of them are marked.',
       'rank by speed at full power',
       { many: true },
     ),
-    row('show', 'show', quantity('number'), 'How many of the best candidates are shown.', 'show 20', {
+    row('show', 'show', quantity('number'), 'Number of the best candidates to show.', 'show 20', {
       range: counted('1', '1000'),
       absent: 'ten',
     }),

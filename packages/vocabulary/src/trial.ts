@@ -39,14 +39,9 @@ export const TRIAL_RUN = vocabulary({
       'shaft speed 1131 rpm',
       { range: between('1 rpm', '12000 rpm') },
     ),
-    row(
-      'speed',
-      'speed',
-      quantity('speed'),
-      'Speed of the vessel, runs both ways taken together.',
-      'speed 24.3 kn',
-      { range: between('0 kn', '100 kn') },
-    ),
+    row('speed', 'speed', quantity('speed'), 'Vessel speed, the mean of runs both ways.', 'speed 24.3 kn', {
+      range: between('0 kn', '100 kn'),
+    }),
     row(
       'shaftPower',
       'shaft power',

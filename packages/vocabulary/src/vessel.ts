@@ -222,7 +222,7 @@ export const CRITERIA = vocabulary({
       'lengthDifference',
       'length difference at most',
       quantity('length'),
-      'How far the propeller may move along the shaft line.',
+      'Movement of the propeller along the shaft line that is allowed.',
       'length difference at most 5 mm',
       { range: between('0 mm', '1 m') },
     ),

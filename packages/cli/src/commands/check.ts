@@ -21,7 +21,7 @@ export const check: Command = {
   usage: ['tailshaft check [paths...] [options]', 'tailshaft check --stdin [--stdin-name <path>] [options]'],
   about:
     'Checks every vessel and every catalogue entry of the given files and folders, or of the current folder. ' +
-    'Imported files are read, but only the given ones are reported on. A path may be a pattern such as "specs/**/*.shaft"; ' +
+    'Imported files are read, but not reported on. A path may be a pattern such as "specs/**/*.shaft"; ' +
     'one that begins with ! leaves out what it matches.',
   options: [
     { name: 'all', means: 'Print every list in full, and what each finding covers.' },
@@ -63,7 +63,7 @@ export const check: Command = {
         'End with status 1 from this level on: error (the default), warning, note, or information, which counts checks ' +
         'that cannot tell for lack of data.',
     },
-    { name: 'stdin', means: 'Judge the spec on standard input; - in the place of a path does the same.' },
+    { name: 'stdin', means: 'Judge the spec on standard input; the path - does the same.' },
     {
       name: 'stdin-name',
       takes: '<path>',

@@ -54,10 +54,10 @@ export const compare: Command = {
       name: 'git',
       takes: '<revision>',
       means:
-        'Compare with a git revision, or two of them: A..B, or A B; A...B compares B with where it left A. With one, ' +
+        'Compare with a git revision, or two of them: A..B, or A B; A...B compares B with the point where the two part. With one revision, ' +
         'the working files are compared with it.',
     },
-    { name: 'staged', means: 'Compare what is staged for the next commit with the last one.' },
+    { name: 'staged', means: 'Compare what is staged with the last commit.' },
     {
       name: 'arrangements',
       takes: '<before>',

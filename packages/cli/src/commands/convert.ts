@@ -20,9 +20,9 @@ export const convert: Command = {
     'tailshaft convert <runs.csv> --trial <name> [--of <arrangement>] [--dated <date>]',
   ],
   about:
-    'Catalogue entries from a table and back without loss, and trial readings from a table. The first row names the columns: kind, ' +
+    'Turns a table into catalogue entries and back, without loss, and a table of readings into the runs of a trial. The first row names the columns: kind, ' +
     'name, title, remark, comments, and properties by their words, with the unit of the column in brackets: "mass [kg]". A property of a ' +
-    'block stands behind the block: "ratio 2.04:1 / clutch A / output". What has no unit in its header has it in the cell, as in a ' +
+    'block stands behind the block: "ratio 2.04:1 / clutch A / output". Where the header gives no unit, the cell does, as in a ' +
     'spec. A table of runs has the columns run (the shaft line) and at, and the readings.',
   options: [
     {
@@ -39,7 +39,7 @@ export const convert: Command = {
     TODAY,
   ],
   notes: [
-    'Status: 0 everything was taken; 1 rows were refused, each told with its line, column and why; 2 it could not be done at all.',
+    'Status: 0 everything was taken; 1 rows were refused, each listed with its line, column and reason; 2 nothing could be done.',
   ],
   run,
 };

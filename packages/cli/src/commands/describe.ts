@@ -13,14 +13,14 @@ import type { Io } from '../terminal/io.js';
 export const describe: Command = {
   usage: ['tailshaft describe <path> [options]', 'tailshaft describe - [options]'],
   about:
-    'Prints what a spec means, one thing a line and always in the same order: facts as written, computed values, ' +
+    'Prints what a spec means, one fact a line, always in the same order: facts as written, computed values, ' +
     'verdicts with their margins. Made for tools that compare line by line, such as a textconv of git.',
   options: [
     {
       name: 'in',
       takes: '<folder>',
       means:
-        'Read the spec as if it stood in this folder, so that its imports are found: git hands its texts over elsewhere.',
+        'Read the spec as if it stood in this folder, so that its imports are found: git passes temporary copies.',
     },
     TODAY,
     ROOT,

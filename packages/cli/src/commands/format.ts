@@ -14,7 +14,7 @@ export const format: Command = {
     'of the current folder. A block that cannot be read is left as it is.',
   options: [
     { name: 'check', means: 'Write nothing; list the files that would change.' },
-    { name: 'stdin', means: 'Format standard input and print it; - in the place of a path does the same.' },
+    { name: 'stdin', means: 'Format standard input and print it; the path - does the same.' },
   ],
   notes: [
     'Status: 0 done, or nothing to do; 1 with --check where a file would change; 2 something could not be read or written.',

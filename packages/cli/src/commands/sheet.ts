@@ -46,8 +46,8 @@ export const sheet: Command = {
   ],
   about:
     'Writes the drivetrain sheet of a vessel, or the chosen paper, as one self-contained printable HTML ' +
-    'page, as a PDF or as Markdown. Printed to standard output unless --out names a file. Of several files, or a folder, one paper ' +
-    'for each vessel goes to the folder that --out names. Every paper begins with what fails.',
+    'page, as a PDF or as Markdown. Printed to standard output unless --out names a file. For several files, or a folder, it ' +
+    'writes one paper for each vessel to the folder that --out names. Every paper begins with what fails.',
   options: [
     {
       name: 'paper',
@@ -56,7 +56,7 @@ export const sheet: Command = {
       means:
         'summary (owner), specification (yard), propeller-order (propeller maker), shaft-line (class, flag, surveyor), ' +
         'weights (stability reviewer), trial-form (trial crew), comparison (reviewer) or full (the file). ' +
-        'Without it: the sheet with all that can be opened, for the screen.',
+        'Without it: the sheet for the screen, whose parts open and close.',
     },
     {
       name: 'out',
@@ -68,7 +68,7 @@ export const sheet: Command = {
       name: 'format',
       takes: '<format>',
       words: FORMATS,
-      means: 'What to write. Without it as the name of --out ends: .pdf, .md or .html.',
+      means: 'What to write. Without it, the ending of --out decides: .pdf, .md or .html.',
     },
     { name: 'vessel', takes: '<name>', means: 'Which vessel, where the file holds several.' },
     ...BESIDE.map(({ name, means }) => ({ name, takes: '<file>', means })),

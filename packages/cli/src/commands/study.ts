@@ -39,9 +39,9 @@ export const study: Command = {
   ],
   notes: [
     'Status: 0 each study has a candidate that holds, 1 none does, 2 something could not be read, searched or written.',
-    'Thousands of candidates are searched in several threads, as the processors allow: what is found is the same.',
-    'Where a person watches, progress goes to standard error. Ctrl-C ends the search: what was found so far is printed, with how ' +
-      'far it came; once more ends the program.',
+    'Large studies are searched in several threads; the result is the same.',
+    'On a terminal, progress goes to standard error. Ctrl-C ends the search and prints what was found so far, and how far it ' +
+      'came; a second Ctrl-C ends the program.',
   ],
   run,
 };

@@ -41,7 +41,7 @@ export function uncoveredIn(line: ShaftLine): readonly Uncovered[] {
     const second = parts[1];
     if (!second) continue;
     found.push({
-      what: `which of its ${parts.length} ${role}s ${line.name} is judged with`,
+      what: `which of its ${parts.length} ${role}s ${line.name} is to be judged by`,
       at: second.nameOrigin ?? second.origin,
       host: line.origin,
       property: role,

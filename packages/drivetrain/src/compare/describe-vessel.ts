@@ -13,7 +13,7 @@ import { trialFacts } from './trial-facts.js';
 import { outcomeWords } from './verdict-moves.js';
 
 /**
- * A vessel as lines of text, one thing a line, each with where it belongs, always in the same order: facts as written,
+ * A vessel as lines of text, one fact a line, each with where it belongs, always in the same order: facts as written,
  * what is worked out, verdicts. Two of them compared line by line show what changed, whatever the texts look like.
  */
 export function describeVessel(judged: Judged): string[] {

@@ -10,10 +10,11 @@ export function quantityWords(
 ): string {
   const part = of.replace(/ (rating|ratio)$/, '');
   const several = !('si' in (valueUnnoticed(fact) as object));
-  const own = several ? label.replace(/ of the .*$/, '') : (WORDS[property] ?? property);
+  const named = several ? label.replace(/ of the .*$/, '') : property;
+  const own = named === 'from' && of.endsWith('rating') ? 'speed range' : (WORDS[named] ?? named);
   const words = row?.bound ? own.slice(0, -row.bound.length).trim() : own;
   return words === part || words.startsWith(`${part} `) ? words : `${part} ${words}`;
 }
 
 /** Properties whose words say nothing without their block. */
-const WORDS: Readonly<Record<string, string>> = { at: 'place', exact: 'exact ratio' };
+const WORDS: Readonly<Record<string, string>> = { at: 'place', exact: 'exact ratio', from: 'start' };

@@ -281,7 +281,7 @@ describe('capacity/motor-equivalent', () => {
     })!;
     expect(verdict.outcome).toBe('fails');
     expect(verdict.message).toMatchInlineSnapshot(
-      `"Centre: 40 hp at 1100 rpm of shaft speed needs 191 lbf·ft; motor Eddy-30 gives 90 lbf·ft. Expect about 755 rpm and 13 hp on the propeller of the claim. Fit a reduction gear or a larger motor."`,
+      `"Centre: 40 hp at 1100 rpm of shaft speed needs 191 lbf·ft; motor Eddy-30 gives 90 lbf·ft. Expect about 755 rpm and 13 hp with the same propeller. Fit a reduction gear or a larger motor."`,
     );
   });
 

@@ -52,7 +52,8 @@ export const TEXT_FINDINGS: readonly TextFinding[] = [
     severity: 'error',
     title: 'Every character is allowed in a spec',
     manual:
-      'The text holds a character that belongs to no word, number or quoted text, usually an invisible one from copied text; or a comment or quoted text holds one that makes it look otherwise than it is read, as if the line ended there. Everything around it is still read and checked. Remove the character and write what was meant.',
+      'The text holds a character that belongs to no word, number or quoted text, usually an invisible one from copied text. Or a comment or quoted text holds one that makes it look ' +
+      'otherwise than it is read, as if the line ended there. Everything around it is still read and checked. Remove the character and write what was meant.',
   },
   {
     code: 'text/brace',

@@ -52,9 +52,9 @@ const INFO: RuleInfo = {
     'Where an entry gives the plates of a clutch, its holding torque is computed: faces × friction × clamp ' +
     'force × mean radius, the clamp force being oil pressure on the piston less its return springs. Uniform ' +
     'wear is assumed, which is cautious and describes a worn-in clutch; uniform pressure is shown beside it. ' +
-    'The result is compared with the greatest engine torque at that clutch, ahead and astern separately; ' +
-    'where the gear gives its train and states what the clutch holds or locks, that torque follows from the ' +
-    'balance of the members: a brake on a ring carries more than engine torque. The service factor covers ' +
+    'The result is compared with the greatest engine torque at that clutch, ahead and astern separately. Where the gear gives its train and states what the clutch holds or ' +
+    'locks, that torque follows from the balance of the members: a brake on a ring carries more than ' +
+    'engine torque. The service factor covers ' +
     'shifts and torque peaks: 1.5 unless the criteria set another. A published rating takes precedence.',
   caution:
     `${DEFER} Oil head from rotation, grooves, heat of engagement and wear limits are not included. The default ` +

@@ -77,7 +77,7 @@ function judge(context: LineContext, coupling: Coupling): Verdict | undefined {
     demand: worst.torque,
     workings: [worst.torque],
     message: `${line.name}: ${numbers}.`,
-    failMessage: `${line.name}: ${numbers}: ${percent(worst.torque.si / allowed.si - 1)} too much. It overheats there; take another coupling, or bar the speed with its maker’s consent.`,
+    failMessage: `${line.name}: ${numbers}: ${percent(worst.torque.si / allowed.si - 1)} too much. It overheats there: fit another coupling, or bar the speed with its maker’s consent.`,
     related: [{ at: coupling.vibratoryTorque!.origin, message: 'its vibratory torque limit' }],
     routes: () =>
       couplingRoutes(context, coupling, (after, fitted) => outlook(torsionalStressOf(after).value, fitted)),

@@ -146,7 +146,7 @@ function check(context: LineContext): Verdict | undefined {
     message: `${line.name}: ${needed}; ${nameOf(motor)} gives ${tell(torque)} there.`,
     failMessage:
       `${line.name}: ${needed}; ${nameOf(motor)} gives ${tell(torque)}. Expect about ${tell(reached, 3)} and ${tell(power, 2)} ` +
-      'on the propeller of the claim. Fit a reduction gear or a larger motor.',
+      'with the same propeller. Fit a reduction gear or a larger motor.',
   });
 }
 

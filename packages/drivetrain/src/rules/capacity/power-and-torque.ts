@@ -22,10 +22,9 @@ const INFO: RuleInfo = {
     'speeds in order, from low idle to the governed maximum',
   source: PART_SHEET,
   manual:
-    'Power is torque times speed, so a sheet that states all three states one of them twice. One figure is ' +
-    'misread, belongs to another rating or is in another unit where peak torque is below the torque at rated ' +
-    'power, a point of the full-load curve is above peak torque, motor power is not torque at base speed, ' +
-    'the governed maximum is below rated speed, or low idle is above it. Every torque and speed of the line ' +
+    'Power is torque times speed, so a sheet that states all three states one of them twice. One figure is misread, belongs to another rating or is in another unit where one of these is found: ' +
+    'peak torque below the torque at rated power; a point of the full-load curve above peak torque; motor ' +
+    'power that is not torque at base speed; a governed maximum below rated speed; low idle above it. Every torque and speed of the line ' +
     'rests on these figures. Look them up again; do not adjust one to fit the other.',
   caution: 'Sheets are rounded, and test-bench tolerances reach a few per cent: 3 % is allowed for both.',
   limitOf: 'two statements of one engine: their own rounding is allowed for',

@@ -85,7 +85,7 @@ function check(context: LineContext): Verdict | undefined {
     place,
     ...(stated.length === 1 ? balanceFor(stated[0]!, speed) : {}),
     message:
-      `${line.name}: the rating of ${nameOf(gear)} is stated ${listed(stated.map(range))}; rated speed is ${analysis.tell(speed)}. ` +
+      `${line.name}: the rating of ${nameOf(gear)} is stated ${listed(stated.map(range))}; the rated speed is ${analysis.tell(speed)}. ` +
       'It does not extend to other speeds: ask the maker for the rating at this one.',
     related: stated.map(one => ({
       at: one.speeds?.origin ?? one.origin,
@@ -109,6 +109,6 @@ function balanceFor(
 
 function range(rating: GearRating): string {
   return rating.speeds
-    ? `from ${rating.speeds.written}`
+    ? `for ${rating.speeds.written}`
     : `at ${rating.power?.value?.x.written ?? 'one speed'}`;
 }

@@ -46,8 +46,7 @@ const INFO: RuleInfo = {
     'speed',
   source: barredRangeStart.spec.source,
   manual:
-    'Where the vibratory stress lies between τ_C and τ_T of IACS UR M68, the shaft may pass through these speeds ' +
-    'quickly but not run at them: they are barred from 16 n_c/(18 − λ) to (18 − λ) n_c/16 around the critical ' +
+    'Where the vibratory stress lies between τ_C and τ_T of IACS UR M68, the shaft may pass through these speeds quickly but not run at them. They are barred from 16 n_c/(18 − λ) to (18 − λ) n_c/16 around the critical ' +
     'n_c, and wider where the stress is too high beyond. A barred range is marked on the tachometers and on a ' +
     'plate at the controls; write it in the shaft as "barred range 410 .. 510 rpm". A range at idle, or at and ' +
     'above 0.8 of rated speed (from memory), is not allowed. A coupling of another stiffness or another ratio ' +

@@ -37,9 +37,9 @@ const INFO: RuleInfo = {
     confidence: 'common practice',
   },
   manual:
-    'A lever shows what was ordered, not what the shaft does. If the gear sticks ahead or a linkage falls ' +
-    'off, the helm notices only when the vessel does not answer, unless an indication is taken from the ' +
-    'shaft or the gear; and the engine can then be stopped only by a stop that does not use the same lever. ' +
+    'A lever shows what was ordered, not what the shaft does. If the gear sticks ahead or a linkage falls off, the helm notices only when the vessel does not ' +
+    'answer, unless an indication is taken from the shaft or the gear. The engine can then be stopped ' +
+    'only by a stop that does not use the same lever. ' +
     'Declare each station in "helm". Where passengers are carried, the fittings must be stated. Name the ' +
     'regulation that requires them as "required by": flag and class decide which one applies.',
   caution: `${DEFER} Where the regulation allows alarms instead of gauges, accept the finding with that reason.`,
@@ -99,7 +99,7 @@ function judge(vessel: Vessel, station: HelmStation): Verdict {
     return say.fails({
       place: wrong[0]!.at,
       criterion,
-      message: `Helm ${station.name}: ${wrong.map(one => one.words).join('; ')}. ${by ? `"${by}" requires it` : 'It is needed where passengers are carried'}: without it the helm notices a gear that sticks only when the vessel does not answer.`,
+      message: `Helm ${station.name}: ${wrong.map(one => one.words).join('; ')}. ${by ? `"${by}" requires it` : 'Vessels that carry passengers need it'}: without it the helm notices a sticking gear only when the vessel does not answer.`,
     });
   }
   if (needs.any)

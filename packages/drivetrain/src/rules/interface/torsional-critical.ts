@@ -27,9 +27,9 @@ const INFO: RuleInfo = {
     confidence: 'derived',
   },
   manual:
-    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, every ' +
-    'coupling or joint wherever it stands, both sides of the gear, shafts with their own inertia, and the propeller with its ' +
-    'entrained water; only a rigid coupling is taken as stiff. The firing order meets the natural ' +
+    'Where inertias and stiffnesses are declared, the line is solved as a torsional system: engine, couplings and joints, both sides of the gear, ' +
+    'shafts with their own inertia, and the propeller with its entrained water. Only a rigid coupling is ' +
+    'taken as stiff. The firing order meets the natural ' +
     'frequencies at certain speeds; one in the running range must be calculated with its damping, or barred. ' +
     'Where the spec declares the stresses or the excitation, the damped response is calculated and the ' +
     'stress judged by its own rule. Criticals of blade rate are shown too: their torque is smaller, and they ' +

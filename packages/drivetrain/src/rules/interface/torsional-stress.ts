@@ -33,11 +33,10 @@ const INFO: RuleInfo = {
     'barred, of IACS UR M68',
   source: continuousTorsionalLimit.spec.source,
   manual:
-    'A shaft thick enough for its mean torque can break by the vibratory torque on top of it. State the ' +
-    'stresses of the torsional calculation in the shaft ("vibratory stress 18 MPa at 265 rpm", one for each ' +
-    'critical), or the torque of the firing order at the engine ("excitation order 3 torque 420 N.m"), that ' +
-    'of the blade rate at the propeller, and the damping of the coupling ("dynamic magnifier 6"): the damped ' +
-    'response is then computed over the running range. Above τ_T the line must not run at all; between τ_C ' +
+    'A shaft thick enough for its mean torque can break by the vibratory torque on top of it. State the stresses of the torsional calculation in the shaft ("vibratory stress 18 MPa at 265 rpm", ' +
+    'one for each critical). Or state the excitation: the torque of the firing order at the engine ' +
+    '("excitation order 3 torque 420 N.m"), that of the blade rate at the propeller, and the damping of ' +
+    'the coupling ("dynamic magnifier 6"). The damped response is then computed over the running range. Above τ_T the line must not run at all; between τ_C ' +
     'and τ_T the speeds are barred, which is allowed below 0.8 of rated speed only (that bound from memory). ' +
     'Amplitudes of the orders are added; only declared damping counts.',
   caution:
@@ -137,7 +136,7 @@ function tellPoint(analysis: LineAnalysis, stress: TorsionalStress, point: Stres
 
 function why(point: StressPoint): string {
   return point.stress > point.transient
-    ? 'It may not even be passed.'
+    ? 'The speed may not even be passed through.'
     : `At ${percent(point.share)} of rated speed no barred range is allowed.`;
 }
 

@@ -28,8 +28,8 @@ const INFO: RuleInfo = {
   estimate: USUAL_ESTIMATE,
   criterion:
     'power that the propeller absorbs at rated shaft speed, by a published series at the predicted vessel speed, ' +
-    'between 86 and 106 % of the power delivered to it (98 to 105 % of rated speed by the propeller law), or as the ' +
-    'criteria say',
+    'between 86 and 106 % of the power delivered to it, or as the criteria say; by the propeller law that is 98 to ' +
+    '105 % of rated speed',
   source: FULL_THROTTLE_BAND,
   manual:
     'An engine that cannot reach rated speed at full throttle is overloaded over the top of its range: it ' +

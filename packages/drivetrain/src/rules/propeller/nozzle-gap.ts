@@ -99,6 +99,6 @@ function check({ line, vessel, analysis }: LineContext): Verdict | undefined {
     capacity: allowed,
     demand: clearance,
     message: `${leaves}; at most ${criterion.said.replace('nozzle gap at most ', '')} is allowed.`,
-    failMessage: `${leaves}; at most ${analysis.tell(allowed, 2)} is allowed (${criterion.said}). Water that leaks back past the tips costs the thrust of the nozzle: fit a propeller of the diameter that the nozzle was made for.`,
+    failMessage: `${leaves}; at most ${analysis.tell(allowed, 2)} is allowed by ${criterion.said}. Water that leaks back past the tips costs the thrust of the nozzle: fit a propeller of the diameter that the nozzle was made for.`,
   });
 }

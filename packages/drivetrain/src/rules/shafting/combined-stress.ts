@@ -53,8 +53,8 @@ const INFO: RuleInfo = {
   },
   manual:
     'The diameter formulas count torsion alone and cover the rest by a factor. Where overhang and mass of the ' +
-    'propeller are declared, this check combines the loads: greatest engine torque behind the ratio, thrust at ' +
-    'the bollard, and the moment of the overhung propeller, at the aftmost bearing, on each section of a stepped ' +
+    'propeller are declared, this check combines the loads: greatest engine torque behind the ratio, thrust at the bollard, and ' +
+    'the moment of the overhung propeller. It looks at the aftmost bearing, at each section of a stepped ' +
     'shaft, and at taper and coupling end with their keyways. The weakest station is named. The ASME code ' +
     'judges; "shaft yield factor at least 3" in the criteria adds the distortion-energy criterion, and an ' +
     'endurance limit of the grade or "shaft fatigue factor at least 2" adds fatigue. Fit a thicker bar or ' +

@@ -56,8 +56,8 @@ const INFO: RuleInfo = {
   manual:
     'Fitted bolts in reamed holes carry the torque in shear of their shanks; bolts with clearance only clamp the ' +
     'faces, which slip when friction is used up. Where the coupling states the class of its bolts, or how they ' +
-    'fit, their capacity is computed with a factor of 2 unless the criteria say "bolt factor at least": in shear ' +
-    'at the yield of their class, or by friction with the declared preload. Where the class formula judges the ' +
+    'fit, their capacity is computed: in shear at the yield of their class, or by friction with the declared ' +
+    'preload. The factor is 2 unless the criteria say "bolt factor at least". Where the class formula judges the ' +
     'shaft, the fitted bolt that class rules require is compared as well. Fit bolts of a stronger class, or more ' +
     'or larger bolts where both flanges have the metal for them.',
   caution:

@@ -44,9 +44,9 @@ const INFO: RuleInfo = {
     'The small-craft formula is torsion at the torsional yield divided by a safety factor: it depends on power ' +
     'per speed, so the same bar carries twice the power at twice the speed. The class formula uses tensile ' +
     'strength and gives thicker shafts. Both are solved here for what the fitted shaft may carry. Choose one in ' +
-    'the criteria: "shaft diameter by small-craft formula factor 5.0", "shaft diameter by class formula"; with ' +
-    'none chosen, the small-craft formula judges with the published factor for duty and passengers, and where ' +
-    'the class formula can be computed and disagrees, both are shown. Fit a thicker bar, a stronger grade, or a ' +
+    'the criteria: "shaft diameter by small-craft formula factor 5.0", "shaft diameter by class formula". With none chosen, the small-craft formula judges with the ' +
+    'published factor for duty and passengers; where the class formula can be computed and disagrees, ' +
+    'both are shown. Fit a thicker bar, a stronger grade, or a ' +
     'shallower ratio, which lowers the torque. Every section of a stepped shaft is judged and the weakest named; ' +
     'a bore is counted.',
   caution:

@@ -43,9 +43,9 @@ const INFO: RuleInfo = {
     confidence: 'published',
   },
   manual:
-    'A key that is too short shears, or its sides crush and the keyway cracks. Where a key is declared, it ' +
-    'carries the greatest engine torque behind the ratio alone: in shear over width and length, in crushing over ' +
-    'half its height, at its yield over a factor of 2.5; "key factor at least 2" in the criteria sets another. ' +
+    'A key that is too short shears, or its sides crush and the keyway cracks. Where a key is declared, it carries the greatest engine torque behind the ratio alone: in shear over width and length, in ' +
+    'crushing over half its height. The limit is its yield over a factor of 2.5; "key factor at least 2" ' +
+    'in the criteria sets another. ' +
     'Its diameter is taken at half the taper, or at the coupling end. Where the class formula judges the shaft, ' +
     'the shear area that class practice requires of the propeller key is checked as well. Fit a longer key, a ' +
     'stronger one, or a thicker end.',

@@ -40,8 +40,8 @@ const INFO: RuleInfo = {
   manual:
     'With the mass of the propeller and of the water that moves with it, the aftmost span whirls well below the ' +
     'speed of the plain span. Where mass and inertia of the propeller, the bearings and the overhang are ' +
-    'declared, the first critical is computed twice: with the forward end of the span free to tilt and the shaft ' +
-    'mass included, which is the lower bound, and with it held, which is the upper bound. The critical at blade ' +
+    'declared, the first critical is computed twice. With the forward end of the span free to tilt and the shaft ' +
+    'mass included it is the lower bound; with that end held it is the upper bound. The critical at blade ' +
     'rate is shown as well. Reduce the overhang, shorten the span, or fit a thicker shaft.',
   caution:
     `${DEFER} Soft struts and worn bearings lower it further; gyroscopic moments are left out; the default ` +

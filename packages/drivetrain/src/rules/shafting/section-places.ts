@@ -35,8 +35,9 @@ const INFO: RuleInfo = {
   manual:
     'A section states where it begins, aft from the forward coupling face, and its length. Sections that ' +
     'overlap give the shaft two diameters at one place, one that runs past the end is longer than the bar, ' +
-    'and a bore as wide as its section leaves no wall: strength and whirling would be computed for a shaft ' +
-    'that cannot be made. A bearing whose centre is past the end of the bar supports nothing, and a strut ahead of the stern tube would stand in the hull. Between ' +
+    'and a bore as wide as its section leaves no wall. Strength and whirling would be computed for a shaft ' +
+    'that cannot be made. A bearing whose centre is past the end of the bar supports nothing, and a strut ' +
+    'ahead of the stern tube would stand in the hull. Between ' +
     'sections the shaft has its own diameter; where it declares none, a gap has no diameter. Correct the ' +
     'figure that is wrong.',
   caution: `${DEFER} Fillets, tapers and reliefs between two diameters are not sections, and are not checked here.`,

@@ -53,9 +53,9 @@ const INFO: RuleInfo = {
   source: basicRatingLife.spec.source,
   manual:
     'A rolling bearing that carries its greatest thrust when new still wears out: its life falls roughly as the ' +
-    'cube of the load. Where the gear, a motor or the thrust bearing in the shaft declares its dynamic rating ' +
-    '("thrust bearing { dynamic rating 280 kN  rolling elements roller }"), the life that 90 % of such bearings ' +
-    'reach is computed for the thrust and speed of full power throughout. It is compared with "thrust bearing ' +
+    'cube of the load. Where the gear, a motor or the thrust bearing in the shaft declares its dynamic rating, the life ' +
+    'that 90 % of such bearings reach is computed for the thrust and speed of full power throughout: write "thrust bearing ' +
+    '{ dynamic rating 280 kN  rolling elements roller }". That life is compared with "thrust bearing ' +
     'life at least 20000 h" in the criteria, or with ten years of duty hours. Fit a larger bearing, another gear ' +
     'or a slower shaft.',
   caution:

@@ -32,10 +32,9 @@ const INFO: RuleInfo = {
   source: TRIAL_PRACTICE,
   manual:
     'The trial proves the propeller: loaded and clean, the engine must reach rated speed at full throttle, ' +
-    'or slightly more. Below rated speed something holds the engine back. Causes are listed in the order ' +
-    'that the readings suggest: a run at no load separates tachometer, governor and throttle travel from ' +
-    'load, engine and shaft speeds in the exact ratio confirm the plate of the gear, and no smoke points ' +
-    'away from overload. Causes without a reading follow in the usual order, the propeller last. Scaled by ' +
+    'or slightly more. Below rated speed something holds the engine back. Causes are listed in the order that the readings suggest. A run at no load separates tachometer, ' +
+    'governor and throttle travel from load; engine and shaft speeds in the exact ratio confirm the gear ' +
+    'plate; no smoke points away from overload. Causes without a reading follow in the usual order, the propeller last. Scaled by ' +
     'the propeller law, the run also gives the ratio, pitch or diameter that would have reached rated speed, ' +
     'as a range. An engine that runs into its governor has too light a propeller, unless that is a reserve ' +
     'for growth and fouling: then accept the finding with that reason.',
