@@ -3,6 +3,7 @@ export * from './ambient-adjustment.js';
 export * from './fuel.js';
 export * from './motor-envelope.js';
 export * from './ratio-difference.js';
+export * from './side-load.js';
 export * from './take-off.js';
 export * from './through-gear.js';
 export * from './together.js';

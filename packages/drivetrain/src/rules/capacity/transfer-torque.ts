@@ -1,11 +1,12 @@
-import { percent } from '@tailshaft/mechanics';
+import { given, percent, renamed, strandSideLoad } from '@tailshaft/mechanics';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
+import type { Fact } from '../../model/fact.js';
 import type { Transfer } from '../../model/gear.js';
 import { home, nameOf } from '../../model/part.js';
-import { type Apart, each } from '../../model/reads.js';
+import { type Apart, apart, each, isSaid } from '../../model/reads.js';
 import { changed, SINGLE_LINE } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { judgeKnown } from '../known-half.js';
@@ -46,7 +47,8 @@ const INFO: RuleInfo = {
     'A V-drive, belt or chain stage stands behind the engine or behind the gear. Behind a gear it carries engine ' +
     'torque times the ratio, which is easily overlooked when the gear is exchanged for a deeper one. The ' +
     'greatest engine torque is carried to its input and compared with its rating. Fit a larger stage, or move ' +
-    'part of the ratio behind it.',
+    'part of the ratio behind it. A belt or chain also pulls sideways on the shaft with its input wheel: twice ' +
+    'the torque over the wheel diameter, times the strand factor. Where a side load is allowed, it is compared.',
   caution: `${DEFER} Sheets of belts and chains require a service factor of their own on top.`,
   limitOf: 'the maker’s rating',
   severalMovers: 'together',
@@ -62,7 +64,58 @@ export const transferTorque: Rule = { ...INFO, scope: 'line', check };
 function check(context: LineContext): Apart<Verdict> | undefined {
   const { line } = context;
   if (!(line.engine || line.motor)) return undefined;
-  return each(line.transfers, transfer => judge(context, transfer));
+  return each(line.transfers, transfer =>
+    apart(
+      () => judge(context, transfer),
+      () => sideLoad(context, transfer),
+    ),
+  );
+}
+
+/** What belt or chain pulls sideways, where the spec says anything of it. */
+function sideLoad({ line, analysis }: LineContext, transfer: Transfer): Verdict | undefined {
+  const isSpoken =
+    isSaid(() => transfer.sideLoad) ||
+    isSaid(() => transfer.wheelDiameter) ||
+    isSaid(() => transfer.strandFactor);
+  if (!isSpoken) return undefined;
+  const say = sayFor(INFO, line.path);
+  const name = nameOf(transfer);
+  const place = transfer.nameOrigin ?? transfer.origin;
+  const needs = new Needs();
+  const ask = <T>(fact: Fact<T> | undefined, what: string, property: string) =>
+    needs.fact(fact, { what: `${what} of ${name}`, host: home(transfer), property });
+  const allowed = ask(
+    transfer.sideLoad,
+    'side load that the shaft with the input wheel may take,',
+    'side load at most',
+  );
+  const diameter = ask(transfer.wheelDiameter, 'diameter of the input wheel', 'input wheel diameter');
+  const strandFactor =
+    transfer.kind?.value === 'chain' && !isSaid(() => transfer.strandFactor)
+      ? given('strand factor', 'f', 'number', 1, {
+          assumed: 'the other strand of a chain is slack',
+          replaceWith: 'strand factor',
+        })
+      : ask(transfer.strandFactor, 'strand factor', 'strand factor');
+  const torque = greatestTorqueAt(analysis, transfer, needs);
+  const what = `${line.name}: whether the side load of ${name} is within what its shaft may take`;
+  if (!allowed || !diameter || !strandFactor || !torque) return waits(say, needs, place, what, {});
+  const load = strandSideLoad({
+    torque,
+    diameter: renamed(diameter, 'input wheel diameter', 'd'),
+    strandFactor: renamed(strandFactor, 'strand factor', 'f'),
+  });
+  return judgeKnown(say, needs, {
+    place,
+    capacity: allowed,
+    demand: load,
+    workings: [load],
+    what,
+    numbers: `${name} pulls sideways on the shaft with its input wheel by ${atLeast(analysis)}${analysis.tell(load)}; it may take ${analysis.tell(allowed)}`,
+    remedy: `: ${percent(load.si / allowed.si - 1)} too much. Fit a larger input wheel, or carry the wheel in bearings of its own.`,
+    related: [{ at: transfer.sideLoad!.origin, message: 'side load that is allowed' }],
+  });
 }
 
 function judge({ line, analysis }: LineContext, transfer: Transfer): Verdict {
