@@ -46,6 +46,16 @@ describe('a study in the panel', () => {
     expect(html).toContain('No candidate holds.');
     expect(html).not.toContain('<svg');
   });
+
+  it('concludes nothing on what a stopped search did not come to, and counts as elsewhere', async () => {
+    const [result] = await resultOf(`study wheel of proposed { vary propeller pitch 60 in, 61 in }`);
+    const stopped = { ...result!, judged: 3200, failed: 3200, stoppedAt: 3200, combinations: 6300 };
+    const html = studiesPanel([stopped]);
+    expect(html).toContain('Stopped after 3,200 of 6,300 combinations: 3,200 candidates judged: 0 hold');
+    expect(html).toContain('3,200 fail');
+    expect(html).toContain('None of those judged holds.');
+    expect(html).not.toContain('No candidate holds.');
+  });
 });
 
 it('stands in the sheet where it was searched, without anything to press', async () => {

@@ -4,8 +4,10 @@ import {
   judgedWords,
   lackingWords,
   limitWords,
+  noneHoldsWords,
   numbered,
   optionOf,
+  outcomeCounts,
   rankingWords,
   rankWords,
   type StudyResult,
@@ -19,24 +21,21 @@ import type { SearchedStudy } from './study-words.js';
 
 /** A study as a person reads it: the counts, the best, and what rules the others out. */
 export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, most?: number): string {
-  const { study, arrangement, holds, unknown, failed } = result;
+  const { study, arrangement, holds, unknown } = result;
+  const counts = outcomeCounts(result);
   const { paint } = io;
   const show = most ?? shownOf(result);
   const head = `${vessel}, study ${study.name} of ${arrangement}`;
   const parts = [
     `${paint.strong(head)}: ${judgedWords(result)} in ${seconds.toFixed(1)} s`,
-    `  ${[
-      paint.good(`${holds.length} hold`),
-      paint.open(`${unknown.length} cannot tell`),
-      paint.error(`${failed} fail`),
-    ].join(', ')}`,
+    `  ${[paint.good(counts.hold), paint.open(counts.unknown), paint.error(counts.fail)].join(', ')}`,
     '',
     holds.length > 0
       ? wrapped(
           `${paint.strong(`The best ${Math.min(show, holds.length)}`)} by ${rankingWords(result)}`,
           io.width,
         )
-      : [paint.error('No candidate holds.'), wrapped(failedByAllWords(result) ?? '', io.width)]
+      : [paint.error(noneHoldsWords(result)), wrapped(failedByAllWords(result) ?? '', io.width)]
           .filter(Boolean)
           .join('\n'),
     ...(holds.length > 0 ? [candidates(io, result, holds.slice(0, show))] : []),

@@ -43,6 +43,22 @@ export function judgedWords({ judged, apart, combinations, stoppedAt }: StudyRes
     : `stopped after ${number(stoppedAt)} of ${number(combinations)} combinations: ${number(judged)} candidates judged${left}`;
 }
 
+/** `No candidate holds.`; of a search that was stopped, nothing is said of those that it did not come to. */
+export function noneHoldsWords({ stoppedAt }: StudyResult): string {
+  return stoppedAt === undefined ? 'No candidate holds.' : 'None of those judged holds.';
+}
+
+/** `51 hold`, `3 cannot tell`, `6,246 fail`. */
+export function outcomeCounts({ holds, unknown, failed }: StudyResult) {
+  const of = (count: number, one: string, many = one) =>
+    `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
+  return {
+    hold: of(holds.length, 'holds', 'hold'),
+    unknown: of(unknown.length, 'cannot tell'),
+    fail: of(failed, 'fails', 'fail'),
+  };
+}
+
 /** `interface/freewheel (freewheel rule of gear Hazel-40); ...`: the checks that cannot tell, each with what it lacks. */
 export function lackingWords({ lacking }: StudyResult): string {
   return lacking

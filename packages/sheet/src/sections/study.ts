@@ -3,15 +3,17 @@ import {
   failedByAllWords,
   judgedWords,
   limitWords,
+  noneHoldsWords,
   numbered,
   optionOf,
+  outcomeCounts,
   rankingWords,
   rankWords,
   type StudyResult,
   shownOf,
   unrankedWords,
 } from '@tailshaft/drivetrain';
-import { count } from '@tailshaft/mechanics';
+import { capital, count } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, type Table, table } from '../document/blocks.js';
 import { code, quiet, separated, strong, type Text, together, warning } from '../document/text.js';
 import { loadLineCharts } from './load-lines.js';
@@ -24,15 +26,16 @@ export function studiesSection(results: readonly StudyResult[]): Block | undefin
 
 /** A study as it was searched: the counts, the best with what limits each, what rules the others out, and a chart. */
 export function studySection(result: StudyResult): Block {
-  const { study, arrangement, holds, unknown, failed } = result;
+  const { study, arrangement, holds, unknown } = result;
+  const counts = outcomeCounts(result);
   const show = shownOf(result);
   const unranked = unrankedWords(result);
   return section(`study-of-${study.name}`, `Study ${study.name} of ${arrangement}`, [
     paragraph(
       separated(
         ' ',
-        `${judgedWords(result)}: ${holds.length} hold, ${unknown.length} cannot tell, ${failed} fail.`,
-        holds.length > 0 ? `Ordered by ${rankingWords(result)}.` : warning('No candidate holds.'),
+        `${capital(judgedWords(result))}: ${counts.hold}, ${counts.unknown}, ${counts.fail}.`,
+        holds.length > 0 ? `Ordered by ${rankingWords(result)}.` : warning(noneHoldsWords(result)),
         holds.length > 0 ? undefined : failedByAllWords(result),
       ),
     ),
