@@ -88,6 +88,27 @@ describe('what a reviewer must not pass unread', () => {
     expect(vesselLevels(compareVessels(before.check.vessels[0]!, after.check.vessels[0]!))).toEqual(levels);
   });
 
+  it.each([
+    ['0.18', '0.1', '0.2', 'Alder 63 technical sheet, issue 4', true],
+    ['0.18', '0.1', '0.2', 'Alder 63 technical sheet, issue 5', false],
+    ['0.18', '0.18', '0.2', 'Alder 63 technical sheet, issue 4', false],
+  ])(
+    'is a failure that goes by a figure of one document: %s as %s, then %s by %s',
+    async (said, first, then, source, told) => {
+      const rated = (rating: string) =>
+        changed(SINGLE_LINE, [`rated medium ${said} kW`, `rated medium ${rating} kW`]);
+      const [before, after] = [
+        await checkText(rated(first)),
+        await checkText(rated(then).replace('Alder 63 technical sheet, issue 4', source)),
+      ];
+      const comparison = compareVessels(before.check.vessels[0]!, after.check.vessels[0]!);
+      expect(vesselLevels(comparison).includes('criterion relaxed')).toBe(told);
+      expect(comparison.changes.map(one => one.words).join()).toContain(
+        'gear Alder-63 keeps its name, other facts: rated medium',
+      );
+    },
+  );
+
   it('is a criterion of the practice that asks for less, also where the vessel chose a milder one', async () => {
     const own = SPEC.replace('  require', '  criteria { tip speed at most 60 m/s }\n  require');
     const [before, milder, stricter] = await Promise.all(

@@ -122,6 +122,7 @@ export const EASILY_MISSED = [
   'record rewritten',
   'damage',
   'same name, other facts',
+  'holds by another figure',
   'overridden at its place',
   'requirement relaxed',
   'verb and value',

@@ -20,7 +20,7 @@ import { partChanges } from './parts.js';
 import { type Renames, renamed } from './renaming.js';
 import { isSurelySame, pairEntries, pairVessels, type Rename, renamesOf } from './same-things.js';
 import { type Judged, type Side, sideOfArrangement, sideOfVessel } from './side.js';
-import { settingsRestated, silentChanges } from './silent.js';
+import { holdsByFigure, settingsRestated, silentChanges } from './silent.js';
 import { relaxed, statementChanges } from './statements.js';
 import { assumedOtherwise } from './tendency.js';
 import { toldAtEntries } from './told-once.js';
@@ -194,7 +194,7 @@ function finish({ vessel, key }: Judged, compared: Parts): VesselComparison {
     ...compared,
     name: key ?? vessel.name,
     ...(vessel.title ? { title: vessel.title } : {}),
-    changes: changes.sort(byConsequence),
+    changes: holdsByFigure(changes).sort(byConsequence),
   };
 }
 

@@ -54,11 +54,15 @@ function levelOf(change: SpecChange, marginLost = MARGIN_LOST): Level | undefine
   if (change.kind === 'open') return 'newly unknown';
   if (change.kind === 'derived') return change.after === undefined ? 'newly unknown' : undefined;
   // Nobody has said that what was found damaged is sound now, or which of two units was meant.
-  if (change.kind === 'silent') return UNSETTLED.has(change.what) ? 'newly unknown' : undefined;
+  if (change.kind === 'silent') return LEVEL_OF_SILENT[change.what];
   return change.kind === 'statement' ? levelOfStatement(change) : undefined;
 }
 
-const UNSETTLED = new Set<SilentChange['what']>(['damage', 'same number, other unit']);
+const LEVEL_OF_SILENT: Readonly<Partial<Record<SilentChange['what'], Level>>> = {
+  'holds by another figure': 'criterion relaxed',
+  'same number, other unit': 'newly unknown',
+  damage: 'newly unknown',
+};
 
 function levelOfMove(move: VerdictMove, marginLost: number): Level | undefined {
   const { movement, before, after } = move;

@@ -1,9 +1,15 @@
 import type { Origin } from '@tailshaft/mechanics';
-import { ENTRY_VOCABULARY, type Restated, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
+import {
+  ENTRY_VOCABULARY,
+  type Restated,
+  type Row,
+  VESSEL_VOCABULARY,
+  type Vocabulary,
+} from '@tailshaft/vocabulary';
 import type { EvidenceKind, SourceNote } from '../model/fact.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Vessel } from '../model/vessel.js';
-import type { FactChange, PartChange, SilentChange } from './change.js';
+import type { FactChange, PartChange, SilentChange, SpecChange, VerdictMove } from './change.js';
 import { marksMoved, marksOf } from './evidence.js';
 import { type FlatFact, flatFacts, numberAndUnit } from './facts.js';
 import { type KnownPart, partsOf } from './parts.js';
@@ -98,7 +104,44 @@ function otherFacts(is: KnownPart, parts: readonly PartChange[]): SilentChange[]
 function isInPlace(part: KnownPart, what: string): boolean {
   const row = part.facts.get(what)?.row;
   if (!row || row.handed) return row !== undefined;
-  return !ENTRY_VOCABULARY[part.part.role]?.rows.includes(row);
+  const entry = ENTRY_VOCABULARY[part.part.role];
+  return !entry || !holdsRow(entry, row) || (part.part.restated ?? []).some(one => one.property === what);
+}
+
+/** Whether a row stands in a vocabulary, in a block of it or deeper: the rating of a ratio is a fact of the gear. */
+function holdsRow({ rows, blocks }: Vocabulary, row: Row): boolean {
+  return rows.includes(row) || blocks.some(one => holdsRow(one.block, row));
+}
+
+/**
+ * A failure that goes because a figure of a catalogue entry is another, under the document that it had: no part was changed
+ * for it, and the document cannot say both.
+ */
+export function holdsByFigure(changes: readonly SpecChange[]): SpecChange[] {
+  return changes.map(one => {
+    if (one.kind !== 'silent' || one.what !== 'same name, other facts') return one;
+    const cured = changes.flatMap(move => (isCured(move, one.subject) ? [move.rule] : []));
+    const renewed = changes.some(
+      other =>
+        other.kind === 'silent' &&
+        other.what === 'source' &&
+        other.subject === one.subject &&
+        other.words.split(' keeps its name')[0] === one.words.split(' keeps its name')[0],
+    );
+    if (cured.length === 0 || renewed) return one;
+    const words = `${one.words}; its document is the one it was, and ${[...new Set(cured)].join(', ')} failed before. Ask for the document`;
+    return { ...one, what: 'holds by another figure', weight: 22.5, words };
+  });
+}
+
+function isCured(change: SpecChange, line: string): change is VerdictMove {
+  return (
+    change.kind === 'verdict' &&
+    change.severity !== 'note' &&
+    change.after?.outcome === 'holds' &&
+    (change.before?.outcome === 'fails' || change.before?.outcome === 'accepted') &&
+    (change.subject === line || change.subject.startsWith(`${line}.`))
+  );
 }
 
 /** What a vessel states beside its lines with the same meaning, in other units or known otherwise. */
