@@ -154,15 +154,6 @@ export function isSame(comparison: Comparison): boolean {
   return vessels.length + addedVessels.length + removedVessels.length + entries.length + unread.length === 0;
 }
 
-/** What makes a change unsafe to pass unread: something fails that did not, or can no longer be told. */
-export function isWorse(comparison: VesselComparison): boolean {
-  return comparison.changes.some(
-    one => one.kind === 'verdict' && WORSE.has(one.movement) && one.severity !== 'note',
-  );
-}
-
-const WORSE = new Set(['newly fails', 'no longer accepted', 'fails by more', 'newly cannot tell']);
-
 type Parts = Omit<VesselComparison, 'name' | 'title'>;
 
 function compareSides(before: Side, after: Side, revision: boolean): Parts {

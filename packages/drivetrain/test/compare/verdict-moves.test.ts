@@ -1,6 +1,6 @@
 import { given } from '@tailshaft/mechanics';
 import { describe, expect, it } from 'vitest';
-import { byConsequence, compareVessels, isWorse, type Outcome, type Verdict } from '../../src/index.js';
+import { byConsequence, compareVessels, type Outcome, type Verdict } from '../../src/index.js';
 import { sayFor } from '../../src/judge/say.js';
 import { arrangement, place, vessel } from '../build.js';
 
@@ -159,15 +159,5 @@ describe('the order', () => {
       ],
     );
     expect(found.map(one => one.kind === 'verdict' && one.rule)).toEqual(['x/grave', 'x/mild']);
-  });
-
-  it('calls a comparison worse for failures and lost checks, not for notes and gains', () => {
-    const worse = (before: Verdict[], after: Verdict[]) =>
-      isWorse(compareVessels({ vessel: about, verdicts: before }, { vessel: about, verdicts: after }));
-    expect(worse(said('holds', 120), said('fails', 90))).toBe(true);
-    expect(worse(said('holds', 120), said('cannot tell'))).toBe(true);
-    expect(worse(said('holds', 120), said('fails', 90, { severity: 'note' }))).toBe(false);
-    expect(worse(said('fails', 90), said('holds', 120))).toBe(false);
-    expect(worse(said('holds', 120), said('holds', 101))).toBe(false);
   });
 });

@@ -28,9 +28,3 @@ export const rubberBearingClearance = {
     confidence: 'published',
   },
 } as const satisfies { shaftFrom: number; shaftTo: number; least: number; most: number; source: Source };
-
-/** Over this shaft diameter a water-lubricated bearing is given forced water. m. */
-export const forcedWaterAbove = {
-  diameter: 0.38,
-  source: { title: 'study notes on stern bearings, two pages', confidence: 'published' },
-} as const satisfies { diameter: number; source: Source };

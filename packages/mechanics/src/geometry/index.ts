@@ -1,5 +1,4 @@
 export * from './angle-stack.js';
-export * from './coupling-alignment.js';
 export * from './installation-angles.js';
 export * from './interface-difference.js';
 export * from './length-stack.js';

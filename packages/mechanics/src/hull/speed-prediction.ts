@@ -1,5 +1,4 @@
 import type { Value } from '../core/value.js';
-import { given } from '../core/value.js';
 import type { EngineCurve } from '../propeller/engine-curve.js';
 import { engineTorque } from '../propeller/engine-curve.js';
 import { type Driveline, engineLoadFraction, shaftSpeedThroughGear } from '../propeller/equilibrium.js';
@@ -36,18 +35,6 @@ export function predictAt(
   const shaftSpeed = shaftSpeedThroughGear({ engineSpeed, ratio: driveline.ratio });
   const balance = balanceAtShaftSpeed(vessel, shaftSpeed);
   return balance.applies ? withEngine(balance, driveline, engine, engineSpeed) : balance;
-}
-
-/** The same at every speed of the engine table. */
-export function predictOverCurve(
-  vessel: DrivenVessel,
-  driveline: Driveline,
-  engine: EngineCurve,
-): readonly { readonly engineSpeed: number; readonly point: Outcome<OperatingPoint> }[] {
-  return engine.speeds.map(engineSpeed => ({
-    engineSpeed,
-    point: predictAt(vessel, driveline, engine, given('engine speed', 'ωe', 'rotational speed', engineSpeed)),
-  }));
 }
 
 /**

@@ -19,11 +19,6 @@ export function senseThatDrivesAhead(hand: Hand): Sense {
   return hand === 'right' ? 1 : -1;
 }
 
-/** Whether a propeller of this hand pushes the vessel ahead when its shaft turns this way. */
-export function drivesAhead(hand: Hand, shaft: Sense): boolean {
-  return senseThatDrivesAhead(hand) === shaft;
-}
-
 /** Whether the tops of the blades move outboard or inboard; a centre line shaft does neither. */
 export function turning(side: Side, shaftAhead: Sense): Turning | undefined {
   if (side === 'centre') return undefined;

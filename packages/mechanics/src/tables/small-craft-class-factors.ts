@@ -25,6 +25,3 @@ export const smallCraftClassFactors: readonly SmallCraftClassFactor[] = (
   { material, place: 'application 2', ks: second, source: KOREAN_FORM },
   { material, place: 'stern tube shaft', ks: tube, source: KOREAN_FORM },
 ]);
-
-/** Craft restricted to coastal service may use this share of the diameter. */
-export const coastalServiceShare = { share: 0.95, source: KOREAN_FORM } as const;

@@ -5,7 +5,6 @@ import {
   given,
   outsideRange,
   predictAt,
-  predictOverCurve,
   predictTopSpeed,
   type ResistanceCurve,
   resistanceTable,
@@ -129,14 +128,15 @@ describe('full-throttle speed', () => {
 
 describe('operating points', () => {
   it('gives speed and load at each row of the engine table, rising', () => {
-    const points = predictOverCurve(vessel(1.05), driveline, engine);
-    expect(points.map(one => one.engineSpeed)).toEqual(engine.speeds);
-    const speeds = points.map(one => must(one.point).vesselSpeed.si);
+    const points = engine.speeds.map(speed =>
+      must(predictAt(vessel(1.05), driveline, engine, turning(speed))),
+    );
+    const speeds = points.map(one => one.vesselSpeed.si);
     expect([...speeds].sort((a, b) => a - b)).toEqual(speeds);
-    const loads = points.slice(0, -1).map(one => must(one.point).loadFraction!.si);
+    const loads = points.slice(0, -1).map(one => one.loadFraction!.si);
     expect(loads.every(load => load > 0 && Number.isFinite(load))).toBe(true);
     // No torque is left at the highest no-load speed, so there is no load fraction to give.
-    expect(outsideRange(must(points.at(-1)!.point).loadFraction!).join()).toContain(
+    expect(outsideRange(points.at(-1)!.loadFraction!).join()).toContain(
       'engine torque at this speed above zero',
     );
   });

@@ -1,5 +1,4 @@
 import {
-  drivesAhead,
   engineSense,
   explainRotation,
   type FlywheelFacing,
@@ -14,6 +13,7 @@ import {
   type RotationStage,
   type RotationWord,
   relabel,
+  senseThatDrivesAhead,
   stageFactor,
   type Turn,
   turnAtFlywheel,
@@ -88,7 +88,9 @@ describe('rotation against angular velocity vectors', () => {
                   expect(missing).toEqual([]);
                   expect(sense).toBe(vectors.looksClockwise(expected, vectors.FORWARD) ? 1 : -1);
                   for (const hand of ['left', 'right'] as Hand[]) {
-                    expect(drivesAhead(hand, sense!)).toBe(vectors.advance(hand === 'right', expected) > 0);
+                    expect(senseThatDrivesAhead(hand) === sense).toBe(
+                      vectors.advance(hand === 'right', expected) > 0,
+                    );
                   }
                   for (const side of ['port', 'starboard'] as const) {
                     expect(turning(side, sense!) === 'outward').toBe(

@@ -3,7 +3,6 @@ import {
   classShaftDiameter,
   classShaftFactors,
   classStrengthCaps,
-  coastalServiceShare,
   countedTensileStrength,
   given,
   smallCraftClassFactors,
@@ -88,7 +87,6 @@ published(smallCraftClassDiameter, 'Korean-form guidance, Table 5.3.1: k_s is th
 describe('class data', () => {
   it('holds the factors of Table 5.3.1', () => {
     expect(smallCraftClassFactors.map(row => row.ks)).toEqual([126, 114, 114, 91, 81, 81, 88, 80, 80]);
-    expect(coastalServiceShare.share).toBe(0.95);
   });
 
   it('says of each M68 factor whether it was seen in print', () => {
