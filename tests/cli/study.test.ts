@@ -117,6 +117,15 @@ describe('study', () => {
     expect(stdout).toContain(
       'Every candidate fails propeller/tip-clearance: put it right in the arrangement first, vary what it',
     );
+    // The choice has nothing to do with it: what it would be stands apart, in text and data, and can be written.
+    expect(stdout).toMatch(/Without propeller\/tip-clearance, which every candidate fails: [1-9]\d* hold/);
+    expect(stdout.indexOf('No candidate holds.')).toBeLessThan(
+      stdout.indexOf('Without propeller/tip-clearance'),
+    );
+    const data = JSON.parse(answer(wrong, `--json ${TODAY}`).stdout);
+    expect(valid(data), JSON.stringify(valid.errors)).toBe(true);
+    expect(data.studies[0].without).toMatchObject({ checks: ['propeller/tip-clearance'] });
+    expect(data.studies[0].without.best.length).toBeGreaterThan(0);
     expect(answer(TEXT, TODAY).stdout).not.toContain('Every candidate fails');
   });
 

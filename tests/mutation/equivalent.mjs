@@ -63,6 +63,28 @@ const EQUIVALENT = [
     from: /^(?:1|i \+ 1)$/,
     because: 'the number in a name only tells parts apart',
   },
+  {
+    path: 'hull/planing-resistance.ts',
+    from: /^(?:!solved \|\| )?solved\.size >= MOST_SPEEDS$|^SOLVED\.size >= MOST_HULLS$/,
+    because: 'how much is remembered shows in the time alone',
+  },
+  ...['resistanceWithin', 'equilibriumAt'].map(name => ({
+    path: 'hull/planing-resistance.ts',
+    from: `${name}(numbers, V, solved)`,
+    to: `${name}(numbers, V, undefined as never)`,
+    because: 'what was solved before is found again',
+  })),
+  {
+    path: 'hull/planing-resistance.ts',
+    from: /^last \+ 1 < steps/,
+    to: /^last \+ 1 <= steps|^within/,
+    because: 'behind the last speed there is none, at which nothing is within the limits',
+  },
+  {
+    path: 'hull/speed-prediction.ts',
+    from: /^(?:128|1e-9|1e-3)$/,
+    because: 'how finely a root is looked for, and what only keeps a division from nought',
+  },
 ];
 
 const fits = (wanted, text) => (typeof wanted === 'string' ? wanted === text : wanted.test(text));

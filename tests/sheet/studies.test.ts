@@ -40,6 +40,19 @@ describe('a study in the panel', () => {
     expect(studiesPanel([result!])).toContain('least margin over propeller pitch');
   });
 
+  it('shows apart what the study comes to without what every candidate fails', async () => {
+    const [result] = await resultOf(WHEEL);
+    const html = studiesPanel([
+      { ...result!, holds: [], unknown: [], without: { ...result!, setAside: ['shafting/overhang'] } },
+    ]);
+    expect(html.indexOf('No candidate holds.')).toBeGreaterThan(0);
+    expect(html.indexOf('Without shafting/overhang, which every candidate fails:')).toBeGreaterThan(
+      html.indexOf('No candidate holds.'),
+    );
+    expect(html).toContain('best candidates without shafting/overhang');
+    expect(html.match(/data-act/g)).toHaveLength(result!.holds.length);
+  });
+
   it('says that no candidate holds, and draws nothing then', async () => {
     const [result] = await resultOf(`study wheel of proposed { vary propeller pitch 60 in, 61 in }`);
     const html = studiesPanel([result!]);

@@ -116,7 +116,7 @@ async function writeCandidate(
   { result }: SearchedStudy,
   wanted: number,
 ): Promise<number> {
-  const all = numbered(result);
+  const all = numbered(result.without ?? result);
   const candidate = all[wanted - 1];
   if (!candidate)
     throw new CannotRun(

@@ -1,6 +1,13 @@
 import { performance } from 'node:perf_hooks';
 import { setImmediate, setTimeout } from 'node:timers/promises';
-import { combinationsOf, type Found, resultOf, search } from '@tailshaft/drivetrain';
+import {
+  combinationsOf,
+  type Found,
+  resultOf,
+  type StudyCase,
+  search,
+  withSetAside,
+} from '@tailshaft/drivetrain';
 import type { ReadyStudy } from '@tailshaft/language';
 import { endAll, type Share } from '../study/share.js';
 import { searchInThreads, threadsFor } from '../study/threads.js';
@@ -8,7 +15,7 @@ import type { Io } from '../terminal/io.js';
 import type { SearchedStudy } from './study-words.js';
 
 /** Where a study stands, for threads that read it themselves. */
-export type Searched = Omit<Share, 'combinations' | 'next'>;
+export type Searched = Omit<Share, 'combinations' | 'next' | 'setAside'>;
 
 /** Searches, telling how far it is, until the end or until somebody ends it; in several threads where that pays. */
 export async function searchedBy(
@@ -29,10 +36,14 @@ export async function searchedBy(
         `study ${ready.study.name}: ${looked.toLocaleString('en')} of ${of.toLocaleString('en')}; Ctrl-C ends it`,
       ),
   };
-  const shares = (where && (await inThreads(ready, where, watch))) ?? [await inOneThread(ready, watch)];
+  const searched = async (of: StudyCase) =>
+    resultOf(of, (where && (await inThreads(of, where, watch))) ?? [await inOneThread(of, watch)]);
+  const result = await withSetAside(ready, await searched(ready), async of =>
+    ended ? undefined : searched(of),
+  );
   listening();
   io.progress('');
-  return { vessel, result: resultOf(ready, shares), seconds: (performance.now() - began) / 1000 };
+  return { vessel, result, seconds: (performance.now() - began) / 1000 };
 }
 
 interface Watch {
@@ -41,13 +52,18 @@ interface Watch {
 }
 
 async function inThreads(
-  ready: ReadyStudy,
+  ready: StudyCase,
   where: Searched,
   { isEnded, tell }: Watch,
 ): Promise<readonly Found[] | undefined> {
   const combinations = combinationsOf(ready.dimensions);
   const next = new SharedArrayBuffer(4);
-  const threads = searchInThreads(threadsFor(combinations), { ...where, combinations, next });
+  const threads = searchInThreads(threadsFor(combinations), {
+    ...where,
+    combinations,
+    next,
+    ...(ready.setAside ? { setAside: ready.setAside } : {}),
+  });
   if (!threads) return undefined;
   const counter = new Int32Array(next);
   let done = false;
@@ -69,7 +85,7 @@ async function inThreads(
   return stopped && looked !== combinations ? shares?.map(one => ({ ...one, stopped: true })) : shares;
 }
 
-async function inOneThread(ready: ReadyStudy, { isEnded, tell }: Watch): Promise<Found> {
+async function inOneThread(ready: StudyCase, { isEnded, tell }: Watch): Promise<Found> {
   let rested = performance.now();
   const steps = search(ready);
   let step = steps.next();

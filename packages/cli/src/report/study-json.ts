@@ -42,6 +42,21 @@ function studyJson({ vessel, result, seconds }: SearchedStudy, most: number) {
     binding: result.binding,
     lacking: result.lacking,
     ...(result.unranked.length > 0 ? { unranked: result.unranked } : {}),
+    ...(result.without ? { without: withoutJson(result.without, most) } : {}),
+  };
+}
+
+function withoutJson(result: StudyResult, most: number) {
+  const { setAside = [], holds, unknown, failed, binding, lacking } = result;
+  return {
+    checks: setAside,
+    held: holds.length,
+    unknown: unknown.length,
+    failed,
+    best: holds.slice(0, most).map(one => candidateJson(result, one)),
+    cannotTell: unknown.slice(0, most).map(one => candidateJson(result, one)),
+    binding,
+    lacking,
   };
 }
 

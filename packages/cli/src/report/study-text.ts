@@ -13,6 +13,7 @@ import {
   type StudyResult,
   shownOf,
   unrankedWords,
+  withoutWords,
 } from '@tailshaft/drivetrain';
 import { count } from '@tailshaft/mechanics';
 import type { Io } from '../terminal/io.js';
@@ -42,8 +43,9 @@ export function studyText(io: Io, { vessel, result, seconds }: SearchedStudy, mo
     ...unsure(io, result, show),
     ...unranked(io, result),
     ...bindings(io, result),
+    ...without(io, result, show),
     '',
-    wrapped(holds.length + unknown.length > 0 ? `${CAUTION} ${WRITE}` : CAUTION, io.width),
+    wrapped(holds.length + unknown.length > 0 || result.without ? `${CAUTION} ${WRITE}` : CAUTION, io.width),
   ];
   return parts.join('\n');
 }
@@ -80,6 +82,25 @@ function candidates({ paint }: Io, result: StudyResult, shown: readonly Candidat
   return table(rows, '  ');
 }
 
+/** What would be chosen once what all candidates fail is put right. */
+function without(io: Io, { without: result }: StudyResult, show: number): string[] {
+  if (!result) return [];
+  const { holds } = result;
+  return [
+    '',
+    wrapped(io.paint.strong(withoutWords(result)), io.width),
+    ...(holds.length > 0
+      ? [
+          wrapped(`The best ${Math.min(show, holds.length)} by ${rankingWords(result)}`, io.width),
+          candidates(io, result, holds.slice(0, show)),
+        ]
+      : []),
+    ...unsure(io, result, show),
+    ...unranked(io, result),
+    ...bindings(io, result),
+  ];
+}
+
 /** What cannot be told stands apart, with the checks that lack data. */
 function unsure(io: Io, result: StudyResult, show: number): string[] {
   const { unknown } = result;
@@ -97,13 +118,13 @@ function unranked({ width }: Io, result: StudyResult): string[] {
   return words ? [wrapped(words, width, '  ')] : [];
 }
 
-function bindings({ paint, width }: Io, { binding }: StudyResult): string[] {
+function bindings({ paint, width }: Io, { binding, setAside }: StudyResult): string[] {
   if (binding.length === 0) return [];
   const quiet = (text: string, right = false): Cell => ({ text, paint: paint.quiet, right });
   return [
     '',
     wrapped(
-      `${paint.strong('What rules candidates out')}; a failed candidate skips the checks that depend on everything`,
+      `${paint.strong(`What ${setAside ? 'else ' : ''}rules candidates out`)}; a failed candidate skips the checks that depend on everything`,
       width,
     ),
     table(

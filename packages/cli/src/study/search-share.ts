@@ -17,6 +17,7 @@ async function answerTo({
   root,
   combinations,
   next,
+  setAside,
   ...at
 }: Share): Promise<Answer> {
   const specs = new Specs({
@@ -30,6 +31,6 @@ async function answerTo({
   const reading = vessel?.reading.studies[at.study];
   const ready = vessel && reading && specs.studyOf(spec, vessel, reading);
   if (!ready || combinationsOf(ready.dimensions) !== combinations) return {};
-  const steps = search(ready, claiming(next));
+  const steps = search(setAside ? { ...ready, setAside } : ready, claiming(next));
   for (let step = steps.next(); ; step = steps.next()) if (step.done) return { found: step.value };
 }

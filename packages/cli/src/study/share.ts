@@ -11,6 +11,8 @@ export interface Share {
   readonly vessel: number;
   readonly study: number;
   readonly combinations: number;
+  /** Checks that rule nothing out. */
+  readonly setAside?: readonly string[];
   /** The first combination that nobody looks at yet. */
   readonly next: SharedArrayBuffer;
 }

@@ -7,13 +7,20 @@ export interface Asked {
   readonly concerns: (verdict: Verdict) => boolean;
   /** Whether a candidate is ruled out where it fails. */
   readonly mustHold: (verdict: Verdict) => boolean;
+  /** Whether it counts for nothing in this search. */
+  readonly isSetAside: (verdict: Verdict) => boolean;
 }
 
 /**
  * What is an error must hold, and what answers a requirement, and what the study names. Other arrangements than the one
  * studied, and failures as found, are no candidate's fault.
  */
-export function askedOf({ hold }: Study, arrangement: string, vessel: Vessel): Asked {
+export function askedOf(
+  { hold }: Study,
+  arrangement: string,
+  vessel: Vessel,
+  setAside: readonly string[] = [],
+): Asked {
   const named = new Set(hold.flatMap(one => one.value ?? []));
   const every = named.has('every check');
   const others = vessel.arrangements.map(one => one.path).filter(path => path !== arrangement);
@@ -21,7 +28,8 @@ export function askedOf({ hold }: Study, arrangement: string, vessel: Vessel): A
     concerns: ({ subject, asFound }) =>
       !asFound && (subject === vessel.name || !others.some(path => isOf(subject, path))),
     mustHold: ({ severity, answers, rule }) =>
-      every || severity === 'error' || answers !== undefined || named.has(rule),
+      !setAside.includes(rule) && (every || severity === 'error' || answers !== undefined || named.has(rule)),
+    isSetAside: ({ rule }) => setAside.includes(rule),
   };
 }
 

@@ -11,4 +11,5 @@ export {
   search,
   searched,
 } from './search.js';
+export { failedByAll, withSetAside } from './set-aside.js';
 export * from './words.js';

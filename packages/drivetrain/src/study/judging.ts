@@ -140,8 +140,8 @@ function withoutWorking<V extends object>(value: V): V {
 const NOTHING_READ = recorded(() => undefined).reads;
 
 /** Verdicts of one check that rule a candidate out whatever the other checks say. */
-export function rulesOut(said: readonly Resting[], asked: Asked): boolean {
-  return said.some(
-    ({ verdict }) => verdict.outcome === 'fails' && asked.concerns(verdict) && asked.mustHold(verdict),
+export function rulesOut(said: readonly Resting[], asked: Asked): Verdict[] {
+  return said.flatMap(({ verdict }) =>
+    verdict.outcome === 'fails' && asked.concerns(verdict) && asked.mustHold(verdict) ? [verdict] : [],
   );
 }

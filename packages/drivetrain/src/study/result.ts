@@ -21,6 +21,8 @@ export interface StudyCase {
   readonly catalogue: Catalogue;
   readonly today: string;
   readonly policy?: AcceptancePolicy;
+  /** Checks that rule nothing out in this search and count for no limit: every candidate fails them. */
+  readonly setAside?: readonly string[];
 }
 
 /** One option of each dimension, by its index. */
@@ -122,12 +124,18 @@ export interface StudyResult {
   readonly failed: number;
   /** What rules candidates out, the most frequent first. */
   readonly binding: readonly Binding[];
+  /** Checks that fail by the same in every candidate that they rule out. */
+  readonly alike: readonly string[];
   /** Of the candidates that cannot be told: which checks lack what. */
   readonly lacking: readonly Lacking[];
   /** Of the candidates that a ranking is not known for: what it lacks. */
   readonly unranked: readonly Unranked[];
   /** Indices of the candidates that no other one beats in every ranking. */
   readonly front: ReadonlySet<number>;
+  /** Checks that were set aside in this search. */
+  readonly setAside?: readonly string[];
+  /** Where every candidate fails the same checks, and by the same: what the study comes to without these. */
+  readonly without?: StudyResult;
   /** Load lines over the curve of the engine, by ratio, for whoever draws them. */
   readonly loadLines?: readonly LoadLines[];
 }

@@ -45,6 +45,8 @@ export interface Found {
   readonly failed: number;
   readonly apart: number;
   readonly binding: ReadonlyMap<string, Binding>;
+  /** Margins by which each check failed, of several the first two. */
+  readonly short: ReadonlyMap<string, ReadonlySet<number | undefined>>;
   /** What the checks that cannot tell lack, by check. */
   readonly lacking: ReadonlyMap<string, ReadonlySet<string>>;
   /** What the rankings that are not known lack, by their words. */
@@ -66,6 +68,7 @@ export function* search(
   const rankings = rankingsOf(of.study);
   const candidates: Candidate[] = [];
   const binding = new Map<string, Binding>();
+  const short = new Map<string, Set<number | undefined>>();
   const lacking = new Map<string, Set<string>>();
   const unranked = new Map<string, Set<string>>();
   let [failed, apart] = [0, 0];
@@ -75,6 +78,7 @@ export function* search(
     failed,
     apart,
     binding,
+    short,
     lacking,
     unranked,
     looked,
@@ -97,7 +101,7 @@ export function* search(
         if (yield { looked, of: end - from }) return found(looked, true);
       order = step.value;
     }
-    const noted = { lacking, unranked };
+    const noted = { lacking, unranked, short };
     const one = candidateOf(judge.judging(vessel), of, { index, choice }, order, rankings, thorough, noted);
     if (one.outcome !== 'fails') candidates.push(one);
     else {
@@ -158,6 +162,10 @@ export function resultOf(of: StudyCase, shares: readonly Found[]): StudyResult {
     unknown: candidates.filter(one => one.outcome === 'cannot tell'),
     failed: sum(one => one.failed),
     binding: joined(shares.map(one => one.binding)),
+    alike: shares
+      .flatMap(one => [...one.short.keys()])
+      .filter((rule, at, all) => all.indexOf(rule) === at && isAlike(rule, shares))
+      .sort(),
     lacking: joinedLacking(shares.map(one => one.lacking)).map(
       ({ name, data }): Lacking => ({ rule: name, data }),
     ),
@@ -165,6 +173,7 @@ export function resultOf(of: StudyCase, shares: readonly Found[]): StudyResult {
       ({ name, data }): Unranked => ({ ranking: name, data }),
     ),
     front: frontOf(holds, ranking),
+    ...(of.setAside ? { setAside: of.setAside } : {}),
   };
 }
 
@@ -186,8 +195,13 @@ function joined(all: readonly ReadonlyMap<string, Binding>[]): Binding[] {
   );
 }
 
+function isAlike(rule: string, shares: readonly Found[]): boolean {
+  return new Set(shares.flatMap(one => [...(one.short.get(rule) ?? [])])).size === 1;
+}
+
 /** What is noted beside the candidates, by check and by ranking. */
 interface Noted {
+  readonly short: Map<string, Set<number | undefined>>;
   readonly lacking: Map<string, Set<string>>;
   readonly unranked: Map<string, Set<string>>;
 }
@@ -199,12 +213,12 @@ function candidateOf(
   { shared, own }: Order,
   rankings: readonly Ranked[],
   thorough: boolean,
-  { lacking, unranked }: Noted,
+  { lacking, unranked, short }: Noted,
 ): Candidate {
   const { vessel } = judging;
-  const asked = askedOf(of.study, of.arrangement, vessel);
+  const asked = askedOf(of.study, of.arrangement, vessel, of.setAside);
   const wholeOnly = thorough || vessel.acceptances.length > 0 || judging.isUncovered;
-  const failed = wholeOnly ? [] : failedEarly(judging, shared, own, asked);
+  const failed = wholeOnly ? [] : failedEarly(judging, shared, own, asked, short);
   if (failed.length > 0)
     return { ...which, outcome: 'fails', failing: failed, unknown: [], warnings: 0, ranks: [] };
   const verdicts = judging.verdicts().filter(asked.concerns);
@@ -213,10 +227,14 @@ function candidateOf(
   const failing = rulesIn(counted, 'fails');
   const unknown = rulesIn(counted, 'cannot tell');
   const warnings = verdicts.filter(
-    one => one.outcome === 'fails' && one.severity !== 'note' && !asked.mustHold(one),
+    one =>
+      one.outcome === 'fails' && one.severity !== 'note' && !asked.mustHold(one) && !asked.isSetAside(one),
   ).length;
   const outcome = failing.length > 0 ? 'fails' : unknown.length > 0 ? 'cannot tell' : 'holds';
-  if (outcome === 'fails') return { ...which, outcome, failing, unknown, warnings, ranks: [] };
+  if (outcome === 'fails') {
+    for (const one of counted) if (one.outcome === 'fails') noteShort(short, one);
+    return { ...which, outcome, failing, unknown, warnings, ranks: [] };
+  }
   for (const one of counted)
     if (one.outcome === 'cannot tell')
       noteLacking(
@@ -224,7 +242,7 @@ function candidateOf(
         one.rule,
         one.missing.map(({ what }) => what),
       );
-  const limit = limitOf(verdicts);
+  const limit = limitOf(verdicts.filter(one => !asked.isSetAside(one)));
   return {
     ...which,
     outcome,
@@ -245,11 +263,13 @@ function failedEarly(
   shared: readonly number[],
   own: readonly number[],
   asked: Asked,
+  short: Noted['short'],
 ): readonly string[] {
-  const failing = new Set<string>();
+  const failing = new Map<string, Verdict>();
   const judge = (check: number): readonly Resting[] => {
     const said = judging.said(check);
-    if (rulesOut(said, asked)) failing.add(said[0]!.rule.id);
+    const [first] = rulesOut(said, asked);
+    if (first) failing.set(first.rule, first);
     return said;
   };
   let disputed = false;
@@ -259,7 +279,13 @@ function failedEarly(
     if (failing.size > 0) break;
     judge(check);
   }
-  return [...failing].sort();
+  for (const one of failing.values()) noteShort(short, one);
+  return [...failing.keys()].sort();
+}
+
+function noteShort(short: Noted['short'], { rule, margin }: Verdict): void {
+  const had = short.get(rule) ?? new Set();
+  if (had.size < 2) short.set(rule, had.add(margin));
 }
 
 /** So many data are told of one check. */

@@ -1,5 +1,6 @@
 import { formatValue, percent } from '@tailshaft/mechanics';
 import type { Candidate, RankColumn, StudyResult } from './result.js';
+import { failedByAll } from './set-aside.js';
 
 /** The candidates by their numbers: those that hold, and behind them those that cannot be told. */
 export function numbered({ holds, unknown }: StudyResult): readonly Candidate[] {
@@ -80,13 +81,17 @@ export function unrankedWords({ unranked }: StudyResult): string | undefined {
 const TOLD = 2;
 
 /** `Every candidate fails shafting/span-guide: ...`, where there is such a check; what else rules out is then hidden. */
-export function failedByAllWords({ judged, binding, stoppedAt }: StudyResult): string | undefined {
-  // The first candidates share their first options: those that nobody looked at may differ.
-  if (stoppedAt !== undefined) return undefined;
-  const rules = binding.flatMap(({ rule, failed }) => (failed === judged ? [rule] : []));
+export function failedByAllWords(result: StudyResult): string | undefined {
+  const rules = failedByAll(result);
   if (rules.length === 0) return undefined;
   const [them, they, it] = rules.length === 1 ? ['it', 'it', 'depends'] : ['them', 'they', 'depend'];
-  return `Every candidate fails ${rules.join(', ')}: put ${them} right in the arrangement first, vary what ${they} ${it} on, or hold fewer checks. What else would rule candidates out may not be counted.`;
+  const hidden = result.without ? '' : ' What else would rule candidates out may not be counted.';
+  return `Every candidate fails ${rules.join(', ')}: put ${them} right in the arrangement first, vary what ${they} ${it} on, or hold fewer checks.${hidden}`;
+}
+
+/** `Without interface/torsional-statement, which every candidate fails: 12 hold, none cannot tell, 204 fail.` */
+export function withoutWords({ setAside = [], holds, unknown, failed }: StudyResult): string {
+  return `Without ${setAside.join(', ')}, which every candidate fails: ${holds.length} hold, ${unknown.length} cannot tell, ${failed} fail.`;
 }
 
 /** How the candidates are ordered, and what the star beside one means. */

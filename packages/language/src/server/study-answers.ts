@@ -1,4 +1,11 @@
-import { resultOf, type StudyResult, search, withLoadLines } from '@tailshaft/drivetrain';
+import {
+  resultOf,
+  type StudyCase,
+  type StudyResult,
+  search,
+  withLoadLines,
+  withSetAside,
+} from '@tailshaft/drivetrain';
 import type { LangiumDocument } from 'langium';
 import type { WorkspaceEdit } from 'vscode-languageserver';
 import { textsOf, workspaceEdit } from '../actions/workspace-edit.js';
@@ -31,7 +38,8 @@ export async function studyResults(
   const check = project.check(document);
   const results: StudyResult[] = [];
   for (const study of studiesOf(project, document, judged)) {
-    const result = kept.get(study) ?? (await searched(study, () => project.check(document) === check));
+    const isWanted = () => project.check(document) === check;
+    const result = kept.get(study) ?? (await searchedWhole(study, isWanted));
     if (!result) return undefined;
     kept.set(study, result);
     results.push(result);
@@ -69,7 +77,13 @@ function studiesOf(project: Project, document: LangiumDocument, judged: JudgedVe
   return made;
 }
 
-async function searched(study: ReadyStudy, isWanted: () => boolean): Promise<StudyResult | undefined> {
+async function searchedWhole(study: ReadyStudy, isWanted: () => boolean): Promise<StudyResult | undefined> {
+  const result = await searched(study, isWanted);
+  const whole = result && (await withSetAside(study, result, of => searched(of, isWanted)));
+  return whole && isWanted() ? withLoadLines(study, whole) : undefined;
+}
+
+async function searched(study: StudyCase, isWanted: () => boolean): Promise<StudyResult | undefined> {
   const began = performance.now();
   let rested = began;
   const steps = search(study);
@@ -83,5 +97,5 @@ async function searched(study: ReadyStudy, isWanted: () => boolean): Promise<Stu
     }
     step = steps.next(now - began > LONGEST);
   }
-  return withLoadLines(study, resultOf(study, [step.value]));
+  return resultOf(study, [step.value]);
 }

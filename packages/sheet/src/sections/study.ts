@@ -12,6 +12,7 @@ import {
   type StudyResult,
   shownOf,
   unrankedWords,
+  withoutWords,
 } from '@tailshaft/drivetrain';
 import { capital, count } from '@tailshaft/mechanics';
 import { type Block, paragraph, section, type Table, table } from '../document/blocks.js';
@@ -45,6 +46,7 @@ export function studySection(result: StudyResult): Block {
     ...unsure(result, unknown.slice(0, show)),
     unranked === undefined ? undefined : paragraph(warning(`? ${unranked}`)),
     bindings(result),
+    ...without(result, show),
     paragraph(
       quiet(
         'Each candidate was judged by every check as if it were written in the arrangement. Screening, not certification.',
@@ -91,6 +93,24 @@ function number(
   return [{ as: 'act', text: String(nr), act }, isFront ? ' *' : ''];
 }
 
+/** What would be chosen once what all candidates fail is put right. */
+function without({ without: result }: StudyResult, show: number): Block[] {
+  if (!result) return [];
+  const { holds, unknown, setAside = [] } = result;
+  const all = setAside.join(', ');
+  return [
+    paragraph(warning(withoutWords(result))),
+    ...(holds.length > 0
+      ? [
+          paragraph(`Ordered by ${rankingWords(result)}.`),
+          candidates(result, holds.slice(0, show), `best candidates without ${all}`),
+        ]
+      : []),
+    ...unsure(result, unknown.slice(0, show)),
+    ...[bindings(result)].flatMap(one => one ?? []),
+  ];
+}
+
 /** What cannot be told stands apart, with the checks that lack data. */
 function unsure(result: StudyResult, shown: readonly Candidate[]): Block[] {
   if (shown.length === 0) return [];
@@ -112,10 +132,10 @@ function unsure(result: StudyResult, shown: readonly Candidate[]): Block[] {
 }
 
 /** Which check binds: how many candidates each rules out, the most first. */
-function bindings({ study, binding }: StudyResult): Block | undefined {
+function bindings({ study, binding, setAside }: StudyResult): Block | undefined {
   if (binding.length === 0) return undefined;
   return table(
-    `Study ${study.name}: what rules candidates out; one that has failed skips the checks that depend on everything`,
+    `Study ${study.name}: what ${setAside ? 'else ' : ''}rules candidates out; one that has failed skips the checks that depend on everything`,
     [
       { title: 'Check', wide: true },
       { title: 'Fails', numeric: true },
