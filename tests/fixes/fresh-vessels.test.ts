@@ -75,7 +75,7 @@ const MISTAKES: readonly (readonly [
     ['pitch 17.5 in', 'pitch 22 in'],
     'propeller/absorbed-power',
     '22 in',
-    /^Change the pitch of Centre to 18 in: .*; the appendage resistance of the hull stays an open question/,
+    /^Change the pitch of Centre to 17 1\/2 in: .*; the appendage resistance of the hull stays an open question/,
   ],
   [
     'V-drives',

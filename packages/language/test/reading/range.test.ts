@@ -94,6 +94,7 @@ describe('a number outside what such a thing can be', () => {
         "relative damping",
         "span diameters at least",
         "span diameters at most",
+        "strand factor",
       ]
     `);
   });

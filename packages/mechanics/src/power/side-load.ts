@@ -15,7 +15,7 @@ export const strandSideLoad = /* @__PURE__ */ formula({
   },
   range: [
     {
-      condition: 'strands that run side by side, factor 1 or more',
+      condition: 'strands that run side by side, strand factor at least 1',
       met: ({ strandFactor }) => strandFactor >= 1,
     },
     { condition: 'diameter above zero', met: ({ diameter }) => diameter > 0 },

@@ -33,6 +33,24 @@ export function diameterForRated(line: ShaftLine, vessel: Vessel, now: Propulsio
   return sizeFor(line, vessel, now, 'diameter');
 }
 
+/** The greatest pitch below the present one with which a run is as it should be, in whole steps of its unit. */
+export function pitchOver(
+  line: ShaftLine,
+  vessel: Vessel,
+  fits: (run: Propulsion) => boolean,
+): OtherSize | undefined {
+  const model = line.propeller!.pitch?.value;
+  if (!model || line.propeller!.effectivePitch) return undefined;
+  for (const share of SHARES) {
+    const size = sizeAt(line, vessel, 'pitch', rounded(model.si * share, model, true));
+    if (size && fits(size.propulsion)) return size;
+  }
+  return undefined;
+}
+
+/** Parts of the present pitch that are tried: with less than seven tenths it is another propeller. */
+const SHARES = Array.from({ length: 14 }, (_, index) => 0.98 - 0.02 * index);
+
 /** Speed changes with the size that is looked for, so the demand is worked out anew at each size that is tried. */
 function sizeFor(
   line: ShaftLine,

@@ -1,6 +1,12 @@
 import { given, percent, type Value } from '@tailshaft/mechanics';
 import { amount, quantityOf } from '@tailshaft/vocabulary';
-import { diameterForRated, type OtherSize, pitchForRated } from '../../analysis/propulsion/other-size.js';
+import { type BelowHump, belowHump } from '../../analysis/propulsion/below-hump.js';
+import {
+  diameterForRated,
+  type OtherSize,
+  pitchForRated,
+  pitchOver,
+} from '../../analysis/propulsion/other-size.js';
 import type { Propulsion } from '../../analysis/propulsion/propulsion.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -38,7 +44,9 @@ const INFO: RuleInfo = {
     'from the resistance of the hull. Change pitch, diameter or ratio; each fix states the resulting demand ' +
     'and speed; with "axis to hull" declared, one fix gives the best efficiency within the opening. ' +
     '"propeller demand at least" and "at most" in the criteria set another band. A motor by itself is judged by its ' +
-    'torque where it first gives its power, or what a mode leaves of it, and uses that power up to its top speed.',
+    'torque where it first gives its power, or what a mode leaves of it, and uses that power up to its top speed. ' +
+    'A planing hull may also stay below its resistance hump: full throttle then ends far under rated speed, whatever ' +
+    'the propeller would absorb there.',
   caution:
     `${DEFER_PROPELLER} Series are for open water without cavitation; a trial, loaded and clean, is the proof. ` +
     'Check tachometer, throttle travel, fuel and air before changing a propeller.',
@@ -88,8 +96,16 @@ function check(context: LineContext): Verdict | undefined {
   const asks = `${line.name}: ${askedWords(context, propulsion)}`;
   const fullWords = fullThrottleWords(propulsion);
   const ends = `${fullWords ? `; ${fullWords}` : ''}. ${methodWords(propulsion)}`;
-  if (isInBand(propulsion, band)) return say.holds({ ...said, message: `${asks}${ends}` });
   const over = demand.si > most;
+  const hump = over ? undefined : belowHump(propulsion);
+  if (hump)
+    return say.fails({
+      ...said,
+      over: hump.wanted / hump.speedShare,
+      message: `${line.name}: ${humpWords(context, propulsion, hump)}. ${methodWords(propulsion)}`,
+      routes: () => routes(context, propulsion, band),
+    });
+  if (isInBand(propulsion, band)) return say.holds({ ...said, message: `${asks}${ends}` });
   if (motor && !over && !motor.powerShare) {
     const needs = new Needs();
     const what = `top speed of ${nameOf(motor.motor)}`;
@@ -134,6 +150,16 @@ function askedWords({ analysis }: LineContext, propulsion: Propulsion): string {
   );
 }
 
+/** Both balances of a hull that has two, and why the faster one is of no use. */
+function humpWords({ analysis }: LineContext, propulsion: Propulsion, { full }: BelowHump): string {
+  const { rated, demand } = propulsion;
+  return (
+    `full throttle ends at about ${analysis.tell(full.engineSpeed, 3)} and ${knots(propulsion, 'full')}, below the resistance hump of the hull. ` +
+    `At rated speed (${analysis.tell(rated.shaftSpeed)} of shaft speed) and ${knots(propulsion, 'rated')} the propeller would absorb only ${percent(demand.si)}, ` +
+    'but on the way there it asks more than the engine has, so that speed is never reached: less pitch, more ratio, more power or less weight'
+  );
+}
+
 function offWords({ line, analysis }: LineContext, { motor }: Propulsion, over: boolean): string {
   if (over && motor)
     return 'too much, so its torque holds it below that speed and its power is never reached';
@@ -145,7 +171,8 @@ function offWords({ line, analysis }: LineContext, { motor }: Propulsion, over: 
 function routes(context: LineContext, now: Propulsion, band: DemandBand): Route[] {
   const { line, vessel } = context;
   const propeller = line.propeller!;
-  const fits = (propulsion: Propulsion | undefined) => propulsion !== undefined && isInBand(propulsion, band);
+  const fits = (propulsion: Propulsion | undefined) =>
+    propulsion !== undefined && isInBand(propulsion, band) && !belowHump(propulsion);
   const sized = (what: 'pitch' | 'diameter', size: OtherSize | undefined): Route[] =>
     size && fits(size.propulsion)
       ? [
@@ -165,7 +192,7 @@ function routes(context: LineContext, now: Propulsion, band: DemandBand): Route[
   if (now.pitchSet) return ratios;
   const cleared = propeller.tipClearance !== undefined || propeller.axisToHull !== undefined;
   return [
-    ...sized('pitch', pitchForRated(line, vessel, now)),
+    ...sized('pitch', (belowHump(now) && pitchOver(line, vessel, fits)) || pitchForRated(line, vessel, now)),
     // A diameter changes the clearances with it: where they are declared, they are the first thing to look at.
     ...(cleared ? [] : sized('diameter', diameterForRated(line, vessel, now))),
     ...ratios,

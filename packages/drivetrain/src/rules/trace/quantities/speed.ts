@@ -1,4 +1,5 @@
 import type { LineAnalysis } from '../../../analysis/line.js';
+import { belowHump } from '../../../analysis/propulsion/below-hump.js';
 import { Needs } from '../../../judge/needs.js';
 import { methodWords } from '../../propeller/run-words.js';
 import { type Evaluated, named } from './quantity.js';
@@ -32,7 +33,10 @@ function atFullThrottle(analysis: LineAnalysis): Evaluated {
 function atRated(analysis: LineAnalysis): Evaluated {
   const result = analysis.propulsion;
   if (!result) return noSpeed(analysis);
-  return result.value ? known(analysis, result.value.rated.vesselSpeed) : { ...result, value: undefined };
+  if (!result.value) return { ...result, value: undefined };
+  // From rest the balance at rated speed is never reached: what is reached is what there is.
+  const hump = belowHump(result.value);
+  return known(analysis, (hump?.full ?? result.value.rated).vesselSpeed);
 }
 
 function known(analysis: LineAnalysis, value: NonNullable<Evaluated['value']>): Evaluated {
