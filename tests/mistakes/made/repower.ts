@@ -16,7 +16,12 @@ export const REPOWER_MISTAKES: readonly Mistake[] = [
     number: 'T04',
     forms: ['kept'],
     make: deeper,
-    told: { rules: ['capacity/retained-shaft-torque'], gravity: 'warning', at: ['shaft'] },
+    // Of a shaft that is too thin by both, the greater size is told, once.
+    told: {
+      rules: ['capacity/retained-shaft-torque', 'shafting/diameter'],
+      gravity: 'warning',
+      at: ['shaft'],
+    },
   },
   {
     number: 'T13',

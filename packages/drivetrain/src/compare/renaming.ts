@@ -1,6 +1,7 @@
 import type { LineAnalysis } from '../analysis/line.js';
 import { LineAnalysis as Analysis } from '../analysis/line.js';
 import type { Verdict } from '../judge/verdict.js';
+import type { Fact } from '../model/fact.js';
 import type { Part } from '../model/part.js';
 import type { Shaft } from '../model/shafting.js';
 import type { Trial } from '../model/trial.js';
@@ -56,10 +57,16 @@ function usesAny(vessel: Vessel, entries: Renames['entries']): boolean {
       line.chain.some(
         part =>
           entries.has(`${part.role} ${part.entry?.name}`) ||
-          entries.has(`shaft material ${(part as Shaft).grade?.name}`),
+          gradesOf(part).some(name => entries.has(`shaft material ${name}`)),
       ),
     ),
   );
+}
+
+/** The grades that a part names: a shaft its own, and those of its keys. */
+function gradesOf(part: Part): readonly (string | undefined)[] {
+  const { grade, keys = [] } = part as Shaft;
+  return [grade?.name, ...keys.map(key => key.material?.value)];
 }
 
 function arrangementOf(one: Arrangement, words: Words, originals: Map<ShaftLine, ShaftLine>): Arrangement {
@@ -130,13 +137,18 @@ function partOf(part: Part, words: Words): Part {
     ...(entry ? { entry: { ...entry, name: name! } } : {}),
   };
   if (part.role !== 'shaft') return made;
-  const { material, grade } = part as Shaft;
-  const other = material?.value === undefined ? undefined : words.entry('shaft material', material.value);
-  if (!material || other === undefined || other === material.value) return made;
+  const { material, grade, keys } = part as Shaft;
+  const ofGrade = <F extends Fact<string> | undefined>(fact: F): F => {
+    const name = fact?.value === undefined ? undefined : words.entry('shaft material', fact.value);
+    return fact && name !== fact.value ? { ...fact, value: name, written: name } : fact;
+  };
   return {
     ...made,
-    material: { ...material, value: other, written: other },
-    ...(grade ? { grade: { ...grade, name: other } } : {}),
+    ...(material ? { material: ofGrade(material) } : {}),
+    ...(grade ? { grade: { ...grade, name: words.entry('shaft material', grade.name) } } : {}),
+    ...(keys
+      ? { keys: keys.map(key => (key.material ? { ...key, material: ofGrade(key.material) } : key)) }
+      : {}),
   } as Part;
 }
 
