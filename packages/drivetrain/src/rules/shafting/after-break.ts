@@ -2,6 +2,7 @@ import { percent, renamed, torsionalShearStress, type Value } from '@tailshaft/m
 import { allowing } from '../../analysis/allowing.js';
 import { placesOfTwo, type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import type { LineContext } from '../../judge/context.js';
+import type { Balance } from '../../judge/needed.js';
 import { Needs } from '../../judge/needs.js';
 import { sayFor } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
@@ -113,6 +114,7 @@ function judge(context: LineContext, shaft: Shaft, broke: Broken): Verdict {
     related,
     capacity: allowed,
     demand: now,
+    balance: { more: allowed, less: now, also: worst!.also },
     workings: [then, now],
     message: `${happened}; this one runs at ${numbers}.`,
     failMessage: `${happened}, which is evidence of fatigue and outweighs the diameter formula: ${numbers}, at most ${percent(ALLOWED)} of it is allowed. Find the cause, fit a thicker shaft or less ratio, or write whose fatigue calculation covers it.`,
@@ -141,7 +143,7 @@ function worstPlace(
   shaft: Shaft,
   broke: Broken,
   needs: Needs,
-): StressedPlace | undefined {
+): (StressedPlace & { readonly also: readonly Balance[] }) | undefined {
   const torque = greatestTorqueAt(context.analysis, shaft, needs);
   const then =
     shaft === broke.shaft ? torque : greatestTorqueAt(context.analysisOf(broke.line), broke.shaft, needs);
@@ -156,7 +158,11 @@ function worstPlace(
     return { where, now: stressIn(of.now, torque), was: before, allowed: limitFrom(before) };
   });
   const margin = ({ now, allowed }: StressedPlace) => allowed.si / now.si;
-  return needs.found(stressed.reduce((worst, one) => (margin(one) < margin(worst) ? one : worst)));
+  const worst = stressed.reduce((worst, one) => (margin(one) < margin(worst) ? one : worst));
+  const also = stressed
+    .filter(one => one !== worst)
+    .map(({ now, allowed }) => ({ more: allowed, less: now }));
+  return needs.found({ ...worst, also });
 }
 
 function limitFrom(before: Value<'pressure'>): Value<'pressure'> {

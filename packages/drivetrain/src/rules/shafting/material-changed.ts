@@ -1,7 +1,7 @@
 import { smallCraftSafetyFactor, type Value } from '@tailshaft/mechanics';
 import { keptOf } from '../../analysis/kept.js';
 import type { Load } from '../../analysis/loads.js';
-import { placesOfTwo, type SizedSection } from '../../analysis/shaft-sections.js';
+import { placesOfTwo, type SizedSection, sizesOf, weakestInTorsion } from '../../analysis/shaft-sections.js';
 import { gradeOf, ratedShaftLoad, wantedOf } from '../../analysis/shaft-strength.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
@@ -75,12 +75,13 @@ function check(context: LineContext): Verdict | undefined {
   const load = ratedShaftLoad(analysis, shaft, needs);
   const worst = worstPlace(shaft, old, load, needs);
   if (!worst || needs.any) return waits(say, needs, place, `${line.name}: whether the new grade is weaker`);
-  const { after, before } = worst;
+  const { after, before, also } = worst;
   const numbers = `${then} ${worst.was.written}${worst.where} before, factor ${before.si.toFixed(1)}; ${now} ${worst.now.written} now, factor ${after.si.toFixed(1)} under the same load`;
   return say.compare({
     place,
     capacity: after,
     demand: before,
+    balance: { more: after, less: before, also },
     workings: [after, before],
     message: `${line.name}: ${numbers}. Stiffness and corrosion differ too.`,
     failMessage: `${line.name}: ${numbers}: the new shaft is weaker. Use the old grade, a stronger one or a thicker bar, or accept it with the margin of its diameter.`,
@@ -98,8 +99,13 @@ function check(context: LineContext): Verdict | undefined {
   });
 }
 
-/** The place of the new shaft whose factor compares worst with that of the old one there. */
+/** The place of the new shaft whose factor compares worst with that of the old one there, with the other places. */
 function worstPlace(shaft: Shaft, old: Shaft, load: Load | undefined, needs: Needs) {
+  // The half of it that is known is told, whatever the other half waits for.
+  for (const one of [shaft, old]) {
+    const sizes = sizesOf(one, new Needs());
+    if (sizes) factorOf(one, weakestInTorsion(sizes), load, needs);
+  }
   const factors = placesOfTwo(shaft, old, needs)?.map(one => ({
     ...one,
     after: factorOf(shaft, one.now, load, needs),
@@ -109,9 +115,11 @@ function worstPlace(shaft: Shaft, old: Shaft, load: Load | undefined, needs: Nee
     after && before ? [{ ...one, after, before }] : [],
   );
   if (!known || known.length < factors!.length) return undefined;
-  return known.reduce((worst, one) =>
+  const worst = known.reduce((worst, one) =>
     one.after.si / one.before.si < worst.after.si / worst.before.si ? one : worst,
   );
+  const also = known.filter(one => one !== worst).map(({ after, before }) => ({ more: after, less: before }));
+  return { ...worst, also };
 }
 
 function factorOf(
