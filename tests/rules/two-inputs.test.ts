@@ -195,4 +195,25 @@ describe('what a mode says of clutch and take-off', () => {
       turn.findings.some(one => one.code === 'text/sentence' || one.code === 'trace/requirement-unverified'),
     ).toBe(true);
   });
+
+  it('cannot tell what two unlike engines give together, and judges each that drives alone', async () => {
+    const entry = /engine Kittiwake-9 [\s\S]*?\n}\n/.exec(TWIN)![0];
+    const smaller = entry.replace('Kittiwake-9', 'Kittiwake-6').replace('power 300 kW', 'power 240 kW');
+    const unlike = (modes: string) =>
+      `${smaller}${changed(
+        TWIN,
+        [`${ENGINE}${ENGINE}`, `${ENGINE}${ENGINE.replace('Kittiwake-9', 'Kittiwake-6')}`],
+        [
+          'mode slow { driven by first engine }\n      mode full { driven by both engines }\n',
+          `mode slow { driven by first engine }\n      ${modes}\n`,
+        ],
+      )}`;
+    const together = await of(unlike('mode full { driven by both engines }'), 'shafting/diameter');
+    expect(together.outcome).toBe('cannot tell');
+    expect(together.message).toContain('how the torque of two unlike engines of Centre adds up');
+    const apart = await of(unlike('mode other { driven by second engine }'), 'shafting/diameter');
+    expect(apart.outcome).toBe('holds');
+    // By hand: the larger alone, 300 kW × 0.97 at 2300 rpm / 2.043.
+    expect((apart.demand!.si * Math.PI) / 30 / 1000).toBeCloseTo((300 * 0.97) / (2300 / 2.043), 6);
+  });
 });
