@@ -25,6 +25,13 @@ it('marks a margin on which nothing rests', () => {
   expect(margins('two.shaft')).toMatch(/thrust capacity \d+ % \(cannot tell\)/);
 });
 
+it('says for which line a way out is, where each of two has its own', () => {
+  const weak = changed(TWIN_LINES, ['  slip device offered', '  slip device offered\n  thrust at most 4 kN']);
+  const { stdout } = tailshaft(`check - --quiet ${today}`, { cwd: folder({}), input: weak });
+  const ways = stdout.replace(/\s+/g, ' ').match(/way out: [^,]*? thrust bearing/g);
+  expect(ways).toEqual(['way out: Port: Add a thrust bearing', 'way out: Starboard: Add a thrust bearing']);
+});
+
 describe('the status', () => {
   const cwd = folder({
     'right.shaft': SINGLE_LINE,

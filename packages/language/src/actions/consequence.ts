@@ -1,4 +1,5 @@
 import { findRule, leftOpen, type Missing, type Outcome, type Verdict } from '@tailshaft/drivetrain';
+import type { Origin } from '@tailshaft/mechanics';
 import type { LangiumDocument } from 'langium';
 import { applyEdits, type TextEdit } from '../edit/text-edit.js';
 import type { FileCheck, Project } from '../project/project.js';
@@ -17,6 +18,8 @@ export interface Consequence {
   readonly worse: readonly Worse[];
   /** How many failures, of this check and of others, it puts right. */
   readonly mended: number;
+  /** What is said already of an entry, in whichever file it is declared. */
+  readonly ofEntry: (entry: Origin) => readonly Verdict[];
 }
 
 /** `deeper` where it failed before, by less. */
@@ -67,6 +70,7 @@ export function consequenceOf(
         return one.outcome === 'fails' && !one.asFound && then !== 'fails' && then !== 'cannot tell';
       }).length;
     },
+    ofEntry: entry => project.ofEntry(document, entry),
     get worse() {
       lost ??= becameWorse(standing(before), all());
       return lost;

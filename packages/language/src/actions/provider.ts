@@ -12,7 +12,6 @@ import {
 } from 'vscode-languageserver';
 import { Names } from '../names/names.js';
 import type { Finding } from '../project/finding.js';
-import { aboutOf } from '../project/finding-place.js';
 import { everyFinding, findingsOf } from '../project/findings.js';
 import type { FileCheck, Project } from '../project/project.js';
 import { allQuestions } from './all-questions.js';
@@ -25,7 +24,7 @@ import { inlinePart, namedPartAt, namedParts, type OnlyUse } from './inline-part
 import { FIX_ALL } from './kinds.js';
 import { mirrorLine } from './mirror-line.js';
 import type { Offer } from './offer.js';
-import { curingAll, type Judge, once, onceEach, questions } from './quick-fixes.js';
+import { curingAll, type Judge, once, onceEach, questions, toldApart } from './quick-fixes.js';
 import { touchesShiftCable } from './shift-cable.js';
 import { studyCandidates } from './study-candidates.js';
 import { whatSuits } from './what-suits.js';
@@ -217,17 +216,6 @@ export class CodeActions implements CodeActionProvider {
     const use = home && namedParts(home).find(one => one.part.namePlace?.start === used.start);
     return entry && use ? { ...use, entry } : undefined;
   }
-}
-
-/** What is offered for two lines in the same words says which of them it is for. */
-function toldApart(offers: readonly Offer[]): Offer[] {
-  const count = new Map<string, number>();
-  for (const { title } of offers) count.set(title, (count.get(title) ?? 0) + 1);
-  return offers.map(one => {
-    const { verdict, vessel } = one.finding ?? {};
-    const line = verdict && vessel && aboutOf(verdict, vessel.vessel).line;
-    return line && count.get(one.title)! > 1 ? { ...one, title: `${line.name}: ${one.title}` } : one;
-  });
 }
 
 /** Findings that a selection touches; where it touches none, those on its lines: few clients lead to the very word. */

@@ -56,7 +56,18 @@ export function* curingAll(...[finding, ...rest]: Parameters<typeof curing>): Ge
       offers.some(({ route, edits }) => route && judge(edits).settles(verdict, vessel?.vessel.name));
     if (!isSettled) offers.push(...(yield* curing(one, ...rest)));
   }
-  return once(offers);
+  return toldApart(once(offers));
+}
+
+/** What is offered for two lines in the same words says which of them it is for. */
+export function toldApart(offers: readonly Offer[]): Offer[] {
+  const count = new Map<string, number>();
+  for (const { title } of offers) count.set(title, (count.get(title) ?? 0) + 1);
+  return offers.map(one => {
+    const { verdict, vessel } = one.finding ?? {};
+    const line = verdict && vessel && aboutOf(verdict, vessel.vessel).line;
+    return line && count.get(one.title)! > 1 ? { ...one, title: `${line.name}: ${one.title}` } : one;
+  });
 }
 
 /**
@@ -201,7 +212,9 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
   const open = reads ? settles(verdict, finding.vessel?.vessel.name) : undefined;
   if (!open) return undefined;
   const { worse, mended } = judged;
-  const others = worse.filter(one => one.rule !== verdict.rule || one.subject !== verdict.subject);
+  const others = worse.filter(
+    one => (one.rule !== verdict.rule || one.subject !== verdict.subject) && !isCopied(one, route, judged),
+  );
   const preferred = route.preferred === true && others.length === 0 && open.length === 0;
   return {
     title: `${worseFirst(route.title, thenWorse(others))}${withIt(finding, edits, judged)}${stillOpen(open)} (${kind})`,
@@ -213,6 +226,16 @@ function tried(route: Route, finding: Finding, textOf: TextOf, judge: Judge): Of
     ...(mended > 1 ? { mends: mended } : {}),
     ...(preferred ? { preferred } : {}),
   };
+}
+
+/** A part to be found that fails where the part it is like fails already: nothing is lost by it. */
+function isCopied({ rule, subject, outcome }: Worse, { edits }: Route, { ofEntry }: Consequence): boolean {
+  return edits.some(
+    edit =>
+      edit.do === 'declare like' &&
+      edit.name === subject &&
+      ofEntry(edit.entry).some(one => one.rule === rule && one.outcome === outcome),
+  );
 }
 
 /** Lines that mirror the one that is changed, and of which the same is said: they are put right with it. */

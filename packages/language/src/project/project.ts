@@ -5,7 +5,9 @@ import {
   judgeEntry,
   type KeptJudgement,
   USUAL_POLICY,
+  type Verdict,
 } from '@tailshaft/drivetrain';
+import type { Origin } from '@tailshaft/mechanics';
 import { type LangiumDocument, type LangiumSharedCoreServices, type ParseResult, URI } from 'langium';
 import type { TextEdit } from '../edit/text-edit.js';
 import { catalogueEntry, EntryTable } from '../elaborate/catalogue.js';
@@ -259,6 +261,14 @@ export class Project {
   /** The entries that a document sees. */
   entries(document: LangiumDocument): EntryTable {
     return this.tableOf(this.visible(document));
+  }
+
+  /** What is said of an entry that a document sees, in whichever file it is declared. */
+  ofEntry(document: LangiumDocument, at: Origin): readonly Verdict[] {
+    const reading = this.visible(document)
+      .flatMap(one => one.entries)
+      .find(one => one.host === at);
+    return reading ? this.judgedEntry(reading, this.today()).verdicts : [];
   }
 
   /** The same table as long as the same entries are seen. */

@@ -81,6 +81,48 @@ describe('ways out of a finding', () => {
   });
 });
 
+describe('what stands in another file', () => {
+  const at = TWIN_LINES.indexOf('vessel');
+  const parts = changed(
+    TWIN_LINES.slice(0, at),
+    ['ratio 2.52:1 exact 2.524:1', 'ratio 2.5:1'],
+    ['rated medium 0.18', 'rated medium 0.1'],
+  );
+  const mistaken = (...changes: readonly (readonly [string, string])[]) => ({
+    'ternhaven.shaft': changed(
+      `import "parts"\n${TWIN_LINES.slice(at)}`,
+      ['gear Alder-63', 'gear Al<|>der-63'],
+      ...changes,
+    ),
+    'parts.shaft': parts,
+  });
+
+  it('is not told to get worse where a part to be found is like it', async () => {
+    const { titles } = await Offers.at(mistaken(), 'quickfix');
+    const like = titles.split('\n').filter(one => /Fit a gear like Alder-63 with rated medium/.test(one));
+    expect(like).not.toEqual([]);
+    expect(like.join('\n')).not.toContain('Every offered ratio has its exact value');
+  });
+});
+
+describe('the same way out for each of two lines', () => {
+  it('says which line it is for', async () => {
+    const weak = changed(TWIN_LINES, [
+      'input housing SAE-3\n  slip',
+      'input housing SAE-3\n  thrust at most 4 kN\n  slip',
+    ]);
+    const offers = await Offers.at(
+      changed(weak, ['gear Alder-63 ratio', 'gear Al<|>der-63 ratio']),
+      'quickfix',
+    );
+    const bearings = offers.actions.map(one => one.title).filter(one => one.includes('Add a thrust bearing'));
+    expect(bearings.map(one => one.split(' for ')[0])).toEqual([
+      'Port: Add a thrust bearing',
+      'Starboard: Add a thrust bearing',
+    ]);
+  });
+});
+
 describe('a shift cable', () => {
   it('is never touched, whatever is wrong', async () => {
     const cable = (words: string) =>
@@ -142,6 +184,7 @@ describe('every fix of every rule', () => {
           settles: () => [],
           mended: 1,
           worse: [],
+          ofEntry: () => [],
         }));
         expect(new Set(offers.map(one => one.title)).size, rule.id).toBe(offers.length);
         for (const offer of offers.filter(one => one.title.startsWith('Add '))) {
