@@ -7,6 +7,7 @@ import {
   type Value,
   writtenUnit,
 } from '@tailshaft/mechanics';
+import { quiet, separated, type Text } from './document/text.js';
 
 /**
  * The same quantity in the other tradition: US customary beside SI, SI beside US customary. Undefined where both say it
@@ -16,6 +17,21 @@ export function otherUnits(value: Value): string | undefined {
   const system = writtenUnit(value)?.system;
   const text = system === 'US' || system === 'imperial' ? siText(value) : customaryText(value);
   return text === value.written ? undefined : text;
+}
+
+/** The other tradition beside words of a quantity: a figure that is worked out is told in the units of whoever wrote the spec. */
+export function besideWords(value: Value, words: string): string | undefined {
+  const usual = otherUnits(value);
+  if (usual === undefined || unitIn(usual) !== unitIn(words)) return usual;
+  return [siText(value), customaryText(value)].find(one => one && unitIn(one) !== unitIn(words));
+}
+
+const unitIn = (words: string) => words.slice(words.indexOf(' ') + 1);
+
+/** A figure as the trade says it, with what it is in US customary units: in whichever of them it was declared. */
+export function inBoth(value: Value): Text {
+  const other = customaryText(value);
+  return separated(' ', formatValue(value), other && quiet(`(${other})`));
 }
 
 /** In SI with the prefixes of the trade; undefined for plain numbers. */

@@ -7,7 +7,7 @@ import {
   type Vessel,
 } from '@tailshaft/drivetrain';
 import type { Origin, Value } from '@tailshaft/mechanics';
-import { otherUnits } from './both-units.js';
+import { besideWords } from './both-units.js';
 import type { Column } from './document/blocks.js';
 import { quiet, separated, strong, type Text } from './document/text.js';
 import type { SheetInput } from './input.js';
@@ -56,7 +56,7 @@ export class Sheet {
   /** A number with the reference to its working: `2304 N·m W3`. `under` names the group its working is printed in. */
   number(value: Value, under: string, words = valueWords(value)): Text {
     const number = this.workings.refer(value, under);
-    const other = this.forPaper ? otherUnits(value) : undefined;
+    const other = this.forPaper ? besideWords(value, words) : undefined;
     const said = other === undefined ? words : separated(' ', words, quiet(`(${other})`));
     return number === undefined
       ? said

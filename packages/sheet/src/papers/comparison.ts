@@ -8,7 +8,7 @@ import {
   type VerdictMove,
 } from '@tailshaft/drivetrain';
 import { capital, listed, signedPercent } from '@tailshaft/mechanics';
-import { otherUnits } from '../both-units.js';
+import { besideWords } from '../both-units.js';
 import { type Block, list, paragraph, section, table } from '../document/blocks.js';
 import { quiet, separated, strong, type Text } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
@@ -95,7 +95,7 @@ function linesOf(sheet: Sheet, { kind, lines }: ChangedSection, before: Arrangem
 
 function derivedTable(lines: readonly { subjects: readonly string[]; change: DerivedChange }[]): Block {
   const figure = (words: string | undefined, value: DerivedChange['valueAfter']): Text => {
-    const other = value && otherUnits(value);
+    const other = value && words !== undefined ? besideWords(value, words) : undefined;
     return words === undefined ? quiet('not known') : separated(' ', words, other && quiet(`(${other})`));
   };
   return table(

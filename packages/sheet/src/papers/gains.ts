@@ -1,6 +1,6 @@
 import type { Arrangement, LineAnalysis, ShaftLine } from '@tailshaft/drivetrain';
 import { formatValue, percent, renamed, signedPercent, type Value } from '@tailshaft/mechanics';
-import { otherUnits } from '../both-units.js';
+import { inBoth } from '../both-units.js';
 import { type Block, type Table, table } from '../document/blocks.js';
 import { quiet, separated, type Text } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
@@ -79,8 +79,7 @@ function said(sides: readonly SideValue[], arrangement: Arrangement | undefined)
 function figure(value: Value): Text {
   if (value.dimension === 'ratio')
     return /ratio/.test(value.label) ? `${formatValue(value)}:1` : percent(value.si);
-  const other = otherUnits(value);
-  return separated(' ', formatValue(value), other && quiet(`(${other})`));
+  return inBoth(value);
 }
 
 function change(was: readonly SideValue[], is: readonly SideValue[]): Text {

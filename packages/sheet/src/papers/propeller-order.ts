@@ -1,7 +1,7 @@
 import type { Arrangement, LineAnalysis, Propeller, ShaftLine, Verdict } from '@tailshaft/drivetrain';
 import { formatValue, listed, percent, turnFromAft, type Value } from '@tailshaft/mechanics';
 import { PLACE_VOCABULARY, type PropellerFacts, type ShaftFacts } from '@tailshaft/vocabulary';
-import { otherUnits } from '../both-units.js';
+import { customaryText } from '../both-units.js';
 import { type Block, paragraph, type Section, section } from '../document/blocks.js';
 import { plainText, quiet, separated, strong, type Text, warning } from '../document/text.js';
 import { partRows } from '../sections/parts.js';
@@ -183,7 +183,11 @@ function runs(sheet: Sheet, line: ShaftLine): Text[][] {
   ];
   return rows.map(([what, value]): Text[] =>
     value
-      ? [what, value.dimension === 'ratio' ? percent(value.si) : formatValue(value), otherUnits(value) ?? '']
+      ? [
+          what,
+          value.dimension === 'ratio' ? percent(value.si) : formatValue(value),
+          customaryText(value) ?? '',
+        ]
       : [what, warning('not known'), ''],
   );
 }

@@ -1,8 +1,8 @@
 import type { Arrangement, ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue, type Value } from '@tailshaft/mechanics';
-import { otherUnits } from '../both-units.js';
+import type { Value } from '@tailshaft/mechanics';
+import { inBoth } from '../both-units.js';
 import { type Block, list, paragraph, section, type Table, table } from '../document/blocks.js';
-import { quiet, separated, type Text } from '../document/text.js';
+import { quiet, type Text } from '../document/text.js';
 import { linesFromAft } from '../drawing/lines-from-aft.js';
 import { trialsSection } from '../sections/trials.js';
 import { shaftTurn, waysOfRunning } from '../sections/ways-of-running.js';
@@ -161,9 +161,7 @@ function limits(line: ShaftLine): Text[][] {
 }
 
 function said(value: Value | undefined): Text {
-  if (!value) return quiet('not known');
-  const other = otherUnits(value);
-  return separated(' ', formatValue(value), other && quiet(`(${other})`));
+  return value ? inBoth(value) : quiet('not known');
 }
 
 /** Common practice, no source: what a crew has to have seen before the vessel is handed over. */

@@ -42,6 +42,7 @@ const NEVER = [
   'orderFact',
   'entry',
   'before',
+  'keptFrom',
   'source',
   'grade',
   'rating',

@@ -1,8 +1,8 @@
 import { type Arrangement, type LineAnalysis, runningLines, type ShaftLine } from '@tailshaft/drivetrain';
-import { formatValue, percent, turnFromAft, type Value } from '@tailshaft/mechanics';
-import { otherUnits } from '../both-units.js';
+import { percent, turnFromAft, type Value } from '@tailshaft/mechanics';
+import { inBoth } from '../both-units.js';
 import { type Table, table } from '../document/blocks.js';
-import { quiet, separated, type Text, together, warning } from '../document/text.js';
+import { quiet, type Text, together, warning } from '../document/text.js';
 import type { Sheet } from '../sheet.js';
 import { turnWords } from '../words.js';
 
@@ -87,7 +87,5 @@ function atRated(sheet: Sheet, line: ShaftLine) {
 }
 
 function figure(value: Value | undefined): Text {
-  if (!value) return quiet('not known');
-  const other = otherUnits(value);
-  return separated(' ', formatValue(value), other && quiet(`(${other})`));
+  return value ? inBoth(value) : quiet('not known');
 }
