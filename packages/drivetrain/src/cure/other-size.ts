@@ -42,6 +42,8 @@ export function otherSizes(verdict: Verdict, judgement: Judgement): Route[] {
   const line = lineOf(verdict, judgement.vessel);
   // No size turns a shaft the other way.
   if (!rule || !line || verdict.outcome !== 'fails' || verdict.rule.startsWith('rotation/')) return [];
+  // Of two figures that contradict each other only the thing itself tells which is right.
+  if (verdict.disputes) return [];
   const outcome = (fact: Fact<Value>, value: Value): Tried =>
     sameCheck(
       verdict,
