@@ -175,6 +175,18 @@ describe('a catalogue as a table and back', () => {
 });
 
 describe('rows that are refused', () => {
+  it.each(['mass kg', 'mass (kg)', 'mass, kg'])('say where the unit of "%s" belongs', header => {
+    const { status, stderr } = fromCsv(`kind,name,"${header}"\ncoupling,Elm-4,14\n`);
+    expect(status).toBe(1);
+    expect(stderr).toContain('The unit of a column stands in square brackets: "mass [kg]".');
+  });
+
+  it('say nothing of units where the header has none', () => {
+    const { stderr } = fromCsv('kind,name,torque at most\ncoupling,Elm-4,14\n');
+    expect(stderr).toContain('line 2, torque at most: ');
+    expect(stderr).not.toContain('square brackets');
+  });
+
   it('are told with line, column and why, and the others are taken', () => {
     const csv = [
       'kind,name,title,mass [kg],torque at most,colour',

@@ -32,6 +32,21 @@ it.each([
   },
 );
 
+it.each([
+  [
+    'its last day',
+    `${RULE} because "by trial" by "superintendent"\n`,
+    /has no last day: .* Have its author add it\.$/,
+  ],
+  [
+    'its place and its last day',
+    `${RULE.split(' on ')[0]} because "by trial" by "superintendent"\n`,
+    /has no last day, and names no subject: .* Have its author add both\.$/,
+  ],
+])('asks for what an acceptance lacks: %s', async (_, words, message) => {
+  expect(await findings(words)).toContainEqual(expect.stringMatching(message));
+});
+
 it('stands on its last day', async () => {
   const words = `${RULE} because "by trial" by "superintendent" until 2026-03-01\n`;
   expect(await findings(words)).toEqual([]);

@@ -82,7 +82,7 @@ describe('of the examples', () => {
       expect(head?.block).toBe('terms');
       const title = wordsIn([head!]);
       for (const wanted of [
-        /^Vessel: /m,
+        new RegExp(`^Vessel: ${input.vessel.name}\\b`, 'm'),
         /^Project: /m,
         /^Drawing: /m,
         /^Revision: /m,

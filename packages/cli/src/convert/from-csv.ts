@@ -8,6 +8,7 @@ import {
   type Problem,
   rowText,
 } from '@tailshaft/language';
+import { findUnit } from '@tailshaft/mechanics';
 import { isEntryKind, VESSEL_VOCABULARY } from '@tailshaft/vocabulary';
 import type { CsvTable } from './csv.js';
 
@@ -126,6 +127,14 @@ export async function trialFrom(
   return { ...made, text: `${header}${made.text.replace(/^(?=.)/gm, '  ')}}\n` };
 }
 
+/** A unit that stands in a header as spreadsheets often have it: where it belongs. */
+function unitAside(header = ''): string {
+  const said = /^([^[\]]*[^[\]\s,])(?:\s*\(([^()]+)\)|\s*,\s*(\S+)|\s+(\S+))\s*$/.exec(header);
+  const unit = said?.slice(2).find(one => one !== undefined);
+  if (!said || !unit || !findUnit(unit)) return '';
+  return ` The unit of a column stands in square brackets: "${said[1]} [${unit}]".`;
+}
+
 async function converted(
   table: CsvTable,
   lead: ReadonlySet<number>,
@@ -175,7 +184,11 @@ async function converted(
     if (!one || bad.has(one.row.line)) continue;
     const cell = one.text.places.find(each => at - one.start >= each.start && at - one.start < each.end);
     const column = cell && table.head[own[cell.column]!.index];
-    bad.set(one.row.line, { line: one.row.line, ...(column ? { column } : {}), why: problem.message });
+    bad.set(one.row.line, {
+      line: one.row.line,
+      ...(column ? { column } : {}),
+      why: `${problem.message}${unitAside(column)}`,
+    });
   }
   const kept = placed.filter(one => !bad.has(one.row.line));
   refused.push(...bad.values());

@@ -16,7 +16,7 @@ export function titleBlock(input: SheetInput, paper: string): Terms {
     (practice && (practice.facts.titleBlock?.value ?? practice.title ?? practice.name));
   const items: (readonly [string, Text | undefined])[] = [
     ['Paper', paper],
-    ['Vessel', vessel.title ?? vessel.name],
+    ['Vessel', vessel.title ? `${vessel.name}, ${vessel.title}` : vessel.name],
     ['Project', project?.number?.value ?? notStated],
     ['Drawing', project?.drawing?.value ?? notStated],
     ['Client', project?.client?.value],

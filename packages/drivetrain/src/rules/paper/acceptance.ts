@@ -56,7 +56,7 @@ function check({ vessel, today }: Context): Apart<Verdict> {
       return say.fails({
         place: one.origin,
         severity: 'warning',
-        message: `${what} ${loose.join(', and ')}: a departure is accepted at a place and for a time. Have its author add both.`,
+        message: `${what} ${loose.join(', and ')}: a departure is accepted at a place and for a time. Have its author add ${loose.length > 1 ? 'both' : 'it'}.`,
       });
     if (wrong.length === 0)
       return say.holds({
