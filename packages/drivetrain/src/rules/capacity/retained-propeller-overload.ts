@@ -74,17 +74,17 @@ function check(context: LineContext): Verdict | undefined {
       routes: () => stubRoutes(needs.missing),
     });
   }
-  const { asked, available, balance, speedBefore, speedNow, of, where, then, open } = result;
+  const { asked, available, leastAvailable, balance, speedBefore, speedNow, of, where, then, open } = result;
   const { least, most } = shareOf(result);
   const turns = `at ${analysis.tell(speedNow)} of ${of} (${analysis.tell(speedBefore)} ${then})`;
   if (most !== undefined && most <= MOST) {
     const demand = asked.high!;
     return say.holds({
       place,
-      capacity: leftToTrial(available),
+      capacity: leftToTrial(leastAvailable),
       demand,
-      workings: [demand, available],
-      message: `${line.name}: the retained propeller absorbs ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(available)} delivered to it ${turns}.`,
+      workings: [demand, leastAvailable],
+      message: `${line.name}: the retained propeller absorbs ${least === undefined ? 'at most' : 'about'} ${percent(most)} of the ${analysis.tell(leastAvailable)} delivered to it ${turns}.`,
     });
   }
   const share = least;

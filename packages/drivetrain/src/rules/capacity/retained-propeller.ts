@@ -1,6 +1,7 @@
 import type { Value } from '@tailshaft/mechanics';
-import { count, percent, plural } from '@tailshaft/mechanics';
-import type { FullLoadPoint } from '../../analysis/engine-points.js';
+import { count, outputPower, percent, plural } from '@tailshaft/mechanics';
+import { gearEfficiency } from '../../analysis/efficiencies.js';
+import { type FullLoadPoint, ratingOf } from '../../analysis/engine-points.js';
 import { changedOf, fieldWords, keptOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { beforeWords } from '../../analysis/mode-before.js';
@@ -10,6 +11,7 @@ import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import { comparedWith } from '../../analysis/same-stages.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
+import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
 
@@ -19,6 +21,8 @@ export interface RetainedPropeller {
   readonly asked: Bounds;
   /** Power that reaches it there. */
   readonly available: Value<'power'>;
+  /** So much of it at least: less where nobody says whether the rating was measured before the gear or behind it. */
+  readonly leastAvailable: Value<'power'>;
   readonly speedBefore: Value<'rotational speed'>;
   readonly speedNow: Value<'rotational speed'>;
   /** What those are speeds of: the shaft, or the engine where a ratio that nobody knows is the same on both sides. */
@@ -76,21 +80,61 @@ export function retainedPropeller(
         },
         originOf(propeller, field),
       );
+  const leastAvailable = surelyDelivered(available, context, open);
   const least = asked.low && scaledSpeed(asked.low, speedNow, available, vessel);
   const then = beforeWords(line, kept.line);
   const of = cancels ? 'engine speed, whatever the ratio that stays' : 'shaft speed';
   return {
     needs,
-    result: { asked, available, speedBefore, speedNow, of, where, then, balance: least, open },
+    result: {
+      asked,
+      available,
+      leastAvailable,
+      speedBefore,
+      speedNow,
+      of,
+      where,
+      then,
+      balance: least,
+      open,
+    },
   };
 }
 
+/**
+ * A rating of which nobody says where it was measured is taken at the propeller shaft, which loads the parts more. A propeller
+ * that is too much for its engine would pass by that: measured at the crankshaft, the gear takes its loss of it.
+ */
+function surelyDelivered(
+  available: Value<'power'>,
+  { line, vessel }: LineContext,
+  open: Needs,
+): Value<'power'> {
+  const unsaid = line.chain
+    .flatMap(part => (part.role === 'engine' ? (ratingOf(part as Engine) ?? []) : []))
+    .filter(rating => rating.measuredAt?.value === undefined);
+  if (!line.gear || unsaid.length === 0) return available;
+  for (const rating of unsaid)
+    open.miss(
+      {
+        what: `point of measurement of the ${rating.duty} rating`,
+        host: rating.origin,
+        property: 'measured at',
+      },
+      rating.measuredAt?.origin,
+    );
+  return outputPower({ inputPower: available, efficiency: gearEfficiency(line.gear, vessel) });
+}
+
 /** How much of the power delivered to it a propeller asks at least and at most. */
-export function shareOf({ asked, available }: RetainedPropeller): { least?: number; most?: number } {
+export function shareOf({ asked, available, leastAvailable }: RetainedPropeller): {
+  least?: number;
+  most?: number;
+} {
   const { low, high } = asked;
   return {
     ...(low ? { least: low.si / available.si } : {}),
-    ...(high ? { most: high.si / available.si } : {}),
+    ...(high ? { most: high.si / leastAvailable.si } : {}),
   };
 }
 
