@@ -151,7 +151,8 @@ describe('study', () => {
 
   it.each([
     ['no file', '', 'study takes one file'],
-    ['another name', 'boat.shaft other', 'holds no study called other: there are wheel'],
+    ['another name', 'boat.shaft other', 'holds no study called other: there is wheel'],
+    ['a spec without one', 'none.shaft', 'holds no study: write one in the vessel, such as study wheel of'],
     ['a number that is none', 'boat.shaft --write 0', '--write is a whole number from 1'],
     [
       'a number beyond the last',
@@ -160,7 +161,9 @@ describe('study', () => {
     ],
     ['two forms', 'boat.shaft --json --csv', 'choose one'],
   ])('says what is wrong with %s', (_, words, said) => {
-    const { status, stderr } = tailshaft(`study ${words}`, { cwd: folder({ 'boat.shaft': TEXT }) });
+    const { status, stderr } = tailshaft(`study ${words}`, {
+      cwd: folder({ 'boat.shaft': TEXT, 'none.shaft': 'vessel A { }' }),
+    });
     expect(status).toBe(2);
     expect(stderr).toContain(said);
     expect(stderr).not.toMatch(TRACE);

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { numbered } from '@tailshaft/drivetrain';
 import { applyEdits, type JudgedVessel, type ReadyStudy, textEditsForSpelled } from '@tailshaft/language';
+import { statement } from '@tailshaft/vocabulary';
 import { CannotRun } from '../cannot-run.js';
 import { ACCEPTANCES, type Command, dayOf, type Given, policyOf, ROOT, TODAY, textOf } from '../command.js';
 import { searchedBy } from '../report/search-study.js';
@@ -89,11 +90,16 @@ function chosenStudies(specs: Specs, spec: CheckedSpec, name: string | undefined
   const all = spec.check.vessels.flatMap((vessel, nr) =>
     vessel.reading.studies.map((one, study) => ({ vessel, one, at: { vessel: nr, study } })),
   );
-  if (all.length === 0) throw new CannotRun(`${spec.shown} holds no study`);
+  if (all.length === 0)
+    throw new CannotRun(
+      `${spec.shown} holds no study: write one in the vessel, such as ${statement('study', 'vessel')!.example}`,
+    );
   const found = name === undefined ? all : all.filter(({ one }) => one.name === name);
   if (found.length === 0) {
     const names = all.map(({ one }) => one.name).join(', ');
-    throw new CannotRun(`${spec.shown} holds no study called ${name}: there are ${names}`);
+    throw new CannotRun(
+      `${spec.shown} holds no study called ${name}: there ${all.length === 1 ? 'is' : 'are'} ${names}`,
+    );
   }
   return found.map(({ vessel, one, at }) => {
     const ready = specs.studyOf(spec, vessel, one);
