@@ -1,7 +1,6 @@
 import type { Value } from '@tailshaft/mechanics';
-import { count, outputPower, percent, plural } from '@tailshaft/mechanics';
-import { gearEfficiency } from '../../analysis/efficiencies.js';
-import { type FullLoadPoint, ratingOf } from '../../analysis/engine-points.js';
+import { count, percent, plural } from '@tailshaft/mechanics';
+import type { FullLoadPoint } from '../../analysis/engine-points.js';
 import { changedOf, fieldWords, keptOf } from '../../analysis/kept.js';
 import type { LineAnalysis } from '../../analysis/line.js';
 import { beforeWords } from '../../analysis/mode-before.js';
@@ -11,9 +10,9 @@ import { scaledDemand, scaledSpeed } from '../../analysis/propeller-law.js';
 import { comparedWith } from '../../analysis/same-stages.js';
 import type { LineContext } from '../../judge/context.js';
 import { Needs } from '../../judge/needs.js';
-import type { Engine } from '../../model/engine.js';
 import { home, nameOf } from '../../model/part.js';
 import type { ShaftLine } from '../../model/vessel.js';
+import { surelyDelivered } from './surely-delivered.js';
 
 /** What a kept propeller asks behind the new engine and gear, scaled from what it took before. */
 export interface RetainedPropeller {
@@ -99,31 +98,6 @@ export function retainedPropeller(
       open,
     },
   };
-}
-
-/**
- * A rating of which nobody says where it was measured is taken at the propeller shaft, which loads the parts more. A propeller
- * that is too much for its engine would pass by that: measured at the crankshaft, the gear takes its loss of it.
- */
-function surelyDelivered(
-  available: Value<'power'>,
-  { line, vessel }: LineContext,
-  open: Needs,
-): Value<'power'> {
-  const unsaid = line.chain
-    .flatMap(part => (part.role === 'engine' ? (ratingOf(part as Engine) ?? []) : []))
-    .filter(rating => rating.measuredAt?.value === undefined);
-  if (!line.gear || unsaid.length === 0) return available;
-  for (const rating of unsaid)
-    open.miss(
-      {
-        what: `point of measurement of the ${rating.duty} rating`,
-        host: rating.origin,
-        property: 'measured at',
-      },
-      rating.measuredAt?.origin,
-    );
-  return outputPower({ inputPower: available, efficiency: gearEfficiency(line.gear, vessel) });
 }
 
 /** How much of the power delivered to it a propeller asks at least and at most. */

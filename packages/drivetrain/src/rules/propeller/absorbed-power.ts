@@ -15,6 +15,7 @@ import { sayFor, USUAL_ESTIMATE } from '../../judge/say.js';
 import type { Verdict } from '../../judge/verdict.js';
 import { home, nameOf } from '../../model/part.js';
 import { findOffered } from '../capacity/offered-ratios.js';
+import { surelyDelivered } from '../capacity/surely-delivered.js';
 import { changed } from '../example-specs.js';
 import { examples } from '../examples.js';
 import { gearEdits } from '../gear-edits.js';
@@ -105,7 +106,15 @@ function check(context: LineContext): Verdict | undefined {
       message: `${line.name}: ${humpWords(context, propulsion, hump)}. ${methodWords(propulsion)}`,
       routes: () => routes(context, propulsion, band),
     });
-  if (isInBand(propulsion, band)) return say.holds({ ...said, message: `${asks}${ends}` });
+  if (isInBand(propulsion, band)) {
+    const needs = new Needs();
+    const surely = surelyDelivered(available, context, needs);
+    if ((demand.si * available.si) / surely.si <= most)
+      return say.holds({ ...said, message: `${asks}${ends}` });
+    const waiting = `${line.name}: whether the propeller asks no more than the engine gives`;
+    const known = `with the rating taken at the propeller shaft it asks ${percent(demand.si)}, at the crankshaft ${percent((demand.si * available.si) / surely.si)}`;
+    return waits(say, needs, said.place, waiting, { workings: said.workings, known });
+  }
   if (motor && !over && !motor.powerShare) {
     const needs = new Needs();
     const what = `top speed of ${nameOf(motor.motor)}`;
