@@ -57,7 +57,7 @@ function isAt(line: number, places: Places, wanted: readonly string[]): boolean 
   });
 }
 
-describe.each(share(CASES, 70, 600))('$name', ({ mistake, spec }) => {
+describe.each(share(CASES, 45, 600))('$name', ({ mistake, spec }) => {
   it('is told', async () => {
     const { text, places } = print(spec());
     const { findings } = await checkText(text);

@@ -73,7 +73,7 @@ describe('who chose the criterion', () => {
   });
 
   it('no criterion is told to be a default by its wording alone', async () => {
-    for (const rule of share(RULES, 30)) {
+    for (const rule of share(RULES, 20)) {
       for (const text of [rule.examples().passing, rule.examples().failing]) {
         const { check } = await checkText(text);
         const verdicts = [...check.vessels, ...check.entries].flatMap(one => one.verdicts);

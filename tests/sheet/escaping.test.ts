@@ -100,7 +100,7 @@ it('whatever an author writes stays words', async () => {
       const shown = words.replace(UNPRINTABLE, '\ufffd').replace(/\r\n?/g, '\n');
       expect(wordsOf(elements.find(one => one.tagName === 'h1')!)).toBe(shown);
     }),
-    { numRuns: times(12, 60) },
+    { numRuns: times(8, 60) },
   );
 }, 240_000);
 
@@ -119,6 +119,6 @@ it('whatever an author writes stays words in Markdown', async () => {
       const headings = markdown.match(/^#{1,6} /gm)!.length;
       expect(headings).toBe(vesselSheetMarkdown(spoiled(input, 'plain')).match(/^#{1,6} /gm)!.length);
     }),
-    { numRuns: times(12, 60) },
+    { numRuns: times(8, 60) },
   );
 }, 240_000);

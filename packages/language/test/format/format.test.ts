@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { RULES } from '@tailshaft/drivetrain';
 import { describe, expect, it } from 'vitest';
+import { share } from '../../../../tests/support/share.js';
 import { formatText } from '../../src/format/format-text.js';
 
 describe('the formatter', () => {
@@ -139,7 +140,7 @@ describe('specs that exist', () => {
   it('are changed by nothing but space, and only once', () => {
     const specs = RULES.flatMap(rule => Object.values(rule.examples())).filter(one => one.includes('{'));
     expect(specs.length).toBeGreaterThan(5);
-    for (const spec of [...specs, ...files('examples')]) {
+    for (const spec of share([...specs, ...files('examples')], 120)) {
       const once = formatText(spec);
       expect(once.replace(/\s/g, '')).toBe(spec.replace(/\s/g, ''));
       expect(formatText(once)).toBe(once);

@@ -39,7 +39,7 @@ describe('a file read statement by statement', () => {
     bed = undefined;
   });
 
-  it.each(share(CHANGES, 4))(
+  it.each(share(CHANGES, 3))(
     'says after %s, and after taking it back, what a fresh reading says',
     async (_what, change) => {
       bed = new Testbed();
